@@ -1,0 +1,102 @@
+/**
+ * What a cell function takes. A parameter's text, unit, range and default stand here and nowhere else:
+ * the argument reader, functions.json, the pane, the help pages and the sentences all read them.
+ */
+import type { Decimal } from '../quantity/decimal'
+import { unit as unitOf, type Dimension } from '../quantity/units'
+
+export interface Parameter<Value = unknown> {
+  /** What it is, in the grower's words; a part of a sentence, without a full stop. */
+  readonly text: string
+  readonly takes: 'number' | 'text'
+  /** One cell, or a row or column of cells. */
+  readonly shape: 'cell' | 'line'
+  /** As shown to people: "L", "share", "money per L". */
+  readonly unit: string
+  /** Set where text with a unit is read too; the number then comes in `unit`. */
+  readonly dimension?: Dimension
+  readonly share?: true
+  readonly whole?: true
+  readonly atLeast?: number
+  readonly above?: number
+  readonly atMost?: number
+  readonly below?: number
+  readonly optional: boolean
+  /** The value of a missing argument, or the parameter whose value it takes then. */
+  readonly default?: number | { readonly sameAs: string }
+  /** Never set: it carries the type that the argument has once it was read. */
+  readonly value?: Value
+}
+
+interface Range {
+  readonly atLeast?: number
+  readonly above?: number
+  readonly atMost?: number
+  readonly below?: number
+  readonly whole?: true
+}
+
+interface Required { readonly text: string; readonly optional?: never; readonly default?: never }
+interface Defaulted { readonly text: string; readonly default: number | { readonly sameAs: string }; readonly optional?: never }
+interface Omittable { readonly text: string; readonly optional: true; readonly default?: never }
+type Need = Required | Defaulted | Omittable
+
+type Read<N extends Need, Value> = Parameter<N extends Omittable ? Value | undefined : Value>
+
+function build<N extends Need, Value>(need: N, rest: Omit<Parameter, 'text' | 'optional' | 'default' | 'value'>): Read<N, Value> {
+  const optional = need.optional === true || need.default !== undefined
+  const { text } = need
+  return { ...rest, text, optional, ...(need.default === undefined ? {} : { default: need.default }) } as Read<N, Value>
+}
+
+const cell = { takes: 'number', shape: 'cell' } as const
+const line = { takes: 'number', shape: 'line' } as const
+
+/** A number with a name for what it counts: "cuttings", "rounds", "days". */
+export function number<N extends Need>(unit: string, need: N & Range): Read<N, Decimal> {
+  return build<N, Decimal>(need, { ...cell, unit, ...limits(need) })
+}
+
+/** An amount of the workbook's one currency. */
+export function money<N extends Need>(unit: string, need: N & Range): Read<N, Decimal> {
+  return build<N, Decimal>(need, { ...cell, unit, ...limits({ atLeast: 0, ...need }) })
+}
+
+/** A physical quantity: a number in `unit`, or text with any unit of the same dimension. */
+export function quantity<N extends Need>(unit: string, need: N & Range): Read<N, Decimal> {
+  return build<N, Decimal>(need, { ...cell, unit, dimension: unitOf(unit).dimension, ...limits(need) })
+}
+
+/** A share of the whole as a fraction: 0.15, or a cell formatted as 15%. */
+export function share<N extends Need>(need: N & Range): Read<N, Decimal> {
+  return build<N, Decimal>(need, { ...cell, unit: 'share', share: true, ...limits({ atLeast: 0, ...need }) })
+}
+
+/** A row or a column of numbers. */
+export function numbers<N extends Need>(unit: string, need: N & Range): Read<N, readonly Decimal[]> {
+  return build<N, readonly Decimal[]>(need, { ...line, unit, ...limits({ atLeast: 0, ...need }) })
+}
+
+/** A row or a column of quantities, each a number in `unit` or text with a unit. */
+export function quantities<N extends Need>(unit: string, need: N & Range): Read<N, readonly Decimal[]> {
+  return build<N, readonly Decimal[]>(need, { ...line, unit, dimension: unitOf(unit).dimension, ...limits(need) })
+}
+
+/** A row or a column of shares. */
+export function shares<N extends Need>(need: N & Range): Read<N, readonly Decimal[]> {
+  return build<N, readonly Decimal[]>(need, { ...line, unit: 'share', share: true, ...limits({ atLeast: 0, ...need }) })
+}
+
+export function text<N extends Need>(need: N): Read<N, string> {
+  return build<N, string>(need, { takes: 'text', shape: 'cell', unit: 'text' })
+}
+
+function limits(range: Range): Range {
+  const kept: { -readonly [K in keyof Range]: Range[K] } = {}
+  if (range.atLeast !== undefined && range.above === undefined) kept.atLeast = range.atLeast
+  if (range.above !== undefined) kept.above = range.above
+  if (range.atMost !== undefined && range.below === undefined) kept.atMost = range.atMost
+  if (range.below !== undefined) kept.below = range.below
+  if (range.whole === true) kept.whole = true
+  return kept
+}

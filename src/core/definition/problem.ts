@@ -1,0 +1,62 @@
+/**
+ * What is wrong with a call, as data. `wording/` makes the sentence, so a second language needs no change here.
+ */
+import type { Dimension } from '../quantity/units'
+
+export type Problem = Refusal | NoAnswer
+
+/** A limit that a value broke. */
+export type Limit =
+  | { readonly is: 'atLeast' | 'above' | 'atMost' | 'below'; readonly value: number }
+  | { readonly is: 'whole' }
+
+export type Refusal = (
+  | { readonly code: 'missing' }
+  | { readonly code: 'emptyRange' }
+  | { readonly code: 'notNumber'; readonly value: string }
+  | { readonly code: 'notText'; readonly value: string }
+  | { readonly code: 'logical'; readonly value: string }
+  | { readonly code: 'notFinite' }
+  | { readonly code: 'unclearComma'; readonly value: string }
+  | { readonly code: 'outOfRange'; readonly value: string; readonly limit: Limit }
+  /** A zero where none can be meant: some hosts hand a blank cell over as 0. */
+  | { readonly code: 'zeroOrBlank' }
+  /** 15 typed for 15 %. */
+  | { readonly code: 'percentTyped'; readonly value: string }
+  | { readonly code: 'unitUnknown'; readonly unit: string }
+  | { readonly code: 'unitAmbiguous'; readonly unit: string; readonly spellings: readonly string[] }
+  | { readonly code: 'unitOfOtherKind'; readonly value: string; readonly got: Dimension; readonly takes: Dimension }
+  | { readonly code: 'unitNotTaken'; readonly value: string }
+  | { readonly code: 'unitsDiffer'; readonly from: string; readonly fromKind: Dimension; readonly to: string; readonly toKind: Dimension }
+  | { readonly code: 'notOneCell'; readonly rows: number; readonly columns: number }
+  | { readonly code: 'notOneLine'; readonly rows: number; readonly columns: number }
+  | { readonly code: 'lengthsDiffer'; readonly length: number; readonly other: string; readonly otherLength: number }
+  | { readonly code: 'blankInRow' }
+  | { readonly code: 'allZero' }
+  | { readonly code: 'sharesExclude'; readonly other: string; readonly value: string; readonly limit: string }
+  | { readonly code: 'tooManyArguments'; readonly given: number; readonly most: number }
+  | { readonly code: 'resultTooLarge' }
+) & {
+  readonly kind: 'refused'
+  /** Absent where the call as a whole is wrong. */
+  readonly parameter?: string
+  /** The place in a range, from 1. */
+  readonly row?: number
+}
+
+export type NoAnswer = (
+  | { readonly code: 'neverPays'; readonly keepsCosting: string; readonly singleUse: string }
+  | { readonly code: 'paysTooLate'; readonly mostRounds: string; readonly level: string; readonly singleUse: string }
+  | { readonly code: 'needsTooMany'; readonly most: string }
+) & { readonly kind: 'noAnswer' }
+
+/** An error value that stood in an input cell. It comes through as that same error. */
+export interface CellError {
+  readonly kind: 'cellError'
+  /** As the spreadsheet writes it: "#DIV/0!". */
+  readonly code: string
+}
+
+export function isCellError(value: unknown): value is CellError {
+  return typeof value === 'object' && value !== null && (value as { kind?: unknown }).kind === 'cellError'
+}

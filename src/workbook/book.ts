@@ -1,0 +1,46 @@
+/**
+ * A workbook as plain data: what the season builder writes, what both hosts and the .xlsx exporter read.
+ * It knows nothing of any host. Formulas are kept in en-US form with a leading "=", and custom functions
+ * by their sheet name, `=STICK.BAGS(A1,60)`; how a file or a host spells them is the adapter's business.
+ */
+export interface Book {
+  readonly sheets: readonly Sheet[]
+  readonly names: readonly DefinedName[]
+}
+
+export interface DefinedName {
+  readonly name: string
+  /** A reference with its sheet, absolute and without "=": `Prices!$B$4:$B$12`. */
+  readonly refersTo: string
+}
+
+export interface Sheet {
+  readonly name: string
+  /** Column widths in characters, from column A on. */
+  readonly widths: readonly number[]
+  readonly frozenRows: number
+  readonly frozenColumns: number
+  /** Rows from row 1 on; a hole is an empty cell. */
+  readonly rows: readonly (readonly (Cell | undefined)[])[]
+}
+
+export type CellContent = string | number | boolean
+
+export interface Cell {
+  /** What was typed. Absent where the cell holds a formula. */
+  readonly value?: CellContent
+  /** With a leading "=". */
+  readonly formula?: string
+  /** True where the formula may spill over more than one cell. */
+  readonly spills?: boolean
+  /** An Excel number format in en-US form. */
+  readonly format?: string
+  readonly look?: Look
+  readonly note?: string
+}
+
+/**
+ * What a cell is for; each host draws it in its own way.
+ * `input` is the only look a user is meant to type into.
+ */
+export type Look = 'title' | 'text' | 'heading' | 'input' | 'result' | 'total' | 'caution'
