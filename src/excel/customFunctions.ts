@@ -1,0 +1,46 @@
+/** Registers the cell functions with Excel. It needs the global CustomFunctions and nothing else: no DOM, no Office. */
+import type { CellError } from '../core/definition/problem'
+import type { Definition } from '../core/definition/definition'
+import { call, type CellResult } from '../derived/call'
+
+/** Excel calls functions as soon as the page is loaded, so this must run while the script is evaluated. */
+export function associateFunctions(definitions: readonly Definition[]): void {
+  for (const definition of definitions) {
+    CustomFunctions.associate(definition.id, (...given: unknown[]) => answer(definition, given))
+  }
+}
+
+function answer(definition: Definition, given: readonly unknown[]): CellResult {
+  const outcome = call(definition, withoutInvocation(definition, given).map(fromExcel))
+  switch (outcome.kind) {
+    case 'value': return outcome.value
+    case 'error': throw excelError(outcome.code, outcome.sentence)
+    case 'cellError': throw excelError(outcome.code)
+  }
+}
+
+/** Excel hands over one argument more than the function has: an object that describes the call. */
+function withoutInvocation(definition: Definition, given: readonly unknown[]): readonly unknown[] {
+  const last = given.at(-1)
+  const describesTheCall = given.length > Object.keys(definition.parameters).length
+    && typeof last === 'object' && last !== null && !Array.isArray(last)
+  return describesTheCall ? given.slice(0, -1) : given
+}
+
+function fromExcel(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(fromExcel)
+  const code = errorCode(value)
+  return code === undefined ? value : { kind: 'cellError', code } satisfies CellError
+}
+
+/** An error value of an input cell is a CustomFunctions.Error, or the plain data of one, depending on the version of Excel. */
+function errorCode(value: unknown): string | undefined {
+  if (typeof value !== 'object' || value === null) return undefined
+  const { code, basicValue } = value as { code?: unknown; basicValue?: unknown }
+  return [code, basicValue].find((text): text is string => typeof text === 'string' && text.startsWith('#'))
+}
+
+/** The values of CustomFunctions.ErrorCode are the error values as the sheet writes them. */
+function excelError(code: string, sentence?: string): CustomFunctions.Error {
+  return new CustomFunctions.Error(code as CustomFunctions.ErrorCode, sentence)
+}

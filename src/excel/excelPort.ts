@@ -1,0 +1,78 @@
+/** The workbook that is open in Excel. One Excel.run for each action, so that Excel's undo takes an action back as a whole. */
+import { PortProblem, type WorkbookPort } from '../workbook/port'
+
+export function excelPort(): WorkbookPort {
+  return {
+    host: 'excel',
+
+    selectedCell: () => run(async (context) => {
+      const cell = context.workbook.getActiveCell()
+      cell.load(['address', 'formulas', 'values'])
+      const sheet = cell.worksheet
+      sheet.load(['name'])
+      await context.sync()
+      const formula: unknown = cell.formulas[0]?.[0]
+      return {
+        sheet: sheet.name,
+        // Excel names the sheet too, and a sheet's name may itself hold an exclamation mark.
+        address: cell.address.slice(cell.address.lastIndexOf('!') + 1),
+        formula: typeof formula === 'string' && formula.startsWith('=') ? formula : '',
+        value: blankAsNull(cell.values[0]?.[0]),
+      }
+    }),
+
+    putFormula: (formula) => run(async (context) => {
+      context.workbook.getActiveCell().formulas = [[formula]]
+      await context.sync()
+    }),
+
+    onSelectionChange(listener) {
+      const notify = async () => listener()
+      const registration = run(async (context) => {
+        const { workbook } = context
+        const handlers = [
+          workbook.onSelectionChanged.add(notify),
+          // Going to another sheet changes the active cell without a change of that sheet's selection.
+          workbook.worksheets.onActivated.add(notify),
+          workbook.worksheets.onChanged.add(notify),
+        ]
+        await context.sync()
+        return handlers
+      })
+      registration.catch((problem: unknown) => console.error('Excel does not tell which cell is selected.', problem))
+      return () => void registration.then(remove, () => undefined)
+    },
+  }
+}
+
+type Handlers = readonly { remove(): void; readonly context: OfficeExtension.ClientRequestContext }[]
+
+/** A handler can only be removed through the context that added it. */
+async function remove(handlers: Handlers): Promise<void> {
+  for (const handler of handlers) handler.remove()
+  await handlers[0]?.context.sync()
+}
+
+function blankAsNull(value: unknown): string | number | boolean | null {
+  return value === '' || value === undefined ? null : value as string | number | boolean
+}
+
+async function run<Answer>(action: (context: Excel.RequestContext) => Promise<Answer>): Promise<Answer> {
+  try {
+    return await Excel.run(action)
+  } catch (error) {
+    throw portProblem(error)
+  }
+}
+
+const problemByExcelCode: Readonly<Record<string, PortProblem['code']>> = {
+  InvalidOperationInCellEditMode: 'cellEditMode',
+  AccessDenied: 'protectedSheet',
+  InvalidSelection: 'noSelection',
+}
+
+function portProblem(error: unknown): PortProblem {
+  const { code = '', message = '' } = error as { code?: string; message?: string }
+  const known = problemByExcelCode[code]
+  return known === undefined ? new PortProblem('hostFailed', [code, message].filter(Boolean).join(' ')) : new PortProblem(known)
+}

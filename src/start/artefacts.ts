@@ -1,0 +1,18 @@
+/** The files beside the scripts that are derived from the catalogue. webpack.config.js writes them. */
+import { functionsJson } from '../derived/functionsJson'
+import { helpIndex, helpPage } from '../derived/helpPage'
+import { catalogue } from '../functions/catalogue'
+
+interface Artefact {
+  /** Its place below dist. */
+  readonly file: string
+  readonly text: string
+}
+
+export function artefacts(): readonly Artefact[] {
+  return [
+    { file: 'functions.json', text: JSON.stringify(functionsJson(catalogue), null, 2) },
+    { file: 'help/index.html', text: helpIndex(catalogue) },
+    ...catalogue.map((definition) => ({ file: `help/${definition.id}.html`, text: helpPage(definition) })),
+  ]
+}

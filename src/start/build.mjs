@@ -1,0 +1,6 @@
+import { build, command, installMissing } from './prepare.mjs'
+
+await command(async () => {
+  installMissing()
+  await build()
+})

@@ -1,0 +1,20 @@
+/** `npm run excel`: the files of the add-in at the address that manifest.xml names, for Excel to load. */
+import { buildWhereStale, command, dist, Failure, installMissing } from './prepare.mjs'
+
+const manifestPort = 3000
+
+await command(async () => {
+  installMissing()
+  await buildWhereStale()
+  const { getHttpsServerOptions } = await import('office-addin-dev-certs')
+  const { serve } = await import('./server.mjs')
+  console.log('Excel loads add-ins over https alone. The first time, this computer asks whether to trust a certificate for localhost.')
+  const certificate = await getHttpsServerOptions()
+  try {
+    const { address } = await serve({ folder: dist, port: manifestPort, certificate })
+    console.log(`The add-in is at ${address}. Load manifest.xml into Excel as the README says. Press Ctrl+C to stop.`)
+  } catch (error) {
+    if (error.code !== 'EADDRINUSE') throw error
+    throw new Failure(`Port ${manifestPort} is in use by another program, and manifest.xml names it. Stop that program first.`)
+  }
+})
