@@ -14,6 +14,8 @@ export interface CalculatedSheet {
 export interface CalculatedCell {
   /** Null for an empty cell and for an error. */
   readonly value: string | number | boolean | null
+  /** Where a formula spills: the whole range that it fills, its own cell included ("B4:E9"). */
+  readonly spill?: string
   /** The error value as the spreadsheet writes it: "#VALUE!". */
   readonly error?: string
   /** What to type instead, where one of our own functions refused. */
