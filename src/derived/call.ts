@@ -3,6 +3,10 @@
  * wrapper of every cell function in both hosts.
  */
 import type { Definition } from '../core/definition/definition'
+import { evaluate, type CellResult } from '../core/definition/evaluate'
+import { sentence } from '../wording/en'
+
+export type { CellResult }
 
 export type CallOutcome =
   | { readonly kind: 'value'; readonly value: CellResult }
@@ -11,8 +15,17 @@ export type CallOutcome =
   /** An error value of an input cell, which comes through as it is. */
   | { readonly kind: 'cellError'; readonly code: string }
 
-export type CellResult = number | string | readonly (readonly (number | string)[])[]
-
-export function call(_definition: Definition, _args: readonly unknown[]): CallOutcome {
-  throw new Error('being written')
+export function call(definition: Definition, args: readonly unknown[]): CallOutcome {
+  try {
+    const evaluation = evaluate(definition, args)
+    if ('result' in evaluation) return { kind: 'value', value: evaluation.result }
+    if ('cellError' in evaluation) return { kind: 'cellError', code: evaluation.cellError.code }
+    const sentences = evaluation.problems.map((problem) => sentence(problem, definition))
+    const code = evaluation.problems[0]?.kind === 'noAnswer' ? '#N/A' : '#VALUE!'
+    return { kind: 'error', code, sentence: sentences.join(' ') }
+  } catch (mistake) {
+    // Only a mistake of ours ends here. The user still gets a sentence, and we get the call.
+    const detail = mistake instanceof Error ? mistake.message : String(mistake)
+    return { kind: 'error', code: '#VALUE!', sentence: `STICK.${definition.id} met a fault of its own (${detail}). Please report the formula and its inputs.` }
+  }
 }

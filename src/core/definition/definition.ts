@@ -4,6 +4,7 @@
  */
 import type { Decimal } from '../quantity/decimal'
 import { compile, type Expression, type Value } from '../expression/expression'
+import type { SourceKey } from '../../sources/bibliography'
 import type { Parameter } from './parameter'
 import type { NoAnswer, Refusal } from './problem'
 
@@ -47,8 +48,7 @@ export interface Example {
   /** The arguments as they would be typed; a nested array is a range. */
   readonly given: readonly ExampleArgument[]
   readonly gives: number | readonly (readonly number[])[]
-  /** A key of the bibliography in src/sources. */
-  readonly source: string
+  readonly source: SourceKey
 }
 
 export type ExampleArgument = number | string | null | readonly number[]

@@ -21,6 +21,8 @@ export interface Parameter<Value = unknown> {
   readonly above?: number
   readonly atMost?: number
   readonly below?: number
+  /** A range that is divided by its sum. */
+  readonly notAllZero?: true
   readonly optional: boolean
   /** The value of a missing argument, or the parameter whose value it takes then. */
   readonly default?: number | { readonly sameAs: string }
@@ -34,6 +36,7 @@ interface Range {
   readonly atMost?: number
   readonly below?: number
   readonly whole?: true
+  readonly notAllZero?: true
 }
 
 interface Required { readonly text: string; readonly optional?: never; readonly default?: never }
@@ -98,5 +101,6 @@ function limits(range: Range): Range {
   if (range.atMost !== undefined && range.below === undefined) kept.atMost = range.atMost
   if (range.below !== undefined) kept.below = range.below
   if (range.whole === true) kept.whole = true
+  if (range.notAllZero === true) kept.notAllZero = true
   return kept
 }

@@ -16,7 +16,8 @@ export type Refusal = (
   | { readonly code: 'notNumber'; readonly value: string }
   | { readonly code: 'notText'; readonly value: string }
   | { readonly code: 'logical'; readonly value: string }
-  | { readonly code: 'notFinite' }
+  /** Not a number, or larger or smaller than any cell can hold. */
+  | { readonly code: 'outsideCells' }
   | { readonly code: 'unclearComma'; readonly value: string }
   | { readonly code: 'outOfRange'; readonly value: string; readonly limit: Limit }
   /** A zero where none can be meant: some hosts hand a blank cell over as 0. */
@@ -35,7 +36,7 @@ export type Refusal = (
   | { readonly code: 'allZero' }
   | { readonly code: 'sharesExclude'; readonly other: string; readonly value: string; readonly limit: string }
   | { readonly code: 'tooManyArguments'; readonly given: number; readonly most: number }
-  | { readonly code: 'resultTooLarge' }
+  | { readonly code: 'resultOutsideCells' }
 ) & {
   readonly kind: 'refused'
   /** Absent where the call as a whole is wrong. */
@@ -45,7 +46,7 @@ export type Refusal = (
 }
 
 export type NoAnswer = (
-  | { readonly code: 'neverPays'; readonly keepsCosting: string; readonly singleUse: string }
+  | { readonly code: 'neverPays'; readonly least: string; readonly singleUse: string }
   | { readonly code: 'paysTooLate'; readonly mostRounds: string; readonly level: string; readonly singleUse: string }
   | { readonly code: 'needsTooMany'; readonly most: string }
 ) & { readonly kind: 'noAnswer' }

@@ -1,0 +1,46 @@
+/** Computes a definition for the arguments a host handed over. Problems are returned, all of them; nothing is thrown. */
+import { Decimal, fitsCell, toCell, zero } from '../quantity/decimal'
+import type { Value } from '../expression/expression'
+import type { Arguments, Definition, Parameters, WorkingStep } from './definition'
+import { runSteps } from './runSteps'
+import { environmentOf, readArguments, type Layout } from './readArguments'
+import type { CellError, Problem } from './problem'
+
+export type CellResult = number | readonly (readonly number[])[]
+
+export type Evaluation =
+  | { readonly result: CellResult; readonly working: () => readonly WorkingStep[] }
+  | { readonly problems: readonly Problem[] }
+  | { readonly cellError: CellError }
+
+export function evaluate(definition: Definition, given: readonly unknown[]): Evaluation {
+  const read = readArguments(definition.parameters, given)
+  if (!('args' in read)) return read
+  const { args, layout } = read
+  const { body } = definition
+  if ('steps' in body) {
+    const environment = environmentOf(args)
+    return finish(definition, runSteps(body.steps, environment), layout, () => body.steps.map(({ name, text, unit, expression }) => (
+      { name, text, unit, formula: expression.source, value: environment[name]! }
+    )))
+  }
+  const outcome = body.method(args as Arguments<Parameters>)
+  if ('value' in outcome) return finish(definition, outcome.value, layout, outcome.working)
+  const { problem } = outcome
+  return { problems: ['kind' in problem ? problem : { ...problem, kind: 'refused' } as Problem] }
+}
+
+function finish(definition: Definition, value: Value, layout: Layout | undefined, working: () => readonly WorkingStep[]): Evaluation {
+  const values = value instanceof Decimal ? [value] : value
+  if (!values.every(fitsCell)) return { problems: [{ kind: 'refused', code: 'resultOutsideCells' }] }
+  if (value instanceof Decimal) return { result: toCell(value), working }
+  return { result: inShapeOf(value, layout, definition), working }
+}
+
+/** Puts the values where their arguments lay; a blank place of the range counts as a part of nothing. */
+function inShapeOf(values: readonly Decimal[], layout: Layout | undefined, { id, result }: Definition): CellResult {
+  if (layout === undefined || result.like === undefined) throw new Error(`${id} gives a range but does not say in whose shape`)
+  const cells = Array.from({ length: layout.places }, () => toCell(zero))
+  layout.kept.forEach((place, index) => { cells[place] = toCell(values[index]!) })
+  return layout.lies === 'row' ? [cells] : cells.map((cell) => [cell])
+}

@@ -1,0 +1,219 @@
+/**
+ * The argument reader: from what a host hands over to decimals in each parameter's unit, or to all problems at
+ * once. Hosts differ in three ways that end here: a blank cell arrives as null, as "" or as 0; an omitted argument
+ * as null or undefined; a single cell as a value or, where any argument is a range, as [[value]].
+ */
+import { Decimal, fitsCell, fromCell } from '../quantity/decimal'
+import { convert, readUnit, unit as unitOf } from '../quantity/units'
+import type { Environment, Value } from '../expression/expression'
+import type { Parameters, RefusalWithoutKind } from './definition'
+import type { Parameter } from './parameter'
+import { isCellError, type CellError, type Limit, type Refusal } from './problem'
+import { readNumberText } from './readNumber'
+
+/** The ranges of a call: which of their places count, and how they lay in the sheet. */
+export interface Layout {
+  readonly places: number
+  /** Places, from 0, that are not blank. */
+  readonly kept: readonly number[]
+  readonly lies: 'row' | 'column'
+}
+
+export type ReadArguments =
+  | { readonly args: Readonly<Record<string, Value | string | undefined>>; readonly layout: Layout | undefined }
+  | { readonly problems: readonly Refusal[] }
+  | { readonly cellError: CellError }
+
+/** A refusal before it is known which parameter it is about. */
+type Fault = RefusalWithoutKind
+
+export function readArguments(parameters: Parameters, given: readonly unknown[]): ReadArguments {
+  const names = Object.keys(parameters)
+  const raw = names.map((_, index) => withoutBox(given[index]))
+  const error = firstCellError(raw)
+  if (error !== undefined) return { cellError: error }
+
+  const problems: Refusal[] = []
+  const refuse = (fault: Fault, parameter?: string, row?: number) => {
+    problems.push({ ...fault, kind: 'refused', ...(parameter === undefined ? {} : { parameter }), ...(row === undefined ? {} : { row }) } as Refusal)
+  }
+  const extra = given.slice(names.length).filter(isTyped)
+  if (extra.length > 0) refuse({ code: 'tooManyArguments', given: names.length + extra.length, most: names.length })
+
+  const args: Record<string, Value | string | undefined> = {}
+  const lines = new Map<string, Line>()
+  names.forEach((name, index) => {
+    const parameter = parameters[name]!
+    const value = raw[index]
+    if (parameter.shape === 'line') {
+      if (isBlank(value)) {
+        if (!parameter.optional) refuse({ code: 'missing' }, name)
+        return
+      }
+      const line = asLine(value)
+      if ('code' in line) refuse(line, name)
+      else lines.set(name, line)
+      return
+    }
+    if (Array.isArray(value)) {
+      refuse({ code: 'notOneCell', rows: value.length, columns: Array.isArray(value[0]) ? value[0].length : 1 }, name)
+      return
+    }
+    if (isBlank(value)) {
+      if (!parameter.optional) refuse({ code: 'missing' }, name)
+      else args[name] = defaultOf(parameter, args)
+      return
+    }
+    const read = readOne(parameter, value)
+    if (isFault(read)) refuse(read, name)
+    else args[name] = read
+  })
+  const layout = readLines(parameters, lines, args, refuse)
+  return problems.length > 0 ? { problems } : { args, layout }
+}
+
+function readLines(
+  parameters: Parameters,
+  lines: ReadonlyMap<string, Line>,
+  args: Record<string, Value | string | undefined>,
+  refuse: (fault: Fault, parameter?: string, row?: number) => void,
+): Layout | undefined {
+  const [first, ...others] = lines
+  if (first === undefined) return undefined
+  const [firstName, firstLine] = first
+  const places = firstLine.cells.length
+  let aligned = true
+  for (const [name, { cells }] of others) {
+    if (cells.length === places) continue
+    refuse({ code: 'lengthsDiffer', length: cells.length, other: firstName, otherLength: places }, name)
+    aligned = false
+  }
+  if (!aligned) return undefined
+
+  const kept: number[] = []
+  for (let place = 0; place < places; place++) {
+    const blankIn = [...lines].filter(([, { cells }]) => isBlank(cells[place])).map(([name]) => name)
+    if (blankIn.length === lines.size) continue
+    kept.push(place)
+    for (const name of blankIn) refuse({ code: 'blankInRow' }, name, place + 1)
+  }
+  for (const [name, { cells }] of lines) {
+    if (kept.length === 0) {
+      refuse({ code: 'emptyRange' }, name)
+      continue
+    }
+    const values: Decimal[] = []
+    for (const place of kept) {
+      if (isBlank(cells[place])) continue
+      const read = readOne(parameters[name]!, cells[place])
+      if (isFault(read)) refuse(read, name, place + 1)
+      else if (read instanceof Decimal) values.push(read)
+    }
+    if (parameters[name]!.notAllZero === true && values.length === kept.length && values.every((value) => value.isZero())) {
+      refuse({ code: 'allZero' }, name)
+    }
+    args[name] = values
+  }
+  return { places, kept, lies: firstLine.lies }
+}
+
+interface Line { readonly cells: readonly unknown[]; readonly lies: 'row' | 'column' }
+
+function asLine(value: unknown): Line | Fault {
+  if (!Array.isArray(value)) return { cells: [value], lies: 'column' }
+  const rows: unknown[][] = value.map((row: unknown) => (Array.isArray(row) ? row : [row]))
+  const columns = Math.max(0, ...rows.map((row) => row.length))
+  if (rows.length === 1) return { cells: rows[0]!, lies: 'row' }
+  if (columns === 1) return { cells: rows.map((row) => row[0]), lies: 'column' }
+  return { code: 'notOneLine', rows: rows.length, columns }
+}
+
+function withoutBox(value: unknown): unknown {
+  const row: unknown = Array.isArray(value) && value.length === 1 ? value[0] : undefined
+  return Array.isArray(row) && row.length === 1 ? row[0] : value
+}
+
+function firstCellError(values: readonly unknown[]): CellError | undefined {
+  for (const value of values) {
+    if (isCellError(value)) return value
+    if (Array.isArray(value)) {
+      const within = firstCellError(value)
+      if (within !== undefined) return within
+    }
+  }
+  return undefined
+}
+
+export function isBlank(value: unknown): boolean {
+  return value === null || value === undefined || (typeof value === 'string' && value.trim() === '')
+}
+
+/** Excel hands an invocation object over behind the last argument; only what a user could type counts. */
+function isTyped(value: unknown): boolean {
+  return Array.isArray(value) || typeof value === 'number' || typeof value === 'boolean' || (typeof value === 'string' && value !== '')
+}
+
+function defaultOf(parameter: Parameter, args: Readonly<Record<string, Value | string | undefined>>): Value | string | undefined {
+  const value = parameter.default
+  if (value === undefined) return undefined
+  return typeof value === 'number' ? new Decimal(value) : args[value.sameAs]
+}
+
+function isFault(read: Decimal | string | Fault): read is Fault {
+  return typeof read === 'object' && !(read instanceof Decimal)
+}
+
+function readOne(parameter: Parameter, value: unknown): Decimal | string | Fault {
+  if (parameter.takes === 'text') {
+    return typeof value === 'string' ? value.trim() : { code: 'notText', value: String(value) }
+  }
+  if (typeof value === 'boolean') return { code: 'logical', value: value ? 'TRUE' : 'FALSE' }
+  if (typeof value === 'number') return Number.isFinite(value) ? withinLimits(parameter, fromCell(value)) : { code: 'outsideCells' }
+  if (typeof value !== 'string') return { code: 'notNumber', value: String(value) }
+  const read = readText(parameter, value)
+  return read instanceof Decimal ? withinLimits(parameter, read) : read
+}
+
+function readText(parameter: Parameter, value: string): Decimal | Fault {
+  const text = readNumberText(value)
+  if (text === undefined) return { code: 'notNumber', value }
+  if ('unclearComma' in text) return { code: 'unclearComma', value }
+  if (text.rest === '') return text.value
+  if (parameter.share === true) return text.rest === '%' ? text.value.div(100) : { code: 'unitNotTaken', value }
+  if (parameter.dimension === undefined) return { code: 'unitNotTaken', value }
+  const unit = readUnit(text.rest)
+  if ('code' in unit) return unit
+  if (unit.dimension !== parameter.dimension) {
+    return { code: 'unitOfOtherKind', value, got: unit.dimension, takes: parameter.dimension }
+  }
+  return convert(text.value, unit, unitOf(parameter.unit))
+}
+
+function withinLimits(parameter: Parameter, value: Decimal): Decimal | Fault {
+  if (!fitsCell(value)) return { code: 'outsideCells' }
+  const broken = brokenLimit(parameter, value)
+  if (broken === undefined) return value
+  if (value.isZero() && (broken.is === 'above' || (broken.is === 'atLeast' && broken.value > 0))) return { code: 'zeroOrBlank' }
+  const tooHigh = broken.is === 'below' || broken.is === 'atMost'
+  if (parameter.share === true && tooHigh && value.gt(1) && value.lte(100)) return { code: 'percentTyped', value: value.toString() }
+  return { code: 'outOfRange', value: value.toString(), limit: broken }
+}
+
+function brokenLimit({ atLeast, above, atMost, below, whole }: Parameter, value: Decimal): Limit | undefined {
+  if (atLeast !== undefined && value.lt(atLeast)) return { is: 'atLeast', value: atLeast }
+  if (above !== undefined && value.lte(above)) return { is: 'above', value: above }
+  if (atMost !== undefined && value.gt(atMost)) return { is: 'atMost', value: atMost }
+  if (below !== undefined && value.gte(below)) return { is: 'below', value: below }
+  if (whole === true && !value.isInteger()) return { is: 'whole' }
+  return undefined
+}
+
+/** What the steps and methods compute with: the arguments that have a value. */
+export function environmentOf(args: Readonly<Record<string, Value | string | undefined>>): Environment {
+  const environment: Environment = {}
+  for (const name in args) {
+    const value = args[name]
+    if (value !== undefined && typeof value !== 'string') environment[name] = value
+  }
+  return environment
+}

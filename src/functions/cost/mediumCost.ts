@@ -1,0 +1,31 @@
+import { defineBySteps } from '../../core/definition/definition'
+import { money, number, quantity, share } from '../../core/definition/parameter'
+
+export const mediumCost = defineBySteps({
+  id: 'MEDIUMCOST',
+  subject: 'cost',
+  summary: 'Medium cost per cutting stuck, for single use or spread over the rounds it is reused.',
+  convention: 'Settling and spilling divide. With more than one round: the first use is not washed, each later round pays washing and topping up, lost medium is not replaced, no interest (REUSECOST has it). Per cutting stuck, not per liner sold: see PERLINER.',
+  parameters: {
+    cuttingVolumeMl: quantity('mL', { text: 'volume of medium for one cutting, settled', atLeast: 0 }),
+    costPerLitre: money('money per loose L', { text: 'cost of a loose litre of the medium' }),
+    settle: share({ text: 'share of its height that loose mix drops when it is firmed and watered', default: 0, below: 1 }),
+    spill: share({ text: 'share of the loose mix that is lost at the filling line', default: 0, below: 1 }),
+    rounds: number('rounds', { text: 'rounds the medium is used, the first one included', default: 1, atLeast: 1, whole: true }),
+    washCostPerCutting: money('money per cutting and round', { text: 'washing or steaming before each later round', default: 0 }),
+    topUpShare: share({ text: 'share of the medium that is topped up before each later round', default: 0, atMost: 1 }),
+    lossShare: share({ text: 'share of the places that is lost in each round', default: 0, below: 1 }),
+  },
+  result: { name: 'mediumCost', text: 'medium cost per cutting stuck', unit: 'money per cutting' },
+  steps: [
+    ['litres', 'cuttingVolumeMl / 1000 / ((1 - settle) * (1 - spill))', 'L loose per cutting', 'loose medium for one cutting'],
+    ['firstCost', 'litres * costPerLitre', 'money per cutting', 'medium for the first round'],
+    ['uses', 'IF(lossShare < 1E-15, rounds, (1 - (1 - lossShare) ^ rounds) / lossShare)', 'uses', 'rounds that one place lives to see'],
+    ['later', '(washCostPerCutting + topUpShare * firstCost) * (uses - 1)', 'money per cutting', 'washing and topping up of all later rounds'],
+    ['mediumCost', '(firstCost + later) / uses', 'money per cutting', 'all of it over the uses'],
+  ],
+  examples: [
+    { text: '65 mL of a mix at 0.15 a litre, settling by a tenth', given: [65, 0.15, 0.1], gives: 0.0108333333333333, source: 'definition' },
+    { text: 'Sand used for 6 rounds, 0.004 for washing, 5 % topped up', given: [120, 0.09, 0.08, 0, 6, 0.004, 0.05], gives: 0.00577898550724638, source: 'definition' },
+  ],
+})

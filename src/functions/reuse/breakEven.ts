@@ -1,0 +1,92 @@
+import { defineByMethod, type WorkingStep } from '../../core/definition/definition'
+import { money, number, share } from '../../core/definition/parameter'
+import { runSteps } from '../../core/definition/runSteps'
+import type { Environment } from '../../core/expression/expression'
+import { Decimal, one } from '../../core/quantity/decimal'
+import { withoutDust } from '../../core/quantity/rounding'
+import { reuseCost } from './reuseCost'
+
+export const breakEven = defineByMethod({
+  id: 'BREAKEVEN',
+  subject: 'reuse',
+  summary: 'The round from which washing and using again is no dearer than buying single-use each time.',
+  convention: 'Compares the level cost of REUSECOST, over that many rounds, with single use, each divided by its yield of saleable liners. An exact tie counts as reached. Money flows at the start of a round and the first use is not washed.',
+  parameters: {
+    singleUseCost: money('money per unit and round', { text: 'what single use costs each round, for the same work' }),
+    firstCost: money('money per unit', { text: 'what one reusable unit costs new' }),
+    washCost: money('money per unit and round', { text: 'washing and disinfecting before each later round', default: 0 }),
+    topUpShare: share({ text: 'share of firstCost that is topped up before each later round', default: 0, atMost: 1 }),
+    lossShare: share({ text: 'share of the units that is lost in each round', default: 0, below: 1 }),
+    endValue: number('money per unit', { text: 'what a survivor is worth after the last round; negative for disposal', default: 0 }),
+    yearlyInterest: share({ text: 'interest for a year', default: 0, atMost: 1 }),
+    roundsPerYear: number('rounds per year', { text: 'rounds in a year', default: 1, above: 0 }),
+    mostRounds: number('rounds', { text: 'rounds that the reusable can last', default: 200, atLeast: 1, whole: true }),
+    singleUseYield: share({ text: 'share of the cuttings in single use that becomes a saleable liner', default: 1, above: 0, atMost: 1 }),
+    reusableYield: share({ text: 'share of the cuttings in the reusable that becomes a saleable liner', default: 1, above: 0, atMost: 1 }),
+  },
+  result: { name: 'rounds', text: 'the first number of rounds at which reuse is no dearer', unit: 'rounds' },
+  method: (args) => {
+    const { singleUseCost, firstCost, washCost, topUpShare, endValue, mostRounds, singleUseYield, reusableYield } = args
+    // Per liner the yields divide; both sides times reusableYield keeps an exact tie exact.
+    const allowed = singleUseCost.mul(reusableYield).div(singleUseYield)
+    const at = (rounds: Decimal) => levelCost(args, rounds)
+    const pays = (rounds: Decimal) => withoutDust(at(rounds).level).lte(withoutDust(allowed))
+    const answer = (rounds: Decimal) => ({ value: rounds, working: () => workingOf(at, allowed, rounds) })
+
+    if (pays(one)) return answer(one)
+    // The level cost is upkeep + (1 - kept)(surplus - endValue y) / (1 - y) with y = kept^rounds. Its slope in y has
+    // the sign of surplus - endValue, so it falls towards one limit with every further round, or never falls at all.
+    const upkeep = washCost.add(topUpShare.mul(firstCost))
+    const surplus = firstCost.sub(upkeep)
+    const limit = upkeep.add(one.sub(at(one).kept).mul(surplus))
+    const perRound = (amount: Decimal) => amount.toSignificantDigits(6).toString()
+    const rises = surplus.lte(endValue)
+    if (rises || withoutDust(limit).gte(withoutDust(allowed))) {
+      return { problem: { kind: 'noAnswer', code: 'neverPays', least: perRound(rises ? at(one).level : limit), singleUse: perRound(allowed) } }
+    }
+    if (!pays(mostRounds)) {
+      return { problem: { kind: 'noAnswer', code: 'paysTooLate', mostRounds: mostRounds.toString(), level: perRound(at(mostRounds).level), singleUse: perRound(allowed) } }
+    }
+    let [tooFew, enough] = [one, mostRounds]
+    while (enough.sub(tooFew).gt(1)) {
+      const middle = tooFew.add(enough).div(2).floor()
+      if (pays(middle)) enough = middle
+      else tooFew = middle
+    }
+    return answer(enough)
+  },
+  plain: {
+    formula: 'LET(n, SEQUENCE(mostRounds), kept, (1 - lossShare) / (1 + yearlyInterest) ^ (1 / roundsPerYear), '
+      + 'uses, IF(1 - kept < 1E-15, n, (1 - kept ^ n) / MAX(1 - kept, 1E-15)), '
+      + 'level, (firstCost + (washCost + topUpShare * firstCost) * (uses - 1) - endValue * kept ^ n) / uses, '
+      + 'MATCH(TRUE, ROUND(level / reusableYield, 12) <= ROUND(singleUseCost / singleUseYield, 12), 0))',
+  },
+  examples: [
+    { text: 'First cost 1,000, washing 50, 5 % topped up, single use 200', given: [200, 1000, 50, 0.05], gives: 9, source: 'definition' },
+    { text: 'First cost 2.40, washing 0.12, single use 0.45', given: [0.45, 2.4, 0.12], gives: 7, source: 'definition' },
+    { text: 'The same, with 14 % of the units lost each round', given: [0.45, 2.4, 0.12, 0, 0.14], gives: 23, source: 'definition' },
+  ],
+})
+
+interface Level { readonly level: Decimal; readonly kept: Decimal }
+
+/** The level cost over a number of rounds, by the very steps of REUSECOST. */
+function levelCost(args: Readonly<Record<string, Decimal>>, rounds: Decimal): Level {
+  if (!('steps' in reuseCost.body)) throw new Error('REUSECOST is no longer defined by steps')
+  const environment: Environment = { ...args, rounds }
+  const level = runSteps(reuseCost.body.steps, environment)
+  return { level: level as Decimal, kept: environment['kept'] as Decimal }
+}
+
+function workingOf(at: (rounds: Decimal) => Level, allowed: Decimal, rounds: Decimal): readonly WorkingStep[] {
+  const unit = 'money per unit and round'
+  const before: WorkingStep[] = rounds.eq(1) ? [] : [
+    { name: 'levelBefore', text: 'level cost of the reusable one round earlier', formula: 'REUSECOST over rounds - 1', value: at(rounds.sub(1)).level, unit },
+  ]
+  return [
+    { name: 'allowed', text: 'what a round of the reusable may cost, the yields allowed for', formula: 'singleUseCost * reusableYield / singleUseYield', value: allowed, unit },
+    ...before,
+    { name: 'level', text: 'level cost of the reusable over that many rounds', formula: 'REUSECOST over rounds', value: at(rounds).level, unit },
+    { name: 'rounds', text: 'the first number of rounds at which it is no dearer', formula: 'least rounds with level <= allowed', value: rounds, unit: 'rounds' },
+  ]
+}

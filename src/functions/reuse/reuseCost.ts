@@ -1,0 +1,33 @@
+import { defineBySteps } from '../../core/definition/definition'
+import { money, number, share } from '../../core/definition/parameter'
+
+export const reuseCost = defineBySteps({
+  id: 'REUSECOST',
+  subject: 'reuse',
+  summary: 'Level cost per round of something that is washed and used again.',
+  convention: 'All money flows at the start of a round. The first use is not washed; each later round pays washing and topping up; broken units are not replaced; the end value comes back after the last round. The level cost is the amount which, paid for every unit then in use at the start of every round, has the same present value.',
+  parameters: {
+    firstCost: money('money per unit', { text: 'what one unit costs new' }),
+    rounds: number('rounds', { text: 'rounds it is used, the first one included', atLeast: 1, whole: true }),
+    washCost: money('money per unit and round', { text: 'washing and disinfecting before each later round', default: 0 }),
+    topUpShare: share({ text: 'share of firstCost that is topped up before each later round', default: 0, atMost: 1 }),
+    lossShare: share({ text: 'share of the units that is lost in each round', default: 0, below: 1 }),
+    endValue: number('money per unit', { text: 'what a survivor is worth after the last round; negative for disposal', default: 0 }),
+    yearlyInterest: share({ text: 'interest for a year', default: 0, atMost: 1 }),
+    roundsPerYear: number('rounds per year', { text: 'rounds in a year', default: 1, above: 0 }),
+  },
+  result: { name: 'levelCost', text: 'level cost per round and unit in use', unit: 'money per unit and round' },
+  steps: [
+    ['growth', '(1 + yearlyInterest) ^ (1 / roundsPerYear)', 'per round', 'what 1 grows to with interest until the next round'],
+    ['kept', '(1 - lossShare) / growth', 'per round', 'what the next round counts today, for a unit in use now'],
+    // Below 1E-15 the quotient would be dust over dust; the plain count is then right to 15 digits.
+    ['uses', 'IF(1 - kept < 1E-15, rounds, (1 - kept ^ rounds) / (1 - kept))', 'uses', 'uses of one unit bought, discounted'],
+    ['later', '(washCost + topUpShare * firstCost) * (uses - 1)', 'money', 'washing and topping up of all later rounds, today'],
+    ['back', 'endValue * kept ^ rounds', 'money', 'end value of the survivors, today'],
+    ['levelCost', '(firstCost + later - back) / uses', 'money per unit and round', 'all of it over the uses'],
+  ],
+  examples: [
+    { text: 'First cost 1,000, washing 50, 5 % topped up: 200 a round over 9 rounds', given: [1000, 9, 50, 0.05], gives: 200, source: 'definition' },
+    { text: 'A loan of 1,000 over 12 rounds at 5 % a round, with 100 left to pay', given: [1000, 12, 0, 0, 0, -100, 0.05, 1], gives: 113.436143831324, source: 'openformula' },
+  ],
+})

@@ -1,0 +1,24 @@
+/** Where a published value or a method comes from. Examples and tests name these keys. */
+export interface Source {
+  readonly title: string
+  readonly detail: string
+}
+
+export const bibliography = {
+  'nist-sp-811': { title: 'NIST Special Publication 811 (2008)', detail: 'Guide for the Use of the International System of Units, appendix B: exact conversion factors' },
+  'nist-handbook-44': { title: 'NIST Handbook 44, appendix C', detail: 'General tables of units of measurement' },
+  'gpn-calculations': { title: 'Greenhouse Product News, "Grower 101: Calculations Part IV"', detail: 'Pots per 100 square feet at a spacing' },
+  'north-creek-plug-sizes': { title: 'North Creek Nurseries, "Plug Sizes"', detail: 'Published cell volumes in cubic inches and cubic centimetres' },
+  'garden-club-measurements': { title: "First Men's Garden Club of Dallas, \"Measurements and Conversions\"", detail: 'Bags of three cubic feet for 100 square feet at a depth' },
+  'rootmaker-faq': { title: 'RootMaker FAQ, "What container mixes do you recommend" (2024)', detail: 'Three parts of bark, one of peat and one of sand give about four: the sum shrinks by 15 to 20 per cent' },
+  'acquaah-4-11': { title: 'Acquaah, Horticulture, table 4-11', detail: 'Rates per cubic yard and per cubic metre' },
+  'boost-negative-binomial': { title: 'Boost.Math, example neg_binomial_sample_sizes', detail: 'Sample sizes for a number of successes at a confidence' },
+  'ridout-1999': { title: 'Ridout, Demetrio and Firth, Biometrics 55:137 (1999)', detail: 'Estimating intraclass correlation for binary data' },
+  'rutgers-geranium': { title: 'Rutgers geranium budget', detail: 'Direct cost per started plant and the loss of the unsold ones' },
+  'growertalks-shrinkage': { title: 'GrowerTalks, "Cost accounting: shrinkage"', detail: 'A worked figure that multiplies by the loss where it must divide' },
+  'openformula': { title: 'OpenDocument 1.2, part 2: OpenFormula', detail: 'Published results of PMT and other financial functions' },
+  'bojkow-trippage': { title: 'Bojkow, trippage of returnable containers', detail: 'Fillings per container bought at a loss per trip' },
+  'definition': { title: 'By arithmetic from the definition', detail: 'Follows exactly from the numbers given' },
+} as const satisfies Readonly<Record<string, Source>>
+
+export type SourceKey = keyof typeof bibliography

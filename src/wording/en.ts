@@ -1,0 +1,154 @@
+/**
+ * Problem -> English sentence. Each says which argument, what it got, what it takes and what to type.
+ * A second language is a second file of this shape; tests/wording holds them to the same codes.
+ */
+import type { Definition } from '../core/definition/definition'
+import type { Parameter } from '../core/definition/parameter'
+import type { Limit, NoAnswer, Problem, Refusal } from '../core/definition/problem'
+import type { Dimension } from '../core/quantity/units'
+
+export function sentence(problem: Problem, definition: Definition): string {
+  if (problem.kind === 'noAnswer') return (noAnswers[problem.code] as Words<NoAnswer>)(problem)
+  const name = problem.parameter ?? ''
+  const parameter = definition.parameters[name]
+  const place = problem.row === undefined ? name : `${name}, row ${problem.row},`
+  const type = parameter === undefined ? '' : typeSomething(parameter, exampleOf(definition, name))
+  return (refusals[problem.code] as Words<Refusal>)(problem, { place, name, parameter, type, definition })
+}
+
+interface Context {
+  /** The argument, with the row where it is a range: "parts, row 3,". */
+  readonly place: string
+  readonly name: string
+  readonly parameter: Parameter | undefined
+  /** "Type a number in mL, such as 65, or text with a unit, such as "65 mL"." */
+  readonly type: string
+  readonly definition: Definition
+}
+
+type Words<P> = (problem: P, context?: Context) => string
+type RefusalWords = { readonly [C in Refusal['code']]: (problem: Extract<Refusal, { code: C }>, context: Context) => string }
+type NoAnswerWords = { readonly [C in NoAnswer['code']]: (problem: Extract<NoAnswer, { code: C }>) => string }
+
+const dimensions: Readonly<Record<Dimension, string>> = {
+  volume: 'a volume',
+  length: 'a length',
+  mass: 'a mass',
+  massPerVolume: 'a mass per volume',
+  volumePerMass: 'a volume per mass',
+}
+
+const refusals: RefusalWords = {
+  missing: (_, { name, parameter, type }) => `${name} is blank; it takes ${parameter?.text ?? 'a value'}. ${type}`,
+  emptyRange: (_, { name, type }) => `${name} has only blank cells. ${type}`,
+  notNumber: ({ value }, { place, parameter, type }) => `${place} takes ${takes(parameter)}; it is ${quoted(value)}. ${type}`,
+  notText: ({ value }, { place }) => `${place} takes text; it is ${value}. Type it in quotes, such as "ft3".`,
+  logical: ({ value }, { place, parameter, type }) => `${place} takes ${takes(parameter)}; it is ${value}. ${type}`,
+  outsideCells: (_, { place, type }) => `${place} is larger or smaller than a cell can hold. ${type}`,
+  unclearComma: ({ value }, { place }) => {
+    const [before = '', after = ''] = value.trim().split(',')
+    return `${place} is ${quoted(value)}, and the comma may mean ${before}${after} or ${before}.${after}. Type the one you mean without a comma.`
+  },
+  outOfRange: ({ value, limit }, { place, parameter, type }) => `${place} must be ${limited(limit, parameter)}; it is ${withUnit(value, parameter)}. ${type}`,
+  zeroOrBlank: (_, { place, parameter, type }) => `${place} is 0, or a blank cell; it must be above 0${parameter?.whole === true ? ', a whole number' : ''}. ${type}`,
+  percentTyped: ({ value }, { place, parameter }) => {
+    const limit = parameter?.below === 1 ? 'below 1 (100 %)' : 'at most 1 (100 %)'
+    return `${place} must be ${limit}; it is ${value}. For ${value} per cent type ${value}% or ${hundredth(value)}.`
+  },
+  unitUnknown: ({ unit }, { place, parameter }) => `${place} has ${quoted(unit)}, which is not a unit that is read here. ${unitsOf(parameter)}`,
+  unitAmbiguous: ({ unit, spellings }, { place }) => `${place} has ${quoted(unit)}, which means two different units. Type ${spellings.map(quoted).join(' or ')}.`,
+  unitOfOtherKind: ({ value, got, takes: wanted }, { place, type }) => `${place} takes ${dimensions[wanted]}; it is ${quoted(value)}, ${dimensions[got]}. ${type}`,
+  unitNotTaken: ({ value }, { place, parameter, type }) => `${place} takes ${takes(parameter)} without another unit; it is ${quoted(value)}. ${type}`,
+  unitsDiffer: ({ from, fromKind, to, toKind }) => `${quoted(from)} is ${dimensions[fromKind]} and ${quoted(to)} is ${dimensions[toKind]}. Type two units of the same kind, such as "ft3" and "L".`,
+  notOneCell: ({ rows, columns }, { name }) => `${name} takes one cell; it is a range of ${size(rows, columns)}. Point it at a single cell.`,
+  notOneLine: ({ rows, columns }, { name }) => `${name} takes one row or one column; it is a block of ${size(rows, columns)}. Point it at a single row or column.`,
+  lengthsDiffer: ({ length, other, otherLength }, { name }) => `${name} has ${cells(length)} and ${other} has ${cells(otherLength)}. Point both at ranges of the same length.`,
+  blankInRow: (_, { place, type }) => `${place} is blank, while other ranges have a value there. ${type} Or clear the whole row.`,
+  allZero: (_, { name, type }) => `${name} adds up to 0; at least one must be above 0. ${type}`,
+  sharesExclude: ({ other, value, limit }, { name }) => `${name} must be below ${limit} with the ${other} given; it is ${value}. Type a smaller one, or leave it out.`,
+  tooManyArguments: ({ given, most }, { definition }) => `STICK.${definition.id} takes at most ${most} arguments; it got ${given}. Remove the last.`,
+  resultOutsideCells: (_, { definition }) => `The ${definition.result.name} would be larger or smaller than a cell can hold. Check the units of the inputs.`,
+}
+
+const noAnswers: NoAnswerWords = {
+  neverPays: ({ least, singleUse }) => `Reuse never catches up: however often, washing, topping up and loss keep it at ${least} a round or more, and single use costs ${singleUse}. Lower washCost, topUpShare or lossShare, or stay with single use.`,
+  paysTooLate: ({ mostRounds, level, singleUse }) => `Reuse does not pay within ${mostRounds} rounds: by then it costs ${level} a round, and single use ${singleUse}. Raise mostRounds if the medium lasts longer.`,
+  needsTooMany: ({ most }) => `Not even ${most} cuttings reach this confidence. Lower the confidence, or check stageRates and batchSpread.`,
+}
+
+function takes(parameter: Parameter | undefined): string {
+  if (parameter?.share === true) return 'a share'
+  if (parameter?.dimension !== undefined) return `${dimensions[parameter.dimension]} in ${parameter.unit}`
+  return 'a number'
+}
+
+function typeSomething(parameter: Parameter, example: string): string {
+  if (parameter.takes === 'text') return `Type text, such as "${example}".`
+  if (parameter.share === true) return `Type a share such as ${example}, or ${asPercent(example)}.`
+  if (parameter.dimension !== undefined) return `Type a number in ${parameter.unit}, such as ${example}, or text with a unit, such as "${example} ${parameter.unit}".`
+  return `Type ${parameter.whole === true ? 'a whole number' : 'a number'}, such as ${example}.`
+}
+
+/** What the first example of the function that gives this argument has there. */
+function exampleOf(definition: Definition, name: string): string {
+  const index = Object.keys(definition.parameters).indexOf(name)
+  for (const { given } of definition.examples) {
+    const argument = given[index]
+    const first = Array.isArray(argument) ? (argument as readonly number[])[0] : argument
+    if (typeof first === 'number') return String(first)
+    if (typeof first === 'string') return definition.parameters[name]?.takes === 'text' ? first : String(parseFloat(first))
+  }
+  const parameter = definition.parameters[name]
+  if (typeof parameter?.default === 'number' && parameter.default > 0) return String(parameter.default)
+  return parameter?.share === true ? '0.05' : '1'
+}
+
+function limited(limit: Limit, parameter: Parameter | undefined): string {
+  switch (limit.is) {
+    case 'whole': return 'a whole number'
+    case 'atLeast': return `${withUnit(String(limit.value), parameter)} or more`
+    case 'above': return `above ${withUnit(String(limit.value), parameter)}`
+    case 'atMost': return `at most ${withUnit(String(limit.value), parameter)}`
+    case 'below': return `below ${withUnit(String(limit.value), parameter)}`
+  }
+}
+
+function withUnit(value: string, parameter: Parameter | undefined): string {
+  if (parameter?.share === true) return value === '0' ? value : `${value} (${asPercent(value).replace('%', ' %')})`
+  return parameter?.dimension === undefined ? value : `${value} ${parameter.unit}`
+}
+
+function unitsOf(parameter: Parameter | undefined): string {
+  if (parameter?.dimension === undefined) return 'Type a unit such as "L", "ft3", "mm", "in", "kg" or "lb".'
+  return `Type ${dimensions[parameter.dimension]} in ${parameter.unit}, or with ${unitList[parameter.dimension]}.`
+}
+
+const unitList: Readonly<Record<Dimension, string>> = {
+  volume: 'mL, L, m3, in3, ft3, yd3, US dry qt, US bushel, US gal or imp gal',
+  length: 'mm, cm, m, in, ft or yd',
+  mass: 'g, kg, t, oz, lb or short ton',
+  massPerVolume: 'kg/m3, g/L, lb/ft3 or lb/yd3',
+  volumePerMass: 'L/kg',
+}
+
+function quoted(text: string): string {
+  const short = text.length > 40 ? `${text.slice(0, 40)}…` : text
+  return `"${short}"`
+}
+
+function size(rows: number, columns: number): string {
+  return `${rows} by ${columns} cells`
+}
+
+function cells(length: number): string {
+  return length === 1 ? '1 cell' : `${length} cells`
+}
+
+/** Moves the decimal point of a written number, so that no binary dust is shown: 0.15 is 15%. */
+function asPercent(value: string): string {
+  return `${Number((Number(value) * 100).toPrecision(12))}%`
+}
+
+function hundredth(value: string): string {
+  return String(Number((Number(value) / 100).toPrecision(12)))
+}
