@@ -8,7 +8,7 @@ export function excelPort(): WorkbookPort {
     selectedCell: () => run(async (context) => {
       const cell = context.workbook.getActiveCell()
       cell.load(['address', 'formulas', 'values'])
-      const sheet = cell.worksheet
+      const sheet = context.workbook.worksheets.getActiveWorksheet()
       sheet.load(['name'])
       await context.sync()
       const formula: unknown = cell.formulas[0]?.[0]
