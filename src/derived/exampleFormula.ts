@@ -1,0 +1,23 @@
+import type { Definition, Example, ExampleArgument } from '../core/definition/definition'
+
+/**
+ * The example as a formula that can be put into a cell, in en-US form. Ranges become columns of an array
+ * constant, because an example has no cells of its own to point to.
+ */
+export function exampleFormula(definition: Definition, example: Example): string {
+  const written = example.given.map(argumentText).join(',')
+  // Nobody types the commas of arguments that are left out at the end.
+  return `=STICK.${definition.id}(${written.replace(/,+$/, '')})`
+}
+
+function argumentText(argument: ExampleArgument): string {
+  if (argument === null) return ''
+  if (typeof argument === 'number') return numberText(argument)
+  if (typeof argument === 'string') return `"${argument.replaceAll('"', '""')}"`
+  return `{${argument.map(numberText).join(';')}}`
+}
+
+/** A spreadsheet writes an exponent with a capital E. */
+function numberText(value: number): string {
+  return String(value).toUpperCase()
+}

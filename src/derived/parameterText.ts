@@ -1,0 +1,68 @@
+/**
+ * What a parameter takes, in words. The pane and the help pages show the same texts, made here from the
+ * definition, so that a text can never promise what the argument reader refuses.
+ */
+import type { Definition } from '../core/definition/definition'
+import type { Parameter } from '../core/definition/parameter'
+
+/** `STICK.FILL(vessels, vesselVolumeMl, [settle], [spill])`: brackets mark what may be left out. */
+export function signature(definition: Definition): string {
+  const names = Object.entries(definition.parameters).map(([name, { optional }]) => optional ? `[${name}]` : name)
+  return `STICK.${definition.id}(${names.join(', ')})`
+}
+
+/** "0 to below 1", "above 0", "whole number from 1"; for a row or column "each above 0, not all 0". */
+export function rangeText(parameter: Parameter): string {
+  if (parameter.takes === 'text') return 'text'
+  const range = parameter.whole === true ? wholeRange(parameter) : numberRange(parameter) ?? 'any number'
+  const each = parameter.shape === 'cell' ? range : `each ${parameter.whole === true ? 'a ' : ''}${range}`
+  return parameter.notAllZero === true ? `${each}, not all 0` : each
+}
+
+/** What a missing argument or a blank cell stands for; undefined where it stands for nothing. */
+export function defaultText(parameter: Parameter): string | undefined {
+  if (parameter.default === undefined) return undefined
+  if (typeof parameter.default === 'object') return `the same as ${parameter.default.sameAs}`
+  return numberText(parameter.default)
+}
+
+/** All of it on one line: "mL or text with its unit, above 0", "share (0.15 or 15%), 0 to below 1; left out, it is 0". */
+export function takesText(parameter: Parameter): string {
+  const taken = [
+    ...(parameter.shape === 'line' ? ['a row or column'] : []),
+    ...(parameter.takes === 'number' ? [unitText(parameter)] : []),
+    rangeText(parameter),
+  ].join(', ')
+  if (!parameter.optional) return taken
+  const fallback = defaultText(parameter)
+  return fallback === undefined ? `${taken}; may be left out` : `${taken}; left out, it is ${fallback}`
+}
+
+function unitText(parameter: Parameter): string {
+  if (parameter.share === true) return 'share (0.15 or 15%)'
+  return parameter.dimension === undefined ? parameter.unit : `${parameter.unit} or text with its unit`
+}
+
+function wholeRange(parameter: Parameter): string {
+  const range = numberRange(parameter)
+  if (range === undefined) return 'whole number'
+  return /^-?\d/.test(range) ? `whole number from ${range}` : `whole number ${range}`
+}
+
+/** undefined where the parameter has no limits. */
+function numberRange({ atLeast, above, atMost, below }: Parameter): string | undefined {
+  const low = atLeast ?? above
+  const high = atMost ?? below
+  const lowText = low === undefined ? undefined : `${above === undefined ? '' : 'above '}${numberText(low)}`
+  const highText = high === undefined ? undefined : `${below === undefined ? '' : 'below '}${numberText(high)}`
+  if (lowText !== undefined && highText !== undefined) {
+    return above !== undefined && below !== undefined ? `${lowText} and ${highText}` : `${lowText} to ${highText}`
+  }
+  if (lowText !== undefined) return above === undefined ? `from ${lowText}` : lowText
+  if (highText !== undefined) return below === undefined ? `at most ${highText}` : highText
+  return undefined
+}
+
+function numberText(value: number): string {
+  return value.toLocaleString('en-US', { maximumFractionDigits: 15 })
+}

@@ -1,0 +1,49 @@
+/**
+ * The usual cautions for handling media, trays and disinfectants. They remind; they are no safety data
+ * sheet, so each ends by deferring to the label and the local rules.
+ * Sources: crystalline silica limits of the US OSHA standard 29 CFR 1926.1153; vermiculite and asbestos,
+ * US EPA 2000; mineral-wool fibres, NIOSH; heat treatment, UC Davis AIR Nursery; bench load, NGMA.
+ * Sporotrichosis, Legionella longbeachae and the bleach rule are common advice, without one source.
+ */
+import type { Definition, Subject } from '../core/definition/definition'
+
+const deferring = 'Follow the label and your local rules.'
+
+const dust = 'Dust of perlite, vermiculite and dry peat: dampen it before you handle it and wear a mask.'
+const bags = 'Bagged mixes can carry Legionella: open them away from your face, dampen the mix and wash your hands.'
+const sand = 'Sand dust is respirable silica: keep it damp.'
+const vermiculite = 'Old vermiculite stocks may hold asbestos: when in doubt, leave them closed.'
+const bed = 'A bed of wet sand is heavy: put it on the ground or on a bench built for the load.'
+const fibres = 'Mineral-wool fibres irritate skin, eyes and throat: wet the blocks, wear gloves and long sleeves.'
+const water = 'Water that cuttings stand in fouls and breeds insects: change it, and never drink from those vessels.'
+const moss = 'Sphagnum moss can carry a skin infection: wear gloves.'
+const weight = 'Wet mix is heavy: check what a person and a bench may carry.'
+const disinfectant = 'Disinfectants: clean first, ventilate, wear gloves and eye protection; never mix bleach with acids or ammonia.'
+const steam = 'Steam and hot mixes scald: let them cool.'
+
+const bySubject: Readonly<Partial<Record<Subject, readonly string[]>>> = {
+  volume: [dust],
+  blend: [dust, sand, vermiculite],
+  buying: [bags],
+  reuse: [disinfectant, steam],
+}
+
+/** Where the subject's line would miss the point of the function. */
+const byId: Readonly<Record<string, readonly string[]>> = {
+  CELLVOLUME: [],
+  ROUNDCELL: [],
+  UNITS: [],
+  BEDFILL: [sand, bed],
+  BLOCKS: [fibres],
+  WATER: [water],
+  WEIGHTTOLITRES: [sand, moss],
+  BLENDWEIGHT: [weight, dust],
+  MEDIUMCOST: [dust],
+  ROOTINGCOST: [disinfectant],
+}
+
+/** The caution to show beside a function; undefined where handling nothing is involved. */
+export function cautionFor(definition: Pick<Definition, 'id' | 'subject'>): string | undefined {
+  const lines = byId[definition.id] ?? bySubject[definition.subject] ?? []
+  return lines.length === 0 ? undefined : [...lines, deferring].join(' ')
+}

@@ -1,0 +1,12 @@
+import type { Subject } from '../core/definition/definition'
+
+/** The subjects of the catalogue, in the order in which they are listed. */
+export const subjectNames: Readonly<Record<Subject, string>> = {
+  counting: 'Counting',
+  volume: 'Volume',
+  blend: 'Blends',
+  buying: 'Buying',
+  reuse: 'Reuse',
+  cost: 'Cost and price',
+  review: 'Comparing and reviewing',
+}
