@@ -1,0 +1,113 @@
+/**
+ * Calculates a book without a screen, with the grid's own formula engine and the same functions. The engine alone
+ * is enough: the rest of the grid draws, and does not load in Node.
+ */
+import {
+  ICommandService, type ICellData, type Injector, type IObjectMatrixPrimitiveType, type IRange, IUniverInstanceService, LocaleType, LogLevel, type Nullable,
+  Univer, UniverInstanceType, Workbook,
+} from '@univerjs/core'
+import {
+  FormulaDataModel, IDefinedNamesService, type ISetFormulaCalculationNotificationMutation, type ISetFormulaCalculationResultMutation,
+  SetFormulaCalculationNotificationMutation, SetFormulaCalculationResultMutation, SetFormulaCalculationStartMutation, UniverFormulaEnginePlugin,
+} from '@univerjs/engine-formula'
+import type { Definition } from '../../core/definition/definition'
+import { catalogue } from '../../functions/catalogue'
+import type { Book } from '../../workbook/book'
+import type { CalculatedBook, CalculatedCell, CalculatedSheet, CellRefusal } from '../../workbook/calculated'
+import { address } from '../grid/address'
+import { bookToGrid, gridNames } from '../grid/bookToGrid'
+import { guardFormulaCaches } from '../grid/cacheGuard'
+import { cellResult } from '../grid/cellResult'
+import { customFunctions } from '../grid/customFunctions'
+import { keepRefusals, Refusals } from '../grid/refusals'
+
+const workbook = 'calculated'
+
+let previous: Promise<unknown> = Promise.resolve()
+
+/** One book at a time: all engines of a process share the caches that guardFormulaCaches empties. */
+export function calculateBook(book: Book, definitions: readonly Definition[] = catalogue): Promise<CalculatedBook> {
+  const calculated = previous.then(() => calculate(book, definitions))
+  previous = calculated.catch(() => undefined)
+  return calculated
+}
+
+async function calculate(book: Book, definitions: readonly Definition[]): Promise<CalculatedBook> {
+  const refusals = new Refusals()
+  const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: {} }, logLevel: LogLevel.ERROR })
+  try {
+    univer.registerPlugin(UniverFormulaEnginePlugin, { function: customFunctions(definitions, refusals).function })
+    const injector = univer.__getInjector()
+    injector.get(IUniverInstanceService).registerCtorForType(UniverInstanceType.UNIVER_SHEET, Workbook)
+    guardFormulaCaches(injector)
+    keepRefusals(injector, refusals)
+    univer.createUnit(UniverInstanceType.UNIVER_SHEET, bookToGrid(book, workbook))
+    injector.get(IDefinedNamesService).registerDefinedNames(workbook, gridNames(book))
+    return read(injector, await resultsOf(injector), refusals)
+  } finally {
+    univer.dispose()
+  }
+}
+
+type Results = ISetFormulaCalculationResultMutation['unitData'][string]
+
+/** The engine says its results, if there are any formulas, and then always that it is done. */
+function resultsOf(injector: Injector): Promise<Results> {
+  const commands = injector.get(ICommandService)
+  return new Promise((resolve, reject) => {
+    let results: Results
+    commands.onCommandExecuted(({ id, params }) => {
+      if (id === SetFormulaCalculationResultMutation.id) results = (params as ISetFormulaCalculationResultMutation).unitData[workbook]
+      if (id !== SetFormulaCalculationNotificationMutation.id) return
+      if ((params as ISetFormulaCalculationNotificationMutation).functionsExecutedState !== undefined) resolve(results)
+    })
+    commands.executeCommand(SetFormulaCalculationStartMutation.id, { forceCalculation: true }, { onlyLocal: true }).catch(reject)
+  })
+}
+
+function read(injector: Injector, results: Results, refusals: Refusals): CalculatedBook {
+  const unit = injector.get(IUniverInstanceService).getUnit<Workbook>(workbook, UniverInstanceType.UNIVER_SHEET)
+  const spilled = injector.get(FormulaDataModel).getArrayFormulaCellData()[workbook]
+  const spillRanges = injector.get(FormulaDataModel).getArrayFormulaRange()[workbook]
+  const found: CellRefusal[] = []
+  const sheets: CalculatedSheet[] = (unit?.getSheets() ?? []).map((worksheet) => {
+    const sheet = worksheet.getSheetId()
+    const cells = new Map<string, CalculatedCell>()
+    const layers = [worksheet.getCellMatrix().getMatrix(), spilled?.[sheet], results?.[sheet]]
+    for (const { row, column, cell } of topmost(layers)) {
+      const shown = cellResult(cell)
+      if (shown.value === null && shown.error === undefined) continue
+      const sentence = shown.error && refusals.sentence({ workbook, sheet, row, column }, shown.error)
+      const spill = spillOf(spillRanges?.[sheet]?.[row]?.[column])
+      cells.set(address(row, column), { ...shown, ...(spill && { spill }), ...(sentence && { sentence }) })
+      if (shown.error && sentence) found.push({ sheet: worksheet.getName(), address: address(row, column), code: shown.error, sentence })
+    }
+    return { name: worksheet.getName(), cells }
+  })
+  return { sheets, refusals: found }
+}
+
+/** A formula that fills its own cell alone does not spill. */
+function spillOf(range: Nullable<IRange>): string | undefined {
+  if (!range) return undefined
+  const { startRow, startColumn, endRow, endColumn } = range
+  if (startRow === endRow && startColumn === endColumn) return undefined
+  return `${address(startRow, startColumn)}:${address(endRow, endColumn)}`
+}
+
+type Layer = Nullable<IObjectMatrixPrimitiveType<Nullable<ICellData>>>
+
+/** Row by row, what lies on top in each cell: results over spilled cells over typed ones. */
+function* topmost(layers: readonly Layer[]): Iterable<{ row: number; column: number; cell: ICellData }> {
+  for (const row of keysOf(layers)) {
+    const inRow = layers.map((layer) => layer?.[row])
+    for (const column of keysOf(inRow)) {
+      const cell = inRow.reduce<Nullable<ICellData>>((below, cells) => cells?.[column] ?? below, null)
+      if (cell) yield { row, column, cell }
+    }
+  }
+}
+
+function keysOf(objects: readonly Nullable<object>[]): number[] {
+  return [...new Set(objects.flatMap((object) => Object.keys(object ?? {}).map(Number)))].sort((a, b) => a - b)
+}

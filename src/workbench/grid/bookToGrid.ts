@@ -1,0 +1,111 @@
+/** A book as the grid's own data. `gridToBook` reads it back. */
+import { CellValueType, type ICellData, type IStyleData, type IWorkbookData, type IWorksheetData, LocaleType } from '@univerjs/core'
+import type { IDefinedNameMapItem } from '@univerjs/engine-formula'
+import type { Book, Cell, CellContent, Look, Sheet } from '../../workbook/book'
+import { address } from './address'
+import { lookStyles } from './looks'
+
+/** What the grid has no place of its own for; it stays with the cell. */
+export interface KeptWithCell {
+  readonly look?: Look
+  readonly spills?: true
+}
+
+/** The grid measures columns in pixels: the width of a digit, and the room at both edges. */
+export const pixelsPerCharacter = 7
+export const pixelsOfPadding = 12
+
+/** The grid's marks for a name of the whole workbook, and for the data of its plugins. */
+export const wholeWorkbook = 'AllDefaultWorkbook'
+export const namesResource = 'SHEET_DEFINED_NAME_PLUGIN'
+export const notesResource = 'SHEET_NOTE_PLUGIN'
+
+const roomBelow = 100
+const roomBeside = 10
+
+export function bookToGrid(book: Book, id: string): IWorkbookData {
+  const styles = new Map<string, IStyleData>()
+  const sheets = book.sheets.map((sheet, index) => toGridSheet(sheet, `sheet${index + 1}`, styles))
+  return {
+    id,
+    name: 'Sticksheet',
+    appVersion: '0.25.1',
+    locale: LocaleType.EN_US,
+    styles: Object.fromEntries(styles),
+    sheetOrder: sheets.map((sheet) => sheet.id),
+    sheets: Object.fromEntries(sheets.map((sheet) => [sheet.id, sheet])),
+    resources: [
+      { name: namesResource, data: JSON.stringify(gridNames(book)) },
+      { name: notesResource, data: JSON.stringify(Object.fromEntries(book.sheets.map((sheet, index) => [`sheet${index + 1}`, gridNotes(sheet)]))) },
+    ],
+  }
+}
+
+export function gridNames(book: Book): IDefinedNameMapItem {
+  return Object.fromEntries(book.names.map(({ name, refersTo }, index) => {
+    const id = `name${index + 1}`
+    return [id, { id, name, formulaOrRefString: refersTo, localSheetId: wholeWorkbook }]
+  }))
+}
+
+function toGridSheet(sheet: Sheet, id: string, styles: Map<string, IStyleData>): Partial<IWorksheetData> & { readonly id: string } {
+  const widest = Math.max(sheet.widths.length, ...sheet.rows.map((row) => row.length))
+  const cellData: Record<number, Record<number, ICellData>> = {}
+  sheet.rows.forEach((row, rowIndex) => {
+    const gridRow: Record<number, ICellData> = {}
+    row.forEach((cell, column) => {
+      if (cell !== undefined) gridRow[column] = toGridCell(cell, styles)
+    })
+    if (Object.keys(gridRow).length > 0) cellData[rowIndex] = gridRow
+  })
+  return {
+    id,
+    name: sheet.name,
+    rowCount: sheet.rows.length + roomBelow,
+    columnCount: widest + roomBeside,
+    defaultColumnWidth: 88,
+    defaultRowHeight: 24,
+    columnData: Object.fromEntries(sheet.widths.map((width, column) => [column, { w: width * pixelsPerCharacter + pixelsOfPadding }])),
+    // The grid's own way to say that nothing is frozen is -1.
+    freeze: {
+      xSplit: sheet.frozenColumns,
+      ySplit: sheet.frozenRows,
+      startRow: sheet.frozenRows > 0 ? sheet.frozenRows : -1,
+      startColumn: sheet.frozenColumns > 0 ? sheet.frozenColumns : -1,
+    },
+    cellData,
+  }
+}
+
+function toGridCell(cell: Cell, styles: Map<string, IStyleData>): ICellData {
+  const kept: KeptWithCell = { ...(cell.look && { look: cell.look }), ...(cell.spills && { spills: true }) }
+  return {
+    ...(cell.formula === undefined ? (cell.value === undefined ? {} : toGridContent(cell.value)) : { f: cell.formula }),
+    ...styleOf(cell, styles),
+    ...(Object.keys(kept).length > 0 && { custom: kept }),
+  }
+}
+
+/** The type is always said: else the grid takes the text "60" for a number. */
+function toGridContent(content: CellContent): ICellData {
+  if (typeof content === 'number') return { v: content, t: CellValueType.NUMBER }
+  if (typeof content === 'boolean') return { v: content ? 1 : 0, t: CellValueType.BOOLEAN }
+  return { v: content, t: CellValueType.STRING }
+}
+
+function styleOf({ look, format }: Cell, styles: Map<string, IStyleData>): Pick<ICellData, 's'> {
+  if (look === undefined && format === undefined) return {}
+  const id = `${look ?? 'plain'} ${format ?? ''}`.trim()
+  if (!styles.has(id)) styles.set(id, { ...(look && lookStyles[look]), ...(format !== undefined && { n: { pattern: format } }) })
+  return { s: id }
+}
+
+function gridNotes(sheet: Sheet): Record<number, Record<number, object>> {
+  const notes: Record<number, Record<number, object>> = {}
+  sheet.rows.forEach((row, rowIndex) => row.forEach((cell, column) => {
+    if (cell?.note === undefined) return
+    const inRow = notes[rowIndex] ??= {}
+    inRow[column] = { id: address(rowIndex, column), row: rowIndex, col: column, width: 220, height: 100, note: cell.note }
+  }))
+  return notes
+}

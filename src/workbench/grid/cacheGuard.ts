@@ -1,0 +1,42 @@
+/**
+ * Keeps formulas from reading the old cells of a name. The grid's formula engine caches what it read of a formula
+ * by the formula's text, in caches that all workbooks share, and a name in it keeps the place it had then. After a
+ * row was inserted above a named range, or with a second workbook that has the same name elsewhere, formulas
+ * go on reading the old cells and show no error. So both caches are emptied whenever a place may have moved.
+ */
+import { type IDisposable, ICommandService, type Injector, IUniverInstanceService, toDisposable, UniverInstanceType } from '@univerjs/core'
+import { IFunctionService, LexerTreeBuilder } from '@univerjs/engine-formula'
+
+const movesCells = /^sheet\.mutation\.(insert|remove|move|delete|reorder)/
+const changesNames = /^formula\.mutation\.(set|remove)-(defined-name|super-table)/
+
+export function movesPlaces(commandId: string): boolean {
+  return movesCells.test(commandId)
+}
+
+export function guardFormulaCaches(injector: Injector): IDisposable {
+  const lexer = injector.get(LexerTreeBuilder)
+  const functions = injector.get(IFunctionService)
+  const commands = injector.get(ICommandService)
+  const units = injector.get(IUniverInstanceService)
+
+  const emptyCaches = (): void => {
+    lexer.dispose()
+    // An empty text is part of every key.
+    functions.deleteFormulaAstCacheKey('')
+  }
+  const emptyCachesFor = ({ id }: { readonly id: string }): void => {
+    if (movesCells.test(id) || changesNames.test(id)) emptyCaches()
+  }
+  // Before as well: the grid itself reads formulas while it carries a command out, and caches them again.
+  const before = commands.beforeCommandExecuted(emptyCachesFor)
+  const after = commands.onCommandExecuted(emptyCachesFor)
+  const added = units.getTypeOfUnitAdded$(UniverInstanceType.UNIVER_SHEET).subscribe(emptyCaches)
+  const disposed = units.getTypeOfUnitDisposed$(UniverInstanceType.UNIVER_SHEET).subscribe(emptyCaches)
+  return toDisposable(() => {
+    before.dispose()
+    after.dispose()
+    added.unsubscribe()
+    disposed.unsubscribe()
+  })
+}

@@ -1,0 +1,85 @@
+/** Reads the grid back into a book, for saving. */
+import { CellValueType, extractPureTextFromCell, type ICellData, type IStyleData, type IWorkbookData, type IWorksheetData } from '@univerjs/core'
+import type { IDefinedNameMapItem } from '@univerjs/engine-formula'
+import type { Book, Cell, CellContent, DefinedName, Sheet } from '../../workbook/book'
+import { type KeptWithCell, namesResource, notesResource, pixelsOfPadding, pixelsPerCharacter } from './bookToGrid'
+
+type Notes = Readonly<Record<string, Readonly<Record<number, Readonly<Record<number, { readonly note: string }>>>>>>
+
+export function gridToBook(data: IWorkbookData): Book {
+  const notes = resource<Notes>(data, notesResource)
+  return {
+    sheets: data.sheetOrder.flatMap((id) => {
+      const sheet = data.sheets[id]
+      return sheet === undefined ? [] : [toSheet(sheet, data.styles, notes[id] ?? {})]
+    }),
+    names: Object.values(resource<IDefinedNameMapItem>(data, namesResource)).map(toName),
+  }
+}
+
+function toName({ name, formulaOrRefString }: IDefinedNameMapItem[string]): DefinedName {
+  return { name, refersTo: formulaOrRefString.replace(/^=/, '') }
+}
+
+function toSheet(sheet: Partial<IWorksheetData>, styles: IWorkbookData['styles'], notes: Notes[string]): Sheet {
+  const cells = sheet.cellData ?? {}
+  const rowsInUse = new Set([...Object.keys(cells), ...Object.keys(notes)].map(Number))
+  return {
+    name: sheet.name ?? '',
+    widths: denseRow(sheet.columnData ?? {}).map((column) => charactersOf(column?.w ?? sheet.defaultColumnWidth ?? 88)),
+    frozenRows: sheet.freeze?.ySplit ?? 0,
+    frozenColumns: sheet.freeze?.xSplit ?? 0,
+    rows: Array.from({ length: 1 + Math.max(-1, ...rowsInUse) }, (_, row) => {
+      const written = denseRow(cells[row] ?? {})
+      const noted = denseRow(notes[row] ?? {})
+      const columns = Math.max(written.length, noted.length)
+      return withoutTrailingHoles(Array.from({ length: columns }, (_, column) => toCell(written[column], styles, noted[column]?.note)))
+    }),
+  }
+}
+
+function toCell(cell: ICellData | undefined, styles: IWorkbookData['styles'], note: string | undefined): Cell | undefined {
+  const { look, spills } = (cell?.custom ?? {}) as KeptWithCell
+  const format = styleData(cell?.s, styles)?.n?.pattern
+  const content = cell === undefined || cell.f ? undefined : toContent(cell)
+  const read: Cell = {
+    ...(cell?.f ? { formula: cell.f } : content !== undefined && { value: content }),
+    ...(spills && { spills }),
+    ...(format !== undefined && { format }),
+    ...(look && { look }),
+    ...(note !== undefined && { note }),
+  }
+  return Object.keys(read).length === 0 ? undefined : read
+}
+
+function toContent(cell: ICellData): CellContent | undefined {
+  // Text of several lines is kept as a small document of its own.
+  if (cell.p) return extractPureTextFromCell(cell)
+  if (cell.v === undefined || cell.v === null || cell.v === '') return undefined
+  if (cell.t === CellValueType.BOOLEAN) return Boolean(Number(cell.v))
+  if (cell.t === CellValueType.STRING || cell.t === CellValueType.FORCE_STRING) return String(cell.v)
+  return cell.v
+}
+
+function styleData(style: ICellData['s'], styles: IWorkbookData['styles']): IStyleData | undefined {
+  return (typeof style === 'string' ? styles[style] : style) ?? undefined
+}
+
+function charactersOf(pixels: number): number {
+  return Math.max(1, Math.round((pixels - pixelsOfPadding) / pixelsPerCharacter * 100) / 100)
+}
+
+/** The grid keeps rows as objects by column number, with holes. */
+function denseRow<T>(byColumn: Readonly<Record<number, T>>): (T | undefined)[] {
+  const columns = Object.keys(byColumn).map(Number)
+  return Array.from({ length: 1 + Math.max(-1, ...columns) }, (_, column) => byColumn[column])
+}
+
+function withoutTrailingHoles<T>(row: readonly (T | undefined)[]): readonly (T | undefined)[] {
+  return row.length > 0 && row.at(-1) === undefined ? withoutTrailingHoles(row.slice(0, -1)) : row
+}
+
+function resource<T extends object>(data: IWorkbookData, name: string): T {
+  const text = data.resources?.find((one) => one.name === name)?.data
+  return (text ? JSON.parse(text) : {}) as T
+}

@@ -1,0 +1,83 @@
+/**
+ * Why cells refuse. The grid keeps an error value of a cell but never the sentence that came with it, so the
+ * sentences are kept here, by the cell whose formula called the function.
+ */
+import { type IDisposable, ICommandService, type Injector } from '@univerjs/core'
+import { SetFormulaCalculationNotificationMutation, SetFormulaCalculationStartMutation } from '@univerjs/engine-formula'
+
+export interface Place {
+  readonly workbook: string
+  readonly sheet: string
+  /** From 0, as the grid counts. */
+  readonly row: number
+  readonly column: number
+}
+
+interface Reason {
+  readonly code: string
+  readonly sentence: string
+}
+
+export class Refusals {
+  private readonly byCell = new Map<string, readonly Reason[]>()
+  /** The cell whose formula is being calculated: all its functions are called before those of the next cell. */
+  private calculating: string | undefined
+
+  /** Called between the calculations of two cells, so that one cell calculated twice in a row is seen as such. */
+  cellIsDone(): void {
+    this.calculating = undefined
+  }
+
+  refused(place: Place, code: string, sentence: string): void {
+    const cell = this.begin(place)
+    const reasons = this.byCell.get(cell) ?? []
+    if (!reasons.some((reason) => reason.sentence === sentence)) this.byCell.set(cell, [...reasons, { code, sentence }])
+  }
+
+  /** One formula may call several functions: an answer of one does not take back what another refused. */
+  answered(place: Place): void {
+    this.begin(place)
+  }
+
+  forget(place: Place): void {
+    this.byCell.delete(key(place))
+  }
+
+  forgetAll(): void {
+    this.byCell.clear()
+  }
+
+  get isEmpty(): boolean {
+    return this.byCell.size === 0
+  }
+
+  /**
+   * Why the cell shows this error. Undefined where the error is not ours: a formula can catch a refusal (IFERROR)
+   * and still fail for another reason.
+   */
+  sentence(place: Place, shownError: string): string | undefined {
+    const reasons = this.byCell.get(key(place))?.filter(({ code }) => code === shownError) ?? []
+    return reasons.length === 0 ? undefined : reasons.map(({ sentence }) => sentence).join(' ')
+  }
+
+  /** What the cell said when it was last calculated no longer holds. */
+  private begin(place: Place): string {
+    const cell = key(place)
+    if (cell !== this.calculating) {
+      this.byCell.delete(cell)
+      this.calculating = cell
+    }
+    return cell
+  }
+}
+
+/** Tells the refusals when one cell is done; the engine reports its progress only between two cells. */
+export function keepRefusals(injector: Injector, refusals: Refusals): IDisposable {
+  return injector.get(ICommandService).onCommandExecuted(({ id }) => {
+    if (id === SetFormulaCalculationStartMutation.id || id === SetFormulaCalculationNotificationMutation.id) refusals.cellIsDone()
+  })
+}
+
+function key({ workbook, sheet, row, column }: Place): string {
+  return `${workbook}\n${sheet}\n${row}\n${column}`
+}

@@ -1,0 +1,92 @@
+import { describe, expect, it } from 'vitest'
+import { calculateBook } from '../../../src/workbench/engine/calculate'
+import type { Book, Cell, DefinedName } from '../../../src/workbook/book'
+import type { CalculatedCell } from '../../../src/workbook/calculated'
+
+function bookOf(rows: readonly (readonly (Cell | undefined)[])[], names: readonly DefinedName[] = []): Book {
+  return { sheets: [{ name: 'Plan', widths: [], frozenRows: 0, frozenColumns: 0, rows }], names }
+}
+
+const typed = (value: string | number | boolean): Cell => ({ value })
+const formula = (text: string): Cell => ({ formula: text })
+
+async function cellsOf(book: Book): Promise<ReadonlyMap<string, CalculatedCell>> {
+  const { sheets } = await calculateBook(book)
+  return sheets[0]!.cells
+}
+
+describe('calculating a book without a screen', () => {
+  it('buys five bags of 60 L for a tenth and two tenths of a cubic metre', async () => {
+    const cells = await cellsOf(bookOf([[typed(0.1), typed(0.2)], [formula('=STICK.BAGS((A1+B1)*1000,60)')]]))
+    expect(cells.get('A2')).toEqual({ value: 5 })
+  })
+
+  it('gives typed numbers, text and logical values back as they are', async () => {
+    const cells = await cellsOf(bookOf([[typed(1.5), typed('60'), typed(true), typed('15%')]]))
+    expect([...cells.values()].map(({ value }) => value)).toEqual([1.5, '60', true, '15%'])
+  })
+
+  it('answers for a book without any formula and for one without any sheet row', async () => {
+    expect((await cellsOf(bookOf([[typed('only text')]]))).get('A1')).toEqual({ value: 'only text' })
+    expect((await cellsOf(bookOf([]))).size).toBe(0)
+  })
+
+  it('says the address, the code and the sentence of every cell that refuses', async () => {
+    const { sheets, refusals } = await calculateBook(bookOf([[typed(100), typed(15)], [formula('=STICK.FILL(A1,B1,B1)')], [formula('=A2+1')]]))
+    expect(refusals).toHaveLength(1)
+    expect(refusals[0]).toMatchObject({ sheet: 'Plan', address: 'A2', code: '#VALUE!' })
+    expect(refusals[0]!.sentence).toMatch(/15/)
+    expect(sheets[0]!.cells.get('A2')).toEqual({ value: null, error: '#VALUE!', sentence: refusals[0]!.sentence })
+    expect(sheets[0]!.cells.get('A3')).toEqual({ value: null, error: '#VALUE!' })
+  })
+
+  it('does not report a refusal that the formula itself catches', async () => {
+    const { sheets, refusals } = await calculateBook(bookOf([[formula('=IFERROR(STICK.BAGS("much",60),"ask")')]]))
+    expect(sheets[0]!.cells.get('A1')).toEqual({ value: 'ask' })
+    expect(refusals).toEqual([])
+  })
+
+  it('does not report a refusal in the branch of an IF that was not taken', async () => {
+    const { refusals } = await calculateBook(bookOf([[formula('=IF(1>2,STICK.BAGS("much",60),"none")')]]))
+    expect(refusals).toEqual([])
+  })
+
+  it('lets the error value of an input cell through', async () => {
+    const cells = await cellsOf(bookOf([[formula('=1/0')], [formula('=STICK.BAGS(A1,60)')]]))
+    expect(cells.get('A2')).toEqual({ value: null, error: '#DIV/0!' })
+  })
+
+  it('refuses too few arguments with a sentence instead of the bare error of the engine', async () => {
+    const { refusals } = await calculateBook(bookOf([[formula('=STICK.BAGS(5)')]]))
+    expect(refusals[0]?.sentence).toBeTruthy()
+  })
+
+  it('keeps a blank cell apart from zero', async () => {
+    const { refusals } = await calculateBook(bookOf([[undefined, typed(60)], [formula('=STICK.BAGS(A1,B1)')]]))
+    expect(refusals.map(({ address }) => address)).toEqual(['A2'])
+  })
+
+  it('gives every cell a formula spills over, and the range at its first cell', async () => {
+    const cells = await cellsOf(bookOf([[typed(1), typed(3)], [{ formula: '=STICK.BLENDPARTS(100,A1:B1,0)', spills: true }], [formula('=SUM(A2:B2)')]]))
+    expect(cells.get('A2')).toEqual({ value: 25, spill: 'A2:B2' })
+    expect(cells.get('B2')).toEqual({ value: 75 })
+    expect(cells.get('A3')).toEqual({ value: 100 })
+  })
+
+  it('follows names to the place that each book gives them, one book after another and side by side', async () => {
+    const withPriceIn = (refersTo: string): Book => bookOf([[typed(7), typed(9)], [formula('=Price*2')]], [{ name: 'Price', refersTo }])
+    const [first, second, third] = await Promise.all([cellsOf(withPriceIn('Plan!$A$1')), cellsOf(withPriceIn('Plan!$B$1')), cellsOf(withPriceIn('Plan!$A$1'))])
+    expect([first, second, third].map((cells) => cells!.get('A2')!.value)).toEqual([14, 18, 14])
+  })
+
+  it('calculates across sheets whose names need quotes', async () => {
+    const book: Book = {
+      names: [],
+      sheets: [
+        { name: 'Price list', widths: [], frozenRows: 0, frozenColumns: 0, rows: [[typed(3)]] },
+        { name: 'Plan', widths: [], frozenRows: 0, frozenColumns: 0, rows: [[formula("='Price list'!A1*2")]] },
+      ],
+    }
+    expect((await calculateBook(book)).sheets[1]!.cells.get('A1')).toEqual({ value: 6 })
+  })
+})
