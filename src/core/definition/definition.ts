@@ -2,7 +2,6 @@
  * A cell function, defined once. Everything else that names it is derived: the registration in both hosts,
  * functions.json, the pane's texts, the help page, the working and the plain Excel formula.
  */
-import type { Decimal } from '../quantity/decimal'
 import { compile, type Expression, type Value } from '../expression/expression'
 import type { SourceKey } from '../../sources/bibliography'
 import type { Parameter } from './parameter'
@@ -60,9 +59,9 @@ export type MethodResult =
 type WithoutKind<T> = T extends unknown ? Omit<T, 'kind'> : never
 export type RefusalWithoutKind = WithoutKind<Refusal>
 
-/** The call as plain Excel, or why there is none and a formula that checks the answer. */
+/** The call as plain Excel over the parameter names, or why there is none and a formula that checks the answer. */
 export type PlainFormula =
-  | { readonly formula: Expression }
+  | { readonly formula: string }
   | { readonly reason: string; readonly check?: string }
 
 export type Body =
@@ -105,20 +104,11 @@ export function defineBySteps<P extends Parameters>(draft: Draft<P> & { readonly
   return { ...rest, body: { steps } }
 }
 
-/** Defines a function by an algorithm that no expression can say. It brings its own working. */
+/** Defines a function by an algorithm that no step can say. It brings its own working. */
 export function defineByMethod<P extends Parameters>(draft: Draft<P> & {
   readonly method: (args: Arguments<P>) => MethodResult
-  readonly plain: { readonly formula: string } | { readonly reason: string; readonly check?: string }
+  readonly plain: PlainFormula
 }): Definition {
   const { method, plain, ...rest } = draft
-  const known = new Set(Object.keys(draft.parameters))
-  return {
-    ...rest,
-    body: {
-      method: method as (args: Arguments<Parameters>) => MethodResult,
-      plain: 'formula' in plain ? { formula: compile(plain.formula, known) } : plain,
-    },
-  }
+  return { ...rest, body: { method: method as (args: Arguments<Parameters>) => MethodResult, plain } }
 }
-
-export type { Decimal, Value }

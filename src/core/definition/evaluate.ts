@@ -6,35 +6,40 @@ import { runSteps } from './runSteps'
 import { environmentOf, readArguments, type Layout } from './readArguments'
 import type { CellError, Problem } from './problem'
 
+/** The arguments as they were read: in each parameter's unit, defaults filled in. */
+export type ReadValues = Readonly<Record<string, Value | string | undefined>>
+
 export type CellResult = number | readonly (readonly number[])[]
 
 export type Evaluation =
-  | { readonly result: CellResult; readonly working: () => readonly WorkingStep[] }
+  | { readonly result: CellResult; readonly args: ReadValues; readonly working: () => readonly WorkingStep[] }
   | { readonly problems: readonly Problem[] }
   | { readonly cellError: CellError }
 
 export function evaluate(definition: Definition, given: readonly unknown[]): Evaluation {
   const read = readArguments(definition.parameters, given)
   if (!('args' in read)) return read
-  const { args, layout } = read
+  const { args } = read
   const { body } = definition
   if ('steps' in body) {
     const environment = environmentOf(args)
-    return finish(definition, runSteps(body.steps, environment), layout, () => body.steps.map(({ name, text, unit, expression }) => (
+    return finish(definition, runSteps(body.steps, environment), read, () => body.steps.map(({ name, text, unit, expression }) => (
       { name, text, unit, formula: expression.source, value: environment[name]! }
     )))
   }
   const outcome = body.method(args as Arguments<Parameters>)
-  if ('value' in outcome) return finish(definition, outcome.value, layout, outcome.working)
+  if ('value' in outcome) return finish(definition, outcome.value, read, outcome.working)
   const { problem } = outcome
   return { problems: ['kind' in problem ? problem : { ...problem, kind: 'refused' } as Problem] }
 }
 
-function finish(definition: Definition, value: Value, layout: Layout | undefined, working: () => readonly WorkingStep[]): Evaluation {
+interface Read { readonly args: ReadValues; readonly layout: Layout | undefined }
+
+function finish(definition: Definition, value: Value, { args, layout }: Read, working: () => readonly WorkingStep[]): Evaluation {
   const values = value instanceof Decimal ? [value] : value
   if (!values.every(fitsCell)) return { problems: [{ kind: 'refused', code: 'resultOutsideCells' }] }
-  if (value instanceof Decimal) return { result: toCell(value), working }
-  return { result: inShapeOf(value, layout, definition), working }
+  if (value instanceof Decimal) return { result: toCell(value), args, working }
+  return { result: inShapeOf(value, layout, definition), args, working }
 }
 
 /** Puts the values where their arguments lay; a blank place of the range counts as a part of nothing. */

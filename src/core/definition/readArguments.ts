@@ -64,7 +64,7 @@ export function readArguments(parameters: Parameters, given: readonly unknown[])
       else args[name] = defaultOf(parameter, args)
       return
     }
-    const read = readOne(parameter, value)
+    const read = readValue(parameter, value)
     if (isFault(read)) refuse(read, name)
     else args[name] = read
   })
@@ -105,7 +105,7 @@ function readLines(
     const values: Decimal[] = []
     for (const place of kept) {
       if (isBlank(cells[place])) continue
-      const read = readOne(parameters[name]!, cells[place])
+      const read = readValue(parameters[name]!, cells[place])
       if (isFault(read)) refuse(read, name, place + 1)
       else if (read instanceof Decimal) values.push(read)
     }
@@ -163,7 +163,8 @@ function isFault(read: Decimal | string | Fault): read is Fault {
   return typeof read === 'object' && !(read instanceof Decimal)
 }
 
-function readOne(parameter: Parameter, value: unknown): Decimal | string | Fault {
+/** One value of a cell, or what is wrong with it. */
+export function readValue(parameter: Parameter, value: unknown): Decimal | string | Fault {
   if (parameter.takes === 'text') {
     return typeof value === 'string' ? value.trim() : { code: 'notText', value: String(value) }
   }

@@ -24,11 +24,9 @@ export interface Expression {
 type Part = Value | boolean
 type Compiled = (environment: Environment) => Part
 
-/** A whole formula tree; throws on a text that is no formula, which is a programmer's mistake. */
+/** The tree of a formula without its "="; throws on a text that is no formula. */
 export function parseFormula(source: string): AstExpression {
-  const program = parse(tokenize(source, { withLocation: false }))
-  const tree: unknown = 'body' in program ? program.body : program
-  return tree as AstExpression
+  return parse(tokenize(source, { withLocation: false }))
 }
 
 /** Compiles once, at load; a name that is not among `known` is a programmer's mistake. */

@@ -17,6 +17,6 @@ export const perLiner = defineBySteps({
   ],
   examples: [
     { text: '0.50 with a tenth lost is 0.5556', given: [0.5, [0.9]], gives: 0.555555555555556, source: 'growertalks-shrinkage' },
-    { text: 'Three stages of 85, 95 and 97 %', given: [0.08, [0.85, 0.95, 0.97]], gives: 0.102134755034313, source: 'definition' },
+    { text: 'Three stages of 85, 95 and 97 %', given: [0.08, [0.85, 0.95, 0.97]], gives: 0.102135265392104, source: 'definition' },
   ],
 })

@@ -56,10 +56,10 @@ export const breakEven = defineByMethod({
     return answer(enough)
   },
   plain: {
-    formula: 'LET(n, SEQUENCE(mostRounds), kept, (1 - lossShare) / (1 + yearlyInterest) ^ (1 / roundsPerYear), '
-      + 'uses, IF(1 - kept < 1E-15, n, (1 - kept ^ n) / MAX(1 - kept, 1E-15)), '
-      + 'level, (firstCost + (washCost + topUpShare * firstCost) * (uses - 1) - endValue * kept ^ n) / uses, '
-      + 'MATCH(TRUE, ROUND(level / reusableYield, 12) <= ROUND(singleUseCost / singleUseYield, 12), 0))',
+    formula: 'LET(roundsTried, SEQUENCE(mostRounds), keptEach, (1 - lossShare) / (1 + yearlyInterest) ^ (1 / roundsPerYear), '
+      + 'usesEach, IF(1 - keptEach < 1E-15, roundsTried, (1 - keptEach ^ roundsTried) / MAX(1 - keptEach, 1E-15)), '
+      + 'levelEach, (firstCost + (washCost + topUpShare * firstCost) * (usesEach - 1) - endValue * keptEach ^ roundsTried) / usesEach, '
+      + 'MATCH(TRUE, ROUND(levelEach / reusableYield, 12) <= ROUND(singleUseCost / singleUseYield, 12), 0))',
   },
   examples: [
     { text: 'First cost 1,000, washing 50, 5 % topped up, single use 200', given: [200, 1000, 50, 0.05], gives: 9, source: 'definition' },

@@ -28,6 +28,6 @@ export const reuseCost = defineBySteps({
   ],
   examples: [
     { text: 'First cost 1,000, washing 50, 5 % topped up: 200 a round over 9 rounds', given: [1000, 9, 50, 0.05], gives: 200, source: 'definition' },
-    { text: 'A loan of 1,000 over 12 rounds at 5 % a round, with 100 left to pay', given: [1000, 12, 0, 0, 0, -100, 0.05, 1], gives: 113.436143831324, source: 'openformula' },
+    { text: 'A loan of 1,000 over 12 rounds at 5 % a round, with 100 left to pay', given: [1000, 12, 0, 0, 0, -100, 0.05, 1], gives: 113.4361438313, source: 'openformula' },
   ],
 })

@@ -19,7 +19,7 @@ export const fill = defineBySteps({
     ['litres', 'full / stays', 'L loose', 'loose medium to have at hand'],
   ],
   examples: [
-    { text: 'A tray of 72 cells of 4.38 cubic inches holds 5.168 L', given: [72, '4.38 in3'], gives: 5.16782050304, source: 'north-creek-plug-sizes' },
+    { text: 'A tray of 72 cells of 4.38 cubic inches holds 5.168 L', given: [72, '4.38 in3'], gives: 5.16782450304, source: 'north-creek-plug-sizes' },
     { text: '2,592 cells of 65 mL, the mix settling by a tenth and 3 % spilt', given: [2592, 65, 0.1, 0.03], gives: 192.989690721649, source: 'definition' },
   ],
 })

@@ -36,7 +36,7 @@ export const units = defineByMethod({
   },
   examples: [
     { text: 'Cubic feet to litres', given: [1, 'ft3', 'L'], gives: 28.316846592, source: 'nist-sp-811' },
-    { text: 'A rate of 5 lb per cubic yard in kg per cubic metre', given: [5, 'lb/yd3', 'kg/m3'], gives: 2.96638210639, source: 'acquaah-4-11' },
+    { text: 'A rate of 5 lb per cubic yard in kg per cubic metre', given: [5, 'lb/yd3', 'kg/m3'], gives: 2.96638210628891, source: 'acquaah-4-11' },
   ],
 })
 

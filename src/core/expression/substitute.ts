@@ -1,0 +1,62 @@
+/** Replaces names in a formula tree, and drops what the replacement made idle: (1 - 0), x * 1, IF(0 < 1, a, b). */
+import type { AstExpression } from '@borgar/fx'
+
+export type Replacements = ReadonlyMap<string, AstExpression>
+
+/** The trees put in are not searched again, so a user's cell name may equal a parameter's. */
+export function substitute(node: AstExpression, replacements: Replacements): AstExpression {
+  const inner = (child: AstExpression) => substitute(child, replacements)
+  switch (node.type) {
+    case 'ReferenceIdentifier':
+      return replacements.get(node.value) ?? node
+    case 'UnaryExpression':
+      return { ...node, arguments: node.arguments.map(inner) }
+    case 'BinaryExpression': {
+      const [left, right] = node.arguments.map(inner)
+      return withoutIdle(node.operator, left!, right!) ?? { ...node, arguments: [left!, right!] }
+    }
+    case 'CallExpression': {
+      const args = node.arguments.map(inner)
+      return chosen(node, args) ?? { ...node, arguments: args }
+    }
+    case 'LetExpression': {
+      const declarations = node.declarations.map((declaration) => (
+        declaration.init === null ? declaration : { ...declaration, init: inner(declaration.init) }
+      ))
+      return { ...node, declarations, body: node.body === null ? null : inner(node.body) }
+    }
+    default:
+      return node
+  }
+}
+
+function numberOf(node: AstExpression): number | undefined {
+  return node.type === 'Literal' && typeof node.value === 'number' ? node.value : undefined
+}
+
+function literal(value: number): AstExpression {
+  return { type: 'Literal', value, raw: String(value) }
+}
+
+/** The simpler tree where one side is 0 or 1 and changes nothing. */
+function withoutIdle(operator: string, left: AstExpression, right: AstExpression): AstExpression | undefined {
+  const [a, b] = [numberOf(left), numberOf(right)]
+  switch (operator) {
+    case '+': return a === 0 ? right : b === 0 ? left : undefined
+    case '-': return b === 0 ? left : a === 1 && b === 1 ? literal(0) : undefined
+    case '*': return a === 0 || b === 0 ? literal(0) : a === 1 ? right : b === 1 ? left : undefined
+    case '/': return a === 0 || b === 1 ? left : undefined
+    case '^': return b === 1 ? left : a === 1 ? literal(1) : undefined
+    default: return undefined
+  }
+}
+
+/** The branch of an IF whose test is between two numbers that are known by now. */
+function chosen(node: AstExpression & { type: 'CallExpression' }, args: readonly AstExpression[]): AstExpression | undefined {
+  if (node.callee.type !== 'Identifier' || node.callee.name !== 'IF') return undefined
+  const [test, whenTrue, whenFalse] = args
+  if (test?.type !== 'BinaryExpression' || test.operator !== '<') return undefined
+  const [a, b] = test.arguments.map(numberOf)
+  if (a === undefined || b === undefined) return undefined
+  return a < b ? whenTrue : whenFalse
+}

@@ -1,0 +1,52 @@
+/**
+ * The metadata that Excel reads: names, texts and shapes of the cell functions.
+ * Parameters are of type "any" so that blanks, texts with units and wrong kinds reach the argument reader, which
+ * has a sentence for each; a typed parameter would be refused by Excel without one.
+ */
+import type { Definition } from '../core/definition/definition'
+import { takesText } from './parameterText'
+
+/** Where the add-in is served while it is developed; a store wants all files on one domain. */
+export const addinAddress = 'https://localhost:3000'
+
+export interface FunctionsJson {
+  readonly functions: readonly FunctionEntry[]
+}
+
+interface FunctionEntry {
+  readonly id: string
+  readonly name: string
+  readonly description: string
+  readonly helpUrl: string
+  readonly parameters: readonly ParameterEntry[]
+  readonly result: { readonly type: 'number'; readonly dimensionality: 'scalar' | 'matrix' }
+}
+
+interface ParameterEntry {
+  readonly name: string
+  readonly description: string
+  readonly type: 'any'
+  readonly dimensionality: 'scalar' | 'matrix'
+  readonly optional?: true
+}
+
+export function functionsJson(catalogue: readonly Definition[], address = addinAddress): FunctionsJson {
+  return { functions: catalogue.map((definition) => entryOf(definition, address)) }
+}
+
+function entryOf({ id, summary, parameters, result }: Definition, address: string): FunctionEntry {
+  return {
+    id,
+    name: id,
+    description: summary,
+    helpUrl: `${address}/help/${id}.html`,
+    parameters: Object.entries(parameters).map(([name, parameter]) => ({
+      name,
+      description: `${parameter.text} (${takesText(parameter)})`,
+      type: 'any',
+      dimensionality: parameter.shape === 'line' ? 'matrix' : 'scalar',
+      ...(parameter.optional ? { optional: true as const } : {}),
+    })),
+    result: { type: 'number', dimensionality: result.like === undefined ? 'scalar' : 'matrix' },
+  }
+}

@@ -1,0 +1,48 @@
+/** How a number came about: the arguments as they were read, the steps, and the convention. For an auditor. */
+import type { Definition } from '../core/definition/definition'
+import { evaluate } from '../core/definition/evaluate'
+import { isBlank } from '../core/definition/readArguments'
+import { Decimal } from '../core/quantity/decimal'
+import { sentence } from '../wording/en'
+
+export type Working =
+  | { readonly inputs: readonly WorkingInput[]; readonly steps: readonly WorkingLine[]; readonly convention: string }
+  | { readonly refused: readonly string[] }
+  | { readonly cellError: string }
+
+/** Several values stand for a row or column of cells. */
+type Shown = number | string | readonly number[]
+
+export interface WorkingInput {
+  readonly name: string
+  readonly text: string
+  readonly value: Shown
+  readonly unit: string
+  /** False where the argument was left out or blank, and its default counts. */
+  readonly given: boolean
+}
+
+export interface WorkingLine {
+  readonly name: string
+  readonly text: string
+  readonly formula: string
+  readonly value: Shown
+  readonly unit: string
+}
+
+export function workingOf(definition: Definition, given: readonly unknown[]): Working {
+  const evaluation = evaluate(definition, given)
+  if ('cellError' in evaluation) return { cellError: evaluation.cellError.code }
+  if ('problems' in evaluation) return { refused: evaluation.problems.map((problem) => sentence(problem, definition)) }
+  const inputs = Object.entries(definition.parameters).flatMap(([name, { text, unit }], index) => {
+    const value = evaluation.args[name]
+    return value === undefined ? [] : [{ name, text, value: shown(value), unit, given: !isBlank(given[index]) }]
+  })
+  const steps = evaluation.working().map(({ value, ...step }) => ({ ...step, value: shown(value) }))
+  return { inputs, steps, convention: definition.convention }
+}
+
+function shown(value: Decimal | readonly Decimal[] | string): Shown {
+  if (typeof value === 'string') return value
+  return value instanceof Decimal ? value.toNumber() : value.map((one) => one.toNumber())
+}
