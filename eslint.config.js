@@ -11,7 +11,7 @@ const owners = [
   { packages: ['react', 'react-dom', 'react-dom/*', '@fluentui/*'], folders: ['pane', 'start'] },
   { packages: ['@univerjs/*', '@cj-tech-master/excelts'], folders: ['workbench'] },
   { packages: ['decimal.js'], folders: ['core/quantity'] },
-  { packages: ['@borgar/fx'], folders: ['core', 'workbench'] },
+  { packages: ['@borgar/fx'], folders: ['core', 'derived', 'workbench'] },
 ]
 
 function mayNotImport(folder) {

@@ -1,0 +1,24 @@
+import { spawnSync } from 'node:child_process'
+import { join } from 'node:path'
+import { expect, test } from 'vitest'
+import { root } from './sourceTree'
+
+const minutes = 60_000
+
+/** Runs a tool of node_modules and gives what it printed: nothing, where it has nothing to complain about. */
+function complaints(tool: readonly string[], ...options: readonly string[]): string {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [join(root, 'node_modules', ...tool), ...options], { cwd: root, encoding: 'utf8' })
+  return status === 0 ? '' : stdout + stderr
+}
+
+test('All code compiles under the strict compiler.', { timeout: 3 * minutes }, () => {
+  expect(complaints(['typescript', 'bin', 'tsc'], '-p', 'tsconfig.json')).toBe('')
+})
+
+test('The pure folders compile where there is no browser, no Node and no Office.', { timeout: 3 * minutes }, () => {
+  expect(complaints(['typescript', 'bin', 'tsc'], '-p', 'tsconfig.pure.json')).toBe('')
+})
+
+test('The linter has nothing to say, warnings included.', { timeout: 3 * minutes }, () => {
+  expect(complaints(['eslint', 'bin', 'eslint.js'], '.', '--max-warnings', '0')).toBe('')
+})
