@@ -39,7 +39,6 @@ const byId: Readonly<Record<string, readonly string[]>> = {
   WEIGHTTOLITRES: [sand, moss],
   BLENDWEIGHT: [weight, dust],
   MEDIUMCOST: [dust],
-  ROOTINGCOST: [disinfectant],
 }
 
 /** The caution to show beside a function; undefined where handling nothing is involved. */

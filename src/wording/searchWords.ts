@@ -38,6 +38,7 @@ export const namedThings: readonly { readonly names: readonly string[]; readonly
     names: ['perlite', 'vermiculite', 'peat', 'coir', 'coco', 'sand', 'bark', 'pumice', 'grit', 'moss'],
     spokenOfAs: ['medium', 'mix', 'component', 'loose', 'litre', 'bag'],
   },
+  { names: ['tray', 'flat', 'crate'], spokenOfAs: ['reuse'] },
   { names: ['rockwool', 'stonewool', 'wool', 'foam'], spokenOfAs: ['block', 'slab'] },
 ]
 

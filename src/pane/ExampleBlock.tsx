@@ -1,0 +1,88 @@
+import { Button, makeStyles, mergeClasses, tokens } from '@fluentui/react-components'
+import { useId, useState } from 'react'
+import type { Definition, Example } from '../core/definition/definition'
+import { exampleFormula } from '../derived/exampleFormula'
+import { bibliography, type Source } from '../sources/bibliography'
+import type { SelectedCell, WorkbookPort } from '../workbook/port'
+import { isEmptyCell, placeText } from './cellText'
+import { portSentence } from './portSentence'
+
+interface ExampleBlockProps {
+  readonly definition: Definition
+  readonly example: Example
+  readonly port: WorkbookPort
+  readonly cell: SelectedCell | undefined
+}
+
+type Outcome = { readonly done: boolean; readonly sentence: string }
+
+const useStyles = makeStyles({
+  example: { display: 'flex', flexDirection: 'column', rowGap: tokens.spacingVerticalXS, paddingBottom: tokens.spacingVerticalS },
+  line: { margin: 0 },
+  formula: {
+    padding: `${tokens.spacingVerticalXS} ${tokens.spacingHorizontalS}`,
+    backgroundColor: tokens.colorNeutralBackground4,
+    borderRadius: tokens.borderRadiusMedium,
+    fontFamily: tokens.fontFamilyMonospace,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase300,
+  },
+  small: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
+  button: { alignSelf: 'flex-start' },
+  done: { color: tokens.colorBrandForeground1 },
+  refused: { color: tokens.colorStatusDangerForeground1 },
+})
+
+/** A worked example, and the button that puts it into the sheet. */
+export function ExampleBlock({ definition, example, port, cell }: ExampleBlockProps) {
+  const styles = useStyles()
+  const formulaId = useId()
+  const noteId = useId()
+  const [outcome, setOutcome] = useState<Outcome>()
+  const formula = exampleFormula(definition, example)
+
+  async function put() {
+    setOutcome(undefined)
+    try {
+      await port.putFormula(formula)
+      setOutcome({ done: true, sentence: `Put into ${cell === undefined ? 'the selected cell' : placeText(cell)}.` })
+    } catch (error) {
+      setOutcome({ done: false, sentence: portSentence(error) })
+    }
+  }
+
+  return (
+    <div className={styles.example}>
+      <p className={styles.line}>{example.text}</p>
+      <code id={formulaId} className={styles.formula}>{formula}</code>
+      <p className={styles.line}>gives {givesText(example.gives)} {definition.result.unit}</p>
+      <p className={styles.small}>Source: {sourceText(example.source)}</p>
+      <Button className={styles.button} appearance="primary" size="small" aria-describedby={`${formulaId} ${noteId}`} onClick={put}>
+        Put into the selected cell
+      </Button>
+      <p id={noteId} className={styles.small}>{targetText(cell, example.gives)}</p>
+      <p role="status" className={mergeClasses(styles.small, outcome !== undefined && (outcome.done ? styles.done : styles.refused))}>
+        {outcome?.sentence}
+      </p>
+    </div>
+  )
+}
+
+function targetText(cell: SelectedCell | undefined, gives: Example['gives']): string {
+  const size = typeof gives === 'number' ? '' : ` It fills ${gives.length} by ${gives[0]?.length ?? 0} cells from there.`
+  if (cell === undefined) return `Select a cell in the sheet first.${size}`
+  return isEmptyCell(cell) ? `${placeText(cell)} is empty.${size}` : `This replaces what ${placeText(cell)} holds now.${size}`
+}
+
+/** Enough digits to compare with the cell, and no tail of a division. */
+const shownDigits = 10
+
+function givesText(gives: Example['gives']): string {
+  const rows = typeof gives === 'number' ? [[gives]] : gives
+  return rows.map((row) => row.map((value) => value.toLocaleString('en-US', { maximumSignificantDigits: shownDigits })).join(', ')).join('; ')
+}
+
+function sourceText(key: string): string {
+  const source: Source | undefined = Object.hasOwn(bibliography, key) ? bibliography[key as keyof typeof bibliography] : undefined
+  return source === undefined ? key : `${source.title}. ${source.detail}.`
+}

@@ -1,0 +1,79 @@
+import { makeStyles, tokens } from '@fluentui/react-components'
+import type { Definition } from '../core/definition/definition'
+import { signature, takesText } from '../derived/parameterText'
+import { cautionFor } from '../wording/cautions'
+import type { SelectedCell, WorkbookPort } from '../workbook/port'
+import { ExampleBlock } from './ExampleBlock'
+
+interface FunctionTextProps {
+  readonly id: string
+  readonly definition: Definition
+  readonly port: WorkbookPort
+  readonly cell: SelectedCell | undefined
+}
+
+const useStyles = makeStyles({
+  text: {
+    display: 'flex',
+    flexDirection: 'column',
+    padding: `${tokens.spacingVerticalXS} ${tokens.spacingHorizontalM} ${tokens.spacingVerticalL} calc(${tokens.spacingHorizontalM} - 3px)`,
+    fontSize: tokens.fontSizeBase300,
+    lineHeight: tokens.lineHeightBase300,
+  },
+  code: { fontFamily: tokens.fontFamilyMonospace, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground1 },
+  heading: {
+    margin: `${tokens.spacingVerticalM} 0 ${tokens.spacingVerticalXXS}`,
+    fontSize: tokens.fontSizeBase300,
+    lineHeight: tokens.lineHeightBase300,
+    fontWeight: tokens.fontWeightSemibold,
+  },
+  paragraph: { margin: 0 },
+  parameters: { margin: 0 },
+  parameter: { paddingBottom: tokens.spacingVerticalS },
+  name: { fontFamily: tokens.fontFamilyMonospace, fontSize: tokens.fontSizeBase200, fontWeight: tokens.fontWeightSemibold },
+  meaning: { margin: 0 },
+  takes: { display: 'block', fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
+  caution: {
+    margin: `${tokens.spacingVerticalM} 0 0`,
+    paddingLeft: tokens.spacingHorizontalS,
+    borderLeft: `3px solid ${tokens.colorStatusWarningBorderActive}`,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+  },
+})
+
+/** All that the definition says about a function, with the example first, because it is read first. */
+export function FunctionText({ id, definition, port, cell }: FunctionTextProps) {
+  const styles = useStyles()
+  const caution = cautionFor(definition)
+  const { result } = definition
+  return (
+    <div id={id} className={styles.text}>
+      <code className={styles.code}>{signature(definition)}</code>
+      <h5 className={styles.heading}>{definition.examples.length === 1 ? 'Example' : 'Examples'}</h5>
+      {definition.examples.map((example) => (
+        <ExampleBlock key={example.text} definition={definition} example={example} port={port} cell={cell} />
+      ))}
+      <h5 className={styles.heading}>What goes in</h5>
+      <dl className={styles.parameters}>
+        {Object.entries(definition.parameters).map(([name, parameter]) => (
+          <div key={name} className={styles.parameter}>
+            <dt className={styles.name}>{name}</dt>
+            <dd className={styles.meaning}>
+              {parameter.text}
+              <span className={styles.takes}>{takesText(parameter)}</span>
+            </dd>
+          </div>
+        ))}
+      </dl>
+      <h5 className={styles.heading}>What comes out</h5>
+      <p className={styles.paragraph}>
+        {result.text}
+        <span className={styles.takes}>{result.unit}{result.like !== undefined && `, in the shape of ${result.like}`}</span>
+      </p>
+      <h5 className={styles.heading}>How it is counted</h5>
+      <p className={styles.paragraph}>{definition.convention}</p>
+      {caution !== undefined && <p className={styles.caution}><strong>Caution.</strong> {caution}</p>}
+    </div>
+  )
+}

@@ -1,0 +1,120 @@
+import { makeStyles, SearchBox, tokens } from '@fluentui/react-components'
+import { useEffect, useId, useMemo, useRef, useState } from 'react'
+import type { Definition } from '../core/definition/definition'
+import type { SelectedCell, WorkbookPort } from '../workbook/port'
+import { FunctionEntry } from './FunctionEntry'
+import { functionsUsed } from './functionsUsed'
+import { groupBySubject } from './groupBySubject'
+import { isEmptyQuery, searchOf } from './search'
+import { SelectedCellLine } from './SelectedCellLine'
+
+interface FunctionsSectionProps {
+  readonly definitions: readonly Definition[]
+  readonly port: WorkbookPort
+  readonly cell: SelectedCell | undefined
+}
+
+const useStyles = makeStyles({
+  // In a window too low for two parts, such as one enlarged to 400 %, the search scrolls away with the list.
+  section: { display: 'flex', flexDirection: 'column', flexGrow: 1, minHeight: 0, '@media (max-height: 400px)': { overflowY: 'auto' } },
+  top: {
+    display: 'flex',
+    flexDirection: 'column',
+    rowGap: tokens.spacingVerticalXS,
+    padding: `0 ${tokens.spacingHorizontalM} ${tokens.spacingVerticalS}`,
+    borderBottom: `${tokens.strokeWidthThin} solid ${tokens.colorNeutralStroke2}`,
+  },
+  sectionHeading: { position: 'absolute', width: '1px', height: '1px', overflow: 'hidden', clipPath: 'inset(50%)' },
+  search: { maxWidth: 'none' },
+  count: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
+  list: {
+    flexGrow: 1,
+    minHeight: 0,
+    overflowY: 'auto',
+    paddingBottom: tokens.spacingVerticalXXL,
+    '@media (max-height: 400px)': { flexShrink: 0, overflowY: 'visible' },
+  },
+  subject: {
+    margin: 0,
+    padding: `${tokens.spacingVerticalM} ${tokens.spacingHorizontalM} ${tokens.spacingVerticalXS}`,
+    fontSize: tokens.fontSizeBase300,
+    lineHeight: tokens.lineHeightBase300,
+    fontWeight: tokens.fontWeightSemibold,
+  },
+  entries: { listStyleType: 'none', margin: 0, padding: 0 },
+})
+
+/** The functions by subject, or those that a search finds; one of them opened. */
+export function FunctionsSection({ definitions, port, cell }: FunctionsSectionProps) {
+  const styles = useStyles()
+  const headingId = useId()
+  const [query, setQuery] = useState('')
+  const [openId, setOpenId] = useState<string>()
+  const list = useRef<HTMLDivElement>(null)
+  const search = useMemo(() => searchOf(definitions), [definitions])
+  const used = useMemo(() => functionsUsed(cell?.formula ?? '', definitions), [cell?.formula, definitions])
+  const onlyUsedId = used.length === 1 ? used[0]?.id : undefined
+  const cellKey = cell === undefined ? '' : `${cell.sheet}!${cell.address}`
+
+  // Whoever selects a cell of ours wants to read about its function; the key is there to open it again on the next cell.
+  useEffect(() => {
+    if (onlyUsedId !== undefined) setOpenId(onlyUsedId)
+  }, [onlyUsedId, cellKey])
+
+  useEffect(() => {
+    if (openId !== undefined) list.current?.querySelector(`[data-function="${openId}"]`)?.scrollIntoView?.({ block: 'nearest' })
+  }, [openId])
+
+  function searchFor(text: string) {
+    setQuery(text)
+    // An opened text would push the other results out of sight.
+    setOpenId(undefined)
+    list.current?.scrollTo?.({ top: 0 })
+  }
+
+  const found = search(query)
+  const groups = isEmptyQuery(query) ? groupBySubject(definitions) : [{ subject: 'found', name: 'Found', definitions: found }]
+
+  return (
+    <section className={styles.section} aria-labelledby={headingId}>
+      <div className={styles.top}>
+        <h2 id={headingId} className={styles.sectionHeading}>Functions</h2>
+        <SelectedCellLine cell={cell} used={used} onOpen={(id) => { setQuery(''); setOpenId(id) }} />
+        <SearchBox
+          className={styles.search}
+          aria-label="Search the functions"
+          placeholder="Search, such as perlite, tray, reuse"
+          value={query}
+          onChange={(_event, data) => searchFor(data.value)}
+        />
+        <p role="status" className={styles.count}>{countText(found.length, query)}</p>
+      </div>
+      <div ref={list} className={styles.list}>
+        {groups.filter((group) => group.definitions.length > 0).map((group) => (
+          <section key={group.subject} aria-labelledby={`${headingId}-${group.subject}`}>
+            <h3 id={`${headingId}-${group.subject}`} className={styles.subject}>{group.name}</h3>
+            <ul className={styles.entries}>
+              {group.definitions.map((definition) => (
+                <FunctionEntry
+                  key={definition.id}
+                  definition={definition}
+                  port={port}
+                  cell={cell}
+                  open={definition.id === openId}
+                  usedBySelectedCell={used.includes(definition)}
+                  onToggle={() => setOpenId(definition.id === openId ? undefined : definition.id)}
+                />
+              ))}
+            </ul>
+          </section>
+        ))}
+      </div>
+    </section>
+  )
+}
+
+function countText(count: number, query: string): string {
+  const functions = count === 1 ? '1 function' : `${count} functions`
+  if (isEmptyQuery(query)) return functions
+  return count === 0 ? `No function found for “${query.trim()}”. Try fewer or other words, such as bag, tray, peat or wash.` : `${functions} found`
+}

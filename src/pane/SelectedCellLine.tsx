@@ -1,0 +1,33 @@
+import { Link, makeStyles, tokens } from '@fluentui/react-components'
+import { Fragment } from 'react'
+import type { Definition } from '../core/definition/definition'
+import type { SelectedCell } from '../workbook/port'
+import { placeText } from './cellText'
+
+interface SelectedCellLineProps {
+  readonly cell: SelectedCell | undefined
+  readonly used: readonly Definition[]
+  readonly onOpen: (id: string) => void
+}
+
+const useStyles = makeStyles({
+  line: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase300, color: tokens.colorNeutralForeground2 },
+  used: { fontSize: 'inherit', lineHeight: 'inherit', textDecorationLine: 'underline' },
+})
+
+/** Which cell is selected, and which functions of ours it uses. */
+export function SelectedCellLine({ cell, used, onOpen }: SelectedCellLineProps) {
+  const styles = useStyles()
+  if (cell === undefined) return <p className={styles.line}>No cell is selected.</p>
+  return (
+    <p className={styles.line}>
+      Selected: {placeText(cell)}
+      {used.map(({ id }, index) => (
+        <Fragment key={id}>
+          {index === 0 ? ', uses ' : ', '}
+          <Link as="button" className={styles.used} onClick={() => onOpen(id)}>STICK.{id}</Link>
+        </Fragment>
+      ))}
+    </p>
+  )
+}

@@ -1,0 +1,10 @@
+import type { SelectedCell } from '../workbook/port'
+
+/** "B4 on Season". */
+export function placeText(cell: SelectedCell): string {
+  return `${cell.address} on ${cell.sheet}`
+}
+
+export function isEmptyCell(cell: SelectedCell): boolean {
+  return cell.formula === '' && (cell.value === null || cell.value === '')
+}

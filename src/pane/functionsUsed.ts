@@ -1,0 +1,12 @@
+import type { Definition } from '../core/definition/definition'
+
+/** The functions of ours that a formula calls, each once, in the order of the formula. */
+export function functionsUsed(formula: string, definitions: readonly Definition[]): readonly Definition[] {
+  const ids = [...withoutQuotes(formula).matchAll(/\bSTICK\.(\w+)\s*\(/gi)].map(([, id]) => id?.toUpperCase())
+  return [...new Set(ids)].flatMap((id) => definitions.find((definition) => definition.id === id) ?? [])
+}
+
+/** Quoted texts and quoted sheet names may hold anything, so also what looks like a call. */
+function withoutQuotes(formula: string): string {
+  return formula.replace(/"(?:[^"]|"")*"|'(?:[^']|'')*'/g, '')
+}

@@ -1,0 +1,19 @@
+import type { Definition, Subject } from '../core/definition/definition'
+import { subjectNames } from '../wording/subjects'
+
+export interface SubjectGroup {
+  readonly subject: Subject
+  readonly name: string
+  readonly definitions: readonly Definition[]
+}
+
+/** The subjects that hold at least one function, in the order of `subjectNames`. */
+export function groupBySubject(definitions: readonly Definition[]): readonly SubjectGroup[] {
+  return (Object.keys(subjectNames) as Subject[])
+    .map((subject) => ({
+      subject,
+      name: subjectNames[subject],
+      definitions: definitions.filter((definition) => definition.subject === subject),
+    }))
+    .filter((group) => group.definitions.length > 0)
+}

@@ -1,0 +1,42 @@
+import type { PortProblem, SelectedCell, WorkbookPort } from '../../src/workbook/port'
+
+/** A workbook of one selected cell, to drive the pane without a host. */
+export class MemoryPort implements WorkbookPort {
+  readonly host = 'workbench'
+  private cell: SelectedCell = { sheet: 'Order book', address: 'B4', formula: '', value: null }
+  private readonly listeners = new Set<() => void>()
+  private refusal: PortProblem | undefined
+
+  selectedCell(): Promise<SelectedCell> {
+    return Promise.resolve(this.cell)
+  }
+
+  putFormula(formula: string): Promise<void> {
+    if (this.refusal !== undefined) return Promise.reject(this.refusal)
+    this.select({ formula, value: 1 })
+    return Promise.resolve()
+  }
+
+  onSelectionChange(listener: () => void): () => void {
+    this.listeners.add(listener)
+    return () => this.listeners.delete(listener)
+  }
+
+  select(change: Partial<SelectedCell>): void {
+    this.cell = { ...this.cell, ...change }
+    for (const listener of this.listeners) listener()
+  }
+
+  /** From now on every write fails so. */
+  refuse(problem: PortProblem): void {
+    this.refusal = problem
+  }
+
+  get formula(): string {
+    return this.cell.formula
+  }
+
+  get listenerCount(): number {
+    return this.listeners.size
+  }
+}

@@ -1,0 +1,141 @@
+// @vitest-environment jsdom
+import { act } from 'react'
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { catalogue } from '../../src/functions/catalogue'
+import { mountPane, type MountedPane } from '../../src/pane/mountPane'
+import { PortProblem } from '../../src/workbook/port'
+import { MemoryPort } from './MemoryPort'
+
+;(globalThis as { IS_REACT_ACT_ENVIRONMENT?: boolean }).IS_REACT_ACT_ENVIRONMENT = true
+
+let port: MemoryPort
+let element: HTMLElement
+let pane: MountedPane
+
+beforeEach(async () => {
+  port = new MemoryPort()
+  element = document.body.appendChild(document.createElement('main'))
+  await act(async () => {
+    pane = mountPane(element, port)
+  })
+})
+
+afterEach(() => {
+  act(() => pane.unmount())
+  element.remove()
+})
+
+function text(): string {
+  return element.textContent ?? ''
+}
+
+function buttons(label: string): readonly HTMLButtonElement[] {
+  return [...element.querySelectorAll('button')].filter((button) => button.textContent?.startsWith(label))
+}
+
+function entry(id: string): HTMLButtonElement {
+  const found = element.querySelector<HTMLButtonElement>(`[data-function="${id}"] h4 button`)
+  if (found === null) throw new Error(`${id} is not listed`)
+  return found
+}
+
+function listedIds(): readonly string[] {
+  return [...element.querySelectorAll<HTMLElement>('[data-function]')].map((item) => item.dataset.function ?? '')
+}
+
+async function click(button: HTMLElement | undefined): Promise<void> {
+  if (button === undefined) throw new Error('nothing to click')
+  await act(async () => button.click())
+}
+
+async function searchFor(query: string): Promise<void> {
+  const input = element.querySelector('input')
+  if (input === null) throw new Error('no search box')
+  const setValue = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set
+  await act(async () => {
+    setValue?.call(input, query)
+    input.dispatchEvent(new Event('input', { bubbles: true }))
+  })
+}
+
+describe('the pane', () => {
+  it('lists every function of the catalogue and says how many there are', () => {
+    expect(new Set(listedIds())).toEqual(new Set(catalogue.map(({ id }) => id)))
+    expect(element.querySelector('[role="status"]')?.textContent).toBe(`${catalogue.length} functions`)
+  })
+
+  it('shows of an opened function all that its definition says, with range and default', async () => {
+    await click(entry('FILL'))
+    const definition = catalogue.find(({ id }) => id === 'FILL')
+    expect(text()).toContain('STICK.FILL(vessels, vesselVolumeMl, [settle], [spill])')
+    for (const parameter of Object.values(definition?.parameters ?? {})) expect(text()).toContain(parameter.text)
+    expect(text()).toContain('mL or text with its unit, above 0')
+    expect(text()).toContain('share (0.15 or 15%), 0 to below 1; left out, it is 0')
+    expect(text()).toContain(definition?.convention)
+    expect(text()).toContain('Source: North Creek Nurseries')
+    expect(entry('FILL').getAttribute('aria-expanded')).toBe('true')
+  })
+
+  it('opens one function at a time and closes it again', async () => {
+    await click(entry('FILL'))
+    await click(entry('BAGS'))
+    expect(entry('FILL').getAttribute('aria-expanded')).toBe('false')
+    await click(entry('BAGS'))
+    expect(element.querySelectorAll('[aria-expanded="true"]')).toHaveLength(0)
+  })
+
+  it('puts the example into the selected cell and says where', async () => {
+    await click(entry('FILL'))
+    await click(buttons('Put into the selected cell')[0])
+    expect(port.formula).toBe('=STICK.FILL(72,"4.38 in3")')
+    expect(text()).toContain('Put into B4 on Order book.')
+  })
+
+  it('says before that what a cell holds will be replaced', async () => {
+    await click(entry('FILL'))
+    expect(text()).toContain('B4 on Order book is empty.')
+    await act(async () => port.select({ address: 'C7', value: 12 }))
+    expect(text()).toContain('This replaces what C7 on Order book holds now.')
+  })
+
+  it('says what to do where the workbook refuses, and leaves the cell as it is', async () => {
+    port.refuse(new PortProblem('cellEditMode'))
+    await click(entry('FILL'))
+    await click(buttons('Put into the selected cell')[0])
+    expect(text()).toContain('Press Enter or Esc in the cell first, then try again.')
+    expect(port.formula).toBe('')
+  })
+
+  it('opens the function that the selected cell uses', async () => {
+    await act(async () => port.select({ formula: '=STICK.BAGS(A1,60)' }))
+    expect(text()).toContain('B4 on Order book, uses STICK.BAGS')
+    expect(entry('BAGS').getAttribute('aria-expanded')).toBe('true')
+    expect(entry('BAGS').textContent).toContain('the selected cell uses it')
+  })
+
+  it('opens none by itself where a formula uses several, and offers each', async () => {
+    await act(async () => port.select({ formula: '=STICK.BAGS(STICK.FILL(A1,65),60)' }))
+    expect(element.querySelectorAll('[aria-expanded="true"]')).toHaveLength(0)
+    await click(buttons('STICK.FILL')[0])
+    expect(entry('FILL').getAttribute('aria-expanded')).toBe('true')
+  })
+
+  it('narrows the list while typing and announces the count', async () => {
+    await searchFor('coir')
+    expect(listedIds()).toContain('PACKPRICE')
+    expect(listedIds().length).toBeLessThan(catalogue.length)
+    expect(element.querySelector('[role="status"]')?.textContent).toBe(`${listedIds().length} functions found`)
+  })
+
+  it('says what to try where a search finds nothing', async () => {
+    await searchFor('zebra')
+    expect(listedIds()).toEqual([])
+    expect(element.querySelector('[role="status"]')?.textContent).toContain('No function found for “zebra”.')
+  })
+
+  it('leaves nothing behind when it is unmounted', () => {
+    act(() => pane.unmount())
+    expect(element.childElementCount).toBe(0)
+    expect(port.listenerCount).toBe(0)
+  })
+})

@@ -1,0 +1,17 @@
+import { describe, expect, it } from 'vitest'
+import { portSentence } from '../../src/pane/portSentence'
+import { PortProblem } from '../../src/workbook/port'
+
+describe('the sentence for what a workbook could not do', () => {
+  it.each([
+    [new PortProblem('cellEditMode'), 'Press Enter or Esc in the cell first, then try again.'],
+    [new PortProblem('protectedSheet'), 'This sheet is protected: unprotect it or select a cell on another sheet, then try again.'],
+    [new PortProblem('noSelection'), 'Select a cell in the sheet first, then try again.'],
+    [new PortProblem('hostFailed'), 'The workbook did not take the formula: select another cell, then try again.'],
+    [new PortProblem('hostFailed', 'Out of memory.'), 'The workbook did not take the formula (it says “Out of memory”): select another cell, then try again.'],
+    [new Error('lost'), 'The workbook did not take the formula (it says “lost”): select another cell, then try again.'],
+    ['odd', 'The workbook did not take the formula (it says “odd”): select another cell, then try again.'],
+  ])('says what to do about %s', (error, sentence) => {
+    expect(portSentence(error)).toBe(sentence)
+  })
+})
