@@ -30,7 +30,7 @@ export function defaultText(parameter: Parameter): string | undefined {
 export function takesText(parameter: Parameter): string {
   const taken = [
     ...(parameter.shape === 'line' ? ['a row or column'] : []),
-    ...(parameter.takes === 'number' ? [unitText(parameter)] : []),
+    ...unitText(parameter),
     rangeText(parameter),
   ].join(', ')
   if (!parameter.optional) return taken
@@ -38,9 +38,11 @@ export function takesText(parameter: Parameter): string {
   return fallback === undefined ? `${taken}; may be left out` : `${taken}; left out, it is ${fallback}`
 }
 
-function unitText(parameter: Parameter): string {
-  if (parameter.share === true) return 'share (0.15 or 15%)'
-  return parameter.dimension === undefined ? parameter.unit : `${parameter.unit} or text with its unit`
+/** Nothing where another argument says the unit, and nothing for text. */
+function unitText(parameter: Parameter): readonly string[] {
+  if (parameter.takes === 'text' || parameter.unit === 'any') return []
+  if (parameter.share === true) return ['share (0.15 or 15%)']
+  return [parameter.dimension === undefined ? parameter.unit : `${parameter.unit} or text with its unit`]
 }
 
 function wholeRange(parameter: Parameter): string {

@@ -69,9 +69,13 @@ export function ExampleBlock({ definition, example, port, cell }: ExampleBlockPr
 }
 
 function targetText(cell: SelectedCell | undefined, gives: Example['gives']): string {
-  const size = typeof gives === 'number' ? '' : ` It fills ${gives.length} by ${gives[0]?.length ?? 0} cells from there.`
+  const size = typeof gives === 'number' ? '' : ` It fills ${counted(gives.length, 'row')} and ${counted(gives[0]?.length ?? 0, 'column')} from there.`
   if (cell === undefined) return `Select a cell in the sheet first.${size}`
   return isEmptyCell(cell) ? `${placeText(cell)} is empty.${size}` : `This replaces what ${placeText(cell)} holds now.${size}`
+}
+
+function counted(count: number, noun: string): string {
+  return `${count} ${noun}${count === 1 ? '' : 's'}`
 }
 
 /** Enough digits to compare with the cell, and no tail of a division. */

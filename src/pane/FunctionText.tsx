@@ -1,5 +1,5 @@
 import { makeStyles, tokens } from '@fluentui/react-components'
-import type { Definition } from '../core/definition/definition'
+import type { Definition, Example } from '../core/definition/definition'
 import { signature, takesText } from '../derived/parameterText'
 import { cautionFor } from '../wording/cautions'
 import type { SelectedCell, WorkbookPort } from '../workbook/port'
@@ -42,18 +42,17 @@ const useStyles = makeStyles({
   },
 })
 
-/** All that the definition says about a function, with the example first, because it is read first. */
+/** All that the definition says about a function, with an example first, because it is read first. */
 export function FunctionText({ id, definition, port, cell }: FunctionTextProps) {
   const styles = useStyles()
   const caution = cautionFor(definition)
-  const { result } = definition
+  const { result, examples: [first, ...more] } = definition
+  const block = (example: Example) => <ExampleBlock key={example.text} definition={definition} example={example} port={port} cell={cell} />
   return (
     <div id={id} className={styles.text}>
       <code className={styles.code}>{signature(definition)}</code>
-      <h5 className={styles.heading}>{definition.examples.length === 1 ? 'Example' : 'Examples'}</h5>
-      {definition.examples.map((example) => (
-        <ExampleBlock key={example.text} definition={definition} example={example} port={port} cell={cell} />
-      ))}
+      {first !== undefined && <h5 className={styles.heading}>Example</h5>}
+      {first !== undefined && block(first)}
       <h5 className={styles.heading}>What goes in</h5>
       <dl className={styles.parameters}>
         {Object.entries(definition.parameters).map(([name, parameter]) => (
@@ -74,6 +73,8 @@ export function FunctionText({ id, definition, port, cell }: FunctionTextProps) 
       <h5 className={styles.heading}>How it is counted</h5>
       <p className={styles.paragraph}>{definition.convention}</p>
       {caution !== undefined && <p className={styles.caution}><strong>Caution.</strong> {caution}</p>}
+      {more.length > 0 && <h5 className={styles.heading}>More examples</h5>}
+      {more.map(block)}
     </div>
   )
 }

@@ -36,7 +36,7 @@ export const sameWords: readonly (readonly string[])[] = [
 export const namedThings: readonly { readonly names: readonly string[]; readonly spokenOfAs: readonly string[] }[] = [
   {
     names: ['perlite', 'vermiculite', 'peat', 'coir', 'coco', 'sand', 'bark', 'pumice', 'grit', 'moss'],
-    spokenOfAs: ['medium', 'mix', 'component', 'loose', 'litre', 'bag'],
+    spokenOfAs: ['medium', 'mix', 'component', 'loose', 'bag'],
   },
   { names: ['tray', 'flat', 'crate'], spokenOfAs: ['reuse'] },
   { names: ['rockwool', 'stonewool', 'wool', 'foam'], spokenOfAs: ['block', 'slab'] },

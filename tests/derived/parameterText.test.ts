@@ -40,6 +40,7 @@ describe('the text of a parameter', () => {
     expect(takesText(share({ text: 'a', default: 0, below: 1 }))).toBe('share (0.15 or 15%), 0 to below 1; left out, it is 0')
     expect(takesText(share({ text: 'a', above: 0, below: 1, optional: true }))).toBe('share (0.15 or 15%), above 0 and below 1; may be left out')
     expect(takesText(text({ text: 'a' }))).toBe('text')
+    expect(takesText(number('any', { text: 'a' }))).toBe('any number')
   })
 })
 
