@@ -57,6 +57,11 @@ export function callsOurFunctions(formula: string): boolean {
     isFunction(token) && (ourNamespace.test(token.value) || ourPrefixInFiles.test(token.value)))
 }
 
+/** True for A1#, which stands for all the cells that A1 spills over. */
+export function readsWholeSpill(formula: string): boolean {
+  return formula.includes('#') && tokensOf(formula).some((token) => isOperator(token) && token.value === '#')
+}
+
 export function tokensOf(formula: string): Token[] {
   return tokenize(formula, { withLocation: false })
 }

@@ -1,32 +1,40 @@
 /**
- * How each look is drawn in a file. The styles are told apart by their fill and font, so that a file of ours
- * that comes back still knows which cells are meant to be typed into.
+ * How each look is drawn in a file. The looks differ in font or fill, so that a file of ours that comes back
+ * still knows which cells are meant to be typed into.
  */
 import type { Borders, Fill, Font, Style } from '@cj-tech-master/excelts'
 import type { Look } from '../../workbook/book'
 
 type LookStyle = Partial<Pick<Style, 'font' | 'fill' | 'border' | 'alignment'>>
 
-const ink = { argb: 'FF1F2A24' }
-const paper = (argb: string): Fill => ({ type: 'pattern', pattern: 'solid', fgColor: { argb }, bgColor: { argb } })
-const font = (rest: Partial<Font>): Partial<Font> => ({ name: 'Calibri', family: 2, size: 11, color: ink, ...rest })
+const ink = 'FF1F2A1A'
+const leaf = 'FF305922'
+const mist = 'FFE4EFDC'
+const cream = 'FFFFF4D0'
+const straw = 'FFC9A227'
+const pen = 'FF174A8C'
+const clay = 'FF9A3412'
+const blush = 'FFFDEBE3'
+
+const font = (argb: string, rest: Partial<Font> = {}): Partial<Font> => ({ name: 'Calibri', family: 2, size: 11, color: { argb }, ...rest })
+const fill = (argb: string): Fill => ({ type: 'pattern', pattern: 'solid', fgColor: { argb }, bgColor: { argb } })
 const line = (argb: string) => ({ style: 'thin', color: { argb } } as const)
-const box = (argb: string): Partial<Borders> => ({ top: line(argb), left: line(argb), bottom: line(argb), right: line(argb) })
+const frame = (argb: string): Partial<Borders> => ({ top: line(argb), left: line(argb), bottom: line(argb), right: line(argb) })
 
 export const lookStyles: Readonly<Record<Look, LookStyle>> = {
-  title: { font: font({ size: 16, bold: true, color: { argb: 'FF1E5B3A' } }) },
-  text: { font: font({}), alignment: { vertical: 'top' } },
+  title: { font: font(leaf, { size: 16, bold: true }) },
+  text: { font: font(ink) },
   heading: {
-    font: font({ bold: true }),
-    fill: paper('FFDCE9E0'),
-    border: { bottom: line('FF1E5B3A') },
+    font: font(leaf, { bold: true }),
+    fill: fill(mist),
+    border: { bottom: line(leaf) },
     alignment: { vertical: 'bottom', wrapText: true },
   },
   // Blue figures on a pale ground in a box: the usual sign in spreadsheets for "type here".
-  input: { font: font({ color: { argb: 'FF0B3D91' } }), fill: paper('FFFFF8DC'), border: box('FFC9B97A') },
-  result: { font: font({ color: { argb: 'FF14532D' } }), fill: paper('FFF3F8F4') },
-  total: { font: font({ bold: true }), border: { top: line('FF1F2A24') } },
-  caution: { font: font({ italic: true, color: { argb: 'FF8A3B12' } }), fill: paper('FFFDEBDD') },
+  input: { font: font(pen), fill: fill(cream), border: frame(straw) },
+  result: { font: font(leaf) },
+  total: { font: font(ink, { bold: true }), border: { top: line(leaf) } },
+  caution: { font: font(clay, { italic: true }), fill: fill(blush) },
 }
 
 const looks = Object.keys(lookStyles) as Look[]

@@ -1,0 +1,110 @@
+/** Finds the parts of an unpacked workbook: its sheets in their order, and what belongs to each. */
+import { parseXml, walk, type XmlElement } from '@cj-tech-master/excelts/xml'
+import type { Parts } from './unpack'
+
+const workbookPath = 'xl/workbook.xml'
+
+export interface SheetPart {
+  readonly name: string
+  /** "xl/worksheets/sheet1.xml" */
+  readonly path: string
+  readonly hidden: boolean
+}
+
+export interface FileName {
+  readonly name: string
+  /** As the file spells it, without "=". */
+  readonly refersTo: string
+  readonly onlyOnSheet?: string
+}
+
+/** The worksheets; chart sheets and sheets of old macros hold no cells. */
+export function sheetParts(parts: Parts): readonly SheetPart[] {
+  return allSheets(parts).filter(({ path }) => path.startsWith('xl/worksheets/'))
+}
+
+/** The names that a person defined, without those that Excel keeps for itself. */
+export function definedNames(parts: Parts): readonly FileName[] {
+  const sheets = allSheets(parts)
+  return elementsOf(root(parts, workbookPath), 'definedName').flatMap((element) => {
+    const { name, hidden, localSheetId } = element.attributes
+    if (name === undefined || name.startsWith('_xl') || hidden === '1') return []
+    const sheet = localSheetId === undefined ? undefined : sheets[Number(localSheetId)]
+    return [{ name, refersTo: textOf(element).trim(), ...(sheet && { onlyOnSheet: sheet.name }) }]
+  })
+}
+
+/** By address: the text of a sheet's notes, also where the cell is empty. */
+export function notesOf(parts: Parts, sheet: SheetPart): ReadonlyMap<string, string> {
+  const path = relations(parts, sheet.path).find(({ type }) => type.endsWith('/comments'))?.target
+  const notes = path === undefined ? [] : elementsOf(root(parts, path), 'comment')
+  return new Map(notes.map((note) => [
+    note.attributes.ref ?? '',
+    elementsOf(note, 't').map(textOf).join(''),
+  ]))
+}
+
+/** A part as text; empty where there is no such part. */
+export function textOfPart(parts: Parts, path: string): string {
+  return new TextDecoder().decode(parts[path] ?? new Uint8Array())
+}
+
+function allSheets(parts: Parts): readonly SheetPart[] {
+  const targets = new Map(relations(parts, workbookPath).map(({ id, target }) => [id, target]))
+  return elementsOf(root(parts, workbookPath), 'sheet').map(({ attributes }) => ({
+    name: attributes.name ?? '',
+    path: targets.get(relationId(attributes) ?? '') ?? '',
+    hidden: attributes.state !== undefined && attributes.state !== 'visible',
+  }))
+}
+
+interface Relation {
+  readonly id: string
+  readonly type: string
+  readonly target: string
+}
+
+function relations(parts: Parts, path: string): readonly Relation[] {
+  const slash = path.lastIndexOf('/')
+  const folder = path.slice(0, slash)
+  const relationsPath = `${folder}/_rels${path.slice(slash)}.rels`
+  if (parts[relationsPath] === undefined) return []
+  return elementsOf(root(parts, relationsPath), 'Relationship').map(({ attributes }) => ({
+    id: attributes.Id ?? '',
+    type: attributes.Type ?? '',
+    target: resolve(folder, attributes.Target ?? ''),
+  }))
+}
+
+/** "../comments1.xml" as seen from "xl/worksheets". */
+function resolve(folder: string, target: string): string {
+  if (target.startsWith('/')) return target.slice(1)
+  const steps = folder.split('/')
+  for (const step of target.split('/')) {
+    if (step === '..') steps.pop()
+    else steps.push(step)
+  }
+  return steps.join('/')
+}
+
+/** The prefix of the attribute is the writer's choice: r:id in most files. */
+function relationId(attributes: XmlElement['attributes']): string | undefined {
+  const name = Object.keys(attributes).find((key) => key.endsWith(':id'))
+  return name === undefined ? undefined : attributes[name]
+}
+
+function root(parts: Parts, path: string): XmlElement {
+  return parseXml(textOfPart(parts, path)).root
+}
+
+function elementsOf(element: XmlElement, localName: string): XmlElement[] {
+  const found: XmlElement[] = []
+  walk(element, (inner) => {
+    if (inner.name === localName || inner.name.endsWith(`:${localName}`)) found.push(inner)
+  })
+  return found
+}
+
+function textOf(element: XmlElement): string {
+  return element.children.map((child) => child.type === 'text' ? child.value : '').join('')
+}

@@ -1,0 +1,85 @@
+/**
+ * Turns references to tables, Prices[Price each], into plain ones, Prices!$B$2:$B$9, because the grid's own
+ * tables read the wrong column after one was renamed.
+ */
+import { parseStructRef, tokenTypes } from '@borgar/fx'
+import { addressOf, placeOf, type Place } from './address'
+import { tokensOf } from './formulaSpelling'
+
+export interface FileTable {
+  readonly name: string
+  readonly sheet: string
+  readonly from: Place
+  readonly to: Place
+  readonly hasHeader: boolean
+  readonly hasTotals: boolean
+  readonly columns: readonly string[]
+}
+
+interface Home {
+  readonly sheet: string
+  readonly address: string
+}
+
+/** What names no table, or no column of it, stays as it is: the cell then shows #NAME?, which is seen. */
+export function withoutTableReferences(formula: string, home: Home, tables: readonly FileTable[]): string {
+  if (tables.length === 0) return formula
+  return tokensOf(formula).map(({ type, value }) => {
+    const isReference = type === tokenTypes.REF_STRUCT || type === tokenTypes.REF_NAMED
+    return (isReference ? plainReference(value, home, tables) : undefined) ?? value
+  }).join('')
+}
+
+function plainReference(reference: string, home: Home, tables: readonly FileTable[]): string | undefined {
+  // A table's bare name stands for its data.
+  const wanted = parseStructRef(reference) ?? { table: reference, columns: [], sections: [] }
+  const place = placeOf(home.address)
+  const table = tables.find((one) => wanted.table
+    ? one.name.toLowerCase() === wanted.table.toLowerCase()
+    : one.sheet === home.sheet && holds(one, place))
+  if (table === undefined) return undefined
+  const rows = rowsOf(table, wanted.sections ?? [], place)
+  const columns = columnsOf(table, wanted.columns ?? [])
+  if (rows === undefined || columns === undefined) return undefined
+  const from = absolute({ row: rows[0], column: columns[0] })
+  const to = absolute({ row: rows[1], column: columns[1] })
+  const sheet = table.sheet === home.sheet ? '' : `'${table.sheet.replaceAll("'", "''")}'!`
+  return sheet + (from === to ? from : `${from}:${to}`)
+}
+
+type Span = readonly [first: number, last: number]
+
+function rowsOf(table: FileTable, sections: readonly string[], home: Place): Span | undefined {
+  const header = table.from.row
+  const totals = table.to.row
+  const firstData = header + (table.hasHeader ? 1 : 0)
+  const lastData = totals - (table.hasTotals ? 1 : 0)
+  const spans = (sections.length === 0 ? ['data'] : sections).map((section): Span | undefined => {
+    switch (section) {
+      case 'data': return [firstData, lastData]
+      case 'all': return [header, totals]
+      case 'headers': return table.hasHeader ? [header, header] : undefined
+      case 'totals': return table.hasTotals ? [totals, totals] : undefined
+      case 'this row': return home.row >= firstData && home.row <= lastData ? [home.row, home.row] : undefined
+      default: return undefined
+    }
+  })
+  const known = spans.filter((span) => span !== undefined)
+  if (known.length < spans.length) return undefined
+  return [Math.min(...known.map(([first]) => first)), Math.max(...known.map(([, last]) => last))]
+}
+
+function columnsOf(table: FileTable, names: readonly string[]): Span | undefined {
+  if (names.length === 0) return [table.from.column, table.to.column]
+  const places = names.map((name) => table.columns.findIndex((column) => column.toLowerCase() === name.toLowerCase()))
+  if (places.includes(-1)) return undefined
+  return [table.from.column + Math.min(...places), table.from.column + Math.max(...places)]
+}
+
+function holds({ from, to }: FileTable, { row, column }: Place): boolean {
+  return row >= from.row && row <= to.row && column >= from.column && column <= to.column
+}
+
+function absolute(place: Place): string {
+  return addressOf(place).replace(/^([A-Z]+)(\d+)$/, '$$$1$$$2')
+}

@@ -1,0 +1,96 @@
+/** Writes a book as an .xlsx file, with results to show wherever nothing recalculates it. */
+import { Workbook, type CellErrorValue, type Cell as FileCell, type Worksheet } from '@cj-tech-master/excelts'
+import type { Book, Cell, DefinedName, Sheet } from '../../workbook/book'
+import type { CalculatedBook, CalculatedCell, CalculatedSheet } from '../../workbook/calculated'
+import { addressOf, placesIn } from './address'
+import { isArrayFormula } from './arrayEvaluation'
+import { isWholeFormula, toFileSpelling, tokensOf } from './formulaSpelling'
+import { lookStyles } from './looks'
+
+// The same book gives the same bytes: neither the day nor the time zone of the writing is stored.
+const dayInProperties = new Date(Date.UTC(2000, 0, 1))
+const dayInArchive = new Date(2000, 0, 1)
+
+export async function writeXlsx(book: Book, calculated?: CalculatedBook): Promise<Uint8Array> {
+  const workbook = new Workbook()
+  workbook.title = 'Sticksheet'
+  workbook.creator = 'Sticksheet'
+  workbook.lastModifiedBy = 'Sticksheet'
+  workbook.created = dayInProperties
+  workbook.modified = dayInProperties
+  // Excel has the last word on its own functions, and may know newer ones than the workbench.
+  workbook.calcProperties.fullCalcOnLoad = true
+
+  const oneCellNames = new Set(book.names.filter(standsForOneCell).map(({ name }) => name.toLowerCase()))
+  const namesOneCell = (name: string) => oneCellNames.has(name.toLowerCase())
+  for (const sheet of book.sheets) {
+    addSheet(workbook, sheet, calculated?.sheets.find(({ name }) => name === sheet.name), namesOneCell)
+  }
+  for (const { name, refersTo } of book.names) workbook.definedNames.addFormula(name, toFileSpelling(refersTo))
+  return workbook.xlsx.writeBuffer({ zip: { modTime: dayInArchive, timestamps: 'dos' }, validate: false })
+}
+
+function addSheet(workbook: Workbook, sheet: Sheet, calculated: CalculatedSheet | undefined, namesOneCell: (name: string) => boolean): void {
+  const { frozenRows, frozenColumns } = sheet
+  const worksheet = workbook.addWorksheet(sheet.name, {
+    views: frozenRows + frozenColumns > 0 ? [{ state: 'frozen', xSplit: frozenColumns, ySplit: frozenRows }] : [],
+    pageSetup: {
+      orientation: 'landscape',
+      paperSize: 9,
+      fitToPage: true,
+      fitToWidth: 1,
+      fitToHeight: 0,
+      ...(frozenRows > 0 && { printTitlesRow: `1:${frozenRows}` }),
+    },
+    headerFooter: { oddFooter: '&L&F, &A&RPage &P of &N' },
+  })
+  sheet.widths.forEach((width, index) => { worksheet.getColumn(index + 1).width = width })
+  sheet.rows.forEach((row, rowIndex) => row.forEach((cell, columnIndex) => {
+    if (cell === undefined) return
+    const address = addressOf({ row: rowIndex + 1, column: columnIndex + 1 })
+    writeCell(worksheet.getCell(address), cell, calculated?.cells.get(address), namesOneCell)
+  }))
+  for (const { spill } of calculated?.cells.values() ?? []) {
+    if (calculated !== undefined && spill !== undefined) writeSpilledValues(worksheet, calculated, spill)
+  }
+}
+
+function writeCell(target: FileCell, cell: Cell, calculated: CalculatedCell | undefined, namesOneCell: (name: string) => boolean): void {
+  if (cell.look !== undefined) Object.assign(target, lookStyles[cell.look])
+  if (cell.format !== undefined) target.numFmt = cell.format
+  if (cell.note !== undefined) target.note = cell.note
+  if (cell.formula === undefined) {
+    if (cell.value !== undefined) target.value = cell.value
+    return
+  }
+  if (!isWholeFormula(cell.formula)) {
+    target.value = cell.formula
+    return
+  }
+  const formula = toFileSpelling(cell.formula)
+  const result = calculated === undefined ? undefined : resultOf(calculated)
+  const stored = { formula, ...(result !== undefined && { result }) }
+  const isArray = cell.spills === true || calculated?.spill !== undefined || isArrayFormula(cell.formula, namesOneCell)
+  target.value = isArray
+    ? { ...stored, shareType: 'array', ref: calculated?.spill ?? target.address, isDynamicArray: true }
+    : stored
+}
+
+/** The cells that a formula spills over hold values only. */
+function writeSpilledValues(worksheet: Worksheet, calculated: CalculatedSheet, spill: string): void {
+  for (const place of placesIn(spill)) {
+    const address = addressOf(place)
+    const cell = worksheet.getCell(address)
+    if (cell.formula === undefined) cell.value = resultOf(calculated.cells.get(address)) ?? null
+  }
+}
+
+function resultOf(cell: CalculatedCell | undefined): string | number | boolean | CellErrorValue | undefined {
+  if (cell?.error !== undefined) return { error: cell.error as CellErrorValue['error'] }
+  return cell?.value ?? undefined
+}
+
+function standsForOneCell({ refersTo }: DefinedName): boolean {
+  const tokens = tokensOf(`=${refersTo}`)
+  return tokens.length === 2 && tokens[1]?.type === 'range' && !refersTo.includes(':')
+}
