@@ -27,20 +27,27 @@ export function excelPort(): WorkbookPort {
     }),
 
     onSelectionChange(listener) {
-      const notify = async () => listener()
+      // Excel takes a while to let go of a handler, so a listener that has stopped is not called meanwhile.
+      let stopped = false
+      const notify = async () => {
+        if (!stopped) listener()
+      }
       const registration = run(async (context) => {
-        const { workbook } = context
+        const { worksheets } = context.workbook
         const handlers = [
-          workbook.onSelectionChanged.add(notify),
+          worksheets.onSelectionChanged.add(notify),
           // Going to another sheet changes the active cell without a change of that sheet's selection.
-          workbook.worksheets.onActivated.add(notify),
-          workbook.worksheets.onChanged.add(notify),
+          worksheets.onActivated.add(notify),
+          worksheets.onChanged.add(notify),
         ]
         await context.sync()
         return handlers
       })
       registration.catch((problem: unknown) => console.error('Excel does not tell which cell is selected.', problem))
-      return () => void registration.then(remove, () => undefined)
+      return () => {
+        stopped = true
+        void registration.then(remove, () => undefined)
+      }
     },
   }
 }
