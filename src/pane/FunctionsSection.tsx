@@ -84,6 +84,7 @@ export function FunctionsSection({ definitions, port, cell }: FunctionsSectionPr
           className={styles.search}
           aria-label="Search the functions"
           placeholder="Search, such as perlite, tray, reuse"
+          dismiss={{ 'aria-label': 'Clear the search' }}
           value={query}
           onChange={(_event, data) => searchFor(data.value)}
         />
