@@ -73,7 +73,7 @@ function newest(path) {
 export async function build() {
   console.log('Building.')
   const started = Date.now()
-  rmSync(dist, { recursive: true, force: true })
+  rmSync(builtMark, { force: true })
   const { default: webpack } = await import('webpack')
   const { default: configuration } = await import('../../webpack.config.js')
   const compiler = webpack(configuration)
