@@ -6,6 +6,7 @@ import { addressOf, placesIn } from './address'
 import { isArrayFormula } from './arrayEvaluation'
 import { isWholeFormula, toFileSpelling, tokensOf } from './formulaSpelling'
 import { lookStyles } from './looks'
+import { spillOf } from './spill'
 
 // The same book gives the same bytes: neither the day nor the time zone of the writing is stored.
 const dayInProperties = new Date(Date.UTC(2000, 0, 1))
@@ -50,7 +51,8 @@ function addSheet(workbook: Workbook, sheet: Sheet, calculated: CalculatedSheet 
     const address = addressOf({ row: rowIndex + 1, column: columnIndex + 1 })
     writeCell(worksheet.getCell(address), cell, calculated?.cells.get(address), namesOneCell)
   }))
-  for (const { spill } of calculated?.cells.values() ?? []) {
+  for (const cell of calculated?.cells.values() ?? []) {
+    const spill = spillOf(cell)
     if (calculated !== undefined && spill !== undefined) writeSpilledValues(worksheet, calculated, spill)
   }
 }
@@ -70,10 +72,9 @@ function writeCell(target: FileCell, cell: Cell, calculated: CalculatedCell | un
   const formula = toFileSpelling(cell.formula)
   const result = calculated === undefined ? undefined : resultOf(calculated)
   const stored = { formula, ...(result !== undefined && { result }) }
-  const isArray = cell.spills === true || calculated?.spill !== undefined || isArrayFormula(cell.formula, namesOneCell)
-  target.value = isArray
-    ? { ...stored, shareType: 'array', ref: calculated?.spill ?? target.address, isDynamicArray: true }
-    : stored
+  const spill = spillOf(calculated)
+  const isArray = cell.spills === true || spill !== undefined || isArrayFormula(cell.formula, namesOneCell)
+  target.value = isArray ? { ...stored, shareType: 'array', ref: spill ?? target.address, isDynamicArray: true } : stored
 }
 
 /** The cells that a formula spills over hold values only. */

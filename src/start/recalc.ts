@@ -1,0 +1,183 @@
+/**
+ * npm run recalc -- FILE.xlsx: calculates a workbook with the functions of the catalogue, without Excel, and prints
+ * what its formulas give. For checks that run by themselves, and for an accountant without the add-in.
+ */
+import { readFile, rename, rm, stat, writeFile } from 'node:fs/promises'
+import { basename, dirname, extname, join, resolve } from 'node:path'
+import { parseArgs } from 'node:util'
+import type { CalculatedBook } from '../workbook/calculated'
+import { calculateBook } from '../workbench/engine/calculate'
+import { putResults } from '../workbench/xlsx/putResults'
+import { readXlsx } from '../workbench/xlsx/readXlsx'
+import { resultsOf, type Result, type SheetResults } from '../workbench/xlsx/results'
+import { XlsxProblem } from '../workbench/xlsx/xlsxProblem'
+
+const help = `Calculates a workbook with the STICK functions and prints what its formulas give.
+
+  npm run recalc -- FILE.xlsx [--out OUT.xlsx] [--json]
+
+  --out OUT.xlsx  also writes the workbook with the new results; all else in it stays as it is.
+                  FILE.xlsx itself is overwritten only if you name it here.
+  --json          prints JSON. Say "npm run --silent recalc" to have nothing else on the output.
+  --help          prints this.
+
+Ends with 0 if every formula has a result, with 1 if a function refused its input or a cell shows an error
+(each such cell is listed), and with 2 if the file could not be read or written.
+`
+
+/** Something that the user can put right, said in a sentence. */
+class UsageProblem extends Error {}
+
+interface Wish {
+  readonly file: string
+  readonly out: string | undefined
+  readonly json: boolean
+}
+
+async function run(): Promise<number> {
+  const wish = readWish(process.argv.slice(2))
+  if (wish === 'help') {
+    process.stdout.write(help)
+    return 0
+  }
+  const bytes = await readInput(wish.file)
+  const { book } = await readXlsx(bytes)
+  const calculated = await calculateBook(book)
+  const sheets = resultsOf(book, calculated)
+  const problems = problemsOf(calculated)
+  process.stdout.write(wish.json ? asJson(wish.file, sheets, calculated) : asText(sheets))
+  for (const line of problemLines(problems)) process.stderr.write(`${line}\n`)
+  if (wish.out !== undefined) await writeOut(wish.out, bytes, calculated)
+  return problems.length > 0 ? 1 : 0
+}
+
+function readWish(words: string[]): Wish | 'help' {
+  const { values, positionals } = parse(words)
+  if (values.help === true) return 'help'
+  const [file, ...more] = positionals
+  if (file === undefined || more.length > 0) throw new UsageProblem('Name one workbook: npm run recalc -- FILE.xlsx')
+  if (values.out !== undefined && extname(values.out).toLowerCase() !== extname(file).toLowerCase()) {
+    throw new UsageProblem(`--out must end in ${extname(file)}, as the workbook does: Excel opens no file whose ending does not fit.`)
+  }
+  return { file, out: values.out, json: values.json === true }
+}
+
+function parse(words: string[]) {
+  try {
+    return parseArgs({
+      args: words,
+      allowPositionals: true,
+      options: { out: { type: 'string' }, json: { type: 'boolean' }, help: { type: 'boolean', short: 'h' } },
+    })
+  } catch (problem) {
+    throw new UsageProblem(`${(problem as Error).message} Say --help to see what there is.`)
+  }
+}
+
+async function readInput(file: string): Promise<Uint8Array> {
+  try {
+    return await readFile(file)
+  } catch (problem) {
+    throw new UsageProblem(`${file} cannot be read: ${reasonOf(problem)}.`)
+  }
+}
+
+/** Written beside its goal and then moved there, so that no half a workbook is ever left. */
+async function writeOut(out: string, original: Uint8Array, calculated: CalculatedBook): Promise<void> {
+  const { bytes, kept, breaksSignature } = await putResults(original, calculated)
+  const beside = join(dirname(resolve(out)), `.${basename(out)}.${process.pid}.tmp`)
+  try {
+    await writeFile(beside, bytes, { mode: (await stat(out).catch(() => undefined))?.mode ?? 0o666 })
+    await rename(beside, out)
+  } catch (problem) {
+    await rm(beside, { force: true })
+    throw new UsageProblem(`${out} cannot be written: ${reasonOf(problem)}.`)
+  }
+  process.stderr.write(`${out} is written: the workbook with new results and all else as it was.\n`)
+  if (breaksSignature) process.stderr.write('Its digital signature is no longer valid.\n')
+  for (const { sheet, address } of kept) {
+    process.stderr.write(`${sheet}!${address} keeps its old result, because it cannot be calculated here. So may what depends on it; let Excel recalculate.\n`)
+  }
+}
+
+function reasonOf(problem: unknown): string {
+  const { code, message } = problem as NodeJS.ErrnoException
+  const reasons: Readonly<Record<string, string>> = {
+    ENOENT: 'there is no such file or folder',
+    EACCES: 'that is not permitted',
+    EPERM: 'that is not permitted',
+    EISDIR: 'it is a folder',
+    ENOSPC: 'the disk is full',
+    EBUSY: 'another program has it open',
+  }
+  return reasons[code ?? ''] ?? message
+}
+
+interface CellProblem {
+  readonly cell: string
+  readonly code: string
+  readonly sentence: string | undefined
+}
+
+const whatErrorsMean: Readonly<Record<string, string>> = {
+  '#DIV/0!': 'divides by 0 or by an empty cell',
+  '#N/A': 'finds nothing, or reads a cell that shows #N/A',
+  '#NAME?': 'has a function or a name that is not known here',
+  '#NULL!': 'names two ranges that do not meet',
+  '#NUM!': 'has no number as its answer',
+  '#REF!': 'reads a cell that is not there',
+  '#SPILL!': 'has no room to spill: something stands in its way',
+  '#VALUE!': 'has a text where a number is wanted, or reads a cell that shows #VALUE!',
+}
+
+function problemsOf({ sheets }: CalculatedBook): CellProblem[] {
+  return sheets.flatMap(({ name, cells }) => [...cells].flatMap(([address, { error, sentence }]) =>
+    error === undefined ? [] : [{ cell: `${name}!${address}`, code: error, sentence }]))
+}
+
+/** Our own refusals first: they say what to type, and the other errors often follow from them. */
+function problemLines(problems: readonly CellProblem[]): string[] {
+  const refused = problems.filter(({ sentence }) => sentence !== undefined)
+  const others = problems.filter(({ sentence }) => sentence === undefined)
+  return [
+    ...refused.map(({ cell, code, sentence }) => `${cell}  ${code}  ${sentence ?? ''}`),
+    ...others.map(({ cell, code }) => `${cell}  ${code}  The formula ${whatErrorsMean[code] ?? 'shows an error'}.`),
+  ]
+}
+
+function asJson(file: string, sheets: readonly SheetResults[], { refusals }: CalculatedBook): string {
+  return `${JSON.stringify({ file, sheets, refusals }, null, 2)}\n`
+}
+
+function asText(sheets: readonly SheetResults[]): string {
+  if (sheets.length === 0) return 'The workbook has no formulas.\n'
+  return sheets.map(({ name, results }) => `${name}\n${tableOf(results)}`).join('\n')
+}
+
+const widestLabel = 60
+
+function tableOf(results: readonly Result[]): string {
+  const labels = results.map(({ label }) => label.length > widestLabel ? `${label.slice(0, widestLabel - 1)}…` : label)
+  const addressWidth = Math.max(...results.map(({ address }) => address.length))
+  const labelWidth = Math.max(...labels.map((label) => label.length))
+  const shownWidth = Math.max(...results.map(({ shown, rows }) => rows === undefined ? shown.length : 0))
+  return results.map(({ address, shown, rows }, index) => {
+    const start = `  ${address.padEnd(addressWidth)}  ${(labels[index] ?? '').padEnd(labelWidth)}`
+    if (rows === undefined) return `${start}  ${shown.padStart(shownWidth)}\n`
+    return `${start}\n${spillOfRows(rows).map((row) => `  ${' '.repeat(addressWidth)}  ${row}\n`).join('')}`
+  }).join('')
+}
+
+function spillOfRows(rows: readonly (readonly string[])[]): string[] {
+  const widths = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)))
+  return rows.map((row) => row.map((text, column) => text.padEnd(widths[column] ?? 0)).join('  ').trimEnd())
+}
+
+try {
+  process.exitCode = await run()
+} catch (problem) {
+  // Any other failure is a mistake of the program's, and its trace is wanted.
+  if (!(problem instanceof XlsxProblem || problem instanceof UsageProblem)) throw problem
+  process.stderr.write(`${problem.message}\n`)
+  process.exitCode = 2
+}

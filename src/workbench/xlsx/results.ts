@@ -1,0 +1,84 @@
+/** The results of a calculated book as a person reads them: sheet by sheet, each with its label. */
+import { numfmt } from '@univerjs/core'
+import type { Book, Cell, Sheet } from '../../workbook/book'
+import type { CalculatedBook, CalculatedCell, CalculatedSheet } from '../../workbook/calculated'
+import { addressOf, placesIn, type Place } from './address'
+import { spillOf } from './spill'
+
+export interface SheetResults {
+  readonly name: string
+  readonly results: readonly Result[]
+}
+
+export interface Result {
+  readonly address: string
+  /** What stands before the cell in its row and above it in its column: "Peat and perlite, Cost per liner". */
+  readonly label: string
+  readonly formula: string
+  readonly value: string | number | boolean | null
+  /** The value in the cell's number format. */
+  readonly shown: string
+  readonly error?: string
+  readonly sentence?: string
+  /** The shown values of a formula that fills several cells, its own cell first. */
+  readonly rows?: readonly (readonly string[])[]
+}
+
+/** Only the formulas: what was typed is known. Sheets without a formula are left out. */
+export function resultsOf(book: Book, calculated: CalculatedBook): SheetResults[] {
+  return book.sheets.flatMap((sheet) => {
+    const cells = calculated.sheets.find(({ name }) => name === sheet.name)
+    const results = cells === undefined ? [] : resultsOfSheet(sheet, cells)
+    return results.length === 0 ? [] : [{ name: sheet.name, results }]
+  })
+}
+
+function resultsOfSheet(sheet: Sheet, calculated: CalculatedSheet): Result[] {
+  return sheet.rows.flatMap((row, rowIndex) => row.flatMap((cell, columnIndex) => {
+    if (cell?.formula === undefined) return []
+    const place = { row: rowIndex + 1, column: columnIndex + 1 }
+    const address = addressOf(place)
+    const result: CalculatedCell = calculated.cells.get(address) ?? { value: null }
+    const spill = spillOf(result)
+    return [{
+      address,
+      label: labelOf(sheet, place),
+      formula: cell.formula,
+      value: result.value,
+      shown: shownAs(result, cell),
+      ...(result.error !== undefined && { error: result.error }),
+      ...(result.sentence !== undefined && { sentence: result.sentence }),
+      ...(spill !== undefined && { rows: spilledRows(sheet, calculated, spill) }),
+    }]
+  }))
+}
+
+function spilledRows(sheet: Sheet, calculated: CalculatedSheet, spill: string): string[][] {
+  const rows = new Map<number, string[]>()
+  for (const place of placesIn(spill)) {
+    const row = rows.get(place.row) ?? []
+    row.push(shownAs(calculated.cells.get(addressOf(place)), cellAt(sheet, place)))
+    rows.set(place.row, row)
+  }
+  return [...rows.values()]
+}
+
+function shownAs(result: CalculatedCell | undefined, cell: Cell | undefined): string {
+  if (result?.error !== undefined) return result.error
+  if (result === undefined || result.value === null) return ''
+  return numfmt.format(cell?.format ?? 'General', result.value, { locale: 'en-US', throws: false }).trim()
+}
+
+function labelOf(sheet: Sheet, { row, column }: Place): string {
+  const before = sheet.rows[row - 1]?.slice(0, column - 1).find(isText)
+  const above = sheet.rows.slice(0, row - 1).map((cells) => cells[column - 1]).filter(isText).at(-1)
+  return [before, above].flatMap((cell) => cell?.value === undefined ? [] : [String(cell.value).trim()]).join(', ')
+}
+
+function isText(cell: Cell | undefined): boolean {
+  return typeof cell?.value === 'string' && cell.value.trim() !== ''
+}
+
+function cellAt(sheet: Sheet, { row, column }: Place): Cell | undefined {
+  return sheet.rows[row - 1]?.[column - 1]
+}
