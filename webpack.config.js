@@ -45,7 +45,7 @@ export default {
     taskpane: './src/start/taskpane.tsx',
     workbench: './src/start/workbench.tsx',
   },
-  output: { path: join(root, 'dist'), filename: '[name].js', chunkFilename: '[name].js', publicPath: '', uniqueName: name, clean: true },
+  output: { path: join(root, 'dist'), filename: '[name].js', chunkFilename: 'chunks/[id].js', publicPath: '', uniqueName: name, clean: true },
   resolve: { extensions: ['.ts', '.tsx', '.mjs', '.js'] },
   module: {
     rules: [
