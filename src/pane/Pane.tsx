@@ -19,14 +19,8 @@ const useStyles = makeStyles({
     backgroundColor: tokens.colorNeutralBackground1,
     overflowWrap: 'anywhere',
   },
-  title: {
-    margin: 0,
-    padding: `${tokens.spacingVerticalS} ${tokens.spacingHorizontalM} 0`,
-    fontSize: tokens.fontSizeBase300,
-    lineHeight: tokens.lineHeightBase300,
-    fontWeight: tokens.fontWeightSemibold,
-    color: tokens.colorBrandForeground1,
-  },
+  // Both hosts write the name above the pane already; a screen reader inside the pane still needs it.
+  title: { position: 'absolute', width: '1px', height: '1px', overflow: 'hidden', clipPath: 'inset(50%)' },
 })
 
 /** The frame: the title, and one section below the other. */
