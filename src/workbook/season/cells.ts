@@ -1,0 +1,54 @@
+/** The kinds of cells a sheet of the season is written with, so that a sheet reads like its own table of contents. */
+import type { Cell, CellContent, DefinedName, Sheet } from '../book'
+
+export type Row = readonly (Cell | undefined)[]
+
+/** A sheet, and the names by which the other sheets call its cells. */
+export interface NamedSheet {
+  readonly sheet: Sheet
+  readonly names: readonly DefinedName[]
+}
+
+export const formats = {
+  count: '#,##0',
+  countOrDash: '#,##0;-#,##0;"–"',
+  measure: '#,##0.0##',
+  litres: '#,##0.0',
+  weight: '#,##0.00',
+  share: '0.0%',
+  each: '0.0000',
+  price: '#,##0.00',
+  years: '0.0',
+} as const
+
+export const title = (value: string): Cell => ({ value, look: 'title' })
+export const text = (value: string): Cell => ({ value, look: 'text' })
+export const heading = (value: string): Cell => ({ value, look: 'heading' })
+export const caution = (value: string): Cell => ({ value, look: 'caution' })
+
+/** The only cells that are meant to be typed into. */
+export function input(value: CellContent, format?: string, note?: string): Cell {
+  return { value, look: 'input', ...(format === undefined ? {} : { format }), ...(note === undefined ? {} : { note }) }
+}
+
+/** An input that a line leaves open on purpose. */
+export const openInput = (format: string): Cell => ({ look: 'input', format })
+
+export function result(formula: string, format?: string): Cell {
+  return { formula, look: 'result', ...(format === undefined ? {} : { format }) }
+}
+
+export const total = (formula: string, format?: string): Cell => ({ ...result(formula, format), look: 'total' })
+
+export const spilling = (formula: string, format: string): Cell => ({ ...result(formula, format), spills: true })
+
+export const headings = (...values: readonly string[]): Row => values.map(heading)
+
+/** The head of every sheet: nobody shall take these prices for somebody's. */
+export function headOf(name: string, about: string): { readonly title: () => Row; readonly invented: () => Row; readonly about: () => Row } {
+  return {
+    title: () => [title(name)],
+    invented: () => [caution('Invented nursery, invented prices: for demonstration only')],
+    about: () => [text(about)],
+  }
+}

@@ -1,0 +1,87 @@
+import { bags } from '../../functions/buying/bags'
+import { weightToLitres } from '../../functions/volume/weightToLitres'
+import type { Cell } from '../book'
+import { cautionLines } from './cautionLines'
+import { formats, heading, headings, headOf, input, result, text, total, type NamedSheet, type Row } from './cells'
+import { blank, layOut } from './layOut'
+import { naming } from './names'
+import { priceList, type Medium } from './priceList'
+
+function declaredLitres(measured: Medium['measured'], row: number): string {
+  switch (measured) {
+    case 'by volume': return `=STICK.UNITS(F${row},G${row},"L")`
+    case 'by litres per kg': return `=STICK.UNITS(F${row},G${row},"kg")*H${row}`
+    case 'by weight': return `=STICK.WEIGHTTOLITRES(STICK.UNITS(F${row},G${row},"kg"),I${row},J${row})`
+  }
+}
+
+function orDash(value: number | undefined, format: string): Cell {
+  return value === undefined ? text('–') : input(value, format)
+}
+
+function mediumRow(medium: Medium, row: number): Row {
+  return [
+    input(medium.product),
+    text(medium.soldAs),
+    text(medium.measured),
+    input(medium.price, formats.price),
+    input(medium.delivery, formats.price),
+    input(medium.size, formats.measure),
+    input(medium.unit),
+    orDash(medium.litresPerKg, formats.measure),
+    input(medium.density, formats.count, 'Common practice, no source; weigh a bucket of your own.'),
+    orDash(medium.waterShare, formats.share),
+    result(declaredLitres(medium.measured, row), formats.litres),
+    input(medium.expansion, formats.price),
+    input(medium.waste, formats.share),
+    result(`=K${row}*L${row}`, formats.litres),
+    total(`=STICK.PACKPRICE(D${row},K${row},L${row},E${row},M${row})`, formats.each),
+    text(medium.source),
+  ]
+}
+
+function single(label: string, unit: string, cell: Cell, how = ''): Row {
+  return [text(label), text(unit), undefined, cell, text(how)]
+}
+
+/** What every medium costs for a loose litre that reaches the bench. */
+export function pricesSheet(): NamedSheet {
+  const { rows, at } = layOut({
+    ...headOf('Price list', 'What a loose litre costs by the time it reaches the bench. Prices without recoverable tax; what that means for you is for your accountant to say.'),
+    convention: () => [text('A bale declares pressed litres: expansion tells the loose litres in one of them. Delivery is paid for the pack. Waste divides.')],
+    gap: blank,
+    heading: () => headings('Product', 'Sold as', 'Measured', 'Price', 'Delivery', 'Pack size', 'Unit', 'Label yield', 'Dry density', 'Water in it', 'Declared', 'Expansion', 'Waste', 'Loose', 'Price', 'Where the figure comes from'),
+    units: () => headings('name', '', '', 'EUR a pack', 'EUR a pack', 'in its unit', 'of the size', 'L a kg', 'kg a m3 loose', 'share of weight', 'L a pack', 'loose per L', 'share', 'L a pack', 'EUR a loose L', ''),
+    media: { height: priceList.length, rows: (at) => priceList.map((medium, index) => mediumRow(medium, at.media + index)) },
+    gapBetween: blank,
+    others: () => [heading('Sold in other ways'), heading('unit'), heading(''), heading('figure'), heading('how it is worked out')],
+    cartonPrice: () => single('Rockwool blocks, price of a carton', 'EUR a carton', input(84, formats.price)),
+    cartonDelivery: () => single('Rockwool blocks, delivery', 'EUR a carton', input(4.5, formats.price)),
+    sheetsPerCarton: () => single('Rockwool blocks, sheets in a carton', 'sheets', input(20, formats.count)),
+    sheetPrice: (at) => single('Rockwool blocks, price of a sheet', 'EUR a sheet', total(`=(D${at.cartonPrice}+D${at.cartonDelivery})/D${at.sheetsPerCarton}`, formats.each), 'Price and delivery of the carton over its sheets'),
+    water: () => single('Mains water', 'EUR a m3', input(2.6, formats.price), 'Metered, so it is on no buying list'),
+    gapBelow: blank,
+    cautions: cautionLines(bags, weightToLitres),
+  })
+  const name = naming('Prices')
+  const last = at.media + priceList.length - 1
+  return {
+    sheet: { name: 'Prices', widths: [38, 17, 17, 12, 12, 12, 12, 12, 15, 16, 12, 13, 9, 12, 16, 70], frozenRows: at.units, frozenColumns: 1, rows },
+    names: [
+      name('MediumName', 'A', at.media, last),
+      name('SoldAs', 'B', at.media, last),
+      name('PackPrice', 'D', at.media, last),
+      name('PackDelivery', 'E', at.media, last),
+      name('LooseDensity', 'I', at.media, last),
+      name('DeclaredLitres', 'K', at.media, last),
+      name('Expansion', 'L', at.media, last),
+      name('WasteShare', 'M', at.media, last),
+      name('PricePerLooseLitre', 'O', at.media, last),
+      name('RockwoolCartonPrice', 'D', at.cartonPrice),
+      name('RockwoolCartonDelivery', 'D', at.cartonDelivery),
+      name('RockwoolSheetsPerCarton', 'D', at.sheetsPerCarton),
+      name('RockwoolSheetPrice', 'D', at.sheetPrice),
+      name('WaterPricePerM3', 'D', at.water),
+    ],
+  }
+}
