@@ -7,6 +7,8 @@ import { launch } from './launch'
 import { serveDist } from './serveDist'
 
 const narrow = { width: 320, height: 800 }
+/** The grid has sidebars of its own. */
+const pane = 'aside.functions'
 
 let served: Served
 let browser: Browser
@@ -26,11 +28,16 @@ async function openPane(colorScheme: 'light' | 'dark'): Promise<Page> {
   const context = await browser.newContext({ viewport: narrow, colorScheme })
   const page = await context.newPage()
   await page.goto(served.address)
-  await page.locator('aside h1').waitFor({ state: 'attached' })
-  await tabTo(page, page.getByRole('button', { name: 'Functions' }))
-  await page.keyboard.press('Enter')
+  await page.locator(`${pane} h1`).waitFor({ state: 'attached' })
+  // The sheet has the keyboard at first and keeps Tab to itself; F6 leaves it for the functions.
+  await pressF6To(page, pane)
   await tabTo(page, searchBox(page))
   return page
+}
+
+async function pressF6To(page: Page, region: string): Promise<void> {
+  await page.keyboard.press('F6')
+  await expect.poll(() => page.locator(region).evaluate((place) => place.contains(document.activeElement))).toBe(true)
 }
 
 function searchBox(page: Page): Locator {
@@ -39,6 +46,18 @@ function searchBox(page: Page): Locator {
 
 function row(page: Page, id: string): Locator {
   return page.locator(`[data-function="${id}"] h4 button`)
+}
+
+function putButton(page: Page): Locator {
+  return page.getByRole('button', { name: 'Put into the selected cell' }).first()
+}
+
+function listedIds(page: Page): Promise<string[]> {
+  return page.locator('[data-function]').evaluateAll((entries) => entries.map((entry) => (entry as HTMLElement).dataset['function']!))
+}
+
+function firstNumber(text: string | null | undefined): number {
+  return Number(/-?\d[\d,]*(\.\d+)?/.exec(text ?? '')?.[0].replaceAll(',', ''))
 }
 
 /** Presses Tab until the control has the keyboard; fails where it cannot be reached so. */
@@ -70,7 +89,7 @@ async function showsFocus(page: Page): Promise<boolean> {
 }
 
 async function expectNoViolations(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).include('aside').analyze()
+  const { violations } = await new AxeBuilder({ page }).include(pane).analyze()
   expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([])
 }
 
@@ -79,17 +98,45 @@ describe('the pane in a window 320 pixels wide', () => {
     const page = await openPane('light')
     await page.keyboard.type('fill vessels')
     await expect.poll(() => row(page, 'FILL').isVisible()).toBe(true)
-    expect(await page.locator('aside [role="status"]').first().textContent()).toMatch(/^\d+ functions? found$/)
+    expect(await page.locator(`${pane} [role="status"]`).first().textContent()).toMatch(/^\d+ functions? found$/)
 
     await tabTo(page, row(page, 'FILL'))
     await page.keyboard.press('Enter')
     expect(await row(page, 'FILL').getAttribute('aria-expanded')).toBe('true')
-    await tabTo(page, page.getByRole('button', { name: 'Put into the selected cell' }).first())
+    await tabTo(page, putButton(page))
     await page.keyboard.press('Enter')
 
     await page.getByText(/^Put into \w+ on /).waitFor()
     await expect.poll(() => page.locator('.sheet .cell').textContent()).toMatch(/=STICK\.FILL\(72,"4\.38 in3"\) gives 5\.167/)
     await expect.poll(() => row(page, 'FILL').textContent()).toContain('the selected cell uses it')
+    await page.context().close()
+  })
+
+  it('puts examples into the sheet whose one number there is the one that the pane names', async () => {
+    const page = await openPane('light')
+    for (const id of await listedIds(page)) {
+      await row(page, id).press('Enter')
+      // What fills more cells needs free ones below, which the demo season need not have.
+      if (await page.getByText(/It fills /).count() > 0) continue
+      const said = firstNumber(await page.getByText(/^gives /).first().textContent())
+      await putButton(page).press('Enter')
+      await page.getByText(/^Put into \w+ on /).waitFor()
+      const status = page.locator('.sheet .cell')
+      await expect.poll(() => status.textContent(), { message: id }).toContain(`=STICK.${id}(`)
+      await expect.poll(async () => firstNumber((await status.textContent())?.split(' gives ')[1]), { message: id }).toBeCloseTo(said, 7)
+    }
+    await page.context().close()
+  })
+
+  it('asks to finish the cell first while something is being typed into it', async () => {
+    const page = await openPane('light')
+    await pressF6To(page, '.bar')
+    await pressF6To(page, '.sheet')
+    await page.keyboard.type('12')
+    await pressF6To(page, pane)
+    await row(page, 'FILL').press('Enter')
+    await putButton(page).press('Enter')
+    await page.getByText('Press Enter or Esc in the cell first, then try again.').waitFor()
     await page.context().close()
   })
 
@@ -99,18 +146,17 @@ describe('the pane in a window 320 pixels wide', () => {
     await tabTo(page, row(page, 'FILL'))
     expect(await showsFocus(page)).toBe(true)
     await page.keyboard.press('Enter')
-    await tabTo(page, page.getByRole('button', { name: 'Put into the selected cell' }).first())
+    await tabTo(page, putButton(page))
     expect(await showsFocus(page)).toBe(true)
     await page.context().close()
   })
 
   it('fits without scrolling sideways, whatever function is open', async () => {
     const page = await openPane('light')
-    const ids = await page.locator('[data-function]').evaluateAll((entries) => entries.map((entry) => (entry as HTMLElement).dataset['function']!))
-    for (const id of ids) {
+    for (const id of await listedIds(page)) {
       await row(page, id).press('Enter')
       expect(await row(page, id).getAttribute('aria-expanded')).toBe('true')
-      const tooWide = await page.locator('aside :is(h1, h3, h4, h5, p, li, dt, dd, code, button, input)').evaluateAll((elements) => elements
+      const tooWide = await page.locator(`${pane} :is(h1, h2, h3, h4, h5, p, li, dt, dd, code, button, input)`).evaluateAll((elements) => elements
         .filter((element) => element.getBoundingClientRect().right > document.documentElement.clientWidth)
         .map((element) => element.outerHTML))
       expect(tooWide, `with ${id} open`).toEqual([])
@@ -122,7 +168,7 @@ describe('the pane in a window 320 pixels wide', () => {
     const page = await openPane(colorScheme)
     await expectNoViolations(page)
     await row(page, 'BEDFILL').press('Enter')
-    await page.getByRole('button', { name: 'Put into the selected cell' }).first().press('Enter')
+    await putButton(page).press('Enter')
     await page.getByText(/^Put into \w+ on /).waitFor()
     await expectNoViolations(page)
     await searchBox(page).fill('zebra')
