@@ -291,6 +291,19 @@ describe('the demo season as it calculates', () => {
     }
   })
 
+  it('spreads the sand over the rounds of the bed without interest, and shows the interest by itself', () => {
+    const { first, later, rounds, places } = bed()
+    const sand = first - typed('Reuse', 'First cost', 'E')
+    const medium = (sand + later * (rounds - 1)) / rounds / places
+    expect(relative(at('Ways', 'Medium', 'F', 'EUR a cutting'), medium)).toBeLessThan(1e-9)
+    expect(relative(at('Ways', 'Interest on the sand', 'F'), levelCost(sand, rounds, later, 0, 0) / places - medium)).toBeLessThan(1e-9)
+  })
+
+  it('charges every order line its cuttings at the cost of its way', () => {
+    const sum = orderBook.reduce((all, { species, way }) => all + ofSpecies(species, 'M') * costPerCutting(way), 0)
+    expect(relative(at('Season', 'Rooting cost of the season', 'B'), sum)).toBeLessThan(1e-9)
+  })
+
   it('names the way that is cheapest and the one that is dearest for each saleable liner', () => {
     const ranked = Object.keys(columnOf).sort((one, other) => costPerCutting(one) / overall(one) - costPerCutting(other) / overall(other))
     const shown = (label: string) => {
@@ -321,15 +334,29 @@ describe('the demo season as it calculates', () => {
     expect(relative(at('Reuse', 'Level cost over its whole life', 'E'), at('Ways', 'Rooting cost', 'C', 'EUR a cutting'))).toBeLessThan(1e-9)
   })
 
-  it('buys the bales of peat and the bags of perlite that both blends take together', () => {
+  /** Loose litres that the season takes of a medium, from the pieces set up and the typed measures. */
+  function litresOf(product: string): number {
+    const filled = (way: string, settledLitres: number) => (
+      at('Ways', 'Vessels, trays, beds, sheets', columnOf[way]!) * settledLitres / (1 - waysOf('Settling', way)) / (1 - waysOf('Spilt while filling', way))
+    )
+    if (product === 'Vermiculite') return filled(product, waysOf('Places in one', product) * squareCell(product) / 1000)
+    if (product === 'Premix') return filled(product, waysOf('Places in one', product) * roundCell(product) / 1000)
+    if (product === 'Sharp sand') return filled('Sand bed', 1000 * waysOf('Bed, inside length', 'Sand bed') * waysOf('Bed, inside width', 'Sand bed') * waysOf('Bed, depth once settled', 'Sand bed'))
     const way = 'Peat, coir and perlite'
-    const litres = (at('Ways', 'Vessels, trays, beds, sheets', 'D') * waysOf('Places in one', way) * squareCell(way)) / 1000 / (1 - waysOf('Settling', way)) / (1 - waysOf('Spilt while filling', way))
-    const toMix = (column: string, share: number) => (litres * share * typed('Blends', 'Test mix: components before mixing', column)) / typed('Blends', 'Test mix: finished mix', column)
-    const part = (product: string, column: string) => typed('Blends', product, column) / (['Peat', 'Coir', 'Perlite', 'Sharp sand'].reduce((sum, other) => sum + typed('Blends', other, column), 0))
-    for (const product of ['Peat', 'Perlite']) {
-      const { expansion, waste, onHand, orderMultiple, leastOrder, size, unit } = priceList.find((medium) => medium.product === product)!
-      const need = (toMix('D', 1 - coirShare()) * part(product, 'D') + toMix('E', coirShare()) * part(product, 'E')) / (1 - waste)
-      const packs = Math.ceil((need - onHand) / (size * (unit === 'ft3' ? 28.316846592 : 1) * expansion))
+    const finished = filled(way, waysOf('Places in one', way) * squareCell(way) / 1000)
+    const inBlend = (column: string, share: number) => {
+      const components = finished * share * typed('Blends', 'Test mix: components before mixing', column) / typed('Blends', 'Test mix: finished mix', column)
+      const parts = ['Peat', 'Coir', 'Perlite', 'Sharp sand'].reduce((sum, other) => sum + typed('Blends', other, column), 0)
+      return components * typed('Blends', product, column) / parts
+    }
+    return inBlend('D', 1 - coirShare()) + inBlend('E', coirShare())
+  }
+
+  it('buys of every medium the whole packs that ways and blends take together, less the stock', () => {
+    for (const { product, expansion, waste, onHand, orderMultiple, leastOrder, size, unit, measured, litresPerKg, density, waterShare } of priceList) {
+      const litresInSize = measured === 'by weight' ? (1 - waterShare!) / (density / 1000) : litresPerKg ?? (unit === 'ft3' ? 28.316846592 : 1)
+      const need = litresOf(product) / (1 - waste)
+      const packs = Math.ceil((need - onHand) / (size * litresInSize * expansion))
       expect(relative(at('Buying', product, 'E'), need), product).toBeLessThan(1e-9)
       expect(at('Buying', product, 'K'), product).toBe(Math.ceil(Math.max(packs, leastOrder) / orderMultiple) * orderMultiple)
     }
