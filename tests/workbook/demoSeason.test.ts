@@ -214,7 +214,7 @@ describe('the demo season as it calculates', () => {
     const used = (places: number) => places * (1 - waysOf('Places left empty', way))
     switch (way) {
       case 'Water': {
-        const fillings = Math.ceil(waysOf('Days until rooted', way) / waysOf('Days between two changes of the water', way))
+        const fillings = Math.ceil(waysOf('Days until rooted', way) / waysOf('Days between changes of the water', way))
         const water = (waysOf('Vessel, water in it', way) * fillings * typed('Prices', 'Mains water', 'D')) / 1000
         const vessel = levelCost(typed('Reuse', 'First cost', 'D'), typed('Reuse', 'Rounds it serves', 'D'), typed('Reuse', 'Washing or steaming', 'D'), typed('Reuse', 'Broken in a round', 'D'), 0)
         return (water + vessel) / used(waysOf('Places in one', way)) + labour

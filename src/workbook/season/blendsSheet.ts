@@ -3,7 +3,7 @@ import { blendWeight } from '../../functions/blend/blendWeight'
 import { weightToLitres } from '../../functions/volume/weightToLitres'
 import type { Cell } from '../book'
 import { cautionLines } from './cautionLines'
-import { formats, heading, headings, headOf, input, result, spilling, text, total, type NamedSheet, type Row } from './cells'
+import { formats, heading, headings, headOf, input, result, spilledOver, spilling, text, total, type NamedSheet, type Row } from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
 import { sixWays } from './sixWays'
@@ -53,7 +53,7 @@ export function blendsSheet(): NamedSheet {
           result(`=INDEX(PricePerLooseLitre,MATCH(A${row},MediumName,0))`, formats.each),
           result(`=INDEX(LooseDensity,MATCH(A${row},MediumName,0))`, formats.count),
           ...inputs(parts, formats.measure),
-          ...(index === 0 ? litres : []),
+          ...(index === 0 ? litres : inAll(() => spilledOver(formats.litres))),
         ]
       }),
     },
@@ -62,7 +62,7 @@ export function blendsSheet(): NamedSheet {
       return [heading('All components'), undefined, undefined, undefined, undefined, undefined, sum('G'), sum('H'), sum('I')]
     },
     gapBetween: blank,
-    perBlend: () => headings('For each blend', 'unit', '', ...blends, 'how it is worked out', '', ''),
+    perBlend: () => headings('For each blend', 'Unit', '', ...blends, 'How it is worked out', '', ''),
     goesInto: () => line('Goes into', 'way of rooting', [text(sixWays.peat.name), text(sixWays.peat.name), text(sixWays.sand.name)]),
     share: (at) => line('Share of the litres of that way', 'share', [result(`=1-E${at.share}`, formats.share), input(0.3, formats.share), input(1, formats.share)], 'So much of the trays is filled with the coir blend, the rest with the peat blend'),
     wanted: (at) => line('Finished mix that is needed', 'L', inAll((c) => result(`=INDEX(WayLitres,MATCH(${c}${at.goesInto},WayName,0))*${c}${at.share}`, formats.litres)), 'Litres of the way from Ways, times the share'),
@@ -82,7 +82,7 @@ export function blendsSheet(): NamedSheet {
   const name = naming('Blends')
   const last = at.sums - 1
   return {
-    sheet: { name: 'Blends', widths: [36, 16, 12, 22, 22, 16, 16, 16, 16], frozenRows: at.units, frozenColumns: 1, rows },
+    sheet: { name: 'Blends', widths: [37, 17, 13, 22, 22, 17, 18, 18, 17], frozenRows: at.units, frozenColumns: 1, rows },
     names: [
       name('BlendComponent', 'A', at.components, last),
       name('PeatBlendLitres', 'G', at.components, last),

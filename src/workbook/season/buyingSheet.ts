@@ -21,11 +21,11 @@ function mediumRow({ product, onHand, orderMultiple, leastOrder }: Medium, row: 
     result(`=${fromPrices('Expansion')}`, formats.price),
     input(orderMultiple, formats.count),
     input(leastOrder, formats.count),
-    total(`=STICK.BAGS(E${row},G${row},H${row},F${row},I${row},J${row})`, formats.count),
+    result(`=STICK.BAGS(E${row},G${row},H${row},F${row},I${row},J${row})`, formats.count),
     result(`=K${row}*G${row}*H${row}`, formats.litres),
     result(`=F${row}+L${row}-E${row}`, formats.litres),
     result(`=${fromPrices('PackPrice')}+${fromPrices('PackDelivery')}`, formats.price),
-    total(`=ROUND(K${row}*N${row},2)`, formats.price),
+    result(`=ROUND(K${row}*N${row},2)`, formats.price),
   ]
 }
 
@@ -57,11 +57,11 @@ function pieceRow({ name, soldAs, needed, onHand, perPack, pricePerPack }: Piece
     undefined,
     undefined,
     undefined,
-    total(`=ROUNDUP(MAX(C${row}-F${row},0)/G${row},0)`, formats.count),
+    result(`=ROUNDUP(MAX(C${row}-F${row},0)/G${row},0)`, formats.count),
     result(`=K${row}*G${row}`, formats.count),
     result(`=F${row}+L${row}-C${row}`, formats.count),
     result(pricePerPack(row), formats.price),
-    total(`=ROUND(K${row}*N${row},2)`, formats.price),
+    result(`=ROUND(K${row}*N${row},2)`, formats.price),
   ]
 }
 
@@ -91,7 +91,7 @@ export function buyingSheet(): NamedSheet {
   })
   const name = naming('Buying')
   return {
-    sheet: { name: 'Buying', widths: [30, 16, 10, 8, 11, 10, 11, 12, 12, 12, 9, 11, 10, 14, 12], frozenRows: at.units, frozenColumns: 1, rows },
+    sheet: { name: 'Buying', widths: [30, 17, 11, 9, 12, 11, 11, 13, 13, 13, 10, 12, 11, 15, 13], frozenRows: at.units, frozenColumns: 1, rows },
     names: [
       name('MediaPacks', 'K', at.mediaTotal),
       name('MediaToBuy', 'O', at.mediaTotal),

@@ -9,16 +9,17 @@ export interface NamedSheet {
   readonly names: readonly DefinedName[]
 }
 
+/** Each ends with the room of a bracket, so that a figure does not touch the text of the next column. */
 export const formats = {
-  count: '#,##0',
-  countOrDash: '#,##0;-#,##0;"–"',
-  measure: '#,##0.0##',
-  litres: '#,##0.0',
-  weight: '#,##0.00',
-  share: '0.0%',
-  each: '0.0000',
-  price: '#,##0.00',
-  years: '0.0',
+  count: '#,##0_)',
+  countOrDash: '#,##0_);-#,##0_);"–"_)',
+  measure: '#,##0.0##_)',
+  litres: '#,##0.0_)',
+  weight: '#,##0.00_)',
+  share: '0.0%_)',
+  each: '0.0000_)',
+  price: '#,##0.00_)',
+  years: '0.0_)',
 } as const
 
 export const title = (value: string): Cell => ({ value, look: 'title' })
@@ -41,6 +42,9 @@ export function result(formula: string, format?: string): Cell {
 export const total = (formula: string, format?: string): Cell => ({ ...result(formula, format), look: 'total' })
 
 export const spilling = (formula: string, format: string): Cell => ({ ...result(formula, format), spills: true })
+
+/** A cell that the formula above spills over: it has no content of its own, but is shown like it. */
+export const spilledOver = (format: string): Cell => ({ look: 'result', format })
 
 export const headings = (...values: readonly string[]): Row => values.map(heading)
 

@@ -2,7 +2,7 @@ import { bags } from '../../functions/buying/bags'
 import { weightToLitres } from '../../functions/volume/weightToLitres'
 import type { Cell } from '../book'
 import { cautionLines } from './cautionLines'
-import { formats, heading, headings, headOf, input, result, text, total, type NamedSheet, type Row } from './cells'
+import { formats, heading, headings, headOf, input, result, text, type NamedSheet, type Row } from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
 import { priceList, type Medium } from './priceList'
@@ -35,7 +35,7 @@ function mediumRow(medium: Medium, row: number): Row {
     input(medium.expansion, formats.price),
     input(medium.waste, formats.share),
     result(`=K${row}*L${row}`, formats.litres),
-    total(`=STICK.PACKPRICE(D${row},K${row},L${row},E${row},M${row})`, formats.each),
+    result(`=STICK.PACKPRICE(D${row},K${row},L${row},E${row},M${row})`, formats.each),
     text(medium.source),
   ]
 }
@@ -54,11 +54,11 @@ export function pricesSheet(): NamedSheet {
     units: () => headings('name', '', '', 'EUR a pack', 'EUR a pack', 'in its unit', 'of the size', 'L a kg', 'kg a m3 loose', 'share of weight', 'L a pack', 'loose per L', 'share', 'L a pack', 'EUR a loose L', ''),
     media: { height: priceList.length, rows: (at) => priceList.map((medium, index) => mediumRow(medium, at.media + index)) },
     gapBetween: blank,
-    others: () => [heading('Sold in other ways'), heading('unit'), heading(''), heading('figure'), heading('how it is worked out')],
+    others: () => [heading('Sold in other ways'), heading('Unit'), heading(''), heading('Figure'), heading('How it is worked out')],
     cartonPrice: () => single('Rockwool blocks, price of a carton', 'EUR a carton', input(84, formats.price)),
     cartonDelivery: () => single('Rockwool blocks, delivery', 'EUR a carton', input(4.5, formats.price)),
     sheetsPerCarton: () => single('Rockwool blocks, sheets in a carton', 'sheets', input(20, formats.count)),
-    sheetPrice: (at) => single('Rockwool blocks, price of a sheet', 'EUR a sheet', total(`=(D${at.cartonPrice}+D${at.cartonDelivery})/D${at.sheetsPerCarton}`, formats.each), 'Price and delivery of the carton over its sheets'),
+    sheetPrice: (at) => single('Rockwool blocks, price of a sheet', 'EUR a sheet', result(`=(D${at.cartonPrice}+D${at.cartonDelivery})/D${at.sheetsPerCarton}`, formats.each), 'Price and delivery of the carton over its sheets'),
     water: () => single('Mains water', 'EUR a m3', input(2.6, formats.price), 'Metered, so it is on no buying list'),
     gapBelow: blank,
     cautions: cautionLines(bags, weightToLitres),

@@ -4,7 +4,7 @@ import { blank, layOut } from './layOut'
 import { naming } from './names'
 import { sixWays, wayKeys } from './sixWays'
 
-export const nursery = 'Vellimoor Young Plants'
+const nursery = 'Vellimoor Young Plants'
 
 function line(label: string, cell: Cell, unit: string, how = ''): Row {
   return [text(label), cell, text(unit), text(how)]

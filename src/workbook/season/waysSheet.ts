@@ -32,7 +32,7 @@ function inAll(cell: (column: string) => Cell): OfWays<Cell> {
 }
 
 function section(label: string): Row {
-  return [heading(label), heading('unit'), ...wayKeys.map((way) => heading(sixWays[way].name)), heading('how it is worked out')]
+  return [heading(label), heading('Unit'), ...wayKeys.map((way) => heading(sixWays[way].name)), heading('How it is worked out')]
 }
 
 /** The six ways of rooting side by side: volumes, money for each cutting stuck, money for each saleable liner. */
@@ -73,7 +73,7 @@ export function waysSheet(): NamedSheet {
     sandPerM2: (at) => line('Bed, sand in it', 'L loose a m2', { sand: result(`=STICK.BEDFILL(F${at.bedLength},F${at.bedWidth},F${at.bedDepth},F${at.settle},F${at.spill})/F${at.bedArea}`, formats.litres) }),
     vesselLitres: () => line('Vessel, water in it', 'L', inputs({ water: 8 }, formats.measure)),
     days: () => line('Days until rooted', 'days', inputs({ water: 21 }, formats.count), `Two to four weeks: ${noSource}`),
-    changeEvery: () => line('Days between two changes of the water', 'days', inputs({ water: 4 }, formats.count), `Every 3 to 7 days: ${noSource}`),
+    changeEvery: () => line('Days between changes of the water', 'days', inputs({ water: 4 }, formats.count), `Every 3 to 7 days: ${noSource}`),
     settle: () => line('Settling', 'share of height', inputs({ peat: 0.1, vermiculite: 0.08, sand: 0.06, premix: 0.1 }, formats.share), `What loose mix drops when firmed and watered; measure your own. 5 to 15 %: ${noSource}`),
     spill: () => line('Spilt while filling', 'share of loose mix', inputs({ peat: 0.03, vermiculite: 0.03, sand: 0.01, premix: 0.03 }, formats.share), `2 to 5 % at a filling line: ${noSource}`),
 
@@ -101,7 +101,7 @@ export function waysSheet(): NamedSheet {
       sand: result(`=STICK.UNITS(F${at.bedArea}*F${at.bedDepth},"m3","mL")/F${at.used}`, formats.litres),
     }, 'The empty places are shared out over the used ones'),
     rounds: () => line('Rounds the medium is used', 'rounds', { sand: result('=BedRounds', formats.count) }, 'A dash: once. The sand as long as the bed, see Reuse'),
-    steaming: (at) => line('Steaming the sand', 'EUR a cutting, round', { sand: result(`=SandWash/F${at.usedPerM2}`, formats.each) }, 'Before each later round; the first use is not steamed'),
+    steaming: (at) => line('Steaming the sand', 'EUR a cutting and round', { sand: result(`=SandWash/F${at.usedPerM2}`, formats.each) }, 'Before each later round; the first use is not steamed'),
     medium: (at) => line('Medium', 'EUR a cutting', {
       water: result(`=STICK.WATER(C${at.vesselLitres},1,C${at.changeEvery},C${at.days})*C${at.perLitre}/C${at.used}`, formats.each),
       ...each({ peat: true, vermiculite: true, premix: true }, (_, c) => result(`=STICK.MEDIUMCOST(${c}${at.volumePerCutting},${c}${at.perLitre},${c}${at.settle},${c}${at.spill})`, formats.each)),
@@ -153,7 +153,7 @@ export function waysSheet(): NamedSheet {
   const across = namingAcross('Ways', sixWays.water.column, sixWays.rockwool.column)
   const inSand = (name: string, row: number) => naming('Ways')(name, sixWays.sand.column, row)
   return {
-    sheet: { name: 'Ways', widths: [38, 20, 12, 24, 14, 14, 12, 12, 88], frozenRows: at.ways, frozenColumns: 2, rows },
+    sheet: { name: 'Ways', widths: [38, 23, 12, 24, 14, 14, 12, 12, 88], frozenRows: at.ways, frozenColumns: 2, rows },
     names: [
       across('WayName', at.ways),
       across('WayKeptIn', at.keptIn),
