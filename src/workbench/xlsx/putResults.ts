@@ -48,6 +48,7 @@ function sheetWithResults(xml: string, calculated: CalculatedSheet): SheetWithRe
   if (start === -1 || end === -1) return { xml, keptAddresses: [] }
   const data = new SheetData(parseXml(xml.slice(start, end + closing.length)).root, prefix)
   const formulas = data.formulas().map(([address, cell]) => ({ address, cell, result: calculated.cells.get(address), range: data.arrayRange(cell) }))
+  if (formulas.length === 0) return { xml, keptAddresses: [] }
   const kept = formulas.filter(({ result, range }) => isUnknownHere(result, range))
   const renewed = formulas.filter(({ result, range }) => !isUnknownHere(result, range))
   // All old spills go before any new one comes, because one may grow to where another one was.

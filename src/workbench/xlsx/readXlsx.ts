@@ -29,12 +29,18 @@ export async function readXlsx(bytes: Uint8Array): Promise<ReadBook> {
 }
 
 const stylesPath = 'xl/styles.xml'
+const withCells = /^(\[Content_Types\]\.xml|_rels\/\.rels|xl\/(workbook|styles|sharedStrings|metadata)\.xml|xl\/_rels\/workbook\.xml\.rels|xl\/(worksheets|tables|theme)\/.*)$/
+
+/** The library reads charts, pictures and the like too, and fails over some of them; a book has no place for those. */
+function partsOfCells(parts: Parts): Record<string, Uint8Array> {
+  const needed = Object.fromEntries(Object.entries(parts).filter(([path]) => withCells.test(path)))
+  if (stylesPath in needed) needed[stylesPath] = new TextEncoder().encode(quoteEscapedLetters(textOfPart(parts, stylesPath)))
+  return needed
+}
 
 async function readParts(parts: Parts): Promise<ReadBook> {
   const workbook = new Workbook()
-  const styles = new TextEncoder().encode(quoteEscapedLetters(textOfPart(parts, stylesPath)))
-  await workbook.xlsx.loadFromFiles(parts[stylesPath] === undefined ? { ...parts } : { ...parts, [stylesPath]: styles })
-
+  await workbook.xlsx.loadFromFiles(partsOfCells(parts))
   const seen: SeenInCells = { richText: false, ownStyles: false, fixedArrays: false, wholeSpills: false }
   const tables = workbook.worksheets.flatMap(tablesOf)
   const sheets = sheetParts(parts)

@@ -1,0 +1,145 @@
+import { spawn } from 'node:child_process'
+import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { Workbook } from '@cj-tech-master/excelts'
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { writeXlsx } from '../../src/workbench/xlsx/writeXlsx'
+import { sampleBook, sheet } from '../workbench/xlsx/sampleBook'
+
+const project = new URL('../../', import.meta.url)
+
+interface Run {
+  readonly exit: number | null
+  readonly out: string
+  readonly err: string
+}
+
+let folder: string
+beforeEach(async () => { folder = await mkdtemp(join(tmpdir(), 'sticksheet-recalc-')) })
+afterEach(async () => { await rm(folder, { recursive: true, force: true }) })
+
+/** Runs the command as `npm run recalc` does, in the folder of the test. */
+function recalc(...words: string[]): Promise<Run> {
+  return new Promise((resolve, reject) => {
+    const tsx = import.meta.resolve('tsx')
+    const child = spawn(process.execPath, ['--import', tsx, new URL('src/start/recalc.ts', project).pathname, ...words], { cwd: folder })
+    let out = ''
+    let err = ''
+    child.stdout.setEncoding('utf8').on('data', (text: string) => { out += text })
+    child.stderr.setEncoding('utf8').on('data', (text: string) => { err += text })
+    child.on('error', reject)
+    child.on('close', (exit) => resolve({ exit, out, err }))
+  })
+}
+
+const inFolder = (name: string) => join(folder, name)
+const goodBook = { ...sampleBook, sheets: [sampleBook.sheets[0] ?? sheet('', [])] }
+
+describe('the recalc command', () => {
+  it('prints the results by sheet with their labels and formats, and ends with 0', async () => {
+    await writeFile(inFolder('good.xlsx'), await writeXlsx(goodBook))
+    expect(await recalc('good.xlsx')).toEqual({
+      exit: 0,
+      err: '',
+      out: [
+        'Mix & match',
+        '  B5  Litres      ',
+        '      39.2 L',
+        '      78.43137255',
+        '  B7  Bags, Litres  2 bags',
+        '',
+      ].join('\n'),
+    })
+  })
+
+  it('ends with 1 and names the cell and the sentence where a function refuses, then the errors of the spreadsheet itself', async () => {
+    await writeFile(inFolder('bad.xlsx'), await writeXlsx({ names: [], sheets: [sheet('Pots', [
+      [{ formula: '=1/A9' }, { formula: '=STICK.BAGS(-300,60)' }, { formula: '=B1+1' }],
+    ])] }))
+    const { exit, out, err } = await recalc('bad.xlsx')
+    expect(exit).toBe(1)
+    expect(out).toBe('Pots\n  A1    #DIV/0!\n  B1    #VALUE!\n  C1    #VALUE!\n')
+    const lines = err.trim().split('\n')
+    expect(lines).toHaveLength(3)
+    expect(lines[0]).toMatch(/^Pots!B1 {2}#VALUE! {2}neededL must be .*-300.*\.$/)
+    expect(lines[1]).toBe('Pots!A1  #DIV/0!  The formula divides by 0 or by an empty cell.')
+    expect(lines[2]).toBe('Pots!C1  #VALUE!  The formula has a text where a number is wanted, or reads a cell that shows #VALUE!.')
+  })
+
+  it('prints JSON on demand, and nothing else', async () => {
+    await writeFile(inFolder('good.xlsx'), await writeXlsx(goodBook))
+    const { exit, out } = await recalc('--json', 'good.xlsx')
+    expect(exit).toBe(0)
+    expect(JSON.parse(out)).toMatchObject({
+      file: 'good.xlsx',
+      refusals: [],
+      sheets: [{ name: 'Mix & match', results: [
+        { address: 'B5', formula: '=STICK.BLENDPARTS(100,A5:A6,mixShrink)', rows: [['39.2 L'], ['78.43137255']] },
+        { address: 'B7', label: 'Bags, Litres', formula: '=STICK.BAGS(SUM(B5:B6),"60 L")', value: 2, shown: '2 bags' },
+      ] }],
+    })
+  })
+
+  it('writes a workbook with the results that keeps all else, and leaves the original as it was', async () => {
+    const workbook = new Workbook()
+    const season = workbook.addWorksheet('Season', { views: [{ state: 'frozen', xSplit: 0, ySplit: 1 }] })
+    season.getCell('A1').value = 1000
+    season.getCell('A1').font = { bold: true, color: { argb: 'FFFF0000' } }
+    season.getCell('A1').dataValidation = { type: 'decimal', operator: 'greaterThan', formulae: [0] }
+    season.getCell('A2').value = { formula: '_xldudf_STICK_BAGS(need,60)', result: 1 }
+    season.mergeCells('C1:D1')
+    workbook.definedNames.addFormula('need', 'Season!$A$1')
+    const original = await workbook.xlsx.writeBuffer({ validate: false })
+    await writeFile(inFolder('in.xlsx'), original)
+
+    const { exit, err } = await recalc('in.xlsx', '--out', 'out.xlsx')
+    expect(exit).toBe(0)
+    expect(err).toBe('out.xlsx is written: the workbook with new results and all else as it was.\n')
+    expect((await readFile(inFolder('in.xlsx'))).equals(original)).toBe(true)
+    expect((await readdir(folder)).sort()).toEqual(['in.xlsx', 'out.xlsx'])
+
+    const written = new Workbook()
+    await written.xlsx.load(await readFile(inFolder('out.xlsx')))
+    const again = written.getWorksheet('Season')
+    expect(again?.getCell('A2').value).toEqual({ formula: '_xldudf_STICK_BAGS(need,60)', result: 17 })
+    expect(again?.getCell('A1').font).toMatchObject({ bold: true, color: { argb: 'FFFF0000' } })
+    expect(again?.getCell('A1').dataValidation).toMatchObject({ type: 'decimal', operator: 'greaterThan', formulae: [0] })
+    expect(again?.views[0]).toMatchObject({ state: 'frozen', ySplit: 1 })
+    expect(again?.mergedRegions).toHaveLength(1)
+    expect(written.definedNames.getRanges('need').ranges).toEqual(['Season!$A$1'])
+  })
+
+  it('overwrites the workbook itself only where --out names it', async () => {
+    const before = await writeXlsx(goodBook)
+    await writeFile(inFolder('mine.xlsx'), before)
+    expect((await recalc('mine.xlsx', '--out', 'mine.xlsx')).exit).toBe(0)
+    expect((await readFile(inFolder('mine.xlsx'))).equals(before)).toBe(false)
+    expect(await readdir(folder)).toEqual(['mine.xlsx'])
+  })
+
+  it('leaves no half a workbook behind where it cannot write', async () => {
+    await writeFile(inFolder('good.xlsx'), await writeXlsx(goodBook))
+    await mkdir(inFolder('folder.xlsx'))
+    await writeFile(inFolder('folder.xlsx/inside.txt'), '')
+    const { exit, err } = await recalc('good.xlsx', '--out', 'folder.xlsx')
+    expect(exit).toBe(2)
+    expect(err).toMatch(/^folder\.xlsx cannot be written: .+\.\n$/)
+    expect((await readdir(folder)).sort()).toEqual(['folder.xlsx', 'good.xlsx'])
+  })
+
+  it.each<[string, string[], string]>([
+    ['no file', [], 'Name one workbook: npm run recalc -- FILE.xlsx\n'],
+    ['a file that is not there', ['nothing.xlsx'], 'nothing.xlsx cannot be read: there is no such file or folder.\n'],
+    ['a file that is no workbook', ['prices.csv'], 'This is not an Excel workbook. Text files (.csv) must be opened in Excel and saved as .xlsx first.\n'],
+    ['another ending for the result', ['nothing.xlsx', '--out', 'out.xlsm'], '--out must end in .xlsx, as the workbook does: Excel opens no file whose ending does not fit.\n'],
+  ])('ends with 2 and one sentence for %s', async (_what, words, sentence) => {
+    await writeFile(inFolder('prices.csv'), 'pack,price\n')
+    expect(await recalc(...words)).toEqual({ exit: 2, out: '', err: sentence })
+  })
+
+  it('says what there is on --help, and for a word that it does not know', async () => {
+    expect(await recalc('--help')).toMatchObject({ exit: 0, err: '', out: expect.stringContaining('--out OUT.xlsx') as string })
+    expect(await recalc('--nothing', 'x.xlsx')).toMatchObject({ exit: 2, out: '', err: expect.stringContaining('--help') as string })
+  })
+})
