@@ -7,8 +7,8 @@ import {
   Univer, UniverInstanceType, Workbook,
 } from '@univerjs/core'
 import {
-  FormulaDataModel, IDefinedNamesService, type ISetFormulaCalculationNotificationMutation, type ISetFormulaCalculationResultMutation,
-  SetFormulaCalculationNotificationMutation, SetFormulaCalculationResultMutation, SetFormulaCalculationStartMutation, UniverFormulaEnginePlugin,
+  FormulaDataModel, IDefinedNamesService, type ISetFormulaCalculationResultMutation,
+  SetFormulaCalculationResultMutation, SetFormulaCalculationStartMutation, UniverFormulaEnginePlugin,
 } from '@univerjs/engine-formula'
 import type { Definition } from '../../core/definition/definition'
 import { catalogue } from '../../functions/catalogue'
@@ -19,6 +19,7 @@ import { bookToGrid, gridNames } from '../grid/bookToGrid'
 import { guardFormulaCaches } from '../grid/cacheGuard'
 import { cellResult } from '../grid/cellResult'
 import { customFunctions } from '../grid/customFunctions'
+import { nextCalculation } from '../grid/nextCalculation'
 import { keepRefusals, Refusals } from '../grid/refusals'
 
 const workbook = 'calculated'
@@ -51,18 +52,17 @@ async function calculate(book: Book, definitions: readonly Definition[]): Promis
 
 type Results = ISetFormulaCalculationResultMutation['unitData'][string]
 
-/** The engine says its results, if there are any formulas, and then always that it is done. */
-function resultsOf(injector: Injector): Promise<Results> {
+/** Undefined where the book holds no formula. */
+async function resultsOf(injector: Injector): Promise<Results> {
   const commands = injector.get(ICommandService)
-  return new Promise((resolve, reject) => {
-    let results: Results
-    commands.onCommandExecuted(({ id, params }) => {
-      if (id === SetFormulaCalculationResultMutation.id) results = (params as ISetFormulaCalculationResultMutation).unitData[workbook]
-      if (id !== SetFormulaCalculationNotificationMutation.id) return
-      if ((params as ISetFormulaCalculationNotificationMutation).functionsExecutedState !== undefined) resolve(results)
-    })
-    commands.executeCommand(SetFormulaCalculationStartMutation.id, { forceCalculation: true }, { onlyLocal: true }).catch(reject)
+  let results: Results
+  commands.onCommandExecuted(({ id, params }) => {
+    if (id === SetFormulaCalculationResultMutation.id) results = (params as ISetFormulaCalculationResultMutation).unitData[workbook]
   })
+  const calculated = nextCalculation(injector)
+  await commands.executeCommand(SetFormulaCalculationStartMutation.id, { forceCalculation: true }, { onlyLocal: true })
+  await calculated
+  return results
 }
 
 function read(injector: Injector, results: Results, refusals: Refusals): CalculatedBook {

@@ -20,12 +20,24 @@ export const wholeWorkbook = 'AllDefaultWorkbook'
 export const namesResource = 'SHEET_DEFINED_NAME_PLUGIN'
 export const notesResource = 'SHEET_NOTE_PLUGIN'
 
+const titleHeight = 34
+
 const roomBelow = 100
 const roomBeside = 10
 
-export function bookToGrid(book: Book, id: string): IWorkbookData {
+/** What the grid has no place of its own for; it stays with the sheet. */
+export interface KeptWithSheet {
+  readonly frozenColumns?: number
+}
+
+export interface GridRoom {
+  /** A narrow window that showed frozen columns would have no room left to scroll the others. */
+  readonly isNarrow: boolean
+}
+
+export function bookToGrid(book: Book, id: string, room: GridRoom = { isNarrow: false }): IWorkbookData {
   const styles = new Map<string, IStyleData>()
-  const sheets = book.sheets.map((sheet, index) => toGridSheet(sheet, `sheet${index + 1}`, styles))
+  const sheets = book.sheets.map((sheet, index) => toGridSheet(sheet, `sheet${index + 1}`, styles, room))
   return {
     id,
     name: 'Sticksheet',
@@ -48,7 +60,9 @@ export function gridNames(book: Book): IDefinedNameMapItem {
   }))
 }
 
-function toGridSheet(sheet: Sheet, id: string, styles: Map<string, IStyleData>): Partial<IWorksheetData> & { readonly id: string } {
+function toGridSheet(sheet: Sheet, id: string, styles: Map<string, IStyleData>, { isNarrow }: GridRoom): Partial<IWorksheetData> & { readonly id: string } {
+  const frozenColumns = isNarrow ? 0 : sheet.frozenColumns
+  const kept: KeptWithSheet = { frozenColumns: sheet.frozenColumns }
   const widest = Math.max(sheet.widths.length, ...sheet.rows.map((row) => row.length))
   const cellData: Record<number, Record<number, ICellData>> = {}
   sheet.rows.forEach((row, rowIndex) => {
@@ -65,15 +79,17 @@ function toGridSheet(sheet: Sheet, id: string, styles: Map<string, IStyleData>):
     columnCount: widest + roomBeside,
     defaultColumnWidth: 88,
     defaultRowHeight: 24,
+    rowData: Object.fromEntries(sheet.rows.flatMap((row, index) => row.some((cell) => cell?.look === 'title') ? [[index, { h: titleHeight }]] : [])),
     columnData: Object.fromEntries(sheet.widths.map((width, column) => [column, { w: width * pixelsPerCharacter + pixelsOfPadding }])),
     // The grid's own way to say that nothing is frozen is -1.
     freeze: {
-      xSplit: sheet.frozenColumns,
+      xSplit: frozenColumns,
       ySplit: sheet.frozenRows,
       startRow: sheet.frozenRows > 0 ? sheet.frozenRows : -1,
-      startColumn: sheet.frozenColumns > 0 ? sheet.frozenColumns : -1,
+      startColumn: frozenColumns > 0 ? frozenColumns : -1,
     },
     cellData,
+    ...(frozenColumns !== sheet.frozenColumns && { custom: kept }),
   }
 }
 

@@ -1,7 +1,7 @@
 /** Registers the catalogue with the grid: one class for each function, and its texts for the signature help. */
 import { BooleanNumber, type Ctor, type Nullable } from '@univerjs/core'
 import {
-  ArrayValueObject, BaseFunction, type BaseValueObject, ErrorType, ErrorValueObject, FunctionType, type IFunctionInfo,
+  ArrayValueObject, BaseFunction, type BaseValueObject, type ErrorType, ErrorValueObject, FunctionType, type IFunctionInfo,
   NumberValueObject, StringValueObject,
 } from '@univerjs/engine-formula'
 import type { Definition } from '../../core/definition/definition'

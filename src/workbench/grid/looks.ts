@@ -26,3 +26,6 @@ export const lookStyles: Readonly<Record<Look, IStyleData>> = {
   total: { bl: BooleanNumber.TRUE, cl: ink, bd: { t: fine(leaf) } },
   caution: { it: BooleanNumber.TRUE, cl: clay, bg: blush },
 }
+
+/** Over the look of a cell in which a function refused. */
+export const refusedStyle: IStyleData = { cl: clay, bg: blush, bl: BooleanNumber.TRUE }

@@ -2,8 +2,9 @@
  * Why cells refuse. The grid keeps an error value of a cell but never the sentence that came with it, so the
  * sentences are kept here, by the cell whose formula called the function.
  */
-import { type IDisposable, ICommandService, type Injector } from '@univerjs/core'
+import { ICommandService, type ICellData, type Injector, type Nullable } from '@univerjs/core'
 import { SetFormulaCalculationNotificationMutation, SetFormulaCalculationStartMutation } from '@univerjs/engine-formula'
+import { movesPlaces } from './cacheGuard'
 
 export interface Place {
   readonly workbook: string
@@ -71,11 +72,42 @@ export class Refusals {
   }
 }
 
-/** Tells the refusals when one cell is done; the engine reports its progress only between two cells. */
-export function keepRefusals(injector: Injector, refusals: Refusals): IDisposable {
-  return injector.get(ICommandService).onCommandExecuted(({ id }) => {
-    if (id === SetFormulaCalculationStartMutation.id || id === SetFormulaCalculationNotificationMutation.id) refusals.cellIsDone()
+/** Keeps the refusals true while the workbook is calculated and edited. */
+export function keepRefusals(injector: Injector, refusals: Refusals): void {
+  const commands = injector.get(ICommandService)
+  let placesMoved = false
+
+  commands.beforeCommandExecuted(({ id, params }) => {
+    if (id !== SetFormulaCalculationStartMutation.id || !placesMoved) return
+    (params as { forceCalculation?: boolean }).forceCalculation = true
+    placesMoved = false
   })
+  commands.onCommandExecuted(({ id, params }, options) => {
+    // The engine reports its progress only between two cells.
+    if (id === SetFormulaCalculationStartMutation.id || id === SetFormulaCalculationNotificationMutation.id) refusals.cellIsDone()
+    // A cell that holds something else now: if it calls no function any more, none will take the sentence back.
+    if (id === 'sheet.mutation.set-range-values' && options?.['fromFormula'] !== true) forgetRewritten(refusals, params as Rewritten)
+    // Cells with their formulas stand elsewhere now. All are asked again, which is seldom and finds every sentence.
+    if (movesPlaces(id) && !refusals.isEmpty) {
+      refusals.forgetAll()
+      placesMoved = true
+    }
+  })
+}
+
+interface Rewritten {
+  readonly unitId: string
+  readonly subUnitId: string
+  readonly cellValue?: Readonly<Record<number, Readonly<Record<number, Nullable<ICellData>>>>>
+}
+
+function forgetRewritten(refusals: Refusals, { unitId, subUnitId, cellValue = {} }: Rewritten): void {
+  for (const [row, cells] of Object.entries(cellValue)) {
+    for (const [column, cell] of Object.entries(cells)) {
+      const onlyStyled = cell && !('v' in cell) && !('f' in cell)
+      if (!onlyStyled) refusals.forget({ workbook: unitId, sheet: subUnitId, row: Number(row), column: Number(column) })
+    }
+  }
 }
 
 function key({ workbook, sheet, row, column }: Place): string {

@@ -1,0 +1,177 @@
+/** The workbench: the grid on the left, the same pane as in Excel on the right, and files from and to this machine. */
+import { useEffect, useRef, useState } from 'react'
+import { createRoot } from 'react-dom/client'
+import { catalogue } from '../functions/catalogue'
+import { mountPane, type MountedPane } from '../pane/mountPane'
+import { startGrid, type Grid, type GridCell } from '../workbench/grid/grid'
+import { gridPort } from '../workbench/grid/gridPort'
+import '../workbench/workbench.css'
+import { demoSeason } from '../workbook/season/demoSeason'
+import { useDarkTheme } from './useDarkTheme'
+
+/** Where the keyboard can be. In a narrow window the sheet and the functions take turns. */
+type Region = 'bar' | 'sheet' | 'functions'
+const regions: readonly Region[] = ['bar', 'sheet', 'functions']
+
+/** Something to read and to agree to before it is done. */
+interface Question {
+  readonly heading: string
+  readonly lines: readonly string[]
+  readonly agree?: { readonly label: string; readonly act: () => Promise<void> }
+}
+
+const excelFile = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet'
+
+function Workbench() {
+  const [dark, setDark] = useDarkTheme()
+  const [shown, setShown] = useState<'sheet' | 'functions'>('sheet')
+  const [cell, setCell] = useState<GridCell>()
+  const [question, setQuestion] = useState<Question>()
+  /** What the open file held that a saved one will not. */
+  const [lost, setLost] = useState<readonly string[]>([])
+  const [fileName, setFileName] = useState('season.xlsx')
+  const gridPlace = useRef<HTMLDivElement>(null)
+  const panePlace = useRef<HTMLElement>(null)
+  const bar = useRef<HTMLElement>(null)
+  const filePicker = useRef<HTMLInputElement>(null)
+  const grid = useRef<Grid>(undefined)
+  const pane = useRef<MountedPane>(undefined)
+
+  useEffect(() => {
+    // The grid lives as long as the page: this runs once.
+    void startGrid(gridPlace.current!, catalogue, demoSeason(), { dark }).then((started) => {
+      grid.current = started
+      started.onChange(() => setCell(started.selectedCell()))
+      setCell(started.selectedCell())
+      pane.current = mountPane(panePlace.current!, gridPort(started), { theme: dark ? 'dark' : 'light' })
+    })
+  }, [])
+
+  useEffect(() => {
+    grid.current?.setDark(dark)
+    pane.current?.setTheme(dark ? 'dark' : 'light')
+  }, [dark])
+
+  async function openFile(file: File) {
+    try {
+      const { readXlsx } = await import('../workbench/xlsx/readXlsx')
+      const read = await readXlsx(new Uint8Array(await file.arrayBuffer()))
+      await grid.current!.open(read.book)
+      setFileName(file.name)
+      setLost(read.lost)
+      if (read.lost.length > 0) {
+        setQuestion({ heading: `${file.name} is open`, lines: ['The workbench cannot show or save these parts of it:', ...read.lost, 'The file itself stays as it is.'] })
+      }
+    } catch (error) {
+      setQuestion({ heading: `${file.name} could not be read`, lines: [messageOf(error), 'The workbook that was open is unchanged.'] })
+    }
+  }
+
+  async function saveFile() {
+    const { writeXlsx } = await import('../workbench/xlsx/writeXlsx')
+    download(await writeXlsx(await grid.current!.book()), fileName)
+  }
+
+  async function askAndSave() {
+    if (lost.length === 0) return saveFile()
+    setQuestion({
+      heading: 'A saved copy leaves something out',
+      lines: ['The file that you opened also holds the following, which a copy saved here will not:', ...lost, 'Keep the original as well.'],
+      agree: { label: 'Save the copy', act: saveFile },
+    })
+  }
+
+  function go(region: Region) {
+    if (region !== 'bar') setShown(region)
+    // What was hidden takes the keyboard only once it shows.
+    requestAnimationFrame(() => {
+      if (region === 'sheet') grid.current!.focus()
+      else firstControl(region === 'bar' ? bar.current! : panePlace.current!)?.focus()
+    })
+  }
+
+  useEffect(() => {
+    const moveBetweenRegions = (event: KeyboardEvent) => {
+      if (event.key !== 'F6') return
+      event.preventDefault()
+      event.stopPropagation()
+      const at = event.target as Node
+      const current = bar.current!.contains(at) ? 0 : panePlace.current!.contains(at) ? 2 : 1
+      go(regions[(current + (event.shiftKey ? 2 : 1)) % regions.length]!)
+    }
+    // On the window and before anybody else: the grid keeps most keys to itself, and Tab never leaves it.
+    window.addEventListener('keydown', moveBetweenRegions, { capture: true })
+    return () => window.removeEventListener('keydown', moveBetweenRegions, { capture: true })
+  }, [])
+
+  return (
+    <div className="workbench" data-shown={shown}>
+      <header className="bar" ref={bar}>
+        <strong className="name">Sticksheet</strong>
+        <button type="button" onClick={() => filePicker.current!.click()}>Open .xlsx</button>
+        <button type="button" onClick={() => void askAndSave()}>Save .xlsx</button>
+        <input
+          ref={filePicker} type="file" hidden accept={`.xlsx,${excelFile}`} aria-label="Excel file to open"
+          onChange={({ currentTarget }) => {
+            const file = currentTarget.files?.[0]
+            // So that the same file can be chosen again.
+            currentTarget.value = ''
+            if (file) void openFile(file)
+          }}
+        />
+        <div className="turns" role="group" aria-label="Show">
+          <button type="button" aria-pressed={shown === 'sheet'} onClick={() => go('sheet')}>Sheet</button>
+          <button type="button" aria-pressed={shown === 'functions'} onClick={() => go('functions')}>Functions</button>
+        </div>
+        <span className="keys"><kbd>F6</kbd> moves between bar, sheet and functions</span>
+        <button type="button" className="theme" aria-pressed={dark} onClick={() => setDark(!dark)}>Dark</button>
+      </header>
+      <main className="sheet">
+        <div className="grid" ref={gridPlace} />
+        <p className="cell" role="status" data-refused={cell?.sentence !== undefined}>{cell && cellText(cell)}</p>
+      </main>
+      <aside className="functions" ref={panePlace} aria-label="Functions" />
+      {question && <QuestionDialog question={question} close={() => setQuestion(undefined)} />}
+    </div>
+  )
+}
+
+function QuestionDialog({ question, close }: { readonly question: Question; readonly close: () => void }) {
+  const dialog = useRef<HTMLDialogElement>(null)
+  useEffect(() => dialog.current!.showModal(), [])
+  return (
+    <dialog ref={dialog} className="question" aria-labelledby="question" onClose={close}>
+      <h2 id="question">{question.heading}</h2>
+      {question.lines.map((line) => <p key={line}>{line}</p>)}
+      <form method="dialog">
+        {question.agree && <button onClick={() => void question.agree!.act()}>{question.agree.label}</button>}
+        <button>{question.agree ? 'Cancel' : 'Close'}</button>
+      </form>
+    </dialog>
+  )
+}
+
+/** The canvas of the grid says nothing to a screen reader, so this line does. */
+function cellText({ sheet, address, formula, value, error, sentence }: GridCell): string {
+  const shown = error ?? (value === null ? 'empty' : typeof value === 'number' ? value.toLocaleString('en-US', { maximumSignificantDigits: 12 }) : String(value))
+  const content = formula === '' ? shown : `${formula} gives ${shown}`
+  return `${sheet}, ${address}: ${content}${sentence === undefined ? '' : `: ${sentence}`}`
+}
+
+function firstControl(place: HTMLElement): HTMLElement | null {
+  return place.querySelector<HTMLElement>('button, input:not([hidden]), a[href], [tabindex="0"]')
+}
+
+function download(bytes: Uint8Array, name: string) {
+  const link = document.createElement('a')
+  link.href = URL.createObjectURL(new Blob([new Uint8Array(bytes)], { type: excelFile }))
+  link.download = name
+  link.click()
+  URL.revokeObjectURL(link.href)
+}
+
+function messageOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error)
+}
+
+createRoot(document.getElementById('workbench')!).render(<Workbench />)

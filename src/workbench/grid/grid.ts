@@ -1,0 +1,178 @@
+/** The embedded grid behind one door: nothing outside this folder knows which grid it is. */
+import { ICommandService, type Injector, LocaleType, LogLevel, mergeLocales, Univer, type Worksheet } from '@univerjs/core'
+import { FUniver } from '@univerjs/core/facade'
+import {
+  CalculationMode, FormulaDataModel, type FRange, type FWorkbook, ILayoutService, type ISetRangeValuesMutationParams, SetArrayFormulaDataMutation,
+  SetRangeValuesCommand, SetRangeValuesMutation, SetSelectionsOperation, SetWorksheetActiveOperation, UniverSheetsCorePreset,
+} from '@univerjs/preset-sheets-core'
+import coreWords from '@univerjs/preset-sheets-core/locales/en-US'
+import { UniverSheetsFilterPreset } from '@univerjs/preset-sheets-filter'
+import filterWords from '@univerjs/preset-sheets-filter/locales/en-US'
+import { UniverSheetsNotePreset } from '@univerjs/preset-sheets-note'
+import noteWords from '@univerjs/preset-sheets-note/locales/en-US'
+import { UniverSheetsSortPreset } from '@univerjs/preset-sheets-sort'
+import sortWords from '@univerjs/preset-sheets-sort/locales/en-US'
+import { greenTheme } from '@univerjs/themes'
+import '@univerjs/preset-sheets-core/lib/index.css'
+import '@univerjs/preset-sheets-filter/lib/index.css'
+import '@univerjs/preset-sheets-note/lib/index.css'
+import '@univerjs/preset-sheets-sort/lib/index.css'
+import type { Definition } from '../../core/definition/definition'
+import type { Book } from '../../workbook/book'
+import { bookToGrid } from './bookToGrid'
+import { guardFormulaCaches, movesPlaces } from './cacheGuard'
+import { cellResult, type CellResult } from './cellResult'
+import { customFunctions } from './customFunctions'
+import { gridToBook } from './gridToBook'
+import { markRefusals } from './markRefusals'
+import { nextCalculation } from './nextCalculation'
+import { keepRefusals, Refusals } from './refusals'
+
+export interface GridCell extends CellResult {
+  readonly sheet: string
+  /** Without dollar signs: "B4". */
+  readonly address: string
+  /** With its leading "="; empty where the cell holds no formula. */
+  readonly formula: string
+  /** Why one of our own functions refused. */
+  readonly sentence?: string
+}
+
+export interface Grid {
+  /** Replaces the open workbook; resolves once the new one is calculated. */
+  open(book: Book): Promise<void>
+  /** The workbook as it is now; what is still being typed is taken in first. */
+  book(): Promise<Book>
+  /** Undefined while nothing is selected. */
+  selectedCell(): GridCell | undefined
+  isEditing(): boolean
+  /** Writes into the selected cell; resolves once the results follow. False where the grid did not take it. */
+  write(formula: string): Promise<boolean>
+  /** Calls back whenever another cell is selected, or anything in the workbook changed. */
+  onChange(listener: () => void): () => void
+  setDark(dark: boolean): void
+  focus(): void
+}
+
+/** The name of the measure, in the browser's own timeline, from the last edit to its results in the cells. */
+export const recalculationMeasure = 'sticksheet recalculation'
+
+/** In pixels. */
+const narrow = 600
+
+/** Resolves once the book is calculated. */
+export async function startGrid(container: HTMLElement, definitions: readonly Definition[], book: Book, options: { readonly dark: boolean }): Promise<Grid> {
+  const refusals = new Refusals()
+  const univer = startUniver(container, definitions, refusals, options.dark)
+  const injector = univer.__getInjector()
+  const api = FUniver.newAPI(univer)
+  const workbook = (): FWorkbook => {
+    const open = api.getActiveWorkbook()
+    if (open === null) throw new Error('No workbook is open')
+    return open
+  }
+  let opened = 0
+  const show = (next: Book): void => {
+    opened += 1
+    api.createWorkbook(bookToGrid(next, `book${opened}`, { isNarrow: container.clientWidth < narrow }))
+  }
+
+  show(book)
+  // The services that these need exist only from the first workbook on.
+  guardFormulaCaches(injector)
+  keepRefusals(injector, refusals)
+  markRefusals(injector, refusals)
+  measureRecalculation(injector)
+  await nextCalculation(injector)
+
+  return {
+    async open(next) {
+      api.disposeUnit(workbook().getId())
+      refusals.forgetAll()
+      const calculated = nextCalculation(injector)
+      show(next)
+      await calculated
+    },
+    async book() {
+      await workbook().endEditingAsync(true)
+      return gridToBook(workbook().save())
+    },
+    selectedCell() {
+      const cell = workbook().getActiveCell()
+      return cell === null ? undefined : read(injector, workbook().getActiveSheet().getSheet(), cell, refusals)
+    },
+    isEditing: () => workbook().isCellEditing(),
+    async write(formula) {
+      const cell = workbook().getActiveCell()
+      if (cell === null) return false
+      const calculated = nextCalculation(injector)
+      const written = await injector.get(ICommandService).executeCommand(SetRangeValuesCommand.id, {
+        unitId: cell.getUnitId(), subUnitId: cell.getSheetId(), range: cell.getRange(), value: { f: formula, v: null, p: null, si: null },
+      })
+      if (written) await calculated
+      return written
+    },
+    onChange(listener) {
+      const changes = new Set([SetSelectionsOperation.id, SetWorksheetActiveOperation.id, SetRangeValuesMutation.id, SetArrayFormulaDataMutation.id])
+      const listening = injector.get(ICommandService).onCommandExecuted(({ id }) => {
+        if (changes.has(id) || movesPlaces(id)) listener()
+      })
+      return () => listening.dispose()
+    },
+    setDark: (dark) => api.toggleDarkMode(dark),
+    focus: () => injector.get(ILayoutService).focus(),
+  }
+}
+
+function startUniver(container: HTMLElement, definitions: readonly Definition[], refusals: Refusals, darkMode: boolean): Univer {
+  const univer = new Univer({
+    darkMode,
+    theme: greenTheme,
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: mergeLocales(coreWords, filterWords, noteWords, sortWords) },
+    logLevel: LogLevel.ERROR,
+  })
+  const presets = [
+    UniverSheetsCorePreset({
+      container,
+      // Colours and fonts of a user's own are not kept in a file, so the grid does not offer them.
+      toolbar: false,
+      disableAutoFocus: true,
+      // Spilled cells are not part of a workbook's data, so all is calculated afresh whenever one is opened.
+      formula: { ...customFunctions(definitions, refusals), initialFormulaComputing: CalculationMode.FORCED },
+    }),
+    UniverSheetsNotePreset(),
+    UniverSheetsFilterPreset(),
+    UniverSheetsSortPreset(),
+  ]
+  for (const { plugins } of presets) {
+    for (const plugin of plugins) {
+      if (Array.isArray(plugin)) univer.registerPlugin(...plugin)
+      else univer.registerPlugin(plugin)
+    }
+  }
+  return univer
+}
+
+function read(injector: Injector, worksheet: Worksheet, cell: FRange, refusals: Refusals): GridCell {
+  const place = { workbook: cell.getUnitId(), sheet: cell.getSheetId(), row: cell.getRow(), column: cell.getColumn() }
+  const spilled = injector.get(FormulaDataModel).getArrayFormulaCellData()[place.workbook]?.[place.sheet]?.[place.row]?.[place.column]
+  // The data behind the cell: what the grid draws is text, already formatted.
+  const own = worksheet.getCellRaw(place.row, place.column)
+  const shown = cellResult(own?.v === undefined || own.v === null ? spilled : own)
+  const sentence = shown.error && refusals.sentence(place, shown.error)
+  return { sheet: cell.getSheetName(), address: cell.getA1Notation(), formula: cell.getFormula(), ...shown, ...(sentence && { sentence }) }
+}
+
+function measureRecalculation(injector: Injector): void {
+  let edited: number | undefined
+  injector.get(ICommandService).onCommandExecuted(({ id, params }, options) => {
+    if (id !== SetRangeValuesMutation.id) return
+    if (options?.['applyFormulaCalculationResult'] === true && edited !== undefined) {
+      performance.measure(recalculationMeasure, { start: edited })
+      edited = undefined
+    } else if (options?.['fromFormula'] !== true && (params as ISetRangeValuesMutationParams).cellValue) {
+      edited = performance.now()
+    }
+  })
+}

@@ -1,0 +1,20 @@
+import { PortProblem, type WorkbookPort } from '../../workbook/port'
+import type { Grid } from './grid'
+
+export function gridPort(grid: Grid): WorkbookPort {
+  return {
+    host: 'workbench',
+    async selectedCell() {
+      const cell = grid.selectedCell()
+      if (cell === undefined) throw new PortProblem('noSelection')
+      const { sheet, address, formula, value, error } = cell
+      return { sheet, address, formula, value: error ?? value }
+    },
+    async putFormula(formula) {
+      if (grid.isEditing()) throw new PortProblem('cellEditMode')
+      if (grid.selectedCell() === undefined) throw new PortProblem('noSelection')
+      if (!await grid.write(formula)) throw new PortProblem('hostFailed')
+    },
+    onSelectionChange: (listener) => grid.onChange(listener),
+  }
+}

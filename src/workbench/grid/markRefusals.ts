@@ -1,0 +1,37 @@
+/** Shows in the grid which cells refuse, and the sentence where the grid itself would only name the error. */
+import { type Injector, InterceptorEffectEnum, IUniverInstanceService, type Workbook } from '@univerjs/core'
+import { CellAlertManagerService, INTERCEPTOR_POINT, type ISheetLocationBase, SheetInterceptorService } from '@univerjs/preset-sheets-core'
+import { refusedStyle } from './looks'
+import type { Refusals } from './refusals'
+
+/** The grid's own key of the popup that it opens over a cell with an error. */
+const errorPopup = 'SHEET_FORMULA_ALERT'
+
+export function markRefusals(injector: Injector, refusals: Refusals): void {
+  const units = injector.get(IUniverInstanceService)
+  const sentenceAt = ({ unitId, subUnitId, row, col }: ISheetLocationBase): string | undefined => {
+    if (refusals.isEmpty) return undefined
+    const shown = units.getUnit<Workbook>(unitId)?.getSheetBySheetId(subUnitId)?.getCellRaw(row, col)?.v
+    return typeof shown === 'string' ? refusals.sentence({ workbook: unitId, sheet: subUnitId, row, column: col }, shown) : undefined
+  }
+
+  injector.get(SheetInterceptorService).intercept(INTERCEPTOR_POINT.CELL_CONTENT, {
+    effect: InterceptorEffectEnum.Style,
+    priority: 20,
+    handler: (cell, location, next) => (
+      sentenceAt(location) === undefined ? next(cell) : next({ ...cell, interceptorStyle: { ...cell?.interceptorStyle, ...refusedStyle } })
+    ),
+  })
+
+  const popups = injector.get(CellAlertManagerService)
+  popups.currentAlert$.subscribe((open) => {
+    const popup = open.find(([key]) => key === errorPopup)?.[1].alert
+    const sentence = popup && sentenceAt(popup.location)
+    if (!popup || sentence === undefined || popup.message === sentence) return
+    // The grid is still opening its popup: ours takes the place after that.
+    queueMicrotask(() => {
+      popups.removeAlert(errorPopup)
+      popups.showAlert({ ...popup, title: 'Refused', message: sentence })
+    })
+  })
+}
