@@ -1,11 +1,13 @@
 /**
  * Keeps formulas from reading the old cells of a name. The grid's formula engine caches what it read of a formula
  * by the formula's text, in caches that all workbooks share, and a name in it keeps the place it had then. After a
- * row was inserted above a named range, or with a second workbook that has the same name elsewhere, formulas
- * go on reading the old cells and show no error. So both caches are emptied whenever a place may have moved.
+ * row was inserted above a named range, or in a next workbook that has the same name elsewhere, formulas would
+ * go on reading the old cells and show no error. So both caches are emptied whenever a place may have moved, and
+ * everything is calculated again. Two workbooks in one calculation would still mix their names, which is why the
+ * workbench keeps one open at a time.
  */
 import { type IDisposable, ICommandService, type Injector, IUniverInstanceService, toDisposable, UniverInstanceType } from '@univerjs/core'
-import { IFunctionService, LexerTreeBuilder } from '@univerjs/engine-formula'
+import { IFunctionService, LexerTreeBuilder, SetFormulaCalculationStartMutation } from '@univerjs/engine-formula'
 
 const movesCells = /^sheet\.mutation\.(insert|remove|move|delete|reorder)/
 const changesNames = /^formula\.mutation\.(set|remove)-(defined-name|super-table)/
@@ -25,8 +27,17 @@ export function guardFormulaCaches(injector: Injector): IDisposable {
     // An empty text is part of every key.
     functions.deleteFormulaAstCacheKey('')
   }
-  const emptyCachesFor = ({ id }: { readonly id: string }): void => {
-    if (movesCells.test(id) || changesNames.test(id)) emptyCaches()
+  let placesMoved = false
+  const emptyCachesFor = ({ id, params }: { readonly id: string; readonly params?: object }): void => {
+    if (movesCells.test(id) || changesNames.test(id)) {
+      emptyCaches()
+      placesMoved = true
+    }
+    // The grid would recalculate what it believes to be touched, and for a name it believes in the old place.
+    if (placesMoved && id === SetFormulaCalculationStartMutation.id) {
+      (params as { forceCalculation?: boolean }).forceCalculation = true
+      placesMoved = false
+    }
   }
   // Before as well: the grid itself reads formulas while it carries a command out, and caches them again.
   const before = commands.beforeCommandExecuted(emptyCachesFor)

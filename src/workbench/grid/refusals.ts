@@ -75,23 +75,13 @@ export class Refusals {
 /** Keeps the refusals true while the workbook is calculated and edited. */
 export function keepRefusals(injector: Injector, refusals: Refusals): void {
   const commands = injector.get(ICommandService)
-  let placesMoved = false
-
-  commands.beforeCommandExecuted(({ id, params }) => {
-    if (id !== SetFormulaCalculationStartMutation.id || !placesMoved) return
-    (params as { forceCalculation?: boolean }).forceCalculation = true
-    placesMoved = false
-  })
   commands.onCommandExecuted(({ id, params }, options) => {
     // The engine reports its progress only between two cells.
     if (id === SetFormulaCalculationStartMutation.id || id === SetFormulaCalculationNotificationMutation.id) refusals.cellIsDone()
     // A cell that holds something else now: if it calls no function any more, none will take the sentence back.
     if (id === 'sheet.mutation.set-range-values' && options?.['fromFormula'] !== true) forgetRewritten(refusals, params as Rewritten)
-    // Cells with their formulas stand elsewhere now. All are asked again, which is seldom and finds every sentence.
-    if (movesPlaces(id) && !refusals.isEmpty) {
-      refusals.forgetAll()
-      placesMoved = true
-    }
+    // Cells stand elsewhere now; guardFormulaCaches has all of them calculated again, which finds every sentence anew.
+    if (movesPlaces(id)) refusals.forgetAll()
   })
 }
 

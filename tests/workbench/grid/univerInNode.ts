@@ -1,0 +1,64 @@
+/** The whole grid but its screen, in Node: for tests that edit workbooks as a user does and look at the numbers. */
+import { register } from 'node:module'
+import { ICommandService, type Injector, IUniverInstanceService, LocaleType, LogLevel, Univer } from '@univerjs/core'
+import { FUniver } from '@univerjs/core/facade'
+import { catalogue } from '../../../src/functions/catalogue'
+import { bookToGrid } from '../../../src/workbench/grid/bookToGrid'
+import { customFunctions } from '../../../src/workbench/grid/customFunctions'
+import { nextCalculation } from '../../../src/workbench/grid/nextCalculation'
+import { Refusals } from '../../../src/workbench/grid/refusals'
+import type { Book } from '../../../src/workbook/book'
+
+// The drawing package of the grid asks a font library for names that Node sees only in its .mjs file.
+register(`data:text/javascript,${encodeURIComponent(`
+  export async function resolve(specifier, context, next) {
+    const found = await next(specifier, context)
+    return specifier === 'opentype.js' ? { ...found, format: 'module', url: found.url.replace(/\\.js$/, '.mjs') } : found
+  }
+`)}`)
+const { CalculationMode, UniverSheetsNodeCorePreset } = await import('@univerjs/preset-sheets-node-core')
+
+export interface OpenGrid {
+  readonly api: FUniver
+  readonly injector: Injector
+  readonly refusals: Refusals
+  /** One workbook is open at a time. */
+  replace(book: Book, id: string): void
+  /** Resolves once all is calculated that was edited in `edit`. */
+  calculated(edit: () => unknown): Promise<void>
+  execute(command: string, params: object): Promise<boolean>
+  close(): void
+}
+
+export function openGrid(): OpenGrid {
+  const refusals = new Refusals()
+  const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: {} }, logLevel: LogLevel.ERROR })
+  const { plugins } = UniverSheetsNodeCorePreset({
+    formula: { ...customFunctions(catalogue, refusals), initialFormulaComputing: CalculationMode.FORCED },
+  })
+  for (const plugin of plugins) {
+    if (Array.isArray(plugin)) univer.registerPlugin(...plugin)
+    else univer.registerPlugin(plugin)
+  }
+  const injector = univer.__getInjector()
+  const api = FUniver.newAPI(univer)
+  return {
+    api,
+    injector,
+    refusals,
+    replace(book, id) {
+      const former = api.getActiveWorkbook()
+      if (former !== null) api.disposeUnit(former.getId())
+      api.createWorkbook(bookToGrid(book, id))
+      // Undo belongs to the workbook that has the focus, which only the screen would give it.
+      injector.get(IUniverInstanceService).focusUnit(id)
+    },
+    async calculated(edit) {
+      const calculation = nextCalculation(injector)
+      await edit()
+      await calculation
+    },
+    execute: (command, params) => injector.get(ICommandService).executeCommand(command, params),
+    close: () => univer.dispose(),
+  }
+}
