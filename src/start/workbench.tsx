@@ -59,7 +59,9 @@ function Workbench() {
       await grid.current!.open(read.book)
       setFileName(file.name)
       setLost(read.lost)
-      if (read.lost.length > 0) {
+      if (read.lost.length === 0) {
+        go('sheet')
+      } else {
         setQuestion({ heading: `${file.name} is open`, lines: ['The workbench cannot show or save these parts of it:', ...read.lost, 'The file itself stays as it is.'] })
       }
     } catch (error) {
@@ -91,17 +93,18 @@ function Workbench() {
   }
 
   useEffect(() => {
-    const moveBetweenRegions = (event: KeyboardEvent) => {
-      if (event.key !== 'F6') return
+    const takeKey = (event: KeyboardEvent) => {
+      const turns = event.altKey && ({ PageDown: 1, PageUp: -1 } as const)[event.key]
+      if (event.key === 'F6') go(regions[(regionOf(event.target as Node) + (event.shiftKey ? 2 : 1)) % regions.length]!)
+      else if (turns) grid.current?.turnSheet(turns)
+      else return
       event.preventDefault()
       event.stopPropagation()
-      const at = event.target as Node
-      const current = bar.current!.contains(at) ? 0 : panePlace.current!.contains(at) ? 2 : 1
-      go(regions[(current + (event.shiftKey ? 2 : 1)) % regions.length]!)
     }
+    const regionOf = (at: Node) => bar.current!.contains(at) ? 0 : panePlace.current!.contains(at) ? 2 : 1
     // On the window and before anybody else: the grid keeps most keys to itself, and Tab never leaves it.
-    window.addEventListener('keydown', moveBetweenRegions, { capture: true })
-    return () => window.removeEventListener('keydown', moveBetweenRegions, { capture: true })
+    window.addEventListener('keydown', takeKey, { capture: true })
+    return () => window.removeEventListener('keydown', takeKey, { capture: true })
   }, [])
 
   return (
@@ -124,11 +127,12 @@ function Workbench() {
           <button type="button" aria-pressed={shown === 'functions'} onClick={() => go('functions')}>Functions</button>
         </div>
         <span className="keys"><kbd>F6</kbd> moves between bar, sheet and functions</span>
+        <span className="keys"><kbd>Alt</kbd> <kbd>Page Down</kbd> shows the next sheet</span>
         <button type="button" className="theme" aria-pressed={dark} onClick={() => setDark(!dark)}>Dark</button>
       </header>
       <main className="sheet">
         <div className="grid" ref={gridPlace} />
-        <p className="cell" role="status" data-refused={cell?.sentence !== undefined}>{cell && cellText(cell)}</p>
+        <p className="cell" role="status" aria-label="Selected cell" data-refused={cell?.sentence !== undefined}>{cell && cellText(cell)}</p>
       </main>
       <aside className="functions" ref={panePlace} aria-label="Functions" />
       {question && <QuestionDialog question={question} close={() => setQuestion(undefined)} />}

@@ -50,6 +50,8 @@ export interface Grid {
   write(formula: string): Promise<boolean>
   /** Calls back whenever another cell is selected, or anything in the workbook changed. */
   onChange(listener: () => void): () => void
+  /** Shows the next sheet or the one before; after the last comes the first. */
+  turnSheet(by: 1 | -1): void
   setDark(dark: boolean): void
   focus(): void
 }
@@ -98,8 +100,10 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
       return gridToBook(workbook().save())
     },
     selectedCell() {
-      const cell = workbook().getActiveCell()
-      return cell === null ? undefined : read(injector, workbook().getActiveSheet().getSheet(), cell, refusals)
+      // There is none for a moment, while one workbook takes the place of another.
+      const open = api.getActiveWorkbook()
+      const cell = open?.getActiveCell()
+      return open && cell ? read(injector, open.getActiveSheet().getSheet(), cell, refusals) : undefined
     },
     isEditing: () => workbook().isCellEditing(),
     async write(formula) {
@@ -118,6 +122,12 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
         if (changes.has(id) || movesPlaces(id)) listener()
       })
       return () => listening.dispose()
+    },
+    turnSheet(by) {
+      const sheets = workbook().getSheets()
+      const shown = sheets.findIndex((sheet) => sheet.getSheetId() === workbook().getActiveSheet().getSheetId())
+      const next = sheets.at((shown + by) % sheets.length)
+      if (next !== undefined) workbook().setActiveSheet(next)
     },
     setDark: (dark) => api.toggleDarkMode(dark),
     focus: () => injector.get(ILayoutService).focus(),

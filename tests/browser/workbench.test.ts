@@ -1,0 +1,220 @@
+/** Opens the workbench in a real browser, changes the season by keyboard and reads what the live region says of the cells. */
+import { mkdirSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { AxeBuilder } from '@axe-core/playwright'
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { Served } from '../../src/start/server.mjs'
+import { launch } from './launch'
+import { serveDist } from './serveDist'
+
+const screenshots = join(tmpdir(), 'sticksheet-screenshots')
+const wide = { width: 1440, height: 900 }
+const narrow = { width: 320, height: 640 }
+
+let served: Served
+let browser: Browser
+
+beforeAll(async () => {
+  served = await serveDist()
+  browser = await launch()
+  mkdirSync(screenshots, { recursive: true })
+})
+
+afterAll(async () => {
+  await browser?.close()
+  await served?.close()
+})
+
+async function openWorkbench(viewport: { width: number; height: number }, colorScheme: 'light' | 'dark' = 'light'): Promise<Page> {
+  const context = await browser.newContext({ viewport, colorScheme, acceptDownloads: true })
+  const page = await context.newPage()
+  await page.goto(served.address)
+  await atCell(page, 'Season, A1')
+  return page
+}
+
+function selectedCell(page: Page) {
+  return page.getByRole('status', { name: 'Selected cell' })
+}
+
+/** Waits until the cell is the selected one, and gives what the page says of it. */
+async function atCell(page: Page, place: string): Promise<string> {
+  const line = selectedCell(page).filter({ hasText: new RegExp(`^${place}:`) })
+  await line.waitFor()
+  return (await line.textContent())!
+}
+
+async function press(page: Page, key: string, times = 1): Promise<void> {
+  for (let time = 0; time < times; time += 1) await page.keyboard.press(key)
+}
+
+async function focusIsIn(page: Page, place: string): Promise<void> {
+  await expect.poll(() => page.locator(place).evaluate((region) => region.contains(document.activeElement))).toBe(true)
+}
+
+/** The number in which the line of a cell ends. */
+function numberIn(line: string): number {
+  return Number(/(-?[\d,.]+)$/.exec(line)?.[1]?.replaceAll(',', ''))
+}
+
+/** From the first cell of the season to the liners ordered on the first line of the order book. */
+async function goToFirstOrder(page: Page): Promise<void> {
+  await press(page, 'Alt+PageDown')
+  await atCell(page, 'Orders, A1')
+  await press(page, 'ArrowDown', 7)
+  await press(page, 'ArrowRight')
+  await atCell(page, 'Orders, B8')
+}
+
+describe('the workbench', () => {
+  it('opens on the demo season with its figures calculated', async () => {
+    const page = await openWorkbench(wide)
+    await press(page, 'ArrowDown', 8)
+    await press(page, 'ArrowRight')
+    expect(numberIn(await atCell(page, 'Season, B9'))).toBeGreaterThan(100_000)
+    await page.close()
+  })
+
+  it('lets the results on this and on another sheet follow an input that is typed by keyboard, and undoes it', async () => {
+    const page = await openWorkbench(wide)
+    await press(page, 'ArrowDown', 7)
+    await press(page, 'ArrowRight')
+    const ordered = numberIn(await atCell(page, 'Season, B8'))
+    await goToFirstOrder(page)
+    await press(page, 'ArrowRight', 11)
+    const cuttings = numberIn(await atCell(page, 'Orders, M8'))
+    await press(page, 'ArrowLeft', 11)
+    const order = numberIn(await atCell(page, 'Orders, B8'))
+
+    await page.keyboard.type(String(2 * order))
+    await press(page, 'Enter')
+    await atCell(page, 'Orders, B9')
+    await press(page, 'ArrowUp')
+    await press(page, 'ArrowRight', 11)
+    await expect.poll(async () => numberIn(await atCell(page, 'Orders, M8')) / cuttings).toBeCloseTo(2, 1)
+    await press(page, 'Alt+PageUp')
+    await expect.poll(async () => numberIn(await atCell(page, 'Season, B8'))).toBe(ordered + order)
+
+    // The grid shows what it undoes.
+    await press(page, 'Control+z')
+    await atCell(page, 'Orders, B8')
+    await press(page, 'Alt+PageUp')
+    await expect.poll(async () => numberIn(await atCell(page, 'Season, B8'))).toBe(ordered)
+    await page.close()
+  })
+
+  it('says at a refusing cell what to type instead, and no longer says it once the input is mended', async () => {
+    const page = await openWorkbench(wide)
+    await goToFirstOrder(page)
+    await press(page, 'ArrowRight', 4)
+    await atCell(page, 'Orders, F8')
+    await page.keyboard.type('much')
+    await press(page, 'Enter')
+    await press(page, 'ArrowUp')
+    await press(page, 'ArrowRight', 7)
+    await selectedCell(page).filter({ hasText: /^Orders, M8: .*#VALUE!: .*Type a share/ }).waitFor()
+    await page.screenshot({ path: join(screenshots, 'refused.png') })
+
+    await press(page, 'ArrowLeft', 7)
+    await page.keyboard.type('0.9')
+    await press(page, 'Enter')
+    await press(page, 'ArrowUp')
+    await press(page, 'ArrowRight', 7)
+    await selectedCell(page).filter({ hasText: /^Orders, M8: .* gives [\d,]+$/ }).waitFor()
+    await page.close()
+  })
+
+  it('lets the keyboard leave the sheet: F6 moves on through bar, sheet and functions, and with Shift back', async () => {
+    const page = await openWorkbench(wide)
+    await focusIsIn(page, '.sheet')
+    for (const place of ['.functions', '.bar', '.sheet']) {
+      await press(page, 'F6')
+      await focusIsIn(page, place)
+    }
+    await press(page, 'Shift+F6')
+    await focusIsIn(page, '.bar')
+    await page.close()
+  })
+
+  it('asks no other machine for anything', async () => {
+    const context = await browser.newContext({ viewport: wide })
+    const asked: string[] = []
+    context.on('request', (request) => asked.push(request.url()))
+    const page = await context.newPage()
+    page.on('websocket', (socket) => asked.push(socket.url()))
+    await page.goto(served.address)
+    await atCell(page, 'Season, A1')
+    await page.keyboard.type('=STICK.BAGS(300,60)')
+    await press(page, 'Enter')
+    await atCell(page, 'Season, A2')
+    const foreign = asked.filter((address) => !/^(data|blob):/.test(address) && !address.startsWith(served.address))
+    expect(asked.length).toBeGreaterThan(1)
+    expect(foreign).toEqual([])
+    await context.close()
+  })
+
+  it('saves a workbook that it opens again with the same input in it', async () => {
+    const page = await openWorkbench(wide)
+    await goToFirstOrder(page)
+    await page.keyboard.type('12345')
+    await press(page, 'Enter')
+    const download = page.waitForEvent('download')
+    await page.getByRole('button', { name: 'Save .xlsx' }).click()
+    const saved = await (await download).path()
+
+    const other = await openWorkbench(wide)
+    // The keyboard is on the button until the file is open, and then in the sheet.
+    await other.getByRole('button', { name: 'Open .xlsx' }).focus()
+    await other.getByLabel('Excel file to open').setInputFiles(saved)
+    await focusIsIn(other, '.sheet')
+    await goToFirstOrder(other)
+    expect(await atCell(other, 'Orders, B8')).toMatch(/12,345$/)
+    await page.close()
+    await other.close()
+  })
+
+  it('refuses a file that is no workbook with a sentence and keeps the open one', async () => {
+    const page = await openWorkbench(wide)
+    await page.getByLabel('Excel file to open').setInputFiles({ name: 'notes.xlsx', mimeType: 'text/plain', buffer: Buffer.from('no workbook') })
+    const dialog = page.getByRole('dialog', { name: 'notes.xlsx could not be read' })
+    await dialog.waitFor()
+    await press(page, 'Enter')
+    await dialog.waitFor({ state: 'detached' })
+    expect(await atCell(page, 'Season, A1')).toMatch(/season/i)
+    await page.close()
+  })
+
+  it('follows the system to dark until the user chooses, and remembers the choice', async () => {
+    const page = await openWorkbench(wide, 'dark')
+    const dark = page.getByRole('button', { name: 'Dark' })
+    expect(await dark.getAttribute('aria-pressed')).toBe('true')
+    await dark.click()
+    await page.reload()
+    await atCell(page, 'Season, A1')
+    expect(await dark.getAttribute('aria-pressed')).toBe('false')
+    await page.close()
+  })
+
+  for (const [size, viewport] of [['1440', wide], ['320', narrow]] as const) {
+    for (const colorScheme of ['light', 'dark'] as const) {
+      it(`fits a window ${size} pixels wide, and its bar and cell line are accessible, in ${colorScheme}`, async () => {
+        const page = await openWorkbench(viewport, colorScheme)
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(viewport.width)
+        const { violations } = await new AxeBuilder({ page }).include('.bar').include('.cell').analyze()
+        expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([])
+        await page.screenshot({ path: join(screenshots, `${size}-${colorScheme}.png`) })
+        await page.close()
+      })
+    }
+  }
+
+  it('shows either the sheet or the functions in a narrow window', async () => {
+    const page = await openWorkbench(narrow)
+    expect([await page.locator('.sheet').isVisible(), await page.locator('.functions').isVisible()]).toEqual([true, false])
+    await page.getByRole('button', { name: 'Functions', exact: true }).click()
+    expect([await page.locator('.sheet').isVisible(), await page.locator('.functions').isVisible()]).toEqual([false, true])
+    await page.close()
+  })
+})
