@@ -34,29 +34,34 @@ function Workbench() {
   const panePlace = useRef<HTMLElement>(null)
   const bar = useRef<HTMLElement>(null)
   const filePicker = useRef<HTMLInputElement>(null)
-  const grid = useRef<Grid>(undefined)
+  const [grid, setGrid] = useState<Grid>()
   const pane = useRef<MountedPane>(undefined)
 
   useEffect(() => {
     // The grid lives as long as the page: this runs once.
-    void startGrid(gridPlace.current!, catalogue, demoSeason(), { dark }).then((started) => {
-      grid.current = started
-      started.onChange(() => setCell(started.selectedCell()))
-      setCell(started.selectedCell())
-      pane.current = mountPane(panePlace.current!, gridPort(started), { theme: dark ? 'dark' : 'light' })
+    startGrid(gridPlace.current!, catalogue, demoSeason(), { dark }).then(setGrid, (error: unknown) => {
+      setQuestion({ heading: 'The sheet could not be shown', lines: [messageOf(error)] })
     })
   }, [])
 
   useEffect(() => {
-    grid.current?.setDark(dark)
+    if (grid === undefined) return
+    pane.current = mountPane(panePlace.current!, gridPort(grid))
+    const show = () => setCell(grid.selectedCell())
+    show()
+    return grid.onChange(show)
+  }, [grid])
+
+  useEffect(() => {
+    grid?.setDark(dark)
     pane.current?.setTheme(dark ? 'dark' : 'light')
-  }, [dark])
+  }, [grid, dark])
 
   async function openFile(file: File) {
     try {
       const { readXlsx } = await import('../workbench/xlsx/readXlsx')
       const read = await readXlsx(new Uint8Array(await file.arrayBuffer()))
-      await grid.current!.open(read.book)
+      await grid!.open(read.book)
       setFileName(file.name)
       setLost(read.lost)
       if (read.lost.length === 0) {
@@ -70,8 +75,12 @@ function Workbench() {
   }
 
   async function saveFile() {
-    const { writeXlsx } = await import('../workbench/xlsx/writeXlsx')
-    download(await writeXlsx(await grid.current!.book()), fileName)
+    try {
+      const { writeXlsx } = await import('../workbench/xlsx/writeXlsx')
+      download(await writeXlsx(await grid!.book()), fileName)
+    } catch (error) {
+      setQuestion({ heading: `${fileName} could not be saved`, lines: [messageOf(error)] })
+    }
   }
 
   async function askAndSave() {
@@ -87,7 +96,7 @@ function Workbench() {
     if (region !== 'bar') setShown(region)
     // What was hidden takes the keyboard only once it shows.
     requestAnimationFrame(() => {
-      if (region === 'sheet') grid.current!.focus()
+      if (region === 'sheet') grid?.focus()
       else firstControl(region === 'bar' ? bar.current! : panePlace.current!)?.focus()
     })
   }
@@ -96,7 +105,7 @@ function Workbench() {
     const takeKey = (event: KeyboardEvent) => {
       const turns = event.altKey && ({ PageDown: 1, PageUp: -1 } as const)[event.key]
       if (event.key === 'F6') go(regions[(regionOf(event.target as Node) + (event.shiftKey ? 2 : 1)) % regions.length]!)
-      else if (turns) grid.current?.turnSheet(turns)
+      else if (turns) grid?.turnSheet(turns)
       else return
       event.preventDefault()
       event.stopPropagation()
@@ -105,14 +114,14 @@ function Workbench() {
     // On the window and before anybody else: the grid keeps most keys to itself, and Tab never leaves it.
     window.addEventListener('keydown', takeKey, { capture: true })
     return () => window.removeEventListener('keydown', takeKey, { capture: true })
-  }, [])
+  }, [grid])
 
   return (
     <div className="workbench" data-shown={shown}>
       <header className="bar" ref={bar}>
         <strong className="name">Sticksheet</strong>
-        <button type="button" onClick={() => filePicker.current!.click()}>Open .xlsx</button>
-        <button type="button" onClick={() => void askAndSave()}>Save .xlsx</button>
+        <button type="button" disabled={grid === undefined} onClick={() => filePicker.current!.click()}>Open .xlsx</button>
+        <button type="button" disabled={grid === undefined} onClick={() => void askAndSave()}>Save .xlsx</button>
         <input
           ref={filePicker} type="file" hidden accept={`.xlsx,${excelFile}`} aria-label="Excel file to open"
           onChange={({ currentTarget }) => {
@@ -126,8 +135,8 @@ function Workbench() {
           <button type="button" aria-pressed={shown === 'sheet'} onClick={() => go('sheet')}>Sheet</button>
           <button type="button" aria-pressed={shown === 'functions'} onClick={() => go('functions')}>Functions</button>
         </div>
-        <span className="keys"><kbd>F6</kbd> moves between bar, sheet and functions</span>
-        <span className="keys"><kbd>Alt</kbd> <kbd>Page Down</kbd> shows the next sheet</span>
+        <span className="keys"><kbd>F6</kbd> next part<span className="more">: bar, sheet or functions</span></span>
+        <span className="keys"><kbd>Alt</kbd> <kbd>Page Down</kbd> next sheet</span>
         <button type="button" className="theme" aria-pressed={dark} onClick={() => setDark(!dark)}>Dark</button>
       </header>
       <main className="sheet">

@@ -2,8 +2,8 @@
 import { ICommandService, type Injector, LocaleType, LogLevel, mergeLocales, Univer, type Worksheet } from '@univerjs/core'
 import { FUniver } from '@univerjs/core/facade'
 import {
-  CalculationMode, FormulaDataModel, type FRange, type FWorkbook, ILayoutService, type ISetRangeValuesMutationParams, SetArrayFormulaDataMutation,
-  SetRangeValuesCommand, SetRangeValuesMutation, SetSelectionsOperation, SetWorksheetActiveOperation, UniverSheetsCorePreset,
+  CalculationMode, FormulaDataModel, FormulaExecutedStateType, type FRange, type FWorkbook, ILayoutService, type ISetFormulaCalculationNotificationMutation,
+  SetArrayFormulaDataMutation, SetFormulaCalculationNotificationMutation, SetRangeValuesCommand, SetRangeValuesMutation, SetSelectionsOperation, SetWorksheetActiveOperation, UniverSheetsCorePreset,
 } from '@univerjs/preset-sheets-core'
 import coreWords from '@univerjs/preset-sheets-core/locales/en-US'
 import { UniverSheetsFilterPreset } from '@univerjs/preset-sheets-filter'
@@ -177,12 +177,12 @@ function read(injector: Injector, worksheet: Worksheet, cell: FRange, refusals: 
 function measureRecalculation(injector: Injector): void {
   let edited: number | undefined
   injector.get(ICommandService).onCommandExecuted(({ id, params }, options) => {
-    if (id !== SetRangeValuesMutation.id) return
-    if (options?.['applyFormulaCalculationResult'] === true && edited !== undefined) {
-      performance.measure(recalculationMeasure, { start: edited })
-      edited = undefined
-    } else if (options?.['fromFormula'] !== true && (params as ISetRangeValuesMutationParams).cellValue) {
-      edited = performance.now()
-    }
+    const isEdit = id === SetRangeValuesMutation.id && options?.['fromFormula'] !== true
+    if (isEdit) edited = performance.now()
+    const isDone = id === SetFormulaCalculationNotificationMutation.id
+      && (params as ISetFormulaCalculationNotificationMutation).functionsExecutedState === FormulaExecutedStateType.SUCCESS
+    if (!isDone || edited === undefined) return
+    performance.measure(recalculationMeasure, { start: edited })
+    edited = undefined
   })
 }

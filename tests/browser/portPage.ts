@@ -1,0 +1,22 @@
+/** The page in which the contract of the port is tried: the grid alone, with the port within reach of the test. */
+import { catalogue } from '../../src/functions/catalogue'
+import { startGrid } from '../../src/workbench/grid/grid'
+import { gridPort } from '../../src/workbench/grid/gridPort'
+import type { WorkbookPort } from '../../src/workbook/port'
+
+declare global {
+  interface Window {
+    port?: WorkbookPort
+    /** Puts the keyboard where the test types. */
+    focusGrid?: () => void
+    /** The ways to stop the listeners of the test, by their number. */
+    stops?: Map<number, () => void>
+    tellTest?: (listener: number) => void
+  }
+}
+
+const book = { names: [], sheets: [{ name: 'Season 1', widths: [], frozenRows: 0, frozenColumns: 0, rows: [] }] }
+const grid = await startGrid(document.getElementById('grid')!, catalogue, book, { dark: false })
+window.focusGrid = () => grid.focus()
+window.stops = new Map()
+window.port = gridPort(grid)
