@@ -24,7 +24,8 @@ export const lookStyles: Readonly<Record<Look, IStyleData>> = {
   input: { cl: pen, bg: cream, bd: frame },
   result: { cl: ink },
   total: { bl: BooleanNumber.TRUE, cl: ink, bd: { t: fine(leaf) } },
-  caution: { it: BooleanNumber.TRUE, cl: clay, bg: blush },
+  // Without a ground: a caution is long and runs over the cells beside it, and a ground would end at its own.
+  caution: { it: BooleanNumber.TRUE, cl: clay },
 }
 
 /** Over the look of a cell in which a function refused. */
