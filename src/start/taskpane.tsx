@@ -3,5 +3,11 @@ import { excelPort } from '../excel/excelPort'
 import { mountPane } from '../pane/mountPane'
 
 void Office.onReady(() => {
-  mountPane(document.getElementById('pane')!, excelPort())
+  mountPane(document.getElementById('pane')!, excelPort(), { theme: themeOfExcel() })
 })
+
+/** Older versions of Excel do not tell their theme; light is what they have. */
+function themeOfExcel(): 'light' | 'dark' | 'contrast' {
+  if (matchMedia('(forced-colors: active)').matches) return 'contrast'
+  return Office.context.officeTheme?.isDarkTheme ? 'dark' : 'light'
+}
