@@ -17,6 +17,8 @@ export const bibliography = {
   'rutgers-geranium': { title: 'Rutgers geranium budget', detail: 'Direct cost per started plant and the loss of the unsold ones' },
   'growertalks-shrinkage': { title: 'GrowerTalks, "Cost accounting: shrinkage"', detail: 'A worked figure that multiplies by the loss where it must divide' },
   'openformula': { title: 'OpenDocument 1.2, part 2: OpenFormula', detail: 'Published results of PMT and other financial functions' },
+  'capital-recovery': { title: 'Capital recovery, extension farm-management text', detail: '50,000 with a salvage of 5,000 over 5 years at 10 per cent is 12,371 a year' },
+  'numpy-financial': { title: 'numpy-financial, documentation of pmt', detail: 'A published worked loan payment' },
   'bojkow-trippage': { title: 'Bojkow, trippage of returnable containers', detail: 'Fillings per container bought at a loss per trip' },
   'definition': { title: 'By arithmetic from the definition', detail: 'Follows exactly from the numbers given' },
 } as const satisfies Readonly<Record<string, Source>>

@@ -3,7 +3,7 @@
  * A comma before one, two or four and more digits is a decimal comma. Before exactly three it may as well
  * separate thousands, so it is never guessed.
  */
-import { Decimal } from '../quantity/decimal'
+import { fromText, type Decimal } from '../quantity/decimal'
 
 export type NumberText =
   | { readonly value: Decimal; readonly rest: string }
@@ -17,5 +17,5 @@ export function readNumberText(text: string): NumberText {
   if (match === null) return undefined
   const [, sign = '', digits = '', exponent = '0', rest = ''] = match
   if (/^[1-9]\d{0,2},\d{3}$/.test(digits)) return { unclearComma: true }
-  return { value: new Decimal(`${sign}${digits.replace(',', '.')}e${exponent}`), rest: rest.trim() }
+  return { value: fromText(`${sign}${digits.replace(',', '.')}e${exponent}`), rest: rest.trim() }
 }

@@ -18,28 +18,40 @@ export interface Survival {
 
 /** The chance of at least `need` survivors out of `stuck`. Both whole. */
 export function chanceOfAtLeast(need: number, stuck: number, survival: Survival): number {
-  if (need <= 0) return 1
-  if (need > stuck) return 0
+  return chances(need, stuck, survival).enough
+}
+
+interface Chances {
+  /** Of at least the need. */
+  readonly enough: number
+  /** By how much that grows with one cutting more: the chance of being one short, and of that one surviving. */
+  readonly gain: number
+}
+
+function chances(need: number, stuck: number, survival: Survival): Chances {
+  if (need <= 0) return { enough: 1, gain: 0 }
+  if (need > stuck) return { enough: 0, gain: 0 }
   const { mean } = survival
   const lost = 1 - mean
   const prior = priorOf(survival)
   const last = need - 1
   let term = prior === undefined ? binomialTerm(last, stuck, mean, lost) : betaBinomialTerm(last, stuck, prior)
   // Underflow: the whole distribution lies on one side of the need.
-  if (term === 0) return last > stuck * mean ? 0 : 1
+  if (term === 0) return { enough: last > stuck * mean ? 0 : 1, gain: 0 }
+  const gain = term * (prior === undefined ? mean : (prior.alive + last) / (prior.alive + prior.dead + stuck))
 
-  // Where the terms fall towards 0 without rising again, the sum may stop once they no longer count.
+  // Where the terms fall towards 0 without rising again, the sum may stop once all that is left cannot count.
   const fallsTowardsZero = prior === undefined || prior.alive >= 1
   let below = term
   for (let k = last; k > 0; k--) {
     const next = prior === undefined
       ? term * (k / (stuck - k + 1)) * (lost / mean)
-      : term * (k / (stuck - k + 1)) * ((stuck - k + prior.dead) / (k - 1 + prior.alive))
+      : term * ((k * (stuck - k + prior.dead)) / ((stuck - k + 1) * (k - 1 + prior.alive)))
     below += next
-    if (fallsTowardsZero && next < term && next < below * 1e-18) break
+    if (fallsTowardsZero && next < term && next * k < 1e-16) break
     term = next
   }
-  return Math.max(0, 1 - below)
+  return { enough: Math.max(0, 1 - below), gain }
 }
 
 /** The parameters of the beta distribution of the batches' rates. */
@@ -105,21 +117,28 @@ const tieTolerance = 1e-12
 
 /**
  * The least number to stick so that at least `need` survive with the given confidence,
- * or undefined where `most` are not enough. The chance grows with the number, so halving finds it.
+ * or undefined where `most` are not enough.
+ *
+ * The chance grows with the number, so the answer is bracketed; Newton's step, with the exact gain of one cutting
+ * more, finds it in a few sums, and halving takes over where the step leaves the bracket or tarries.
  */
 export function leastToStick(need: number, confidence: number, survival: Survival, most: number): number | undefined {
-  const meets = (stuck: number) => chanceOfAtLeast(need, stuck, survival) >= confidence - tieTolerance
+  const met = confidence - tieTolerance
+  const first = Math.max(need, Math.ceil(need / survival.mean))
+  if (first > most || chanceOfAtLeast(need, most, survival) < met) return undefined
   let tooFew = need - 1
-  let enough = Math.max(need, Math.ceil(need / survival.mean))
-  while (!meets(enough)) {
-    if (enough >= most) return undefined
-    tooFew = enough
-    enough = Math.min(most, enough * 2)
-  }
-  while (enough - tooFew > 1) {
-    const middle = Math.floor((tooFew + enough) / 2)
-    if (meets(middle)) enough = middle
-    else tooFew = middle
+  let enough = most
+  let tried = first
+  for (let round = 1; enough > tooFew + 1; round++) {
+    const { enough: chance, gain } = chances(need, tried, survival)
+    if (chance >= met) enough = tried
+    else tooFew = tried
+    const newton = Math.round(tried + (met - chance) / gain)
+    const near = Math.min(Math.max(newton, Math.ceil(tried / 8)), tried * 8)
+    const inside = Math.min(Math.max(near, tooFew + 1), enough - 1)
+    tried = round > mostNewtonSteps || !Number.isFinite(inside) ? Math.floor((tooFew + enough) / 2) : inside
   }
   return enough
 }
+
+const mostNewtonSteps = 20

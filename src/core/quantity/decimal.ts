@@ -23,6 +23,11 @@ export function fromCell(value: number): Decimal {
   return new Decimal(text.length <= shownDigits ? text : value.toPrecision(shownDigits))
 }
 
+/** The same for a number within a text: some hosts join 0.1 + 0.2 to a text with all its 17 digits. */
+export function fromText(digits: string): Decimal {
+  return new Decimal(digits).toSignificantDigits(shownDigits)
+}
+
 /** The largest and the smallest magnitude that a spreadsheet cell can hold. */
 const largestInCell = new Decimal('9.99999999999999e307')
 const smallestInCell = new Decimal('2.2251e-308')

@@ -11,7 +11,7 @@ export const mediumCost = defineBySteps({
     costPerLitre: money('money per loose L', { text: 'cost of a loose litre of the medium' }),
     settle: share({ text: 'share of its height that loose mix drops when it is firmed and watered', default: 0, below: 1 }),
     spill: share({ text: 'share of the loose mix that is lost at the filling line', default: 0, below: 1 }),
-    rounds: number('rounds', { text: 'rounds the medium is used, the first one included', default: 1, atLeast: 1, whole: true }),
+    rounds: number('rounds', { text: 'rounds the medium is used, the first one included', default: 1, atLeast: 1, atMost: 1_000_000, whole: true }),
     washCostPerCutting: money('money per cutting and round', { text: 'washing or steaming before each later round', default: 0 }),
     topUpShare: share({ text: 'share of the medium that is topped up before each later round', default: 0, atMost: 1 }),
     lossShare: share({ text: 'share of the places that is lost in each round', default: 0, below: 1 }),

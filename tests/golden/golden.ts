@@ -1,0 +1,81 @@
+/** Published values against the cell functions: the expected value first, its source beside it. */
+import { expect, test } from 'vitest'
+import { call } from '../../src/derived/call'
+import { workingOf } from '../../src/derived/working'
+import { catalogue } from '../../src/functions/catalogue'
+import { bibliography, type SourceKey } from '../../src/sources/bibliography'
+
+export interface GoldenRow {
+  readonly expected: number
+  /** How far the source's own rounding lets the value lie off. */
+  readonly within: number
+  readonly is: string
+  readonly computed: () => number
+  readonly source: SourceKey
+  /** As printed in the source, or following from its numbers by exact arithmetic. */
+  readonly standing: 'printed' | 'derived'
+}
+
+export interface MisprintRow {
+  readonly printed: number
+  readonly expected: number
+  readonly within: number
+  readonly is: string
+  readonly computed: () => number
+  readonly source: SourceKey
+}
+
+/** Calls a function of the catalogue and insists on one number. A nested array is a column. */
+export function value(id: string, ...args: readonly unknown[]): number {
+  const outcome = call(definition(id), args.map(asRange))
+  if (outcome.kind !== 'value' || typeof outcome.value !== 'number') throw new Error(`${id}: ${JSON.stringify(outcome)}`)
+  return outcome.value
+}
+
+/** The column of numbers that a spilling function gives. */
+export function column(id: string, ...args: readonly unknown[]): readonly number[] {
+  const outcome = call(definition(id), args.map(asRange))
+  if (outcome.kind !== 'value' || typeof outcome.value === 'number') throw new Error(`${id}: ${JSON.stringify(outcome)}`)
+  return outcome.value.flat()
+}
+
+export function refusal(id: string, ...args: readonly unknown[]): { readonly code: string; readonly sentence: string } {
+  const outcome = call(definition(id), args.map(asRange))
+  if (outcome.kind !== 'error') throw new Error(`${id} was not refused: ${JSON.stringify(outcome)}`)
+  return outcome
+}
+
+/** One named step of a working. */
+export function step(name: string, id: string, ...args: readonly unknown[]): number {
+  const working = workingOf(definition(id), args.map(asRange))
+  const found = 'steps' in working ? working.steps.find((line) => line.name === name) : undefined
+  if (typeof found?.value !== 'number') throw new Error(`${id} has no step ${name}: ${JSON.stringify(working)}`)
+  return found.value
+}
+
+export function definition(id: string) {
+  const found = catalogue.find((one) => one.id === id)
+  if (found === undefined) throw new Error(`no function ${id}`)
+  return found
+}
+
+function asRange(argument: unknown): unknown {
+  return Array.isArray(argument) && !Array.isArray(argument[0]) ? argument.map((one: unknown) => [one]) : argument
+}
+
+export function goldenTests(rows: readonly GoldenRow[], misprints: readonly MisprintRow[] = []): void {
+  test('the table of published values is not empty', () => expect(rows.length).toBeGreaterThan(0))
+  for (const { expected, within, is, computed, source, standing } of rows) {
+    test(`${is} is ${expected} (${standing}, ${bibliography[source].title})`, () => {
+      const got = computed()
+      expect(Math.abs(got - expected), `got ${got}`).toBeLessThanOrEqual(within)
+    })
+  }
+  for (const { printed, expected, within, is, computed, source } of misprints) {
+    test(`${is} is ${expected}, and not ${printed} as misprinted (${bibliography[source].title})`, () => {
+      const got = computed()
+      expect(Math.abs(got - expected), `got ${got}`).toBeLessThanOrEqual(within)
+      expect(Math.abs(got - printed), `got the misprint ${got}`).toBeGreaterThan(within)
+    })
+  }
+}
