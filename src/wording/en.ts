@@ -114,7 +114,8 @@ function limited(limit: Limit, parameter: Parameter | undefined): string {
 }
 
 function withUnit(value: string, parameter: Parameter | undefined): string {
-  if (parameter?.share === true) return value === '0' ? value : `${value} (${asPercent(value).replace('%', ' %')})`
+  // Per cent help to see a slip, and only clutter what is no share at all.
+  if (parameter?.share === true) return value === '0' || Math.abs(Number(value)) > 100 ? value : `${value} (${asPercent(value).replace('%', ' %')})`
   return parameter?.dimension === undefined ? value : `${value} ${parameter.unit}`
 }
 

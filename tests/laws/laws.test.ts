@@ -1,6 +1,7 @@
 /** What must hold of every cell function alike, in one loop over the catalogue. */
 import { describe, expect, test } from 'vitest'
 import type { Example } from '../../src/core/definition/definition'
+import { isBlank } from '../../src/core/definition/readArguments'
 import { functionsJson } from '../../src/derived/functionsJson'
 import { helpPage } from '../../src/derived/helpPage'
 import { call } from '../../src/derived/call'
@@ -22,7 +23,11 @@ describe.each(catalogue.map((definition) => [definition.id, definition] as const
   const withArgument = (name: string, argument: unknown) => (
     call(definition, names.map((one, index) => one === name ? argument : inCells(first.given[index] ?? null, 'column')))
   )
-  const sentenceFor = (name: string, argument: unknown): string => {
+  /** Puts a wrong value into the cell, or into the first cell of the range, that the argument points to. */
+  const sentenceFor = (name: string, wrong: unknown): string => {
+    const example = first.given[names.indexOf(name)]
+    const isRange = Array.isArray(example) && !Array.isArray(wrong) && !isBlank(wrong)
+    const argument = isRange ? [[wrong], ...example.slice(1).map((one: number) => [one])] : wrong
     const outcome = withArgument(name, argument)
     if (outcome.kind !== 'error') throw new Error(`${name} took ${JSON.stringify(argument)}: ${JSON.stringify(outcome)}`)
     expect(outcome.code).toBe('#VALUE!')

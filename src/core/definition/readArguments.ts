@@ -165,11 +165,12 @@ function isFault(read: Decimal | string | Fault): read is Fault {
 
 /** One value of a cell, or what is wrong with it. */
 export function readValue(parameter: Parameter, value: unknown): Decimal | string | Fault {
+  if (typeof value === 'number' && !Number.isFinite(value)) return { code: 'outsideCells' }
   if (parameter.takes === 'text') {
     return typeof value === 'string' ? value.trim() : { code: 'notText', value: String(value) }
   }
   if (typeof value === 'boolean') return { code: 'logical', value: value ? 'TRUE' : 'FALSE' }
-  if (typeof value === 'number') return Number.isFinite(value) ? withinLimits(parameter, fromCell(value)) : { code: 'outsideCells' }
+  if (typeof value === 'number') return withinLimits(parameter, fromCell(value))
   if (typeof value !== 'string') return { code: 'notNumber', value: String(value) }
   const read = readText(parameter, value)
   return read instanceof Decimal ? withinLimits(parameter, read) : read

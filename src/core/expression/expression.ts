@@ -4,7 +4,7 @@
  * One text gives a function's value, its working and its plain Excel formula, so the three cannot disagree.
  * The language is a strict subset of Excel: + - * / ^ with Excel's precedence (a leading minus binds before
  * ^, so -2^2 is 4), comparisons, and the functions listed below. Two things are finer than in Excel: numbers
- * are decimals of 34 digits, and ROUNDUP ignores the dust of a division.
+ * are decimals of 34 digits, and ROUNDUP ignores binary dust.
  */
 import { parse, tokenize, type AstExpression } from '@borgar/fx'
 import { Decimal, one, zero } from '../quantity/decimal'

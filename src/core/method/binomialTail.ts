@@ -21,6 +21,9 @@ export function chanceOfAtLeast(need: number, stuck: number, survival: Survival)
   return chances(need, stuck, survival).enough
 }
 
+/** Ratios of neighbours add up their rounding; beta-binomial sums are long, so a term is computed anew now and then. */
+const termsPerAnchor = 1000
+
 interface Chances {
   /** Of at least the need. */
   readonly enough: number
@@ -46,7 +49,9 @@ function chances(need: number, stuck: number, survival: Survival): Chances {
   for (let k = last; k > 0; k--) {
     const next = prior === undefined
       ? term * (k / (stuck - k + 1)) * (lost / mean)
-      : term * ((k * (stuck - k + prior.dead)) / ((stuck - k + 1) * (k - 1 + prior.alive)))
+      : (last - k + 1) % termsPerAnchor === 0
+        ? betaBinomialTerm(k - 1, stuck, prior)
+        : term * ((k * (stuck - k + prior.dead)) / ((stuck - k + 1) * (k - 1 + prior.alive)))
     below += next
     if (fallsTowardsZero && next < term && next * k < 1e-16) break
     term = next

@@ -1,17 +1,23 @@
 import { Decimal } from './decimal'
 
 /**
- * Digits that a quotient is trusted to. Divisions keep 34 digits, so 2/3 x 3 may miss 2 by one part in
- * 10^34; inputs have 15 digits at most, so nothing that a user typed differs first in the 29th.
+ * What two amounts may differ by and still be meant as equal: one part in 10^12, and a millionth at most.
+ * A single cell is read to 15 digits, but a cell that adds up a column of some hundred cells carries the binary dust
+ * of them all: 36 times 23.7, added one by one, shows as 853.200000000001. That must not buy a bag.
  */
-const trustedDigits = 28
+const dustShare = new Decimal('1e-12')
+const mostDust = new Decimal('1e-6')
 
-/** Drops the dust that divisions left, and nothing that an input could have meant. */
-export function withoutDust(value: Decimal): Decimal {
-  return value.precision() > trustedDigits ? value.toSignificantDigits(trustedDigits) : value
+function dustOf(value: Decimal): Decimal {
+  return Decimal.min(value.abs().mul(dustShare), mostDust)
 }
 
-/** The least whole number that is not below the value: 5.000 is 5, 5.0000000001 is 6. */
+/** The least whole number that is not below the value, but for dust: 5.000000000001 is 5, 5.0000001 is 6. */
 export function roundUpToWhole(value: Decimal): Decimal {
-  return withoutDust(value).ceil()
+  return value.sub(dustOf(value)).ceil()
+}
+
+/** Whether an amount is at most the other, but for dust: an exact tie of sums counts as reached. */
+export function isAtMost(amount: Decimal, other: Decimal): boolean {
+  return amount.lte(other.add(dustOf(other)))
 }

@@ -2,8 +2,8 @@ import { defineByMethod, type WorkingStep } from '../../core/definition/definiti
 import { money, number, share } from '../../core/definition/parameter'
 import { runSteps } from '../../core/definition/runSteps'
 import type { Environment } from '../../core/expression/expression'
-import { Decimal, one } from '../../core/quantity/decimal'
-import { withoutDust } from '../../core/quantity/rounding'
+import { one, type Decimal } from '../../core/quantity/decimal'
+import { isAtMost } from '../../core/quantity/rounding'
 import { reuseCost } from './reuseCost'
 
 export const breakEven = defineByMethod({
@@ -30,7 +30,7 @@ export const breakEven = defineByMethod({
     // Per liner the yields divide; both sides times reusableYield keeps an exact tie exact.
     const allowed = singleUseCost.mul(reusableYield).div(singleUseYield)
     const at = (rounds: Decimal) => levelCost(args, rounds)
-    const pays = (rounds: Decimal) => withoutDust(at(rounds).level).lte(withoutDust(allowed))
+    const pays = (rounds: Decimal) => isAtMost(at(rounds).level, allowed)
     const answer = (rounds: Decimal) => ({ value: rounds, working: () => workingOf(at, allowed, rounds) })
 
     if (pays(one)) return answer(one)
@@ -41,7 +41,7 @@ export const breakEven = defineByMethod({
     const limit = upkeep.add(one.sub(at(one).kept).mul(surplus))
     const perRound = (amount: Decimal) => amount.toSignificantDigits(6).toString()
     const rises = surplus.lte(endValue)
-    if (rises || withoutDust(limit).gte(withoutDust(allowed))) {
+    if (rises || isAtMost(allowed, limit)) {
       return { problem: { kind: 'noAnswer', code: 'neverPays', least: perRound(rises ? at(one).level : limit), singleUse: perRound(allowed) } }
     }
     if (!pays(mostRounds)) {
