@@ -3,7 +3,7 @@
  * once. Hosts differ in three ways that end here: a blank cell arrives as null, as "" or as 0; an omitted argument
  * as null or undefined; a single cell as a value or, where any argument is a range, as [[value]].
  */
-import { Decimal, fitsCell, fromCell } from '../quantity/decimal'
+import { asShown, Decimal, fitsCell } from '../quantity/decimal'
 import { convert, readUnit, unit as unitOf } from '../quantity/units'
 import type { Environment, Value } from '../expression/expression'
 import type { Parameters, RefusalWithoutKind } from './definition'
@@ -170,10 +170,14 @@ export function readValue(parameter: Parameter, value: unknown): Decimal | strin
     return typeof value === 'string' ? value.trim() : { code: 'notText', value: String(value) }
   }
   if (typeof value === 'boolean') return { code: 'logical', value: value ? 'TRUE' : 'FALSE' }
-  if (typeof value === 'number') return withinLimits(parameter, fromCell(value))
+  if (typeof value === 'number') {
+    const shown = asShown(value)
+    const decimal = new Decimal(shown)
+    return faultOf(parameter, decimal, shown) ?? decimal
+  }
   if (typeof value !== 'string') return { code: 'notNumber', value: String(value) }
   const read = readText(parameter, value)
-  return read instanceof Decimal ? withinLimits(parameter, read) : read
+  return read instanceof Decimal ? faultOf(parameter, read, read.toNumber()) ?? read : read
 }
 
 function readText(parameter: Parameter, value: string): Decimal | Fault {
@@ -191,22 +195,23 @@ function readText(parameter: Parameter, value: string): Decimal | Fault {
   return convert(text.value, unit, unitOf(parameter.unit))
 }
 
-function withinLimits(parameter: Parameter, value: Decimal): Decimal | Fault {
+/** @param shown The value as a double, which is compared faster and, at 15 digits, just as exactly. */
+function faultOf(parameter: Parameter, value: Decimal, shown: number): Fault | undefined {
   if (!fitsCell(value)) return { code: 'outsideCells' }
-  const broken = brokenLimit(parameter, value)
-  if (broken === undefined) return value
-  if (value.isZero() && (broken.is === 'above' || (broken.is === 'atLeast' && broken.value > 0))) return { code: 'zeroOrBlank' }
+  const broken = brokenLimit(parameter, shown)
+  if (broken === undefined) return undefined
+  if (shown === 0 && (broken.is === 'above' || (broken.is === 'atLeast' && broken.value > 0))) return { code: 'zeroOrBlank' }
   const tooHigh = broken.is === 'below' || broken.is === 'atMost'
-  if (parameter.share === true && tooHigh && value.gt(1) && value.lte(100)) return { code: 'percentTyped', value: value.toString() }
+  if (parameter.share === true && tooHigh && shown > 1 && shown <= 100) return { code: 'percentTyped', value: value.toString() }
   return { code: 'outOfRange', value: value.toString(), limit: broken }
 }
 
-function brokenLimit({ atLeast, above, atMost, below, whole }: Parameter, value: Decimal): Limit | undefined {
-  if (atLeast !== undefined && value.lt(atLeast)) return { is: 'atLeast', value: atLeast }
-  if (above !== undefined && value.lte(above)) return { is: 'above', value: above }
-  if (atMost !== undefined && value.gt(atMost)) return { is: 'atMost', value: atMost }
-  if (below !== undefined && value.gte(below)) return { is: 'below', value: below }
-  if (whole === true && !value.isInteger()) return { is: 'whole' }
+function brokenLimit({ atLeast, above, atMost, below, whole }: Parameter, shown: number): Limit | undefined {
+  if (atLeast !== undefined && shown < atLeast) return { is: 'atLeast', value: atLeast }
+  if (above !== undefined && shown <= above) return { is: 'above', value: above }
+  if (atMost !== undefined && shown > atMost) return { is: 'atMost', value: atMost }
+  if (below !== undefined && shown >= below) return { is: 'below', value: below }
+  if (whole === true && !Number.isInteger(shown)) return { is: 'whole' }
   return undefined
 }
 

@@ -14,29 +14,24 @@ export const one = new Decimal(1)
 const shownDigits = 15
 
 /**
- * Reads the number of a cell as the decimal that the spreadsheet shows.
- * A cell holds a binary double: 0.1 + 0.2 arrives as 0.30000000000000004 and is meant as 0.3.
+ * The number that the spreadsheet shows for what a cell holds: 0.1 + 0.2 is held as 0.30000000000000004 and
+ * meant as 0.3.
  */
-export function fromCell(value: number): Decimal {
-  const text = String(value)
+export function asShown(value: number): number {
   // A text of at most 15 characters cannot show more than 15 digits.
-  return new Decimal(text.length <= shownDigits ? text : value.toPrecision(shownDigits))
+  return String(value).length <= shownDigits ? value : Number(value.toPrecision(shownDigits))
 }
 
-/** The same for a number within a text: some hosts join 0.1 + 0.2 to a text with all its 17 digits. */
+/** The same for a number within a text, as a decimal: some hosts join 0.1 + 0.2 to a text with all its 17 digits. */
 export function fromText(digits: string): Decimal {
   return new Decimal(digits).toSignificantDigits(shownDigits)
 }
 
-/** The largest and the smallest magnitude that a spreadsheet cell can hold. */
-const largestInCell = new Decimal('9.99999999999999e307')
-const smallestInCell = new Decimal('2.2251e-308')
+/** Powers of ten between which a spreadsheet cell can hold a number with all its digits. */
+const [leastPower, mostPower] = [-307, 307]
 
 export function fitsCell(value: Decimal): boolean {
-  if (!value.isFinite()) return false
-  if (value.isZero()) return true
-  const size = value.abs()
-  return size.lte(largestInCell) && size.gte(smallestInCell)
+  return value.isZero() || (value.isFinite() && value.e >= leastPower && value.e <= mostPower)
 }
 
 export function toCell(value: Decimal): number {

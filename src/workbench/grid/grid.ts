@@ -27,6 +27,7 @@ import { gridToBook } from './gridToBook'
 import { markRefusals } from './markRefusals'
 import { nextCalculation } from './nextCalculation'
 import { keepRefusals, Refusals } from './refusals'
+import { recalculationMeasure } from './recalculationMeasure'
 
 export interface GridCell extends CellResult {
   readonly sheet: string
@@ -55,9 +56,6 @@ export interface Grid {
   setDark(dark: boolean): void
   focus(): void
 }
-
-/** The name of the measure, in the browser's own timeline, from the last edit to its results in the cells. */
-export const recalculationMeasure = 'sticksheet recalculation'
 
 /** In pixels. */
 const narrow = 600

@@ -1,0 +1,106 @@
+/**
+ * `npm run bench`: what the speed promises are on this machine, each beside its measure. Nothing here is a test: a
+ * slow or busy machine must not make one fail.
+ */
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { gzipSync } from 'node:zlib'
+import { calculateBook } from '../../src/workbench/engine/calculate'
+import { recalculationMeasure } from '../../src/workbench/grid/recalculationMeasure'
+import { demoSeason } from '../../src/workbook/season/demoSeason'
+import { launch } from '../browser/launch'
+import { serveDist } from '../browser/serveDist'
+import { bundleText, dist, loadBundle } from '../bundle/loadBundle'
+
+function line(what: string, measured: string, promised = ''): void {
+  console.log(`${what.padEnd(64)}${measured.padStart(14)}   ${promised}`)
+}
+
+function milliseconds(time: number): string {
+  return `${time < 10 ? time.toFixed(2) : time.toFixed(0)} ms`
+}
+
+function kilobytes(file: string): string {
+  return `${(gzipSync(readFileSync(join(dist, file))).length / 1000).toFixed(1)} kB`
+}
+
+function median(times: readonly number[]): number {
+  return [...times].sort((a, b) => a - b)[Math.floor(times.length / 2)] ?? NaN
+}
+
+function timed(run: () => unknown): number {
+  const start = performance.now()
+  run()
+  return performance.now() - start
+}
+
+function sizes(): void {
+  line('functions.js, gzipped', `${(gzipSync(bundleText()).length / 1000).toFixed(1)} kB`, 'under 60 kB')
+  line('taskpane.js, gzipped', kilobytes('taskpane.js'))
+  line('workbench.js, gzipped', kilobytes('workbench.js'))
+}
+
+function calls(): void {
+  const functions = loadBundle()
+  const run = (id: string, ...args: unknown[]) => functions.get(id)!(...args)
+  line('100,000 calls of FILL through the bundle', milliseconds(timed(() => {
+    for (let vessels = 0; vessels < 100_000; vessels++) run('FILL', vessels, 65.5, 0.1, 0.03)
+  })), 'under 2 s')
+  line('10,000 calls of BAGS through the bundle', milliseconds(timed(() => {
+    for (let need = 0; need < 10_000; need++) run('BAGS', need, 60, 1.9, 12, 4)
+  })))
+  line('1,000 calls of BREAKEVEN with interest four times a year', milliseconds(timed(() => {
+    for (let cents = 1; cents <= 1000; cents++) run('BREAKEVEN', 0.45, 2 + cents / 1000, 0.12, 0, 0.01, 0, 0.05, 4)
+  })))
+  line('CUTTINGS for a million liners at 95 %, binomial', milliseconds(timed(() => run('CUTTINGS', 1e6, [[0.85]], 0.95, null))), 'under 50 ms')
+  line('CUTTINGS for a million liners at 95 %, beta-binomial', milliseconds(timed(() => run('CUTTINGS', 1e6, [[0.85]], 0.95, 0.05))), 'under 50 ms')
+}
+
+async function season(): Promise<void> {
+  const book = demoSeason()
+  const times: number[] = []
+  for (let round = 0; round < 5; round++) {
+    const start = performance.now()
+    await calculateBook(book)
+    times.push(performance.now() - start)
+  }
+  line('the demo season calculated without a screen, median of 5', milliseconds(median(times)))
+}
+
+/** Types into the first order again and again, and reads how long the page itself says the results took. */
+async function workbench(): Promise<void> {
+  const served = await serveDist()
+  const browser = await launch()
+  try {
+    const page = await browser.newPage({ viewport: { width: 1440, height: 900 } })
+    const start = performance.now()
+    await page.goto(served.address)
+    const cell = page.getByRole('status', { name: 'Selected cell' })
+    await cell.filter({ hasText: 'Season, A1' }).waitFor()
+    line('the workbench opened on the demo season', milliseconds(performance.now() - start))
+    await page.keyboard.press('Alt+PageDown')
+    await cell.filter({ hasText: 'Orders, A1' }).waitFor()
+    for (let step = 0; step < 7; step++) await page.keyboard.press('ArrowDown')
+    await page.keyboard.press('ArrowRight')
+    await cell.filter({ hasText: 'Orders, B8' }).waitFor()
+    const measured = () => page.evaluate((name) => performance.getEntriesByName(name).map(({ duration }) => duration), recalculationMeasure)
+    const before = (await measured()).length
+    for (let edit = 1; edit <= 12; edit++) {
+      await page.keyboard.type(String(9000 + edit))
+      await page.keyboard.press('Enter')
+      await page.waitForFunction(([name, count]) => performance.getEntriesByName(name).length >= count, [recalculationMeasure, before + edit] as const)
+      await page.keyboard.press('ArrowUp')
+    }
+    const times = (await measured()).slice(before)
+    line('one input changed in the workbench, median of 12', milliseconds(median(times)), 'under 300 ms')
+    line('the slowest of them', milliseconds(Math.max(...times)), 'under 300 ms')
+  } finally {
+    await browser.close()
+    await served.close()
+  }
+}
+
+sizes()
+calls()
+await season()
+await workbench()
