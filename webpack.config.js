@@ -1,16 +1,14 @@
-import { createRequire } from 'node:module'
-import { existsSync, readdirSync, readFileSync } from 'node:fs'
+import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { EsbuildPlugin } from 'esbuild-loader'
 import HtmlWebpackPlugin from 'html-webpack-plugin'
 import MiniCssExtractPlugin from 'mini-css-extract-plugin'
 import { tsImport } from 'tsx/esm/api'
 
-const { name } = createRequire(import.meta.url)('./package.json')
 const root = import.meta.dirname
 const target = 'es2022'
 
-/** Writes what is derived from the catalogue: functions.json and the help pages. And copies icons and the demo season. */
+/** Writes what is derived from the catalogue, functions.json and the help pages, and copies the assets. */
 class ArtefactsPlugin {
   apply(compiler) {
     compiler.hooks.thisCompilation.tap(ArtefactsPlugin.name, (compilation) => {
@@ -18,22 +16,21 @@ class ArtefactsPlugin {
       compilation.hooks.processAssets.tapPromise(ArtefactsPlugin.name, async () => {
         const { artefacts } = await tsImport('./src/start/artefacts.ts', import.meta.url)
         for (const { file, text } of artefacts()) compilation.emitAsset(file, new RawSource(text))
-        for (const { file, bytes } of copies()) compilation.emitAsset(file, new RawSource(bytes))
+        for (const { file, bytes } of assets()) compilation.emitAsset(file, new RawSource(bytes))
       })
     })
   }
 }
 
-function copies() {
-  const assets = join(root, 'assets')
-  const icons = readdirSync(join(assets, 'icons')).map((icon) => `icons/${icon}`)
-  const seasons = existsSync(join(assets, 'demo-season.xlsx')) ? ['demo-season.xlsx'] : []
-  return [...icons, ...seasons].map((file) => ({ file, bytes: readFileSync(join(assets, file)) }))
+function assets() {
+  const folder = join(root, 'assets')
+  const icons = readdirSync(join(folder, 'icons')).map((icon) => `icons/${icon}`)
+  return [...icons, 'demo-season.xlsx'].map((file) => ({ file, bytes: readFileSync(join(folder, file)) }))
 }
 
+/** The last of its scripts is the one that the page is made for. */
 function page(filename, chunks) {
-  const [own] = chunks.slice(-1)
-  return new HtmlWebpackPlugin({ filename, chunks, chunksSortMode: 'manual', template: `src/start/${own}.html` })
+  return new HtmlWebpackPlugin({ filename, chunks, chunksSortMode: 'manual', template: `src/start/${chunks.at(-1)}.html` })
 }
 
 export default {
@@ -45,7 +42,7 @@ export default {
     taskpane: './src/start/taskpane.tsx',
     workbench: './src/start/workbench.tsx',
   },
-  output: { path: join(root, 'dist'), filename: '[name].js', chunkFilename: 'chunks/[id].js', publicPath: '', uniqueName: name, clean: true },
+  output: { path: join(root, 'dist'), filename: '[name].js', chunkFilename: 'chunks/[id].js', publicPath: '', clean: true },
   resolve: { extensions: ['.ts', '.tsx', '.mjs', '.js'] },
   module: {
     rules: [

@@ -3,7 +3,7 @@ import { spawnSync } from 'node:child_process'
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { buildWhereStale, command, installMissing, root } from '../src/start/prepare.mjs'
+import { buildWhereStale, command, Failure, installMissing, root } from '../src/start/prepare.mjs'
 
 await command(async () => {
   let counts
@@ -12,7 +12,7 @@ await command(async () => {
     await buildWhereStale()
     counts = count(runVitest())
   } catch (error) {
-    console.error(error.message)
+    console.error(error instanceof Failure ? error.message : error)
     counts = { passed: 0, failed: 1 }
   }
   console.log(`${counts.passed} passed, ${counts.failed} failed`)
@@ -46,12 +46,12 @@ function count({ status, report }) {
     ...files.filter((file) => file.assertionResults.length === 0).map((file) => `No test ran in ${file.name}. ${file.message}`),
   ]
   if (passed === 0) complaints.push('No test passed.')
-  if (!files.some(isBrowserFile)) complaints.push('No browser test ran.')
+  if (!files.some(passedInBrowser)) complaints.push('No browser test ran.')
   if (status !== 0 && complaints.length === 0) complaints.push('The test runner reported an error outside the tests; see above.')
   for (const complaint of complaints) console.error(complaint)
   return { passed, failed: complaints.length }
 }
 
-function isBrowserFile(file) {
+function passedInBrowser(file) {
   return file.name.replaceAll('\\', '/').includes('/tests/browser/') && file.assertionResults.some((test) => test.status === 'passed')
 }

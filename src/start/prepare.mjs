@@ -32,7 +32,7 @@ export function installMissing() {
   console.log('Installing the packages that Sticksheet needs. This takes a minute or two.')
   // Inside an npm script npm names its own program, which also works where npm is a batch file.
   const npm = process.env.npm_execpath
-  const install = ['ci', '--include=dev', '--no-audit', '--no-fund']
+  const install = ['ci', '--include=dev']
   const options = { cwd: root, stdio: 'inherit' }
   const result = npm === undefined
     ? spawnSync('npm', install, { ...options, shell: process.platform === 'win32' })
@@ -65,9 +65,9 @@ export async function buildWhereStale() {
 
 /** A folder's own date counts too: it tells that a file was removed. */
 function newest(path) {
-  const { mtimeMs } = statSync(path)
-  if (!statSync(path).isDirectory()) return mtimeMs
-  return Math.max(mtimeMs, ...readdirSync(path).map((name) => newest(join(path, name))))
+  const entry = statSync(path)
+  if (!entry.isDirectory()) return entry.mtimeMs
+  return Math.max(entry.mtimeMs, ...readdirSync(path).map((name) => newest(join(path, name))))
 }
 
 export async function build() {
