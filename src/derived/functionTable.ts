@@ -1,0 +1,26 @@
+/** The table of the cell functions in README.md, and the README with that table put between its two marks. */
+import type { Definition } from '../core/definition/definition'
+import { subjectNames } from '../wording/subjects'
+import { signature } from './parameterText'
+
+const start = '<!-- Function table, written by npm run readme: start -->'
+const end = '<!-- Function table: end -->'
+
+export function functionTable(catalogue: readonly Definition[]): string {
+  const rows = catalogue.map((definition) => [subjectNames[definition.subject], `\`=${signature(definition)}\``, definition.summary])
+  return [['Subject', 'Function', 'What it gives'], ['---', '---', '---'], ...rows]
+    .map((cells) => `| ${cells.map(withoutBars).join(' | ')} |`)
+    .join('\n')
+}
+
+export function withFunctionTable(readme: string, catalogue: readonly Definition[]): string {
+  const [before, table, ...more] = readme.split(start)
+  const after = table?.split(end)[1]
+  if (before === undefined || after === undefined || more.length > 0) throw new Error(`README.md needs "${start}" once, and "${end}" after it.`)
+  return `${before}${start}\n\n${functionTable(catalogue)}\n\n${end}${after}`
+}
+
+/** A bar would end the cell of the table. */
+function withoutBars(text: string): string {
+  return text.replaceAll('|', '\\|')
+}

@@ -1,0 +1,114 @@
+/** Holds README.md and DEVELOPERS.md to what the project does: their links, commands, functions and folders. */
+import { spawnSync } from 'node:child_process'
+import { copyFileSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { withFunctionTable } from '../../src/derived/functionTable'
+import { catalogue } from '../../src/functions/catalogue'
+import { root } from './sourceTree'
+
+const documents = ['README.md', 'DEVELOPERS.md'] as const
+
+function read(file: string): string {
+  return readFileSync(join(root, file), 'utf8')
+}
+
+const { scripts } = JSON.parse(read('package.json')) as { readonly scripts: Readonly<Record<string, string>> }
+
+describe.each(documents)('%s', (document) => {
+  const text = read(document)
+
+  test('names only npm commands that package.json has.', () => {
+    const named = [...text.matchAll(/npm (?:run (?:--silent )?)?([a-z]+(?::[a-z]+)?)/g)].map(([, name]) => name!)
+    expect(named.length).toBeGreaterThan(2)
+    expect(named.filter((name) => !(name in scripts) && name !== 'ci')).toEqual([])
+  })
+
+  test('links only to files that exist, and has no picture without a description.', () => {
+    const links = [...text.matchAll(/(!?)\[([^\]]*)\]\(([^)]+)\)/g)].map(([, picture, words, target]) => ({ picture, words, target: target! }))
+    const files = links.map(({ target }) => target).filter((target) => !target.startsWith('https://'))
+    expect(files.length).toBeGreaterThan(0)
+    expect(files.filter((file) => !existsSync(join(root, file)))).toEqual([])
+    expect(links.filter(({ words }) => words === '')).toEqual([])
+  })
+
+  test('names only files and folders of the project that exist.', () => {
+    const named = [...text.matchAll(/`((?:src|tests|assets|\.ci)\/[\w./-]*)`/g)].map(([, path]) => path!)
+    expect(named.filter((path) => !existsSync(join(root, path)))).toEqual([])
+  })
+
+  test('names only cell functions that are in the catalogue.', () => {
+    const ids = catalogue.map(({ id }) => id)
+    const named = [...text.matchAll(/STICK\.([A-Z]+)/g)].map(([, id]) => id!)
+    expect(named.length).toBeGreaterThan(0)
+    expect(named.filter((id) => !ids.includes(id))).toEqual([])
+  })
+})
+
+describe('README.md', () => {
+  const readme = read('README.md')
+
+  test('begins with one paragraph that states the job: who does it, the six ways of rooting and the season.', () => {
+    const [title, job = ''] = readme.split('\n\n')
+    expect(title).toBe('# Sticksheet')
+    for (const word of ['accountant', 'sales', 'manager', 'season', 'water', 'peat or coir', 'perlite', 'vermiculite', 'sand bed', 'premix', 'rockwool', 'Today']) {
+      expect(job).toContain(word)
+    }
+  })
+
+  test('says how many functions there are.', () => {
+    expect(readme).toContain(`${catalogue.length} cell functions`)
+  })
+
+  test('has the table of functions that the catalogue gives now; if not, npm run readme writes it anew.', () => {
+    expect(readme).toBe(withFunctionTable(readme, catalogue))
+  })
+
+  test('shows pictures of the workbench that are 1440 pixels wide and under 400 kB.', () => {
+    const pictures = [...readme.matchAll(/\((assets\/[\w-]+\.png)\)/g)].map(([, file]) => join(root, file!))
+    expect(pictures.length).toBeGreaterThan(0)
+    for (const picture of pictures) {
+      // A PNG says its width in the four bytes from the 16th.
+      expect(readFileSync(picture).readUInt32BE(16)).toBe(1440)
+      expect(statSync(picture).size).toBeLessThan(400_000)
+    }
+  })
+
+  describe('its recalc commands', () => {
+    const commands = [...readme.matchAll(/^npm run (?:--silent )?recalc -- (.+)$/gm)].map(([, words]) => words!)
+    let folder: string
+
+    beforeAll(() => {
+      folder = mkdtempSync(join(tmpdir(), 'sticksheet-readme-'))
+      mkdirSync(join(folder, 'assets'))
+      copyFileSync(join(root, 'assets', 'demo-season.xlsx'), join(folder, 'assets', 'demo-season.xlsx'))
+    })
+
+    afterAll(() => rmSync(folder, { recursive: true, force: true }))
+
+    test('are there.', () => expect(commands.length).toBeGreaterThan(2))
+
+    test.each(commands)('end well: %s', { timeout: 120_000 }, (words) => {
+      const [program, ...script] = scripts['recalc']!.split(' ')
+      expect(program).toBe('node')
+      // npm tells a script by INIT_CWD from where it was called.
+      const { status, stdout, stderr } = spawnSync(process.execPath, [...script, ...words.split(' ')], {
+        cwd: root, env: { ...process.env, INIT_CWD: folder }, encoding: 'utf8',
+      })
+      expect(status, stderr).toBe(0)
+      if (words.includes('--json')) expect(JSON.parse(stdout)).toHaveProperty('sheets')
+      else expect(stdout).toContain('Liners ordered')
+      const out = /--out (\S+)/.exec(words)?.[1]
+      if (out !== undefined) expect(existsSync(join(folder, out))).toBe(true)
+    })
+  })
+})
+
+describe('DEVELOPERS.md', () => {
+  test('has a line for every folder of src.', () => {
+    const folders = readdirSync(join(root, 'src'), { withFileTypes: true }).filter((entry) => entry.isDirectory()).map(({ name }) => `| \`src/${name}\` |`)
+    const text = read('DEVELOPERS.md')
+    expect(folders.filter((line) => !text.includes(line))).toEqual([])
+  })
+})
