@@ -10,7 +10,6 @@ import {
   FormulaDataModel, IDefinedNamesService, type ISetFormulaCalculationResultMutation,
   SetFormulaCalculationResultMutation, SetFormulaCalculationStartMutation, UniverFormulaEnginePlugin,
 } from '@univerjs/engine-formula'
-import type { Definition } from '../../core/definition/definition'
 import { catalogue } from '../../functions/catalogue'
 import type { Book } from '../../workbook/book'
 import type { CalculatedBook, CalculatedCell, CalculatedSheet, CellRefusal } from '../../workbook/calculated'
@@ -27,17 +26,17 @@ const workbook = 'calculated'
 let previous: Promise<unknown> = Promise.resolve()
 
 /** One book at a time: all engines of a process share the caches that guardFormulaCaches empties. */
-export function calculateBook(book: Book, definitions: readonly Definition[] = catalogue): Promise<CalculatedBook> {
-  const calculated = previous.then(() => calculate(book, definitions))
+export function calculateBook(book: Book): Promise<CalculatedBook> {
+  const calculated = previous.then(() => calculate(book))
   previous = calculated.catch(() => undefined)
   return calculated
 }
 
-async function calculate(book: Book, definitions: readonly Definition[]): Promise<CalculatedBook> {
+async function calculate(book: Book): Promise<CalculatedBook> {
   const refusals = new Refusals()
   const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: {} }, logLevel: LogLevel.ERROR })
   try {
-    univer.registerPlugin(UniverFormulaEnginePlugin, { function: customFunctions(definitions, refusals).function })
+    univer.registerPlugin(UniverFormulaEnginePlugin, { function: customFunctions(catalogue, refusals).function })
     const injector = univer.__getInjector()
     injector.get(IUniverInstanceService).registerCtorForType(UniverInstanceType.UNIVER_SHEET, Workbook)
     guardFormulaCaches(injector)
@@ -78,7 +77,7 @@ function read(injector: Injector, results: Results, refusals: Refusals): Calcula
       const shown = cellResult(cell)
       if (shown.value === null && shown.error === undefined) continue
       const sentence = shown.error && refusals.sentence({ workbook, sheet, row, column }, shown.error)
-      const spill = spillOf(spillRanges?.[sheet]?.[row]?.[column])
+      const spill = rangeOf(spillRanges?.[sheet]?.[row]?.[column])
       cells.set(address(row, column), { ...shown, ...(spill && { spill }), ...(sentence && { sentence }) })
       if (shown.error && sentence) found.push({ sheet: worksheet.getName(), address: address(row, column), code: shown.error, sentence })
     }
@@ -88,7 +87,7 @@ function read(injector: Injector, results: Results, refusals: Refusals): Calcula
 }
 
 /** A formula that fills its own cell alone does not spill. */
-function spillOf(range: Nullable<IRange>): string | undefined {
+function rangeOf(range: Nullable<IRange>): string | undefined {
   if (!range) return undefined
   const { startRow, startColumn, endRow, endColumn } = range
   if (startRow === endRow && startColumn === endColumn) return undefined

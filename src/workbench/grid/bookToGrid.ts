@@ -11,24 +11,28 @@ export interface KeptWithCell {
   readonly spills?: true
 }
 
+/** The same for a sheet. */
+export interface KeptWithSheet {
+  readonly frozenColumns?: number
+}
+
 /** The grid measures columns in pixels: the width of a digit, and the room at both edges. */
 export const pixelsPerCharacter = 7
 export const pixelsOfPadding = 12
 
-/** The grid's marks for a name of the whole workbook, and for the data of its plugins. */
-export const wholeWorkbook = 'AllDefaultWorkbook'
-export const namesResource = 'SHEET_DEFINED_NAME_PLUGIN'
-export const notesResource = 'SHEET_NOTE_PLUGIN'
-
+/** In pixels, where a sheet says nothing. */
+export const usualColumnWidth = 88
+const usualRowHeight = 24
 const titleHeight = 34
 
+/** How many empty rows and columns follow what is filled. */
 const roomBelow = 100
 const roomBeside = 10
 
-/** What the grid has no place of its own for; it stays with the sheet. */
-export interface KeptWithSheet {
-  readonly frozenColumns?: number
-}
+/** The grid's marks for a name of the whole workbook, and for the data of its plugins. */
+const wholeWorkbook = 'AllDefaultWorkbook'
+export const namesResource = 'SHEET_DEFINED_NAME_PLUGIN'
+export const notesResource = 'SHEET_NOTE_PLUGIN'
 
 export interface GridRoom {
   /** A narrow window that showed frozen columns would have no room left to scroll the others. */
@@ -37,7 +41,7 @@ export interface GridRoom {
 
 export function bookToGrid(book: Book, id: string, room: GridRoom = { isNarrow: false }): IWorkbookData {
   const styles = new Map<string, IStyleData>()
-  const sheets = book.sheets.map((sheet, index) => toGridSheet(sheet, `sheet${index + 1}`, styles, room))
+  const sheets = book.sheets.map((sheet, index) => toGridSheet(sheet, sheetId(index), styles, room))
   return {
     id,
     name: 'Sticksheet',
@@ -48,7 +52,7 @@ export function bookToGrid(book: Book, id: string, room: GridRoom = { isNarrow: 
     sheets: Object.fromEntries(sheets.map((sheet) => [sheet.id, sheet])),
     resources: [
       { name: namesResource, data: JSON.stringify(gridNames(book)) },
-      { name: notesResource, data: JSON.stringify(Object.fromEntries(book.sheets.map((sheet, index) => [`sheet${index + 1}`, gridNotes(sheet)]))) },
+      { name: notesResource, data: JSON.stringify(Object.fromEntries(book.sheets.map((sheet, index) => [sheetId(index), gridNotes(sheet)]))) },
     ],
   }
 }
@@ -58,6 +62,10 @@ export function gridNames(book: Book): IDefinedNameMapItem {
     const id = `name${index + 1}`
     return [id, { id, name, formulaOrRefString: refersTo, localSheetId: wholeWorkbook }]
   }))
+}
+
+function sheetId(index: number): string {
+  return `sheet${index + 1}`
 }
 
 function toGridSheet(sheet: Sheet, id: string, styles: Map<string, IStyleData>, { isNarrow }: GridRoom): Partial<IWorksheetData> & { readonly id: string } {
@@ -77,8 +85,8 @@ function toGridSheet(sheet: Sheet, id: string, styles: Map<string, IStyleData>, 
     name: sheet.name,
     rowCount: sheet.rows.length + roomBelow,
     columnCount: widest + roomBeside,
-    defaultColumnWidth: 88,
-    defaultRowHeight: 24,
+    defaultColumnWidth: usualColumnWidth,
+    defaultRowHeight: usualRowHeight,
     rowData: Object.fromEntries(sheet.rows.flatMap((row, index) => row.some((cell) => cell?.look === 'title') ? [[index, { h: titleHeight }]] : [])),
     columnData: Object.fromEntries(sheet.widths.map((width, column) => [column, { w: width * pixelsPerCharacter + pixelsOfPadding }])),
     // The grid's own way to say that nothing is frozen is -1.

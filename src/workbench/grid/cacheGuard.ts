@@ -29,7 +29,7 @@ export function guardFormulaCaches(injector: Injector): IDisposable {
   }
   let placesMoved = false
   const emptyCachesFor = ({ id, params }: { readonly id: string; readonly params?: object }): void => {
-    if (movesCells.test(id) || changesNames.test(id)) {
+    if (movesPlaces(id) || changesNames.test(id)) {
       emptyCaches()
       placesMoved = true
     }

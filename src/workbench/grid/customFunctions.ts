@@ -7,7 +7,7 @@ import {
 import type { Definition } from '../../core/definition/definition'
 import type { CellError } from '../../core/definition/problem'
 import { call, type CallOutcome } from '../../derived/call'
-import type { Refusals } from './refusals'
+import type { Place, Refusals } from './refusals'
 
 const namespace = 'STICK.'
 
@@ -36,7 +36,7 @@ function functionClass(definition: Definition, refusals: Refusals): Ctor<BaseFun
     }
 
     override calculate(...args: BaseValueObject[]): BaseValueObject {
-      const place = { workbook: this.unitId ?? '', sheet: this.subUnitId ?? '', row: this.row, column: this.column }
+      const place: Place = { workbook: this.unitId ?? '', sheet: this.subUnitId ?? '', row: this.row, column: this.column }
       const outcome = call(definition, args.map(toArgument))
       if (outcome.kind === 'error') refusals.refused(place, outcome.code, outcome.sentence)
       else refusals.answered(place)
@@ -58,7 +58,7 @@ function toScalar(value: Nullable<BaseValueObject>): Scalar {
   return value.getValue()
 }
 
-function toGridValue(outcome: CallOutcome, at: { workbook: string; sheet: string; row: number; column: number }): BaseValueObject {
+function toGridValue(outcome: CallOutcome, at: Place): BaseValueObject {
   if (outcome.kind !== 'value') return ErrorValueObject.create(outcome.code as ErrorType)
   const { value } = outcome
   if (typeof value === 'number' || typeof value === 'string') return toGridScalar(value)

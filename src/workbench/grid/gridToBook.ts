@@ -2,7 +2,7 @@
 import { CellValueType, extractPureTextFromCell, type ICellData, type IStyleData, type IWorkbookData, type IWorksheetData } from '@univerjs/core'
 import type { IDefinedNameMapItem } from '@univerjs/engine-formula'
 import type { Book, Cell, CellContent, DefinedName, Sheet } from '../../workbook/book'
-import { type KeptWithCell, type KeptWithSheet, namesResource, notesResource, pixelsOfPadding, pixelsPerCharacter } from './bookToGrid'
+import { type KeptWithCell, type KeptWithSheet, namesResource, notesResource, pixelsOfPadding, pixelsPerCharacter, usualColumnWidth } from './bookToGrid'
 
 type Notes = Readonly<Record<string, Readonly<Record<number, Readonly<Record<number, { readonly note: string }>>>>>>
 
@@ -26,7 +26,7 @@ function toSheet(sheet: Partial<IWorksheetData>, styles: IWorkbookData['styles']
   const rowsInUse = new Set([...Object.keys(cells), ...Object.keys(notes)].map(Number))
   return {
     name: sheet.name ?? '',
-    widths: denseRow(sheet.columnData ?? {}).map((column) => charactersOf(column?.w ?? sheet.defaultColumnWidth ?? 88)),
+    widths: denseRow(sheet.columnData ?? {}).map((column) => charactersOf(column?.w ?? sheet.defaultColumnWidth ?? usualColumnWidth)),
     frozenRows: sheet.freeze?.ySplit ?? 0,
     frozenColumns: sheet.freeze?.xSplit || ((sheet.custom ?? {}) as KeptWithSheet).frozenColumns || 0,
     rows: Array.from({ length: 1 + Math.max(-1, ...rowsInUse) }, (_, row) => {

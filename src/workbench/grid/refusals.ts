@@ -72,6 +72,9 @@ export class Refusals {
   }
 }
 
+/** By its text, because the package that names it draws on a canvas and does not load in Node. */
+const setRangeValues = 'sheet.mutation.set-range-values'
+
 /** Keeps the refusals true while the workbook is calculated and edited. */
 export function keepRefusals(injector: Injector, refusals: Refusals): void {
   const commands = injector.get(ICommandService)
@@ -79,7 +82,7 @@ export function keepRefusals(injector: Injector, refusals: Refusals): void {
     // The engine reports its progress only between two cells.
     if (id === SetFormulaCalculationStartMutation.id || id === SetFormulaCalculationNotificationMutation.id) refusals.cellIsDone()
     // A cell that holds something else now: if it calls no function any more, none will take the sentence back.
-    if (id === 'sheet.mutation.set-range-values' && options?.['fromFormula'] !== true) forgetRewritten(refusals, params as Rewritten)
+    if (id === setRangeValues && options?.['fromFormula'] !== true) forgetRewritten(refusals, params as Rewritten)
     // Cells stand elsewhere now; guardFormulaCaches has all of them calculated again, which finds every sentence anew.
     if (movesPlaces(id)) refusals.forgetAll()
   })

@@ -51,12 +51,6 @@ export function isWholeFormula(formula: string): boolean {
   }
 }
 
-/** True where the formula calls a function of the catalogue, in either spelling. */
-export function callsOurFunctions(formula: string): boolean {
-  return tokensOf(formula).some((token) =>
-    isFunction(token) && (ourNamespace.test(token.value) || ourPrefixInFiles.test(token.value)))
-}
-
 /** True for A1#, which stands for all the cells that A1 spills over. */
 export function readsWholeSpill(formula: string): boolean {
   return formula.includes('#') && tokensOf(formula).some((token) => isOperator(token) && token.value === '#')

@@ -4,37 +4,33 @@
  */
 import type { Borders, Fill, Font, Style } from '@cj-tech-master/excelts'
 import type { Look } from '../../workbook/book'
+import { palette } from '../palette'
 
 type LookStyle = Partial<Pick<Style, 'font' | 'fill' | 'border' | 'alignment'>>
 
-const ink = 'FF1F2A1A'
-const leaf = 'FF305922'
-const mist = 'FFE4EFDC'
-const cream = 'FFFFF4D0'
-const straw = 'FFC9A227'
-const pen = 'FF174A8C'
-const clay = 'FF9A3412'
-const blush = 'FFFDEBE3'
+type Colour = keyof typeof palette
 
-const font = (argb: string, rest: Partial<Font> = {}): Partial<Font> => ({ name: 'Calibri', family: 2, size: 11, color: { argb }, ...rest })
-const fill = (argb: string): Fill => ({ type: 'pattern', pattern: 'solid', fgColor: { argb }, bgColor: { argb } })
-const line = (argb: string) => ({ style: 'thin', color: { argb } } as const)
-const frame = (argb: string): Partial<Borders> => ({ top: line(argb), left: line(argb), bottom: line(argb), right: line(argb) })
+/** Files put the opacity before the colour. */
+const opaque = (colour: Colour) => ({ argb: `FF${palette[colour]}` })
+const font = (colour: Colour, rest: Partial<Font> = {}): Partial<Font> => ({ name: 'Calibri', family: 2, size: 11, color: opaque(colour), ...rest })
+const fill = (colour: Colour): Fill => ({ type: 'pattern', pattern: 'solid', fgColor: opaque(colour), bgColor: opaque(colour) })
+const line = (colour: Colour) => ({ style: 'thin', color: opaque(colour) } as const)
+const frame = (colour: Colour): Partial<Borders> => ({ top: line(colour), left: line(colour), bottom: line(colour), right: line(colour) })
 
 export const lookStyles: Readonly<Record<Look, LookStyle>> = {
-  title: { font: font(leaf, { size: 16, bold: true }) },
-  text: { font: font(ink) },
+  title: { font: font('leaf', { size: 16, bold: true }) },
+  text: { font: font('ink') },
   heading: {
-    font: font(leaf, { bold: true }),
-    fill: fill(mist),
-    border: { bottom: line(leaf) },
+    font: font('leaf', { bold: true }),
+    fill: fill('mist'),
+    border: { bottom: line('leaf') },
     alignment: { vertical: 'bottom', wrapText: true },
   },
   // Blue figures on a pale ground in a box: the usual sign in spreadsheets for "type here".
-  input: { font: font(pen), fill: fill(cream), border: frame(straw) },
-  result: { font: font(leaf) },
-  total: { font: font(ink, { bold: true }), border: { top: line(leaf) } },
-  caution: { font: font(clay, { italic: true }), fill: fill(blush) },
+  input: { font: font('pen'), fill: fill('cream'), border: frame('straw') },
+  result: { font: font('leaf') },
+  total: { font: font('ink', { bold: true }), border: { top: line('leaf') } },
+  caution: { font: font('clay', { italic: true }), fill: fill('blush') },
 }
 
 const looks = Object.keys(lookStyles) as Look[]
