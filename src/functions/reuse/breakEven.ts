@@ -34,15 +34,14 @@ export const breakEven = defineByMethod({
     const answer = (rounds: Decimal) => ({ value: rounds, working: () => workingOf(at, allowed, rounds) })
 
     if (pays(one)) return answer(one)
-    // The level cost is upkeep + (1 - kept)(surplus - endValue y) / (1 - y) with y = kept^rounds. Its slope in y has
-    // the sign of surplus - endValue, so it falls towards one limit with every further round, or never falls at all.
+    // The level cost is upkeep + (1 - kept)(surplus - endValue y) / (1 - y) with y = kept^rounds. Its slope in y has one
+    // sign, that of surplus - endValue, so with every further round it moves the same way towards one limit.
     const upkeep = washCost.add(topUpShare.mul(firstCost))
-    const surplus = firstCost.sub(upkeep)
-    const limit = upkeep.add(one.sub(at(one).kept).mul(surplus))
+    const limit = upkeep.add(one.sub(at(one).kept).mul(firstCost.sub(upkeep)))
     const perRound = (amount: Decimal) => amount.toSignificantDigits(6).toString()
-    const rises = surplus.lte(endValue)
-    if (rises || isAtMost(allowed, limit)) {
-      return { problem: { kind: 'noAnswer', code: 'neverPays', least: perRound(rises ? at(one).level : limit), singleUse: perRound(allowed) } }
+    if (isAtMost(allowed, limit)) {
+      const least = at(one).level.lt(limit) ? at(one).level : limit
+      return { problem: { kind: 'noAnswer', code: 'neverPays', least: perRound(least), singleUse: perRound(allowed) } }
     }
     if (!pays(mostRounds)) {
       return { problem: { kind: 'noAnswer', code: 'paysTooLate', mostRounds: mostRounds.toString(), level: perRound(at(mostRounds).level), singleUse: perRound(allowed) } }
