@@ -26,7 +26,7 @@ export const breakEven = defineByMethod({
   },
   result: { name: 'rounds', text: 'the first number of rounds at which reuse is no dearer', unit: 'rounds' },
   method: (args) => {
-    const { singleUseCost, firstCost, washCost, topUpShare, endValue, mostRounds, singleUseYield, reusableYield } = args
+    const { singleUseCost, firstCost, washCost, topUpShare, mostRounds, singleUseYield, reusableYield } = args
     // Per liner the yields divide; both sides times reusableYield keeps an exact tie exact.
     const allowed = singleUseCost.mul(reusableYield).div(singleUseYield)
     const at = (rounds: Decimal) => levelCost(args, rounds)
