@@ -1,7 +1,7 @@
 /**
  * The usual cautions for handling media, trays and disinfectants. They remind; they are no safety data
  * sheet, so each ends by deferring to the label and the local rules.
- * Sources: crystalline silica limits of the US OSHA standard 29 CFR 1926.1153; vermiculite and asbestos,
+ * Sources: crystalline silica limits of the US OSHA (limit 50 and action level 25 ug/m3); vermiculite and asbestos,
  * US EPA 2000; mineral-wool fibres, NIOSH; heat treatment, UC Davis AIR Nursery; bench load, NGMA.
  * Sporotrichosis, Legionella longbeachae and the bleach rule are common advice, without one source.
  */
