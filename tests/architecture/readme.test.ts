@@ -57,10 +57,6 @@ describe('README.md', () => {
     }
   })
 
-  test('says how many functions there are.', () => {
-    expect(readme).toContain(`${catalogue.length} cell functions`)
-  })
-
   test('has the table of functions that the catalogue gives now; if not, npm run readme writes it anew.', () => {
     expect(readme).toBe(withFunctionTable(readme, catalogue))
   })
