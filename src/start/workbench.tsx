@@ -5,19 +5,18 @@ import { catalogue } from '../functions/catalogue'
 import { mountPane, type MountedPane } from '../pane/mountPane'
 import { startGrid, type Grid, type GridCell } from '../workbench/grid/grid'
 import { gridPort } from '../workbench/grid/gridPort'
-import '../workbench/workbench.css'
 import { demoSeason } from '../workbook/season/demoSeason'
+import { QuestionDialog, type Question } from './QuestionDialog'
 import { useDarkTheme } from './useDarkTheme'
+import './workbench.css'
 
 /** Where the keyboard can be. In a narrow window the sheet and the functions take turns. */
 type Region = 'bar' | 'sheet' | 'functions'
 const regions: readonly Region[] = ['bar', 'sheet', 'functions']
 
-/** Something to read and to agree to before it is done. */
-interface Question {
-  readonly heading: string
-  readonly lines: readonly string[]
-  readonly agree?: { readonly label: string; readonly act: () => Promise<void> }
+/** The region after this one, or before it; after the last comes the first. */
+function beside(region: Region, step: 1 | -1): Region {
+  return regions.at((regions.indexOf(region) + step) % regions.length)!
 }
 
 const excelFile = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet'
@@ -103,14 +102,17 @@ function Workbench() {
 
   useEffect(() => {
     const takeKey = (event: KeyboardEvent) => {
-      const turns = event.altKey && ({ PageDown: 1, PageUp: -1 } as const)[event.key]
-      if (event.key === 'F6') go(regions[(regionOf(event.target as Node) + (event.shiftKey ? 2 : 1)) % regions.length]!)
-      else if (turns) grid?.turnSheet(turns)
+      if (event.key === 'F6') go(beside(regionOf(event.target as Node), event.shiftKey ? -1 : 1))
+      else if (event.altKey && event.key === 'PageDown') grid?.turnSheet(1)
+      else if (event.altKey && event.key === 'PageUp') grid?.turnSheet(-1)
       else return
       event.preventDefault()
       event.stopPropagation()
     }
-    const regionOf = (at: Node) => bar.current!.contains(at) ? 0 : panePlace.current!.contains(at) ? 2 : 1
+    const regionOf = (at: Node): Region => {
+      if (bar.current!.contains(at)) return 'bar'
+      return panePlace.current!.contains(at) ? 'functions' : 'sheet'
+    }
     // On the window and before anybody else: the grid keeps most keys to itself, and Tab never leaves it.
     window.addEventListener('keydown', takeKey, { capture: true })
     return () => window.removeEventListener('keydown', takeKey, { capture: true })
@@ -146,21 +148,6 @@ function Workbench() {
       <aside className="functions" ref={panePlace} aria-label="Functions" />
       {question && <QuestionDialog question={question} close={() => setQuestion(undefined)} />}
     </div>
-  )
-}
-
-function QuestionDialog({ question, close }: { readonly question: Question; readonly close: () => void }) {
-  const dialog = useRef<HTMLDialogElement>(null)
-  useEffect(() => dialog.current!.showModal(), [])
-  return (
-    <dialog ref={dialog} className="question" aria-labelledby="question" onClose={close}>
-      <h2 id="question">{question.heading}</h2>
-      {question.lines.map((line) => <p key={line}>{line}</p>)}
-      <form method="dialog">
-        {question.agree && <button onClick={() => void question.agree!.act()}>{question.agree.label}</button>}
-        <button>{question.agree ? 'Cancel' : 'Close'}</button>
-      </form>
-    </dialog>
   )
 }
 

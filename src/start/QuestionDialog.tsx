@@ -1,0 +1,23 @@
+import { useEffect, useRef } from 'react'
+
+/** Something to read and to agree to before it is done. */
+export interface Question {
+  readonly heading: string
+  readonly lines: readonly string[]
+  readonly agree?: { readonly label: string; readonly act: () => Promise<void> }
+}
+
+export function QuestionDialog({ question, close }: { readonly question: Question; readonly close: () => void }) {
+  const dialog = useRef<HTMLDialogElement>(null)
+  useEffect(() => dialog.current!.showModal(), [])
+  return (
+    <dialog ref={dialog} className="question" aria-labelledby="question" onClose={close}>
+      <h2 id="question">{question.heading}</h2>
+      {question.lines.map((line) => <p key={line}>{line}</p>)}
+      <form method="dialog">
+        {question.agree && <button onClick={() => void question.agree!.act()}>{question.agree.label}</button>}
+        <button>{question.agree ? 'Cancel' : 'Close'}</button>
+      </form>
+    </dialog>
+  )
+}
