@@ -3,10 +3,10 @@ import { join } from 'node:path'
 import { JSDOM } from 'jsdom'
 import { OfficeAddinManifest } from 'office-addin-manifest'
 import { expect, test } from 'vitest'
+import { dist } from '../bundle/loadBundle'
 import { root } from './sourceTree'
 
 const path = join(root, 'manifest.xml')
-const dist = join(root, 'dist')
 const { document } = new JSDOM(readFileSync(path, 'utf8'), { contentType: 'text/xml' }).window
 
 const elements = (name: string) => [...document.getElementsByTagName(name)]

@@ -2,6 +2,7 @@
 import { AxeBuilder } from '@axe-core/playwright'
 import type { Browser, Locator, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { catalogue } from '../../src/functions/catalogue'
 import type { Served } from '../../src/start/server.mjs'
 import { launch } from './launch'
 import { serveDist } from './serveDist'
@@ -114,10 +115,11 @@ describe('the pane in a window 320 pixels wide', () => {
 
   it('puts examples into the sheet whose one number there is the one that the pane names', async () => {
     const page = await openPane('light')
-    for (const id of await listedIds(page)) {
+    // What fills more cells needs free ones below, which the demo season need not have.
+    const oneNumber = catalogue.filter(({ result }) => result.like === undefined)
+    expect(oneNumber.length).toBeGreaterThan(0)
+    for (const { id } of oneNumber) {
       await row(page, id).press('Enter')
-      // What fills more cells needs free ones below, which the demo season need not have.
-      if (await page.getByText(/It fills /).count() > 0) continue
       const said = firstNumber(await page.getByText(/^gives /).first().textContent())
       await putButton(page).press('Enter')
       await page.getByText(/^Put into \w+ on /).waitFor()

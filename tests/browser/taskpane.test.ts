@@ -2,11 +2,11 @@
  * Excel's page in a browser. The script that Microsoft's address would give is replaced by the few names that
  * our page reads, since no request may leave the machine; what Excel itself does is tests/contract's business.
  */
-import { join } from 'node:path'
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { serve, type Served } from '../../src/start/server.mjs'
 import { catalogue } from '../../src/functions/catalogue'
+import { dist } from '../bundle/loadBundle'
 import { launch } from './launch'
 
 const officeScript = 'https://appsforoffice.microsoft.com/lib/1/hosted/office.js'
@@ -21,7 +21,7 @@ let served: Served
 let browser: Browser
 
 beforeAll(async () => {
-  served = await serve({ folder: join(import.meta.dirname, '..', '..', 'dist'), port: 0 })
+  served = await serve({ folder: dist, port: 0 })
   browser = await launch()
 })
 

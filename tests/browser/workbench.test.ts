@@ -1,7 +1,4 @@
 /** Opens the workbench in a real browser, changes the season by keyboard and reads what the live region says of the cells. */
-import { mkdirSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
 import { AxeBuilder } from '@axe-core/playwright'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
@@ -9,7 +6,6 @@ import type { Served } from '../../src/start/server.mjs'
 import { launch } from './launch'
 import { serveDist } from './serveDist'
 
-const screenshots = join(tmpdir(), 'sticksheet-screenshots')
 const wide = { width: 1440, height: 900 }
 const narrow = { width: 320, height: 640 }
 
@@ -19,7 +15,6 @@ let browser: Browser
 beforeAll(async () => {
   served = await serveDist()
   browser = await launch()
-  mkdirSync(screenshots, { recursive: true })
 })
 
 afterAll(async () => {
@@ -115,7 +110,6 @@ describe('the workbench', () => {
     await press(page, 'ArrowUp')
     await press(page, 'ArrowRight', 7)
     await selectedCell(page).filter({ hasText: /^Orders, M8: .*#VALUE!: .*Type a share/ }).waitFor()
-    await page.screenshot({ path: join(screenshots, 'refused.png') })
 
     await press(page, 'ArrowLeft', 7)
     await page.keyboard.type('0.9')
@@ -204,7 +198,6 @@ describe('the workbench', () => {
         expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(viewport.width)
         const { violations } = await new AxeBuilder({ page }).include('.bar').include('.cell').analyze()
         expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([])
-        await page.screenshot({ path: join(screenshots, `${size}-${colorScheme}.png`) })
         await page.close()
       })
     }

@@ -2,12 +2,13 @@ import { spawn } from 'node:child_process'
 import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
 import { Workbook } from '@cj-tech-master/excelts'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { writeXlsx } from '../../src/workbench/xlsx/writeXlsx'
 import { sampleBook, sheet } from '../workbench/xlsx/sampleBook'
 
-const project = new URL('../../', import.meta.url)
+const script = fileURLToPath(new URL('../../src/start/recalc.ts', import.meta.url))
 
 interface Run {
   readonly exit: number | null
@@ -23,7 +24,7 @@ afterEach(async () => { await rm(folder, { recursive: true, force: true }) })
 function recalc(...words: string[]): Promise<Run> {
   return new Promise((resolve, reject) => {
     const tsx = import.meta.resolve('tsx')
-    const child = spawn(process.execPath, ['--import', tsx, new URL('src/start/recalc.ts', project).pathname, ...words], { cwd: folder })
+    const child = spawn(process.execPath, ['--import', tsx, script, ...words], { cwd: folder })
     let out = ''
     let err = ''
     child.stdout.setEncoding('utf8').on('data', (text: string) => { out += text })
