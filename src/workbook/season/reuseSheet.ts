@@ -66,7 +66,7 @@ export function reuseSheet(): NamedSheet {
       total(`=STICK.BREAKEVEN(C${at.singleCost},C${at.newCost},C${at.laterCost},0,C${at.breakage},C${at.endOfPiece},YearlyInterest,RoundsPerYear,C${at.life},C${at.singleRate},C${at.reusedRate})`, formats.count),
       total(`=STICK.BREAKEVEN(D${at.singleCost},D${at.newCost},D${at.laterCost},0,0,D${at.endOfPiece},YearlyInterest,RoundsPerYear,D${at.life},D${at.singleRate},D${at.reusedRate})`, formats.count),
       total(`=STICK.BREAKEVEN(E${at.singleCost},E${at.newCost},E${at.laterCost},0,E${at.breakage},0,YearlyInterest,RoundsPerYear,E${at.life},E${at.singleRate},E${at.reusedRate})`, formats.count),
-    ], 'The first number of rounds at which a saleable liner is no dearer than with single use. #N/A: never in its life'),
+    ], 'The first number of rounds at which a saleable liner is no dearer than with single use, the cutting itself not counted. #N/A: never in its life'),
     years: (at) => comparison('That is after', 'years', [result(`=C${at.breakEven}/RoundsPerYear`, formats.years), result(`=D${at.breakEven}/RoundsPerYear`, formats.years), result(`=E${at.breakEven}/RoundsPerYear`, formats.years)]),
     fullLife: (at) => comparison('Level cost over its whole life', 'EUR a piece and round', [
       result(`=STICK.REUSECOST(C${at.newCost},C${at.life},C${at.laterCost},0,C${at.breakage},C${at.endOfPiece},YearlyInterest,RoundsPerYear)`, formats.each),

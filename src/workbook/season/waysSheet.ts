@@ -38,7 +38,7 @@ function section(label: string): Row {
 /** The six ways of rooting side by side: volumes, money for each cutting stuck, money for each saleable liner. */
 export function waysSheet(): NamedSheet {
   const { rows, at } = layOut({
-    ...headOf('Six ways of rooting, side by side', 'Litres for the season, and what a cutting and a saleable liner cost. Only what differs between the ways is counted: no bench, heat or overheads.'),
+    ...headOf('Six ways of rooting, side by side', 'Litres for the season, and what a cutting and a saleable liner cost. Rooting cost counts what differs between the ways: not the cutting itself, bench, heat or overheads.'),
     gap: blank,
     ways: () => section('Way of rooting'),
     keptIn: () => line('Kept in', '', each({ water: 'Vessels', peat: 'Trays', vermiculite: 'Trays', sand: 'Beds', premix: 'Trays', rockwool: 'Sheets' }, (value) => text(value))),
@@ -126,6 +126,8 @@ export function waysSheet(): NamedSheet {
     costPerLiner: (at) => line('Rooting cost', 'EUR a liner', inAll((c) => total(`=STICK.PERLINER(${c}${at.cost},${c}${at.strike}:${c}${at.gradeOut})`, formats.each)), 'Losses divide here too'),
     dearer: (at) => line('Dearer than the cheapest way', 'share', inAll((c) => result(`=${c}${at.costPerLiner}/MIN($C${at.costPerLiner}:$H${at.costPerLiner})-1`, formats.share)), '0 % is the cheapest way'),
 
+    withCutting: (at) => line('Rooting cost and the cutting itself', 'EUR a saleable liner', inAll((c) => total(`=STICK.PERLINER(${c}${at.cost}+CuttingItself,${c}${at.strike}:${c}${at.gradeOut})`, formats.each)), 'A cutting that fails is lost too, so the dearer the cutting, the more the rates decide. Its price is on Season'),
+
     weights: () => section('Weight when watered'),
     dryWeight: (at) => line('Dry weight of the medium', 'kg a loose L', {
       peat: result('=(1-CoirShare)*PeatBlendWeight+CoirShare*CoirBlendWeight', formats.weight),
@@ -169,7 +171,9 @@ export function waysSheet(): NamedSheet {
       across('WayCostPerCutting', at.cost),
       across('WayRate', at.rate),
       across('WayMediumPerLiner', at.mediumPerLiner),
+      across('WayRates', at.strike, at.gradeOut),
       across('WayCostPerLiner', at.costPerLiner),
+      across('WayCostWithCutting', at.withCutting),
       inSand('BedArea', at.bedArea),
       inSand('BedPlacesPerM2', at.usedPerM2),
       inSand('SandPerM2', at.sandPerM2),
