@@ -11,17 +11,19 @@ afterAll(() => {
   for (const child of started) child.kill()
 })
 
-/** Resolves to the address that the command prints. */
-async function start(...args: string[]): Promise<string> {
+/** Resolves to the address that the command prints. Its output is read on: a closed pipe would end the command. */
+function start(...args: string[]): Promise<string> {
   const child = spawn(process.execPath, [script, ...args])
   started.push(child)
-  let printed = ''
-  for await (const chunk of child.stdout) {
-    printed += String(chunk)
-    const address = /http:\S+/.exec(printed)
-    if (address !== null) return address[0]
-  }
-  throw new Error(`npm start ended without an address. It printed: ${printed}`)
+  return new Promise((resolve, reject) => {
+    let printed = ''
+    child.stdout.on('data', (chunk) => {
+      printed += String(chunk)
+      const address = /http:\S+(?=\s)/.exec(printed)
+      if (address !== null) resolve(address[0])
+    })
+    child.once('close', () => reject(new Error(`npm start ended without an address. It printed: ${printed}`)))
+  })
 }
 
 async function refusal(...args: string[]): Promise<{ code: unknown; sentence: string }> {
