@@ -10,7 +10,8 @@ export function exampleFormula(definition: Definition, example: Example): string
   return `=STICK.${definition.id}(${written.replace(/,+$/, '')})`
 }
 
-function argumentText(argument: ExampleArgument): string {
+/** An argument as it stands in a formula; nothing where it is left out. */
+export function argumentText(argument: ExampleArgument): string {
   if (argument === null) return ''
   if (typeof argument === 'number') return numberText(argument)
   if (typeof argument === 'string') return `"${argument.replaceAll('"', '""')}"`

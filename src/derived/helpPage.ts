@@ -3,7 +3,7 @@ import type { Definition, Example } from '../core/definition/definition'
 import { bibliography } from '../sources/bibliography'
 import { cautionFor } from '../wording/cautions'
 import { subjectNames } from '../wording/subjects'
-import { exampleFormula } from './exampleFormula'
+import { argumentText, exampleFormula } from './exampleFormula'
 import { signature, takesText } from './parameterText'
 import { plainFormula } from './plainFormula'
 import { workingOf, type Working } from './working'
@@ -56,18 +56,10 @@ function workingSection(working: Working): string {
 }
 
 function plainSection(definition: Definition, example: Example | undefined): string {
-  const texts = example === undefined ? [] : argumentTexts(definition, example)
-  const plain = plainFormula(definition, texts)
+  const plain = plainFormula(definition, example?.given.map(argumentText) ?? [])
   if ('formula' in plain) return `<p>The first example in plain Excel:</p>\n<p>${code(plain.formula)}</p>`
   const check = plain.check === undefined ? '' : `<p>A formula that checks the answer: ${code(`=${plain.check}`)}</p>`
   return `<p>${escaped(plain.reason)}</p>\n${check}`
-}
-
-/** The arguments of the example one by one, as they stand in its formula. */
-function argumentTexts(definition: Definition, example: Example): readonly string[] {
-  return example.given.map((argument) => (
-    exampleFormula(definition, { ...example, given: [argument] }).slice(`=STICK.${definition.id}(`.length, -1)
-  ))
 }
 
 function table(headings: readonly string[], rows: readonly (readonly string[])[]): string {
