@@ -286,8 +286,8 @@ describe('the demo season as it calculates', () => {
   it('costs a cutting and a saleable liner of each way as by hand', () => {
     for (const [way, column] of Object.entries(columnOf)) {
       expect(relative(at('Ways', 'Rooting cost', column, 'EUR a cutting'), costPerCutting(way)), way).toBeLessThan(1e-9)
-      expect(relative(at('Ways', 'Rooting cost', column, 'EUR a liner'), costPerCutting(way) / overall(way)), way).toBeLessThan(1e-9)
-      expect(at('Season', way, 'B')).toBe(at('Ways', 'Rooting cost', column, 'EUR a liner'))
+      expect(relative(at('Ways', 'Rooting cost', column, 'EUR a saleable liner'), costPerCutting(way) / overall(way)), way).toBeLessThan(1e-9)
+      expect(at('Season', way, 'B')).toBe(at('Ways', 'Rooting cost', column, 'EUR a saleable liner'))
     }
   })
 
@@ -317,8 +317,9 @@ describe('the demo season as it calculates', () => {
   it('says the first round from which the bed is no dearer than premix, as trying every round by hand says', () => {
     const { first, later, endValue, rounds, places } = bed()
     const labour = waysOf('Labour that differs between the ways', 'Sand bed')
-    const premix = costPerCutting('Premix') / overall('Premix')
-    const pays = (tried: number) => (levelCost(first, tried, later, 0, endValue) / places + labour) / overall('Sand bed') <= premix
+    const cutting = typed('Season', 'The cutting itself', 'B')
+    const premix = (costPerCutting('Premix') + cutting) / overall('Premix')
+    const pays = (tried: number) => (levelCost(first, tried, later, 0, endValue) / places + labour + cutting) / overall('Sand bed') <= premix
     const tries = Array.from({ length: rounds }, (_, index) => index + 1)
     expect(at('Season', 'Sand bed instead of premix in trays', 'B')).toBe(tries.find(pays))
   })
@@ -330,8 +331,20 @@ describe('the demo season as it calculates', () => {
   })
 
   it('shows the same level cost of bed and vessel on Reuse as on Ways', () => {
-    expect(relative(at('Reuse', 'Level cost over its whole life', 'D'), at('Ways', 'Rooting cost', 'F', 'EUR a cutting'))).toBeLessThan(1e-9)
-    expect(relative(at('Reuse', 'Level cost over its whole life', 'E'), at('Ways', 'Rooting cost', 'C', 'EUR a cutting'))).toBeLessThan(1e-9)
+    const cutting = typed('Season', 'The cutting itself', 'B')
+    expect(relative(at('Reuse', 'Level cost over its whole life', 'D'), at('Ways', 'Rooting cost', 'F', 'EUR a cutting') + cutting)).toBeLessThan(1e-9)
+    expect(relative(at('Reuse', 'Level cost over its whole life', 'E'), at('Ways', 'Rooting cost', 'C', 'EUR a cutting') + cutting)).toBeLessThan(1e-9)
+  })
+
+  it('counts the cutting itself, failures included, where it names the cheapest way a second time', () => {
+    const cutting = typed('Season', 'The cutting itself', 'B')
+    const costs = Object.entries(columnOf).map(([way, column]) => ({ way, column, cost: (costPerCutting(way) + cutting) / overall(way) }))
+    for (const { way, column, cost } of costs) expect(relative(at('Ways', 'Rooting cost and the cutting itself', column), cost), way).toBeLessThan(1e-9)
+    const cheapest = costs.reduce((best, one) => one.cost < best.cost ? one : best)
+    const season = sheetOf('Season')
+    const [address] = [...season].find(([, { value }]) => value === 'Cheapest way, the cutting itself counted')!
+    expect(season.get(address.replace('A', 'B'))?.value).toBe(cheapest.way)
+    expect(at('Season', 'Rates left blank', 'B')).toBe(0)
   })
 
   /** Loose litres that the season takes of a medium, from the pieces set up and the typed measures. */

@@ -41,12 +41,12 @@ export function reuseSheet(): NamedSheet {
     reusable: () => comparison('Used again', '', [text('tray, washed'), text(sixWays.sand.name), text(sixWays.water.name)]),
     singleUse: () => comparison('Single use', '', [text('thin tray'), text(sixWays.premix.name), text(sixWays.rockwool.name)]),
     unit: () => comparison('One piece is', '', [text('one tray'), text('one cutting'), text('one cutting')]),
-    singleCost: (at) => comparison('Single use costs', 'EUR a piece and round', [input(0.46, formats.each), result(`=${ofWay('WayCostPerCutting', 'D', at.singleUse)}`, formats.each), result(`=${ofWay('WayCostPerCutting', 'E', at.singleUse)}`, formats.each)], 'Rooting cost of a cutting, from Ways'),
+    singleCost: (at) => comparison('Single use costs', 'EUR a piece and round', [input(0.46, formats.each), result(`=${ofWay('WayCostPerCutting', 'D', at.singleUse)}+CuttingItself`, formats.each), result(`=${ofWay('WayCostPerCutting', 'E', at.singleUse)}+CuttingItself`, formats.each)], 'Rooting cost of a cutting, from Ways, and the cutting itself, from Season'),
     everyRound: (at) => comparison('Used again: paid in every round', 'EUR a piece and round', [
       text('–'),
-      result(`=${ofWay('WayLabour', 'D', at.reusable)}`, formats.each),
-      result(`=${ofWay('WayLabour', 'E', at.reusable)}+${ofWay('WayMedium', 'E', at.reusable)}`, formats.each),
-    ], 'Labour, and the water of the vessels, from Ways'),
+      result(`=${ofWay('WayLabour', 'D', at.reusable)}+CuttingItself`, formats.each),
+      result(`=${ofWay('WayLabour', 'E', at.reusable)}+${ofWay('WayMedium', 'E', at.reusable)}+CuttingItself`, formats.each),
+    ], 'Labour, and the water of the vessels, from Ways; the cutting itself, from Season'),
     newCost: (at) => comparison('Used again: paid in the first round', 'EUR a piece', [
       result(`=C${at.first}`, formats.each),
       result(`=(E${at.first}+F${at.first})/BedPlacesPerM2+D${at.everyRound}`, formats.each),
@@ -66,13 +66,13 @@ export function reuseSheet(): NamedSheet {
       total(`=STICK.BREAKEVEN(C${at.singleCost},C${at.newCost},C${at.laterCost},0,C${at.breakage},C${at.endOfPiece},YearlyInterest,RoundsPerYear,C${at.life},C${at.singleRate},C${at.reusedRate})`, formats.count),
       total(`=STICK.BREAKEVEN(D${at.singleCost},D${at.newCost},D${at.laterCost},0,0,D${at.endOfPiece},YearlyInterest,RoundsPerYear,D${at.life},D${at.singleRate},D${at.reusedRate})`, formats.count),
       total(`=STICK.BREAKEVEN(E${at.singleCost},E${at.newCost},E${at.laterCost},0,E${at.breakage},0,YearlyInterest,RoundsPerYear,E${at.life},E${at.singleRate},E${at.reusedRate})`, formats.count),
-    ], 'The first number of rounds at which a saleable liner is no dearer than with single use, the cutting itself not counted. #N/A: never in its life'),
+    ], 'The first number of rounds at which a saleable liner is no dearer than with single use; a failed cutting is lost too, so bed and vessel count it. #N/A: never in its life'),
     years: (at) => comparison('That is after', 'years', [result(`=C${at.breakEven}/RoundsPerYear`, formats.years), result(`=D${at.breakEven}/RoundsPerYear`, formats.years), result(`=E${at.breakEven}/RoundsPerYear`, formats.years)]),
     fullLife: (at) => comparison('Level cost over its whole life', 'EUR a piece and round', [
       result(`=STICK.REUSECOST(C${at.newCost},C${at.life},C${at.laterCost},0,C${at.breakage},C${at.endOfPiece},YearlyInterest,RoundsPerYear)`, formats.each),
       result(`=STICK.REUSECOST(D${at.newCost},D${at.life},D${at.laterCost},0,0,D${at.endOfPiece},YearlyInterest,RoundsPerYear)`, formats.each),
       result(`=STICK.REUSECOST(E${at.newCost},E${at.life},E${at.laterCost},0,E${at.breakage},0,YearlyInterest,RoundsPerYear)`, formats.each),
-    ], 'Bed and vessel: the rooting cost of a cutting on Ways'),
+    ], 'Bed and vessel: the rooting cost of a cutting on Ways, and the cutting itself'),
     saved: (at) => comparison('Saved over its whole life', 'EUR a tray or liner, round', [
       result(`=C${at.singleCost}/C${at.singleRate}-C${at.fullLife}/C${at.reusedRate}`, formats.each),
       result(`=D${at.singleCost}/D${at.singleRate}-D${at.fullLife}/D${at.reusedRate}`, formats.each),

@@ -118,12 +118,12 @@ export function waysSheet(): NamedSheet {
     cost: (at) => line('Rooting cost', 'EUR a cutting', inAll((c) => total(`=SUM(${c}${at.medium}:${c}${at.labour})`, formats.each)), 'Sum of the lines above'),
 
     perLiner: () => section('For each saleable liner'),
-    strike: () => line('Strike rate', 'share rooted', inputs({ water: 0.84, peat: 0.91, vermiculite: 0.9, sand: 0.88, premix: 0.92, rockwool: 0.94 }, formats.share), 'One species in all six ways, so that ways and not species are compared. Invented trial'),
-    pottingOn: () => line('Potting-on rate', 'share', inputs({ water: 0.9, peat: 0.97, vermiculite: 0.96, sand: 0.95, premix: 0.97, rockwool: 0.98 }, formats.share), 'Water roots and bare roots break more easily'),
-    gradeOut: () => line('Grade-out rate', 'share saleable', inputs({ water: 0.94, peat: 0.96, vermiculite: 0.96, sand: 0.95, premix: 0.96, rockwool: 0.96 }, formats.share)),
+    strike: () => line('Strike rate', 'share rooted', inputs({ water: 0.84, peat: 0.91, vermiculite: 0.9, sand: 0.89, premix: 0.92, rockwool: 0.94 }, formats.share), 'One species in all six ways, so that ways and not species are compared. Invented trial'),
+    pottingOn: () => line('Potting-on rate', 'share', inputs({ water: 0.9, peat: 0.97, vermiculite: 0.96, sand: 0.97, premix: 0.97, rockwool: 0.98 }, formats.share), 'Water roots and bare roots break more easily'),
+    gradeOut: () => line('Grade-out rate', 'share saleable', inputs({ water: 0.94, peat: 0.96, vermiculite: 0.96, sand: 0.96, premix: 0.96, rockwool: 0.96 }, formats.share)),
     rate: (at) => line('Overall rate', 'share saleable', inAll((c) => result(`=PRODUCT(${c}${at.strike}:${c}${at.gradeOut})`, formats.share))),
-    mediumPerLiner: (at) => line('Medium', 'EUR a liner', inAll((c) => result(`=STICK.PERLINER(${c}${at.medium},${c}${at.strike}:${c}${at.gradeOut})`, formats.each)), 'Losses divide: the survivors bear the cost of all'),
-    costPerLiner: (at) => line('Rooting cost', 'EUR a liner', inAll((c) => total(`=STICK.PERLINER(${c}${at.cost},${c}${at.strike}:${c}${at.gradeOut})`, formats.each)), 'Losses divide here too'),
+    mediumPerLiner: (at) => line('Medium', 'EUR a saleable liner', inAll((c) => result(`=STICK.PERLINER(${c}${at.medium},${c}${at.strike}:${c}${at.gradeOut})`, formats.each)), 'Losses divide: the survivors bear the cost of all'),
+    costPerLiner: (at) => line('Rooting cost', 'EUR a saleable liner', inAll((c) => total(`=STICK.PERLINER(${c}${at.cost},${c}${at.strike}:${c}${at.gradeOut})`, formats.each)), 'Losses divide here too'),
     dearer: (at) => line('Dearer than the cheapest way', 'share', inAll((c) => result(`=${c}${at.costPerLiner}/MIN($C${at.costPerLiner}:$H${at.costPerLiner})-1`, formats.share)), '0 % is the cheapest way'),
 
     withCutting: (at) => line('Rooting cost and the cutting itself', 'EUR a saleable liner', inAll((c) => total(`=STICK.PERLINER(${c}${at.cost}+CuttingItself,${c}${at.strike}:${c}${at.gradeOut})`, formats.each)), 'A cutting that fails is lost too, so the dearer the cutting, the more the rates decide. Its price is on Season'),
