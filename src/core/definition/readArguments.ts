@@ -34,10 +34,10 @@ export function readArguments(parameters: Parameters, given: readonly unknown[])
   if (error !== undefined) return { cellError: error }
 
   const problems: Refusal[] = []
-  const refuse = (fault: Fault, parameter?: string, row?: number) => {
+  const refuse: Refuse = (fault, parameter, row) => {
     problems.push({ ...fault, kind: 'refused', ...(parameter === undefined ? {} : { parameter }), ...(row === undefined ? {} : { row }) } as Refusal)
   }
-  const extra = given.slice(names.length).filter(isTyped)
+  const extra = given.slice(names.length).filter((value) => !isBlank(value))
   if (extra.length > 0) refuse({ code: 'tooManyArguments', given: names.length + extra.length, most: names.length })
 
   const args: Record<string, Value | string | undefined> = {}
@@ -72,49 +72,53 @@ export function readArguments(parameters: Parameters, given: readonly unknown[])
   return problems.length > 0 ? { problems } : { args, layout }
 }
 
+type Refuse = (fault: Fault, parameter?: string, row?: number) => void
+
+/** Reads the ranges of the call place by place; they belong together, so they must be of one length. */
 function readLines(
   parameters: Parameters,
   lines: ReadonlyMap<string, Line>,
   args: Record<string, Value | string | undefined>,
-  refuse: (fault: Fault, parameter?: string, row?: number) => void,
+  refuse: Refuse,
 ): Layout | undefined {
-  const [first, ...others] = lines
-  if (first === undefined) return undefined
-  const [firstName, firstLine] = first
-  const places = firstLine.cells.length
-  let aligned = true
-  for (const [name, { cells }] of others) {
-    if (cells.length === places) continue
-    refuse({ code: 'lengthsDiffer', length: cells.length, other: firstName, otherLength: places }, name)
-    aligned = false
-  }
-  if (!aligned) return undefined
+  const [first] = lines.values()
+  if (first === undefined || !areOfOneLength(lines, refuse)) return undefined
+  const kept = keptPlaces(lines, first.cells.length, refuse)
+  for (const [name, { cells }] of lines) args[name] = readLine(parameters[name]!, name, cells, kept, refuse)
+  return { places: first.cells.length, kept, lies: first.lies }
+}
 
+function areOfOneLength(lines: ReadonlyMap<string, Line>, refuse: Refuse): boolean {
+  const [[other, { cells: otherCells }], ...others] = [...lines] as [[string, Line], ...[string, Line][]]
+  const strangers = others.filter(([, { cells }]) => cells.length !== otherCells.length)
+  for (const [name, { cells }] of strangers) refuse({ code: 'lengthsDiffer', length: cells.length, other, otherLength: otherCells.length }, name)
+  return strangers.length === 0
+}
+
+/** A place that is blank in every range is skipped; one that is blank in some of them only is refused. */
+function keptPlaces(lines: ReadonlyMap<string, Line>, places: number, refuse: Refuse): readonly number[] {
   const kept: number[] = []
   for (let place = 0; place < places; place++) {
-    const blankIn = [...lines].filter(([, { cells }]) => isBlank(cells[place])).map(([name]) => name)
+    const blankIn = [...lines].filter(([, { cells }]) => isBlank(cells[place]))
     if (blankIn.length === lines.size) continue
     kept.push(place)
-    for (const name of blankIn) refuse({ code: 'blankInRow' }, name, place + 1)
+    for (const [name] of blankIn) refuse({ code: 'blankInRow' }, name, place + 1)
   }
-  for (const [name, { cells }] of lines) {
-    if (kept.length === 0) {
-      refuse({ code: 'emptyRange' }, name)
-      continue
-    }
-    const values: Decimal[] = []
-    for (const place of kept) {
-      if (isBlank(cells[place])) continue
-      const read = readValue(parameters[name]!, cells[place])
-      if (isFault(read)) refuse(read, name, place + 1)
-      else if (read instanceof Decimal) values.push(read)
-    }
-    if (parameters[name]!.notAllZero === true && values.length === kept.length && values.every((value) => value.isZero())) {
-      refuse({ code: 'allZero' }, name)
-    }
-    args[name] = values
+  return kept
+}
+
+function readLine(parameter: Parameter, name: string, cells: readonly unknown[], kept: readonly number[], refuse: Refuse): readonly Decimal[] {
+  if (kept.length === 0) refuse({ code: 'emptyRange' }, name)
+  const values: Decimal[] = []
+  for (const place of kept) {
+    if (isBlank(cells[place])) continue
+    const read = readValue(parameter, cells[place])
+    if (isFault(read)) refuse(read, name, place + 1)
+    else if (read instanceof Decimal) values.push(read)
   }
-  return { places, kept, lies: firstLine.lies }
+  const allRead = kept.length > 0 && values.length === kept.length
+  if (parameter.notAllZero === true && allRead && values.every((value) => value.isZero())) refuse({ code: 'allZero' }, name)
+  return values
 }
 
 interface Line { readonly cells: readonly unknown[]; readonly lies: 'row' | 'column' }
@@ -146,11 +150,6 @@ function firstCellError(values: readonly unknown[]): CellError | undefined {
 
 export function isBlank(value: unknown): boolean {
   return value === null || value === undefined || (typeof value === 'string' && value.trim() === '')
-}
-
-/** Excel hands an invocation object over behind the last argument; only what a user could type counts. */
-function isTyped(value: unknown): boolean {
-  return Array.isArray(value) || typeof value === 'number' || typeof value === 'boolean' || (typeof value === 'string' && value !== '')
 }
 
 function defaultOf(parameter: Parameter, args: Readonly<Record<string, Value | string | undefined>>): Value | string | undefined {

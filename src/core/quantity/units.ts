@@ -81,13 +81,6 @@ for (const dimension of ['volume', 'length', 'mass'] as const) {
   }
 }
 
-/** One symbol for each unit, for help pages and sentences. */
-export function unitSymbols(dimension: Dimension): readonly string[] {
-  if (dimension === 'massPerVolume') return ['kg/m3', 'g/L', 'lb/ft3', 'lb/yd3']
-  if (dimension === 'volumePerMass') return ['L/kg']
-  return rows[dimension].map(([symbol]) => symbol)
-}
-
 /** Reads "cu ft", "yd3", "kg/m3". */
 export function readUnit(text: string): Unit | UnitProblem {
   const spelling = plain(text)

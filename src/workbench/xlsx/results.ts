@@ -12,7 +12,7 @@ export interface SheetResults {
 
 export interface Result {
   readonly address: string
-  /** What stands before the cell in its row and above it in its column: "Peat and perlite, Cost per liner". */
+  /** What stands before the cell in its row, above it in its column and in a column of units: "Peat, Cost per liner, EUR". */
   readonly label: string
   readonly formula: string
   readonly value: string | number | boolean | null
@@ -70,13 +70,22 @@ function shownAs(result: CalculatedCell | undefined, cell: Cell | undefined): st
 }
 
 function labelOf(sheet: Sheet, { row, column }: Place): string {
-  const before = sheet.rows[row - 1]?.slice(0, column - 1).find(isText)
-  const above = sheet.rows.slice(0, row - 1).map((cells) => cells[column - 1]).filter(isText).at(-1)
-  return [before, above].flatMap((cell) => cell?.value === undefined ? [] : [String(cell.value).trim()]).join(', ')
+  const above = sheet.rows.slice(0, row - 1)
+  const cells = sheet.rows[row - 1] ?? []
+  const before = cells.slice(0, column - 1).find(isWords)
+  const heading = above.map((one) => one[column - 1]).filter(isWords).at(-1)
+  const unit = cells[above.filter((one) => one.some(headsUnits)).at(-1)?.findIndex(headsUnits) ?? -1]
+  const words = [before, heading, unit].filter(isWords).map((cell) => String(cell?.value).trim())
+  return [...new Set(words)].join(', ')
 }
 
-function isText(cell: Cell | undefined): boolean {
-  return typeof cell?.value === 'string' && cell.value.trim() !== ''
+function headsUnits(cell: Cell | undefined): boolean {
+  return typeof cell?.value === 'string' && cell.value.trim().toLowerCase() === 'unit'
+}
+
+/** A dash in an empty place says nothing. */
+function isWords(cell: Cell | undefined): boolean {
+  return typeof cell?.value === 'string' && /\p{L}/u.test(cell.value)
 }
 
 function cellAt(sheet: Sheet, { row, column }: Place): Cell | undefined {
