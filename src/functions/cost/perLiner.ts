@@ -10,10 +10,10 @@ export const perLiner = defineBySteps({
     costPerCutting: money('money per cutting', { text: 'cost of one cutting stuck' }),
     stageRates: shares({ text: 'the share that survives each stage (strike, potting on, grade-out), one cell a stage', above: 0, atMost: 1 }),
   },
-  result: { name: 'costPerLiner', text: 'cost per saleable liner', unit: 'money per liner' },
+  result: { name: 'costPerLiner', text: 'cost per saleable liner', unit: 'money per saleable liner' },
   steps: [
     ['rate', 'PRODUCT(stageRates)', 'share', 'share of the cuttings that becomes a saleable liner'],
-    ['costPerLiner', 'costPerCutting / rate', 'money per liner', 'the survivors bear the cost of all'],
+    ['costPerLiner', 'costPerCutting / rate', 'money per saleable liner', 'the survivors bear the cost of all'],
   ],
   examples: [
     { text: '0.50 with a tenth lost is 0.5556', given: [0.5, [0.9]], gives: 0.555555555555556, source: 'growertalks-shrinkage' },
