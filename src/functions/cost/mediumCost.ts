@@ -20,7 +20,7 @@ export const mediumCost = defineBySteps({
   steps: [
     ['litres', 'cuttingVolumeMl / 1000 / ((1 - settle) * (1 - spill))', 'L loose per cutting', 'loose medium for one cutting'],
     ['firstCost', 'litres * costPerLitre', 'money per cutting', 'medium for the first round'],
-    ['uses', 'IF(lossShare < 1E-15, rounds, (1 - (1 - lossShare) ^ rounds) / lossShare)', 'uses', 'rounds that one place lives to see'],
+    ['uses', 'IF(lossShare * 10 ^ 15 < 1, rounds, (1 - (1 - lossShare) ^ rounds) / lossShare)', 'uses', 'rounds that one place lives to see'],
     ['later', '(washCostPerCutting + topUpShare * firstCost) * (uses - 1)', 'money per cutting', 'washing and topping up of all later rounds'],
     ['mediumCost', '(firstCost + later) / uses', 'money per cutting', 'all of it over the uses'],
   ],

@@ -56,7 +56,7 @@ export const breakEven = defineByMethod({
   },
   plain: {
     formula: 'LET(roundsTried, SEQUENCE(mostRounds), keptEach, (1 - lossShare) / (1 + yearlyInterest) ^ (1 / roundsPerYear), '
-      + 'usesEach, IF(1 - keptEach < 1E-15, roundsTried, (1 - keptEach ^ roundsTried) / MAX(1 - keptEach, 1E-15)), '
+      + 'usesEach, IF((1 - keptEach) * 10 ^ 15 < 1, roundsTried, (1 - keptEach ^ roundsTried) / MAX(1 - keptEach, 10 ^ -15)), '
       + 'levelEach, (firstCost + (washCost + topUpShare * firstCost) * (usesEach - 1) - endValue * keptEach ^ roundsTried) / usesEach, '
       + 'MATCH(TRUE, ROUND(levelEach / reusableYield, 12) <= ROUND(singleUseCost / singleUseYield, 12), 0))',
   },

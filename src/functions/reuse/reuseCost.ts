@@ -20,8 +20,9 @@ export const reuseCost = defineBySteps({
   steps: [
     ['growth', '(1 + yearlyInterest) ^ (1 / roundsPerYear)', 'per round', 'what 1 grows to with interest until the next round'],
     ['kept', '(1 - lossShare) / growth', 'per round', 'what the next round counts today, for a unit in use now'],
-    // Below 1E-15 the quotient would be dust over dust; the plain count is then right to 15 digits.
-    ['uses', 'IF(1 - kept < 1E-15, rounds, (1 - kept ^ rounds) / (1 - kept))', 'uses', 'uses of one unit bought, discounted'],
+    // Below 10^-15 the quotient would be dust over dust, and the plain count is right to 15 digits. Not written as
+    // 1E-15: the workbench's grid reads a number with an exponent as a text, and compares it as one.
+    ['uses', 'IF((1 - kept) * 10 ^ 15 < 1, rounds, (1 - kept ^ rounds) / (1 - kept))', 'uses', 'uses of one unit bought, discounted'],
     ['later', '(washCost + topUpShare * firstCost) * (uses - 1)', 'money', 'washing and topping up of all later rounds, today'],
     ['back', 'endValue * kept ^ rounds', 'money', 'end value of the survivors, today'],
     ['levelCost', '(firstCost + later - back) / uses', 'money per unit and round', 'all of it over the uses'],
