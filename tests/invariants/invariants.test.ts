@@ -35,6 +35,15 @@ describe('buying', () => {
     }), { numRuns: 400 })
   })
 
+  test('a stock of exactly the need, or of all but one bag, is not short by the dust of a sum in binary', () => {
+    fc.assert(fc.property(fc.integer({ min: 1, max: 200 }), fc.integer({ min: 10, max: 999 }), (count, tenths) => {
+      let need = 0
+      for (let bag = 0; bag < count; bag++) need += tenths / 10
+      expect(value('BAGS', need, tenths / 10, 1, count * tenths / 10)).toBe(0)
+      expect(value('BAGS', need, tenths / 10, 1, (count - 1) * tenths / 10)).toBe(1)
+    }), { numRuns: 400 })
+  })
+
   test('waste, delivery and a smaller expansion never make a litre cheaper', () => {
     fc.assert(fc.property(cents(100), cents(300), permille(1000, 3000), cents(10), permille(0, 900), (price, volume, expansion, delivery, waste) => {
       const plain = value('PACKPRICE', price, volume, expansion)

@@ -12,9 +12,15 @@ function dustOf(value: Decimal): Decimal {
   return Decimal.min(value.abs().mul(dustShare), mostDust)
 }
 
+/**
+ * No count grows by less than this, which is also what the plain Excel formula rounds away: a need less a stock that
+ * all but covers it is small, and yet carries the dust of the two large sums.
+ */
+const leastDustOfCount = new Decimal('5e-10')
+
 /** The least whole number that is not below the value, but for dust: 5.000000000001 is 5, 5.0000001 is 6. */
 export function roundUpToWhole(value: Decimal): Decimal {
-  return value.sub(dustOf(value)).ceil()
+  return value.sub(Decimal.max(dustOf(value), leastDustOfCount)).ceil()
 }
 
 /** Whether an amount is at most the other, but for dust: an exact tie of sums counts as reached. */
