@@ -7,6 +7,7 @@ import { plainFormula } from '../../src/derived/plainFormula'
 import { catalogue } from '../../src/functions/catalogue'
 import { calculateBook } from '../../src/workbench/engine/calculate'
 import type { Book, Cell } from '../../src/workbook/book'
+import type { CalculatedCell } from '../../src/workbook/calculated'
 
 const callsOfEach = 60
 /** A range of a call takes this many cells of its row. */
@@ -49,6 +50,13 @@ function callInRow(definition: Definition, row: number): fc.Arbitrary<Call> {
   })
 }
 
+/** The engine gives #REF! for a SEQUENCE that reaches below the sheet's last row, so empty rows follow. */
+async function calculated(rows: Book['sheets'][number]['rows']): Promise<ReadonlyMap<string, CalculatedCell>> {
+  const room = Array.from({ length: 250 }, (): Cell[] => [{ value: '' }])
+  const book: Book = { sheets: [{ name: 'Calls', widths: [], frozenRows: 0, frozenColumns: 0, rows: [...rows, ...room] }], names: [] }
+  return (await calculateBook(book)).sheets[0]!.cells
+}
+
 const withFormula = catalogue.filter((definition) => 'formula' in plainFormula(definition, Object.keys(definition.parameters).map((_, index) => `A${index + 1}`)))
 
 test('all but CUTTINGS and UNITS have a plain formula, and those two say why not', () => {
@@ -65,12 +73,9 @@ test.each(withFormula.map((definition) => [definition.id, definition] as const))
     const whole = (formula: string) => definition.result.like === undefined ? formula : `=SUM(${formula.slice(1)})`
     return [{ formula: whole(`=STICK.${id}(${argumentTexts.join(',')})`) }, { formula: whole(plain.formula) }, ...cells]
   })
-  // The engine gives #REF! for a SEQUENCE that is longer than the sheet.
-  while (rows.length < 250) rows.push([{ value: '' }])
-  const book: Book = { sheets: [{ name: 'Calls', widths: [], frozenRows: 0, frozenColumns: 0, rows }], names: [] }
-  const { cells } = (await calculateBook(book)).sheets[0]!
+  const cells = await calculated(rows)
   let numbers = 0
-  rows.slice(0, callsOfEach).forEach((row, index) => {
+  rows.forEach((row, index) => {
     const [ours, plain] = [cells.get(`A${index + 1}`), cells.get(`B${index + 1}`)]
     const what = `${row[0]?.formula ?? ''} beside ${row[1]?.formula ?? ''} of ${row.slice(2).map((cell) => cell?.value ?? 'blank').join(' ')}`
     // A refusal has no plain twin, and an answer that does not exist is #N/A on both sides.
@@ -81,4 +86,39 @@ test.each(withFormula.map((definition) => [definition.id, definition] as const))
     expect(Math.abs(plain.value - ours.value), what).toBeLessThanOrEqual(1e-9 * Math.abs(ours.value) + 1e-12)
   })
   expect(numbers, 'numbers that were compared').toBeGreaterThan(callsOfEach / 4)
+})
+
+function numberIn(cell: CalculatedCell | undefined): number {
+  if (typeof cell?.value !== 'number') throw new Error(`no number, but ${JSON.stringify(cell)}`)
+  return cell.value
+}
+
+/** What the function and its plain formula give for arguments that are typed numbers, one call a row. */
+async function besideEachOther(id: string, calls: readonly (readonly number[])[]): Promise<readonly (readonly [number, number])[]> {
+  const definition = catalogue.find((one) => one.id === id)!
+  const rows = calls.map((given) => {
+    const texts = given.map(String)
+    const plain = plainFormula(definition, texts)
+    if (!('formula' in plain)) throw new Error(plain.reason)
+    return [{ formula: `=STICK.${id}(${texts.join(',')})` }, { formula: plain.formula }]
+  })
+  const cells = await calculated(rows)
+  return rows.map((_, index) => [numberIn(cells.get(`A${index + 1}`)), numberIn(cells.get(`B${index + 1}`))] as const)
+}
+
+test('an exact tie counts as reached in the plain formula of BREAKEVEN as in the function, for small money and for large', async () => {
+  // Over so many rounds first cost and washing come to exactly single use, as the sheet shows it in 15 digits.
+  const ties = [0.001, 1, 1000, 100_000].flatMap((scale) => [2, 7, 9, 13, 46, 56].map((rounds) => ({ scale, rounds })))
+  const calls = ties.map(({ scale, rounds }) => {
+    const [firstCost, washCost] = [Number((600 * scale).toPrecision(15)), Number((0.34 * scale).toPrecision(15))]
+    return [Number(((firstCost - washCost) / rounds + washCost).toPrecision(15)), firstCost, washCost]
+  })
+  const given = await besideEachOther('BREAKEVEN', calls)
+  ties.forEach(({ rounds }, index) => expect(given[index], calls[index]!.join(' ')).toEqual([rounds, rounds]))
+})
+
+test('the dust that a stock leaves of a sum of the very need buys no bag in the plain formula of BAGS nor in the function', async () => {
+  const needs = [23.7, 49.8, 0.1, 12.3].map((part) => ({ need: Array<number>(75).fill(part).reduce((sum, one) => sum + one), stock: Number((75 * part).toPrecision(15)) }))
+  const given = await besideEachOther('BAGS', needs.map(({ need, stock }) => [need, 60, 1, stock]))
+  for (const bags of given.flat()) expect(bags).toBeCloseTo(0, 12)
 })

@@ -55,10 +55,11 @@ export const breakEven = defineByMethod({
     return answer(enough)
   },
   plain: {
+    // A share of 10^-12 is binary dust, as in isAtMost: a tie of small money and of large money is reached alike.
     formula: 'LET(roundsTried, SEQUENCE(mostRounds), keptEach, (1 - lossShare) / (1 + yearlyInterest) ^ (1 / roundsPerYear), '
       + 'usesEach, IF((1 - keptEach) * 10 ^ 15 < 1, roundsTried, (1 - keptEach ^ roundsTried) / MAX(1 - keptEach, 10 ^ -15)), '
       + 'levelEach, (firstCost + (washCost + topUpShare * firstCost) * (usesEach - 1) - endValue * keptEach ^ roundsTried) / usesEach, '
-      + 'MATCH(TRUE, ROUND(levelEach / reusableYield, 12) <= ROUND(singleUseCost / singleUseYield, 12), 0))',
+      + 'MATCH(TRUE, levelEach / reusableYield <= singleUseCost / singleUseYield * (1 + 10 ^ -12), 0))',
   },
   examples: [
     { text: 'First cost 1,000, washing 50, 5 % topped up, single use 200', given: [200, 1000, 50, 0.05], gives: 9, source: 'definition' },
