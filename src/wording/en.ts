@@ -71,8 +71,8 @@ const refusals: RefusalWords = {
 }
 
 const noAnswers: NoAnswerWords = {
-  neverPays: ({ least, singleUse }) => `Reuse never catches up: however often, washing, topping up and loss keep it at ${least} a round or more, and single use costs ${singleUse}. Lower washCost, topUpShare or lossShare, or stay with single use.`,
-  paysTooLate: ({ mostRounds, level, singleUse }) => `Reuse does not pay within ${mostRounds} rounds: by then it costs ${level} a round, and single use ${singleUse}. Raise mostRounds if the medium lasts longer.`,
+  neverPays: ({ least, singleUse }) => `Reuse never catches up: however often, washing, topping up and loss keep it at ${least} a round or more, and single use costs ${singleUse} for as many liners. Lower washCost, topUpShare or lossShare, or stay with single use.`,
+  paysTooLate: ({ mostRounds, level, singleUse }) => `Reuse does not pay within ${mostRounds} rounds: by then it costs ${level} a round, and single use ${singleUse} for as many liners. Raise mostRounds if the medium lasts longer.`,
   needsTooMany: ({ most }) => `Not even ${most} cuttings reach this confidence. Lower the confidence, or check stageRates and batchSpread.`,
 }
 

@@ -38,3 +38,9 @@ test('reuse that pays, but later than it can last, says the last round and both 
   // (2.40 + 5 x 0.12) / 6 = 0.50
   expect(sentence).toContain('within 6 rounds: by then it costs 0.5 a round, and single use 0.45')
 })
+
+test('where the yields differ, the sentence says that single use is counted for as many liners', () => {
+  // 0.10 at a yield of 0.5 is 0.20 for what the reusable brings at a yield of 1.
+  expect(refusal('BREAKEVEN', 0.1, 2.4, 0.12, 0, 0.14, 0, 0, 1, 200, 0.5, 1).sentence).toContain('and single use costs 0.2 for as many liners.')
+  expect(refusal('BREAKEVEN', 0.1, 2.4, 0.12, 0, 0, 0, 0, 1, 6, 0.5, 1).sentence).toContain('and single use 0.2 for as many liners.')
+})
