@@ -3,6 +3,7 @@ import { CellValueType, type ICellData, type IStyleData, type IWorkbookData, typ
 import type { IDefinedNameMapItem } from '@univerjs/engine-formula'
 import type { Book, Cell, CellContent, Look, Sheet } from '../../workbook/book'
 import { address } from './address'
+import { formulaForGrid } from './formulaForGrid'
 import { lookStyles } from './looks'
 
 /** What the grid has no place of its own for; it stays with the cell. */
@@ -104,7 +105,7 @@ function toGridSheet(sheet: Sheet, id: string, styles: Map<string, IStyleData>, 
 function toGridCell(cell: Cell, styles: Map<string, IStyleData>): ICellData {
   const kept: KeptWithCell = { ...(cell.look && { look: cell.look }), ...(cell.spills && { spills: true }) }
   return {
-    ...(cell.formula === undefined ? (cell.value === undefined ? {} : toGridContent(cell.value)) : { f: cell.formula }),
+    ...(cell.formula === undefined ? (cell.value === undefined ? {} : toGridContent(cell.value)) : { f: formulaForGrid(cell.formula) }),
     ...styleOf(cell, styles),
     ...(Object.keys(kept).length > 0 && { custom: kept }),
   }
