@@ -4,6 +4,7 @@ import { EsbuildPlugin } from 'esbuild-loader'
 import HtmlWebpackPlugin from 'html-webpack-plugin'
 import MiniCssExtractPlugin from 'mini-css-extract-plugin'
 import { tsImport } from 'tsx/esm/api'
+import webpack from 'webpack'
 
 const root = import.meta.dirname
 const target = 'es2022'
@@ -33,6 +34,8 @@ function page(filename, chunks) {
   return new HtmlWebpackPlugin({ filename, chunks, chunksSortMode: 'manual', template: `src/start/${chunks.at(-1)}.html` })
 }
 
+const globals = 'Math, String, Number, Object, Array'
+
 export default {
   mode: 'production',
   context: root,
@@ -56,6 +59,9 @@ export default {
   performance: { hints: false },
   plugins: [
     new MiniCssExtractPlugin(),
+    // A host that evaluates the functions in a sandbox looks every global up anew; as parameters they are three times as fast.
+    new webpack.BannerPlugin({ banner: `(function(${globals}){`, raw: true, entryOnly: true, test: /^functions\.js$/ }),
+    new webpack.BannerPlugin({ banner: `})(${globals})`, raw: true, footer: true, entryOnly: true, test: /^functions\.js$/ }),
     // The functions are registered before the pane loads, so that cells need not wait for it.
     page('taskpane.html', ['functions', 'taskpane']),
     page('workbench.html', ['workbench']),
