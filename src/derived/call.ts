@@ -3,13 +3,13 @@
  * wrapper of every cell function in both hosts.
  */
 import type { Definition } from '../core/definition/definition'
-import { evaluate, type CellResult } from '../core/definition/evaluate'
+import { evaluate, type Answer } from '../core/definition/evaluate'
 import { sentence } from '../wording/en'
 
-export type { CellResult }
+export type { Answer }
 
 export type CallOutcome =
-  | { readonly kind: 'value'; readonly value: CellResult }
+  | { readonly kind: 'value'; readonly value: Answer }
   /** Excel shows a function's sentence for these two error values alone. */
   | { readonly kind: 'error'; readonly code: '#VALUE!' | '#N/A'; readonly sentence: string }
   /** An error value of an input cell, which comes through as it is. */

@@ -13,9 +13,11 @@ export function exampleFormula(definition: Definition, example: Example): string
 /** An argument as it stands in a formula; nothing where it is left out. */
 export function argumentText(argument: ExampleArgument): string {
   if (argument === null) return ''
-  if (typeof argument === 'number') return numberText(argument)
-  if (typeof argument === 'string') return `"${argument.replaceAll('"', '""')}"`
-  return `{${argument.map(numberText).join(';')}}`
+  return typeof argument === 'object' ? `{${argument.map(constantText).join(';')}}` : constantText(argument)
+}
+
+function constantText(value: number | string): string {
+  return typeof value === 'number' ? numberText(value) : `"${value.replaceAll('"', '""')}"`
 }
 
 /** A spreadsheet writes an exponent with a capital E. */

@@ -3,7 +3,7 @@
  * Parameters are of type "any" so that blanks, texts with units and wrong kinds reach the argument reader, which
  * has a sentence for each; a typed parameter would be refused by Excel without one.
  */
-import type { Definition } from '../core/definition/definition'
+import { fillsOneCell, type Definition } from '../core/definition/definition'
 import { takesText } from './parameterText'
 
 /** Where the add-in is served while it is developed; a store wants all files on one domain. */
@@ -19,7 +19,7 @@ interface FunctionEntry {
   readonly description: string
   readonly helpUrl: string
   readonly parameters: readonly ParameterEntry[]
-  readonly result: { readonly type: 'number'; readonly dimensionality: 'scalar' | 'matrix' }
+  readonly result: { readonly type: 'number' | 'any'; readonly dimensionality: 'scalar' | 'matrix' }
 }
 
 interface ParameterEntry {
@@ -47,6 +47,6 @@ function entryOf({ id, summary, parameters, result }: Definition, address: strin
       dimensionality: parameter.shape === 'line' ? 'matrix' : 'scalar',
       ...(parameter.optional ? { optional: true as const } : {}),
     })),
-    result: { type: 'number', dimensionality: result.like === undefined ? 'scalar' : 'matrix' },
+    result: { type: result.columns === undefined ? 'number' : 'any', dimensionality: fillsOneCell(result) ? 'scalar' : 'matrix' },
   }
 }

@@ -1,5 +1,5 @@
 /** The help page of each cell function, and the list of all: what Excel opens from its function dialogue. */
-import type { Definition, Example } from '../core/definition/definition'
+import type { Column, Definition, Example } from '../core/definition/definition'
 import { bibliography } from '../sources/bibliography'
 import { cautionFor } from '../wording/cautions'
 import { subjectNames } from '../wording/subjects'
@@ -21,6 +21,7 @@ export function helpPage(definition: Definition): string {
 ${table(['Argument', 'What it is', 'What may be typed'], Object.entries(parameters).map(([name, parameter]) => [code(name), escaped(parameter.text), escaped(takesText(parameter))]))}
 <h2>What it gives</h2>
 <p>${escaped(result.text)} (${escaped(result.unit)}).</p>
+${columnsSection(result.columns)}
 <p>${escaped(convention)}</p>
 ${caution === undefined ? '' : `<h2>Take care</h2>\n<p>${escaped(caution)}</p>`}
 <h2>Examples</h2>
@@ -43,8 +44,18 @@ ${table(['Function', 'Subject', 'What it gives'], catalogue.map((definition) => 
 
 function exampleRow(definition: Definition, example: Example): readonly string[] {
   const { title, detail } = bibliography[example.source]
-  const gives = Array.isArray(example.gives) ? example.gives.map((row: readonly number[]) => row.join(' ')).join('; ') : String(example.gives)
-  return [code(exampleFormula(definition, example)), escaped(gives), escaped(example.text), escaped(`${title}: ${detail}`)]
+  return [code(exampleFormula(definition, example)), givesText(definition, example), escaped(example.text), escaped(`${title}: ${detail}`)]
+}
+
+function givesText({ result }: Definition, { gives }: Example): string {
+  if (typeof gives === 'number') return String(gives)
+  if (result.columns === undefined) return escaped(gives.map((row) => row.join(' ')).join('; '))
+  return table(result.columns.map(({ heading }) => escaped(heading)), gives.map((row) => row.map((cell) => escaped(String(cell)))))
+}
+
+function columnsSection(columns: readonly Column[] | undefined): string {
+  if (columns === undefined) return ''
+  return table(['Column', 'What it is', 'Unit'], columns.map(({ heading, text, unit }) => [escaped(heading), escaped(text), escaped(unit)]))
 }
 
 function workingSection(working: Working): string {

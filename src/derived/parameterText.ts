@@ -29,13 +29,18 @@ export function defaultText(parameter: Parameter): string | undefined {
 /** All of it on one line: "mL or text with its unit, above 0", "share (0.15 or 15%), 0 to below 1; left out, it is 0". */
 export function takesText(parameter: Parameter): string {
   const taken = [
-    ...(parameter.shape === 'line' ? ['a row or column'] : []),
+    ...shapeText(parameter),
     ...unitText(parameter),
     rangeText(parameter),
   ].join(', ')
   if (!parameter.optional) return taken
   const fallback = defaultText(parameter)
   return fallback === undefined ? `${taken}; may be left out` : `${taken}; left out, it is ${fallback}`
+}
+
+function shapeText({ shape, oneForAll }: Parameter): readonly string[] {
+  if (shape === 'cell') return []
+  return [oneForAll === true ? 'one cell for all, or a row or column' : 'a row or column']
 }
 
 /** Nothing where another argument says the unit, and nothing for text. */

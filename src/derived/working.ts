@@ -10,8 +10,8 @@ export type Working =
   | { readonly refused: readonly string[] }
   | { readonly cellError: string }
 
-/** Several values stand for a row or column of cells. */
-type Shown = number | string | readonly number[]
+/** Several values stand for a row or column of cells; a blank one is an empty text. */
+type Shown = number | string | readonly (number | string)[]
 
 export interface WorkingInput {
   readonly name: string
@@ -42,7 +42,10 @@ export function workingOf(definition: Definition, given: readonly unknown[]): Wo
   return { inputs, steps, convention: definition.convention }
 }
 
-function shown(value: Decimal | readonly Decimal[] | string): Shown {
-  if (typeof value === 'string') return value
-  return value instanceof Decimal ? value.toNumber() : value.map((one) => one.toNumber())
+function shown(value: Decimal | string | readonly (Decimal | string | undefined)[]): Shown {
+  return value instanceof Decimal || typeof value === 'string' ? shownCell(value) : value.map(shownCell)
+}
+
+function shownCell(value: Decimal | string | undefined): number | string {
+  return value instanceof Decimal ? value.toNumber() : value ?? ''
 }

@@ -1,7 +1,7 @@
 /** Registers the cell functions with Excel. It needs the global CustomFunctions and nothing else: no DOM, no Office. */
 import type { CellError } from '../core/definition/problem'
 import type { Definition } from '../core/definition/definition'
-import { call, type CellResult } from '../derived/call'
+import { call, type Answer } from '../derived/call'
 
 /** Excel calls functions as soon as the page is loaded, so this must run while the script is evaluated. */
 export function associateFunctions(definitions: readonly Definition[]): void {
@@ -10,7 +10,7 @@ export function associateFunctions(definitions: readonly Definition[]): void {
   }
 }
 
-function answer(definition: Definition, given: readonly unknown[]): CellResult {
+function answer(definition: Definition, given: readonly unknown[]): Answer {
   const outcome = call(definition, withoutInvocation(definition, given).map(fromExcel))
   switch (outcome.kind) {
     case 'value': return outcome.value

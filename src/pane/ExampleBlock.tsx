@@ -1,6 +1,6 @@
 import { Button, makeStyles, mergeClasses, tokens } from '@fluentui/react-components'
 import { useId, useState } from 'react'
-import type { Definition, Example } from '../core/definition/definition'
+import type { Column, Definition, Example } from '../core/definition/definition'
 import { exampleFormula } from '../derived/exampleFormula'
 import { bibliography, type Source } from '../sources/bibliography'
 import type { SelectedCell, WorkbookPort } from '../workbook/port'
@@ -27,6 +27,14 @@ const useStyles = makeStyles({
     fontSize: tokens.fontSizeBase200,
     lineHeight: tokens.lineHeightBase300,
   },
+  wide: { overflowX: 'auto' },
+  table: { borderCollapse: 'collapse', fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
+  cell: {
+    padding: `${tokens.spacingVerticalXXS} ${tokens.spacingHorizontalS} ${tokens.spacingVerticalXXS} 0`,
+    textAlign: 'left',
+    borderBottom: `${tokens.strokeWidthThin} solid ${tokens.colorNeutralStroke2}`,
+  },
+  number: { textAlign: 'right', fontVariantNumeric: 'tabular-nums' },
   small: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
   button: { alignSelf: 'flex-start' },
   done: { color: tokens.colorBrandForeground1 },
@@ -55,12 +63,14 @@ export function ExampleBlock({ definition, example, port, cell }: ExampleBlockPr
     <div className={styles.example}>
       <p className={styles.line}>{example.text}</p>
       <code id={formulaId} className={styles.formula}>{formula}</code>
-      <p className={styles.line}>gives {givesText(example.gives)} {definition.result.unit}</p>
+      {definition.result.columns === undefined
+        ? <p className={styles.line}>gives {givesText(example.gives)} {definition.result.unit}</p>
+        : <ExampleTable columns={definition.result.columns} rows={rowsOf(example.gives)} />}
       <p className={styles.small}>Source: {sourceText(example.source)}</p>
       <Button className={styles.button} appearance="primary" size="small" aria-describedby={`${formulaId} ${noteId}`} onClick={put}>
         Put into the selected cell
       </Button>
-      <p id={noteId} className={styles.small}>{targetText(cell, example.gives)}</p>
+      <p id={noteId} className={styles.small}>{targetText(cell, definition, example.gives)}</p>
       <p role="status" className={mergeClasses(styles.small, outcome !== undefined && (outcome.done ? styles.done : styles.refused))}>
         {outcome?.sentence}
       </p>
@@ -68,8 +78,34 @@ export function ExampleBlock({ definition, example, port, cell }: ExampleBlockPr
   )
 }
 
-function targetText(cell: SelectedCell | undefined, gives: Example['gives']): string {
-  const size = typeof gives === 'number' ? '' : ` It fills ${counted(gives.length, 'row')} and ${counted(gives[0]?.length ?? 0, 'column')} from there.`
+/** A table as it will stand in the sheet. */
+function ExampleTable({ columns, rows }: { readonly columns: readonly Column[]; readonly rows: Rows }) {
+  const styles = useStyles()
+  return (
+    <div className={styles.wide} tabIndex={0} role="region" aria-label="The table that it gives">
+      <table className={styles.table}>
+        <thead>
+          <tr>{columns.map(({ heading, unit }) => <th key={heading} scope="col" title={unit} className={styles.cell}>{heading}</th>)}</tr>
+        </thead>
+        <tbody>
+          {rows.map((row, index) => (
+            <tr key={index}>{row.map((value, column) => <td key={column} className={mergeClasses(styles.cell, typeof value === 'number' && styles.number)}>{valueText(value)}</td>)}</tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  )
+}
+
+type Rows = readonly (readonly (number | string)[])[]
+
+function rowsOf(gives: Example['gives']): Rows {
+  return typeof gives === 'number' ? [[gives]] : gives
+}
+
+function targetText(cell: SelectedCell | undefined, { result }: Definition, gives: Example['gives']): string {
+  const headings = result.columns === undefined ? 0 : 1
+  const size = typeof gives === 'number' ? '' : ` It fills ${counted(gives.length + headings, 'row')} and ${counted(gives[0]?.length ?? 0, 'column')} from there.`
   if (cell === undefined) return `Select a cell in the sheet first.${size}`
   return isEmptyCell(cell) ? `${placeText(cell)} is empty.${size}` : `This replaces what ${placeText(cell)} holds now.${size}`
 }
@@ -82,8 +118,11 @@ function counted(count: number, noun: string): string {
 const shownDigits = 10
 
 function givesText(gives: Example['gives']): string {
-  const rows = typeof gives === 'number' ? [[gives]] : gives
-  return rows.map((row) => row.map((value) => value.toLocaleString('en-US', { maximumSignificantDigits: shownDigits })).join(', ')).join('; ')
+  return rowsOf(gives).map((row) => row.map(valueText).join(', ')).join('; ')
+}
+
+function valueText(value: number | string): string {
+  return typeof value === 'number' ? value.toLocaleString('en-US', { maximumSignificantDigits: shownDigits }) : value
 }
 
 function sourceText(key: string): string {

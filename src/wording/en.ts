@@ -66,6 +66,17 @@ const refusals: RefusalWords = {
   blankInRow: (_, { place, type }) => `${place} is blank, while other ranges have a value there. ${type} Or clear the whole row.`,
   allZero: (_, { name, type }) => `${name} adds up to 0; at least one must be above 0. ${type}`,
   sharesExclude: ({ other, value, limit }, { name }) => `${name} must be below ${limit} with the ${other} given; it is ${value}. Type a smaller one, or leave it out.`,
+  aboveOther: ({ value, other, otherValue }, { place }) => `${place} is ${value} and ${other} beside it is ${otherValue}; it may not be above it. Check both cells.`,
+  tooFewRows: ({ got, least }, { name }) => `${name} has ${rows(got)}; it takes ${least} or more. Point it at a longer range.`,
+  needsOther: ({ other }, { place }) => `${place} has a value, and ${other} beside it is blank. Type both, or clear both.`,
+  functionUnknown: ({ value, known }, { name }) => `${name} is ${quoted(value)}, which is not a function that can be asked for here. Type one of ${known.join(', ')}.`,
+  argumentUnknown: ({ value, of, known }, { place }) => `${place} is ${quoted(value)}, which is no argument of ${of} that takes numbers. Type one of ${known.join(', ')}.`,
+  argumentMissing: ({ missing, of }, { name }) => `${name} lacks ${missing}, which ${of} needs. Add a row for it.`,
+  functionRefused: ({ of, problems }, { place, definition }) => {
+    const asked = definition.over?.find(({ id }) => id === of)
+    const why = asked === undefined ? '' : ` ${problems.map((problem) => sentence(problem, asked)).join(' ')}`
+    return `${place === '' ? '' : `${place} `}${of} refuses these numbers.${why}`
+  },
   tooManyArguments: ({ given, most }, { definition }) => `STICK.${definition.id} takes at most ${most} arguments; it got ${given}. Remove the last.`,
   resultOutsideCells: (_, { definition }) => `The ${definition.result.name} would be larger or smaller than a cell can hold. Check the units of the inputs.`,
 }
@@ -73,6 +84,8 @@ const refusals: RefusalWords = {
 const noAnswers: NoAnswerWords = {
   neverPays: ({ least, singleUse }) => `Reuse never catches up: however often, washing, topping up and loss keep it at ${least} a round or more, and single use costs ${singleUse} for as many liners. Lower washCost, topUpShare or lossShare, or stay with single use.`,
   paysTooLate: ({ mostRounds, level, singleUse }) => `Reuse does not pay within ${mostRounds} rounds: by then it costs ${level} a round, and single use ${singleUse} for as many liners. Raise mostRounds if the medium lasts longer.`,
+  cannotCover: ({ needed, most }) => `All that is available gives ${most} L, and ${needed} L are needed. Raise available, add a pack, or lower the need.`,
+  surplusPays: ({ surplus, cost }) => `Every surplus cutting brings back ${surplus} on average and costs ${cost}, so more would always pay: bench and market set the limit. Lower valuePerSurplusLiner, or take CUTTINGS.`,
   needsTooMany: ({ most }) => `Not even ${most} cuttings reach this confidence. Lower the confidence, or check stageRates and batchSpread.`,
 }
 
@@ -94,7 +107,7 @@ function exampleOf(definition: Definition, name: string): string {
   const index = Object.keys(definition.parameters).indexOf(name)
   for (const { given } of definition.examples) {
     const argument = given[index]
-    const first = Array.isArray(argument) ? (argument as readonly number[])[0] : argument
+    const first = Array.isArray(argument) ? (argument as readonly (number | string)[])[0] : argument
     if (typeof first === 'number') return String(first)
     if (typeof first === 'string') return definition.parameters[name]?.takes === 'text' ? first : String(parseFloat(first))
   }
@@ -139,6 +152,10 @@ function quoted(text: string): string {
 
 function size(rows: number, columns: number): string {
   return `${rows} by ${columns} cells`
+}
+
+function rows(length: number): string {
+  return length === 1 ? '1 row' : `${length} rows`
 }
 
 function cells(length: number): string {

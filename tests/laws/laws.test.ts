@@ -4,15 +4,17 @@ import type { Example } from '../../src/core/definition/definition'
 import { isBlank } from '../../src/core/definition/readArguments'
 import { functionsJson } from '../../src/derived/functionsJson'
 import { helpPage } from '../../src/derived/helpPage'
-import { call } from '../../src/derived/call'
+import { call, type Answer } from '../../src/derived/call'
 import { workingOf } from '../../src/derived/working'
 import { catalogue } from '../../src/functions/catalogue'
 import { bibliography } from '../../src/sources/bibliography'
 
-test('the catalogue holds the nineteen functions of the first season', () => {
+test('the catalogue holds every function of the contract with saved workbooks, and no other', () => {
   expect(catalogue.map(({ id }) => id).sort()).toEqual([
-    'BAGS', 'BEDFILL', 'BLENDCOST', 'BLENDPARTS', 'BLENDWEIGHT', 'BLOCKS', 'BREAKEVEN', 'CELLVOLUME', 'CUTTINGS', 'FILL',
-    'MEDIUMCOST', 'PACKPRICE', 'PERLINER', 'REUSECOST', 'ROUNDCELL', 'TRAYS', 'UNITS', 'WATER', 'WEIGHTTOLITRES',
+    'BAGS', 'BATCHSPREAD', 'BEDFILL', 'BENCHCOST', 'BLENDCOST', 'BLENDPARTS', 'BLENDWEIGHT', 'BLOCKS', 'BREAKEVEN', 'BUYPLAN',
+    'CELLVOLUME', 'COMPARE', 'CUTTINGS', 'FILL', 'LABOURCOST', 'LINERCOST', 'LINERPRICE', 'MEDIUMCOST', 'ODDS', 'OVERSTICK',
+    'PACKPRICE', 'PERLINER', 'QUOTE', 'REUSECOST', 'REUSELEDGER', 'ROOTINGCOST', 'ROUNDCELL', 'STOCKPLAN', 'SWINGS', 'TRAYS',
+    'UNITS', 'VARIANCE', 'WATER', 'WEIGHTTOLITRES',
   ])
 })
 
@@ -23,11 +25,21 @@ describe.each(catalogue.map((definition) => [definition.id, definition] as const
   const withArgument = (name: string, argument: unknown) => (
     call(definition, names.map((one, index) => one === name ? argument : inCells(first.given[index] ?? null, 'column')))
   )
+  /** How many cells the ranges of the first example have. */
+  const places = Math.max(1, ...names.map((name, index) => {
+    const argument = first.given[index]
+    return Array.isArray(argument) && definition.parameters[name]!.shape === 'line' ? argument.length : 1
+  }))
+  /** The range of the first example without its first cell; blank cells where the example has no such range. */
+  const restOfRange = (name: string): unknown[][] => {
+    const example = first.given[names.indexOf(name)]
+    if (Array.isArray(example)) return (example as readonly unknown[]).slice(1).map((one) => [one])
+    return Array.from({ length: definition.parameters[name]!.oneForAll === true ? 0 : places - 1 }, () => [null])
+  }
   /** Puts a wrong value into the cell, or into the first cell of the range, that the argument points to. */
   const sentenceFor = (name: string, wrong: unknown): string => {
-    const example = first.given[names.indexOf(name)]
-    const isRange = Array.isArray(example) && !Array.isArray(wrong) && !isBlank(wrong)
-    const argument = isRange ? [[wrong], ...example.slice(1).map((one: number) => [one])] : wrong
+    const isRange = definition.parameters[name]!.shape === 'line' && !Array.isArray(wrong) && !isBlank(wrong)
+    const argument = isRange ? [[wrong], ...restOfRange(name)] : wrong
     const outcome = withArgument(name, argument)
     if (outcome.kind !== 'error') throw new Error(`${name} took ${JSON.stringify(argument)}: ${JSON.stringify(outcome)}`)
     expect(outcome.code).toBe('#VALUE!')
@@ -40,7 +52,7 @@ describe.each(catalogue.map((definition) => [definition.id, definition] as const
     for (const lies of ['row', 'column'] as const) {
       const outcome = call(definition, example.given.map((argument) => inCells(argument, lies)))
       if (outcome.kind !== 'value') throw new Error(JSON.stringify(outcome))
-      expectClose(outcome.value, example, lies)
+      expectClose(outcome.value, example, lies, definition.result.columns !== undefined)
     }
     expect(bibliography).toHaveProperty(example.source)
   })
@@ -80,7 +92,10 @@ describe.each(catalogue.map((definition) => [definition.id, definition] as const
     const index = names.indexOf(name)
     const omitted = call(definition, first.given.slice(0, index).map((argument) => inCells(argument, 'column')))
     for (const blank of blanks) expect(call(definition, [...first.given.slice(0, index).map((argument) => inCells(argument, 'column')), ...Array<null>(Math.max(0, index - first.given.length)).fill(null), blank])).toEqual(omitted)
-    if (typeof parameter.default === 'number') expect(withArgument(name, parameter.default)).toEqual(withArgument(name, null))
+    const { default: fallback, shape } = parameter
+    if (typeof fallback !== 'number') return
+    const typed = shape === 'line' ? Array.from({ length: places }, () => [fallback]) : fallback
+    expect(withArgument(name, typed)).toEqual(withArgument(name, null))
   })
 
   test.each(names.filter((name) => definition.parameters[name]!.takes === 'number'))('%s: a text, a logical value, an infinity and a stranger unit are refused with what to type', (name) => {
@@ -147,31 +162,51 @@ describe.each(catalogue.map((definition) => [definition.id, definition] as const
     expect(page).not.toMatch(/undefined|NaN|\[object/)
   })
 
+  test('a blank cell of a range that may be left out is what the whole range would be, left out', () => {
+    for (const [name, parameter] of Object.entries(definition.parameters)) {
+      if (parameter.shape !== 'line' || !parameter.optional) continue
+      expect(withArgument(name, Array.from({ length: places }, () => ['']))).toEqual(withArgument(name, null))
+    }
+  })
+
   test('its working ends in the value, and names a unit with every number', () => {
     const working = workingOf(definition, first.given.map((argument) => inCells(argument, 'column')))
     if (!('steps' in working)) throw new Error(JSON.stringify(working))
     const given = call(definition, first.given.map((argument) => inCells(argument, 'column')))
-    const values = working.steps.map(({ value }) => Array.isArray(value) ? value.map((one: number) => [one]) : value)
-    expect(values).toContainEqual(given.kind === 'value' ? given.value : undefined)
+    if (definition.result.columns === undefined) {
+      const values = working.steps.map(({ value }) => Array.isArray(value) ? (value as readonly unknown[]).map((one) => [one]) : value)
+      expect(values).toContainEqual(given.kind === 'value' ? given.value : undefined)
+    } else {
+      const inTable = given.kind === 'value' && typeof given.value !== 'number' ? given.value.flat() : []
+      expect(inTable).toEqual(expect.arrayContaining([working.steps.at(-1)!.value].flat()))
+    }
     for (const { unit, text, formula } of working.steps) for (const words of [unit, text, formula]) expect(words, id).not.toBe('')
   })
 })
 
 function inCells(argument: Example['given'][number], lies: 'row' | 'column'): unknown {
   if (!Array.isArray(argument)) return argument
-  const numbers = argument as readonly number[]
-  return lies === 'row' ? [numbers] : numbers.map((one) => [one])
+  const cells = argument as readonly unknown[]
+  return lies === 'row' ? [cells] : cells.map((one) => [one])
 }
 
-function expectClose(got: number | readonly (readonly number[])[], { gives }: Example, lies: 'row' | 'column'): void {
+function expectClose(got: Answer, { gives }: Example, lies: 'row' | 'column', isTable: boolean): void {
   if (typeof gives === 'number') {
     if (typeof got !== 'number') throw new Error('a range instead of a number')
     expect(Math.abs(got - gives)).toBeLessThanOrEqual(Math.abs(gives) * 1e-12)
     return
   }
   if (typeof got === 'number') throw new Error('a number instead of a range')
-  expect(got.length, 'the result lies as its range lay').toBe(lies === 'row' ? 1 : gives.length)
-  got.flat().forEach((one, index) => expect(Math.abs(one - gives.flat()[index]!)).toBeLessThanOrEqual(1e-9))
+  const rows = isTable ? got.slice(1) : got
+  if (isTable) expect(rows.map((row) => row.length)).toEqual(gives.map((row) => row.length))
+  else expect(got.length, 'the result lies as its range lay').toBe(lies === 'row' ? 1 : gives.length)
+  const expected = gives.flat()
+  expect(rows.flat()).toHaveLength(expected.length)
+  rows.flat().forEach((one, index) => {
+    const wanted = expected[index]!
+    if (typeof wanted === 'number') expect(Math.abs(Number(one) - wanted), `cell ${index + 1}: ${one}`).toBeLessThanOrEqual(1e-9 + 1e-12 * Math.abs(wanted))
+    else expect(one).toBe(wanted)
+  })
 }
 
 function watched<T extends object>(args: T, used: Set<string>): T {

@@ -3,6 +3,7 @@
  * functions.json, the pane's texts, the help page, the working and the plain Excel formula.
  */
 import { compile, type Expression, type Value } from '../expression/expression'
+import type { Decimal } from '../quantity/decimal'
 import type { SourceKey } from '../../sources/bibliography'
 import type { Parameter } from './parameter'
 import type { NoAnswer, Refusal } from './problem'
@@ -20,9 +21,24 @@ export interface Result {
   readonly name: string
   readonly text: string
   readonly unit: string
-  /** Absent for one cell. `like` names the range whose shape the result takes. */
+  /** Set where the result is a range: `like` names the argument whose shape it takes. */
   readonly like?: string
+  /** Set where the result is a table: its columns, whose headings become its first row. */
+  readonly columns?: readonly Column[]
 }
+
+export function fillsOneCell({ like, columns }: Result): boolean {
+  return like === undefined && columns === undefined
+}
+
+export interface Column {
+  readonly heading: string
+  readonly text: string
+  readonly unit: string
+}
+
+/** The rows below the headings, each with as many cells as there are columns. */
+export type Table = readonly (readonly (Decimal | string)[])[]
 
 /** One line of a working: what was computed, how, and what came out. */
 export interface WorkingStep {
@@ -30,7 +46,7 @@ export interface WorkingStep {
   readonly text: string
   /** The rule in words or symbols, without "=". */
   readonly formula: string
-  readonly value: Value | string
+  readonly value: Value | string | readonly string[]
   readonly unit: string
 }
 
@@ -46,14 +62,16 @@ export interface Example {
   readonly text: string
   /** The arguments as they would be typed; a nested array is a range. */
   readonly given: readonly ExampleArgument[]
-  readonly gives: number | readonly (readonly number[])[]
+  /** A range as its rows; a table as its rows below the headings. */
+  readonly gives: number | readonly (readonly (number | string)[])[]
   readonly source: SourceKey
 }
 
-export type ExampleArgument = number | string | null | readonly number[]
+export type ExampleArgument = number | string | null | readonly (number | string)[]
 
 export type MethodResult =
   | { readonly value: Value; readonly working: () => readonly WorkingStep[] }
+  | { readonly table: Table; readonly working: () => readonly WorkingStep[] }
   | { readonly problem: RefusalWithoutKind | NoAnswer }
 
 type WithoutKind<T> = T extends unknown ? Omit<T, 'kind'> : never
@@ -78,6 +96,8 @@ export interface Definition {
   readonly result: Result
   readonly body: Body
   readonly examples: readonly Example[]
+  /** The functions that this one can be asked to compute, by name. */
+  readonly over?: readonly Definition[]
 }
 
 interface Draft<P extends Parameters> {
@@ -88,6 +108,7 @@ interface Draft<P extends Parameters> {
   readonly parameters: P
   readonly result: Result
   readonly examples: readonly Example[]
+  readonly over?: readonly Definition[]
 }
 
 type StepDraft = readonly [name: string, expression: string, unit: string, text: string]

@@ -23,8 +23,10 @@ export interface Parameter<Value = unknown> {
   readonly below?: number
   /** A range that is divided by its sum. */
   readonly notAllZero?: true
+  /** A range of which one cell stands for all: one price for every period. */
+  readonly oneForAll?: true
   readonly optional: boolean
-  /** The value of a missing argument, or the parameter whose value it takes then. */
+  /** The value of a missing argument, or of a blank cell in a range, or the parameter whose value it takes then. */
   readonly default?: number | { readonly sameAs: string }
   /** Never set: it carries the type that the argument has once it was read. */
   readonly value?: Value
@@ -37,6 +39,7 @@ interface Range {
   readonly below?: number
   readonly whole?: true
   readonly notAllZero?: true
+  readonly oneForAll?: true
 }
 
 interface Required { readonly text: string; readonly optional?: never; readonly default?: never }
@@ -45,11 +48,17 @@ interface Omittable { readonly text: string; readonly optional: true; readonly d
 type Need = Required | Defaulted | Omittable
 
 type Read<N extends Need, Value> = Parameter<N extends Omittable ? Value | undefined : Value>
+/** A range has a value for every place that counts; where it may be left out, its blank cells have none. */
+type ReadLine<N extends Need, Value> = Parameter<readonly (N extends Omittable ? Value | undefined : Value)[]>
 
 function build<N extends Need, Value>(need: N, rest: Omit<Parameter, 'text' | 'optional' | 'default' | 'value'>): Read<N, Value> {
   const optional = need.optional === true || need.default !== undefined
   const { text } = need
   return { ...rest, text, optional, ...(need.default === undefined ? {} : { default: need.default }) } as Read<N, Value>
+}
+
+function buildLine<N extends Need, Value>(need: N, rest: Omit<Parameter, 'text' | 'optional' | 'default' | 'value'>): ReadLine<N, Value> {
+  return build<N, Value>(need, rest) as Parameter as ReadLine<N, Value>
 }
 
 const cell = { takes: 'number', shape: 'cell' } as const
@@ -76,22 +85,32 @@ export function share<N extends Need>(need: N & Range): Read<N, Decimal> {
 }
 
 /** A row or a column of numbers. */
-export function numbers<N extends Need>(unit: string, need: N & Range): Read<N, readonly Decimal[]> {
-  return build<N, readonly Decimal[]>(need, { ...line, unit, ...limits({ atLeast: 0, ...need }) })
+export function numbers<N extends Need>(unit: string, need: N & Range): ReadLine<N, Decimal> {
+  return buildLine<N, Decimal>(need, { ...line, unit, ...limits({ atLeast: 0, ...need }) })
+}
+
+/** A row or a column of numbers of either sign. */
+export function signedNumbers<N extends Need>(unit: string, need: N & Range): ReadLine<N, Decimal> {
+  return buildLine<N, Decimal>(need, { ...line, unit, ...limits(need) })
 }
 
 /** A row or a column of quantities, each a number in `unit` or text with a unit. */
-export function quantities<N extends Need>(unit: string, need: N & Range): Read<N, readonly Decimal[]> {
-  return build<N, readonly Decimal[]>(need, { ...line, unit, dimension: unitOf(unit).dimension, ...limits(need) })
+export function quantities<N extends Need>(unit: string, need: N & Range): ReadLine<N, Decimal> {
+  return buildLine<N, Decimal>(need, { ...line, unit, dimension: unitOf(unit).dimension, ...limits(need) })
 }
 
 /** A row or a column of shares. */
-export function shares<N extends Need>(need: N & Range): Read<N, readonly Decimal[]> {
-  return build<N, readonly Decimal[]>(need, { ...line, unit: 'share', share: true, ...limits({ atLeast: 0, ...need }) })
+export function shares<N extends Need>(need: N & Range): ReadLine<N, Decimal> {
+  return buildLine<N, Decimal>(need, { ...line, unit: 'share', share: true, ...limits({ atLeast: 0, ...need }) })
 }
 
 export function text<N extends Need>(need: N): Read<N, string> {
   return build<N, string>(need, { takes: 'text', shape: 'cell', unit: 'text' })
+}
+
+/** A row or a column of names; a number in a cell is a name too. */
+export function texts<N extends Need>(need: N): ReadLine<N, string> {
+  return buildLine<N, string>(need, { takes: 'text', shape: 'line', unit: 'text' })
 }
 
 function limits(range: Range): Range {
@@ -102,5 +121,6 @@ function limits(range: Range): Range {
   if (range.below !== undefined) kept.below = range.below
   if (range.whole === true) kept.whole = true
   if (range.notAllZero === true) kept.notAllZero = true
+  if (range.oneForAll === true) kept.oneForAll = true
   return kept
 }

@@ -35,6 +35,16 @@ export type Refusal = (
   | { readonly code: 'blankInRow' }
   | { readonly code: 'allZero' }
   | { readonly code: 'sharesExclude'; readonly other: string; readonly value: string; readonly limit: string }
+  /** A value of a range that may not exceed the value beside it in another range. */
+  | { readonly code: 'aboveOther'; readonly value: string; readonly other: string; readonly otherValue: string }
+  | { readonly code: 'tooFewRows'; readonly got: number; readonly least: number }
+  /** Two arguments, or two cells of a row, of which one says nothing without the other. */
+  | { readonly code: 'needsOther'; readonly other: string }
+  | { readonly code: 'functionUnknown'; readonly value: string; readonly known: readonly string[] }
+  | { readonly code: 'argumentUnknown'; readonly value: string; readonly of: string; readonly known: readonly string[] }
+  | { readonly code: 'argumentMissing'; readonly missing: string; readonly of: string }
+  /** What a function said that this one computed by name. */
+  | { readonly code: 'functionRefused'; readonly of: string; readonly problems: readonly Problem[] }
   | { readonly code: 'tooManyArguments'; readonly given: number; readonly most: number }
   | { readonly code: 'resultOutsideCells' }
 ) & {
@@ -49,6 +59,8 @@ export type NoAnswer = (
   | { readonly code: 'neverPays'; readonly least: string; readonly singleUse: string }
   | { readonly code: 'paysTooLate'; readonly mostRounds: string; readonly level: string; readonly singleUse: string }
   | { readonly code: 'needsTooMany'; readonly most: string }
+  | { readonly code: 'cannotCover'; readonly needed: string; readonly most: string }
+  | { readonly code: 'surplusPays'; readonly surplus: string; readonly cost: string }
 ) & { readonly kind: 'noAnswer' }
 
 /** An error value that stood in an input cell. It comes through as that same error. */

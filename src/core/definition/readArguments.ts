@@ -19,8 +19,16 @@ export interface Layout {
   readonly lies: 'row' | 'column'
 }
 
+/** A value of a range, or nothing where its cell may be blank and is. */
+type ReadCells = readonly (Decimal | undefined)[] | readonly (string | undefined)[]
+
+/** The arguments as they were read: in each parameter's unit, defaults filled in. */
+export type ReadValues = Readonly<Record<string, Decimal | string | ReadCells | undefined>>
+
+type Reading = Record<string, Decimal | string | ReadCells | undefined>
+
 export type ReadArguments =
-  | { readonly args: Readonly<Record<string, Value | string | undefined>>; readonly layout: Layout | undefined }
+  | { readonly args: ReadValues; readonly layout: Layout | undefined }
   | { readonly problems: readonly Refusal[] }
   | { readonly cellError: CellError }
 
@@ -40,7 +48,7 @@ export function readArguments(parameters: Parameters, given: readonly unknown[])
   const extra = given.slice(names.length).filter((value) => !isBlank(value))
   if (extra.length > 0) refuse({ code: 'tooManyArguments', given: names.length + extra.length, most: names.length })
 
-  const args: Record<string, Value | string | undefined> = {}
+  const args: Reading = {}
   const lines = new Map<string, Line>()
   names.forEach((name, index) => {
     const parameter = parameters[name]!
@@ -75,50 +83,64 @@ export function readArguments(parameters: Parameters, given: readonly unknown[])
 type Refuse = (fault: Fault, parameter?: string, row?: number) => void
 
 /** Reads the ranges of the call place by place; they belong together, so they must be of one length. */
-function readLines(
-  parameters: Parameters,
-  lines: ReadonlyMap<string, Line>,
-  args: Record<string, Value | string | undefined>,
-  refuse: Refuse,
-): Layout | undefined {
-  const [first] = lines.values()
-  if (first === undefined || !areOfOneLength(lines, refuse)) return undefined
-  const kept = keptPlaces(lines, first.cells.length, refuse)
-  for (const [name, { cells }] of lines) args[name] = readLine(parameters[name]!, name, cells, kept, refuse)
+function readLines(parameters: Parameters, lines: ReadonlyMap<string, Line>, args: Reading, refuse: Refuse): Layout | undefined {
+  const standsForAll = (name: string, { cells }: Line) => parameters[name]!.oneForAll === true && cells.length === 1
+  const aligned = new Map([...lines].filter(([name, line]) => !standsForAll(name, line)))
+  const [first] = aligned.size > 0 ? aligned.values() : lines.values()
+  if (first === undefined || !areOfOneLength(aligned, refuse)) return undefined
+  const kept = keptPlaces(parameters, aligned, first.cells.length, refuse)
+  for (const [name, parameter] of Object.entries(parameters)) {
+    if (parameter.shape !== 'line') continue
+    const given = lines.get(name)
+    if (given === undefined) args[name] = kept.map(() => defaultOf(parameter, args)) as ReadCells
+    else if (aligned.has(name)) args[name] = readLine(parameter, name, given.cells, kept, refuse)
+    else args[name] = kept.map(constantly(readLine(parameter, name, given.cells, [0], refuse)[0])) as ReadCells
+  }
   return { places: first.cells.length, kept, lies: first.lies }
 }
 
+function constantly<T>(value: T): () => T {
+  return () => value
+}
+
 function areOfOneLength(lines: ReadonlyMap<string, Line>, refuse: Refuse): boolean {
-  const [[other, { cells: otherCells }], ...others] = [...lines] as [[string, Line], ...[string, Line][]]
+  const [[other, { cells: otherCells }] = ['', { cells: [] }], ...others] = [...lines] as [[string, Line], ...[string, Line][]]
   const strangers = others.filter(([, { cells }]) => cells.length !== otherCells.length)
   for (const [name, { cells }] of strangers) refuse({ code: 'lengthsDiffer', length: cells.length, other, otherLength: otherCells.length }, name)
   return strangers.length === 0
 }
 
-/** A place that is blank in every range is skipped; one that is blank in some of them only is refused. */
-function keptPlaces(lines: ReadonlyMap<string, Line>, places: number, refuse: Refuse): readonly number[] {
+/**
+ * A place that is blank in every range is skipped. One that is blank in some of them only is refused, unless the
+ * range may be left out: then its blank cell stands for what the whole range would stand for.
+ */
+function keptPlaces(parameters: Parameters, lines: ReadonlyMap<string, Line>, places: number, refuse: Refuse): readonly number[] {
   const kept: number[] = []
   for (let place = 0; place < places; place++) {
     const blankIn = [...lines].filter(([, { cells }]) => isBlank(cells[place]))
     if (blankIn.length === lines.size) continue
     kept.push(place)
-    for (const [name] of blankIn) refuse({ code: 'blankInRow' }, name, place + 1)
+    for (const [name] of blankIn) if (!parameters[name]!.optional) refuse({ code: 'blankInRow' }, name, place + 1)
   }
   return kept
 }
 
-function readLine(parameter: Parameter, name: string, cells: readonly unknown[], kept: readonly number[], refuse: Refuse): readonly Decimal[] {
-  if (kept.length === 0) refuse({ code: 'emptyRange' }, name)
-  const values: Decimal[] = []
+function readLine(parameter: Parameter, name: string, cells: readonly unknown[], kept: readonly number[], refuse: Refuse): ReadCells {
+  if (kept.length === 0 && !parameter.optional) refuse({ code: 'emptyRange' }, name)
+  const values: (Decimal | string | undefined)[] = []
   for (const place of kept) {
-    if (isBlank(cells[place])) continue
+    if (isBlank(cells[place])) {
+      values.push(defaultOf(parameter, {}) as Decimal | undefined)
+      continue
+    }
     const read = readValue(parameter, cells[place])
     if (isFault(read)) refuse(read, name, place + 1)
-    else if (read instanceof Decimal) values.push(read)
+    else values.push(read)
   }
   const allRead = kept.length > 0 && values.length === kept.length
-  if (parameter.notAllZero === true && allRead && values.every((value) => value.isZero())) refuse({ code: 'allZero' }, name)
-  return values
+  const isZero = (value: Decimal | string | undefined) => value instanceof Decimal && value.isZero()
+  if (parameter.notAllZero === true && allRead && values.every(isZero)) refuse({ code: 'allZero' }, name)
+  return values as ReadCells
 }
 
 interface Line { readonly cells: readonly unknown[]; readonly lies: 'row' | 'column' }
@@ -152,7 +174,7 @@ export function isBlank(value: unknown): boolean {
   return value === null || value === undefined || (typeof value === 'string' && value.trim() === '')
 }
 
-function defaultOf(parameter: Parameter, args: Readonly<Record<string, Value | string | undefined>>): Value | string | undefined {
+function defaultOf(parameter: Parameter, args: ReadValues): ReadValues[string] {
   const value = parameter.default
   if (value === undefined) return undefined
   return typeof value === 'number' ? new Decimal(value) : args[value.sameAs]
@@ -166,7 +188,9 @@ function isFault(read: Decimal | string | Fault): read is Fault {
 export function readValue(parameter: Parameter, value: unknown): Decimal | string | Fault {
   if (typeof value === 'number' && !Number.isFinite(value)) return { code: 'outsideCells' }
   if (parameter.takes === 'text') {
-    return typeof value === 'string' ? value.trim() : { code: 'notText', value: String(value) }
+    if (typeof value === 'string') return value.trim()
+    // A name that is a number, such as the 60 of a bag, is a name all the same.
+    return typeof value === 'number' && parameter.shape === 'line' ? String(asShown(value)) : { code: 'notText', value: String(value) }
   }
   if (typeof value === 'boolean') return { code: 'logical', value: value ? 'TRUE' : 'FALSE' }
   if (typeof value === 'number') {
@@ -214,12 +238,12 @@ function brokenLimit({ atLeast, above, atMost, below, whole }: Parameter, shown:
   return undefined
 }
 
-/** What the steps and methods compute with: the arguments that have a value. */
-export function environmentOf(args: Readonly<Record<string, Value | string | undefined>>): Environment {
+/** What the steps compute with: the arguments that are numbers. */
+export function environmentOf(args: ReadValues): Environment {
   const environment: Environment = {}
   for (const name in args) {
     const value = args[name]
-    if (value !== undefined && typeof value !== 'string') environment[name] = value
+    if (value instanceof Decimal || (Array.isArray(value) && value.every((one) => one instanceof Decimal))) environment[name] = value as Value
   }
   return environment
 }
