@@ -31,6 +31,7 @@ const useStyles = makeStyles({
   parameters: { margin: 0 },
   parameter: { paddingBottom: tokens.spacingVerticalS },
   name: { fontFamily: tokens.fontFamilyMonospace, fontSize: tokens.fontSizeBase200, fontWeight: tokens.fontWeightSemibold },
+  columnName: { fontWeight: tokens.fontWeightSemibold },
   meaning: { margin: 0 },
   takes: { display: 'block', fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
   caution: {
@@ -68,8 +69,18 @@ export function FunctionText({ id, definition, port, cell }: FunctionTextProps) 
       <h5 className={styles.heading}>What comes out</h5>
       <p className={styles.paragraph}>
         {result.text}
-        <span className={styles.takes}>{result.unit}{result.like !== undefined && `, in the shape of ${result.like}`}</span>
+        {result.columns === undefined && <span className={styles.takes}>{result.unit}{result.like !== undefined && `, in the shape of ${result.like}`}</span>}
       </p>
+      {result.columns !== undefined && (
+        <dl className={styles.parameters}>
+          {result.columns.map(({ heading, text, unit }) => (
+            <div key={heading} className={styles.parameter}>
+              <dt className={styles.columnName}>{heading}</dt>
+              <dd className={styles.meaning}>{text}<span className={styles.takes}>{unit}</span></dd>
+            </div>
+          ))}
+        </dl>
+      )}
       <h5 className={styles.heading}>How it is counted</h5>
       <p className={styles.paragraph}>{definition.convention}</p>
       {caution !== undefined && <p className={styles.caution}><strong>Caution.</strong> {caution}</p>}
