@@ -5,8 +5,11 @@
 import { readFile, rename, rm, stat, writeFile } from 'node:fs/promises'
 import { basename, dirname, extname, join, resolve } from 'node:path'
 import { parseArgs } from 'node:util'
+import { holds, rangesRead } from '../derived/rangesRead'
+import type { Book } from '../workbook/book'
 import type { CalculatedBook } from '../workbook/calculated'
 import { calculateBook } from '../workbench/engine/calculate'
+import { placeOf } from '../workbench/xlsx/address'
 import { putResults } from '../workbench/xlsx/putResults'
 import { readXlsx } from '../workbench/xlsx/readXlsx'
 import { resultsOf, type Result, type SheetResults } from '../workbench/xlsx/results'
@@ -44,7 +47,7 @@ async function run(): Promise<number> {
   const { book } = await readXlsx(bytes)
   const calculated = await calculateBook(book)
   const sheets = resultsOf(book, calculated)
-  const problems = problemsOf(calculated)
+  const problems = problemsOf(book, calculated)
   process.stdout.write(wish.json ? asJson(wish.file, sheets, calculated) : asText(sheets))
   for (const line of problemLines(problems)) process.stderr.write(`${line}\n`)
   if (wish.out !== undefined) await writeOut(wish.out, bytes, calculated)
@@ -117,32 +120,53 @@ interface CellProblem {
   readonly cell: string
   readonly code: string
   readonly sentence: string | undefined
+  /** A cell in error that this one reads. */
+  readonly from: string | undefined
 }
 
 const whatErrorsMean: Readonly<Record<string, string>> = {
   '#DIV/0!': 'divides by 0 or by an empty cell',
-  '#N/A': 'finds nothing, or reads a cell that shows #N/A',
+  '#N/A': 'finds nothing',
   '#NAME?': 'has a function or a name that is not known here',
   '#NULL!': 'names two ranges that do not meet',
   '#NUM!': 'has no number as its answer',
   '#REF!': 'reads a cell that is not there',
   '#SPILL!': 'has no room to spill: something stands in its way',
-  '#VALUE!': 'has a text where a number is wanted, or reads a cell that shows #VALUE!',
+  '#VALUE!': 'has a text where a number is wanted',
 }
 
-function problemsOf({ sheets }: CalculatedBook): CellProblem[] {
-  return sheets.flatMap(({ name, cells }) => [...cells].flatMap(([address, { error, sentence }]) =>
-    error === undefined ? [] : [{ cell: `${name}!${address}`, code: error, sentence }]))
+function problemsOf(book: Book, { sheets }: CalculatedBook): CellProblem[] {
+  const names = new Map(book.names.map(({ name, refersTo }) => [name.toLowerCase(), refersTo]))
+  const inError = sheets.flatMap(({ name, cells }) => [...cells].flatMap(([address, { error, sentence }]) => (
+    error === undefined ? [] : [{ sheet: name, address, ...placeOf(address), code: error, sentence }])))
+  return inError.map(({ sheet, address, row, column, code, sentence }) => {
+    const formula = book.sheets.find(({ name }) => name === sheet)?.rows[row - 1]?.[column - 1]?.formula
+    const ranges = formula === undefined || sentence !== undefined ? [] : rangesRead(formula, sheet, names)
+    const from = inError.find((other) => ranges.some((range) => holds(range, other.sheet, other.row - 1, other.column - 1)))
+    return { cell: `${sheet}!${address}`, code, sentence, from: from && `${from.sheet}!${from.address}` }
+  })
 }
 
-/** Our own refusals first: they say what to type, and the other errors often follow from them. */
+/** Our own refusals first, because they say what to type; then the other sources; what only passes an error on is named in one line. */
 function problemLines(problems: readonly CellProblem[]): string[] {
   const refused = problems.filter(({ sentence }) => sentence !== undefined)
-  const others = problems.filter(({ sentence }) => sentence === undefined)
+  const others = problems.filter(({ sentence, from }) => sentence === undefined && from === undefined)
+  const followers = problems.filter(({ from }) => from !== undefined)
+  // Cells that read each other in a circle have no source.
+  if (refused.length + others.length === 0) return followers.map(({ cell, code, from }) => `${cell}  ${code}  The formula reads ${from ?? ''}, which shows an error.`)
   return [
     ...refused.map(({ cell, code, sentence }) => `${cell}  ${code}  ${sentence ?? ''}`),
     ...others.map(({ cell, code }) => `${cell}  ${code}  The formula ${whatErrorsMean[code] ?? 'shows an error'}.`),
+    ...(followers.length === 0 ? [] : [followersLine(followers)]),
   ]
+}
+
+const namedFollowers = 5
+
+function followersLine(followers: readonly CellProblem[]): string {
+  const named = followers.slice(0, namedFollowers).map(({ cell }) => cell).join(', ')
+  const more = followers.length > namedFollowers ? ` and ${followers.length - namedFollowers} more` : ''
+  return followers.length === 1 ? `1 cell reads one of these and shows its error: ${named}.` : `${followers.length} cells read one of these and show its error: ${named}${more}.`
 }
 
 function asJson(file: string, sheets: readonly SheetResults[], { refusals }: CalculatedBook): string {

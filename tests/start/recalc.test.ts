@@ -65,7 +65,20 @@ describe('the recalc command', () => {
     expect(lines).toHaveLength(3)
     expect(lines[0]).toMatch(/^Pots!B1 {2}#VALUE! {2}neededL must be .*-300.*\.$/)
     expect(lines[1]).toBe('Pots!A1  #DIV/0!  The formula divides by 0 or by an empty cell.')
-    expect(lines[2]).toBe('Pots!C1  #VALUE!  The formula has a text where a number is wanted, or reads a cell that shows #VALUE!.')
+    expect(lines[2]).toBe('1 cell reads one of these and shows its error: Pots!C1.')
+  })
+
+  it('names the source of an error and counts the cells that only pass it on, on other sheets and through names too', async () => {
+    await writeFile(inFolder('chain.xlsx'), await writeXlsx({ names: [{ name: 'Rates', refersTo: 'Pots!$A$1:$A$2' }], sheets: [
+      sheet('Pots', [[{ formula: '=1/C9' }], [{ value: 2 }], ...Array.from({ length: 6 }, (_, index) => [{ formula: `=A1+${index}` }])]),
+      sheet('Sum', [[{ formula: '=SUM(Rates)' }]]),
+    ] }))
+    const { exit, err } = await recalc('chain.xlsx')
+    expect(exit).toBe(1)
+    expect(err.trim().split('\n')).toEqual([
+      'Pots!A1  #DIV/0!  The formula divides by 0 or by an empty cell.',
+      '7 cells read one of these and show its error: Pots!A3, Pots!A4, Pots!A5, Pots!A6, Pots!A7 and 2 more.',
+    ])
   })
 
   it('prints JSON on demand, and nothing else', async () => {

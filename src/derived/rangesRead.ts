@@ -1,0 +1,37 @@
+/** Which cells a formula reads: to tell where an error comes from, and what a number was made of. */
+import { parseA1Ref, tokenize, tokenTypes } from '@borgar/fx'
+
+/** Rows and columns from 0 on, both ends included; a whole row or column has no end. */
+export interface RangeRead {
+  readonly sheet: string
+  readonly top: number
+  readonly left: number
+  readonly bottom: number
+  readonly right: number
+}
+
+/** What a defined name refers to, without "=", by the name in lower case. */
+export type NamedRanges = ReadonlyMap<string, string>
+
+/** Ranges of other workbooks, of tables and of names that stand for a formula are not among them. */
+export function rangesRead(formula: string, sheet: string, names: NamedRanges): readonly RangeRead[] {
+  return tokenize(formula, { mergeRefs: true }).flatMap(({ type, value }): readonly RangeRead[] => {
+    if (type !== tokenTypes.REF_RANGE && type !== tokenTypes.REF_BEAM && type !== tokenTypes.REF_NAMED) return []
+    const reference = names.get(value.toLowerCase()) ?? value
+    const parsed = parseA1Ref(reference)
+    const { range, context = [] } = parsed !== undefined && 'range' in parsed ? parsed : {}
+    if (range === undefined || context.length > 1) return []
+    return [{
+      sheet: context[0] ?? sheet,
+      top: range.top ?? 0,
+      left: range.left ?? 0,
+      bottom: range.bottom ?? Infinity,
+      right: range.right ?? Infinity,
+    }]
+  })
+}
+
+export function holds(range: RangeRead, sheet: string, row: number, column: number): boolean {
+  return range.sheet.toLowerCase() === sheet.toLowerCase()
+    && row >= range.top && row <= range.bottom && column >= range.left && column <= range.right
+}
