@@ -19,7 +19,7 @@ import { guardFormulaCaches } from '../grid/cacheGuard'
 import { cellResult } from '../grid/cellResult'
 import { customFunctions } from '../grid/customFunctions'
 import { nextCalculation } from '../grid/nextCalculation'
-import { keepRefusals, Refusals } from '../grid/refusals'
+import { CellCalls, keepCellCalls } from '../grid/cellCalls'
 
 const workbook = 'calculated'
 
@@ -33,17 +33,17 @@ export function calculateBook(book: Book): Promise<CalculatedBook> {
 }
 
 async function calculate(book: Book): Promise<CalculatedBook> {
-  const refusals = new Refusals()
+  const calls = new CellCalls()
   const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: {} }, logLevel: LogLevel.ERROR })
   try {
-    univer.registerPlugin(UniverFormulaEnginePlugin, { function: customFunctions(catalogue, refusals).function })
+    univer.registerPlugin(UniverFormulaEnginePlugin, { function: customFunctions(catalogue, calls).function })
     const injector = univer.__getInjector()
     injector.get(IUniverInstanceService).registerCtorForType(UniverInstanceType.UNIVER_SHEET, Workbook)
     guardFormulaCaches(injector)
-    keepRefusals(injector, refusals)
+    keepCellCalls(injector, calls)
     univer.createUnit(UniverInstanceType.UNIVER_SHEET, bookToGrid(book, workbook))
     injector.get(IDefinedNamesService).registerDefinedNames(workbook, gridNames(book))
-    return read(injector, await resultsOf(injector), refusals)
+    return read(injector, await resultsOf(injector), calls)
   } finally {
     univer.dispose()
   }
@@ -64,7 +64,7 @@ async function resultsOf(injector: Injector): Promise<Results> {
   return results
 }
 
-function read(injector: Injector, results: Results, refusals: Refusals): CalculatedBook {
+function read(injector: Injector, results: Results, calls: CellCalls): CalculatedBook {
   const unit = injector.get(IUniverInstanceService).getUnit<Workbook>(workbook, UniverInstanceType.UNIVER_SHEET)
   const spilled = injector.get(FormulaDataModel).getArrayFormulaCellData()[workbook]
   const spillRanges = injector.get(FormulaDataModel).getArrayFormulaRange()[workbook]
@@ -76,7 +76,7 @@ function read(injector: Injector, results: Results, refusals: Refusals): Calcula
     for (const { row, column, cell } of topmost(layers)) {
       const shown = cellResult(cell)
       if (shown.value === null && shown.error === undefined) continue
-      const sentence = shown.error && refusals.sentence({ workbook, sheet, row, column }, shown.error)
+      const sentence = shown.error && calls.sentence({ workbook, sheet, row, column }, shown.error)
       const spill = rangeOf(spillRanges?.[sheet]?.[row]?.[column])
       cells.set(address(row, column), { ...shown, ...(spill && { spill }), ...(sentence && { sentence }) })
       if (shown.error && sentence) found.push({ sheet: worksheet.getName(), address: address(row, column), code: shown.error, sentence })

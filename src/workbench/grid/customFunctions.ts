@@ -7,7 +7,7 @@ import {
 import type { Definition } from '../../core/definition/definition'
 import type { CellError } from '../../core/definition/problem'
 import { call, type CallOutcome } from '../../derived/call'
-import type { Place, Refusals } from './refusals'
+import type { CellCalls, Place } from './cellCalls'
 
 const namespace = 'STICK.'
 
@@ -17,9 +17,9 @@ export interface CustomFunctions {
   readonly description: IFunctionInfo[]
 }
 
-export function customFunctions(definitions: readonly Definition[], refusals: Refusals): CustomFunctions {
+export function customFunctions(definitions: readonly Definition[], calls: CellCalls): CustomFunctions {
   return {
-    function: definitions.map((definition) => [functionClass(definition, refusals), namespace + definition.id]),
+    function: definitions.map((definition) => [functionClass(definition, calls), namespace + definition.id]),
     description: definitions.map(describe),
   }
 }
@@ -28,7 +28,7 @@ export function customFunctions(definitions: readonly Definition[], refusals: Re
  * The number of arguments is not left to the grid (minParams, maxParams): it would answer #N/A without a word,
  * where `call` says which argument is missing.
  */
-function functionClass(definition: Definition, refusals: Refusals): Ctor<BaseFunction> {
+function functionClass(definition: Definition, calls: CellCalls): Ctor<BaseFunction> {
   return class extends BaseFunction {
     /** Else the grid turns the text "15%" or "1-2" into a number or a date before the function sees it. */
     override isArgumentsIgnoreNumberPattern(): boolean {
@@ -37,9 +37,9 @@ function functionClass(definition: Definition, refusals: Refusals): Ctor<BaseFun
 
     override calculate(...args: BaseValueObject[]): BaseValueObject {
       const place: Place = { workbook: this.unitId ?? '', sheet: this.subUnitId ?? '', row: this.row, column: this.column }
-      const outcome = call(definition, args.map(toArgument))
-      if (outcome.kind === 'error') refusals.refused(place, outcome.code, outcome.sentence)
-      else refusals.answered(place)
+      const given = args.map(toArgument)
+      const outcome = call(definition, given)
+      calls.made(place, { definition, args: given, outcome })
       return toGridValue(outcome, place)
     }
   }

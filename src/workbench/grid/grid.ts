@@ -26,7 +26,7 @@ import { customFunctions } from './customFunctions'
 import { gridToBook } from './gridToBook'
 import { markRefusals } from './markRefusals'
 import { nextCalculation } from './nextCalculation'
-import { keepRefusals, Refusals } from './refusals'
+import { CellCalls, keepCellCalls } from './cellCalls'
 import { recalculationMeasure } from './recalculationMeasure'
 
 export interface GridCell extends CellResult {
@@ -62,8 +62,8 @@ const narrow = 600
 
 /** Resolves once the book is calculated. */
 export async function startGrid(container: HTMLElement, definitions: readonly Definition[], book: Book, options: { readonly dark: boolean }): Promise<Grid> {
-  const refusals = new Refusals()
-  const univer = startUniver(container, definitions, refusals, options.dark)
+  const calls = new CellCalls()
+  const univer = startUniver(container, definitions, calls, options.dark)
   const injector = univer.__getInjector()
   const api = FUniver.newAPI(univer)
   const workbook = (): FWorkbook => {
@@ -80,15 +80,15 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
   show(book)
   // The services that these need exist only from the first workbook on.
   guardFormulaCaches(injector)
-  keepRefusals(injector, refusals)
-  markRefusals(injector, refusals)
+  keepCellCalls(injector, calls)
+  markRefusals(injector, calls)
   measureRecalculation(injector)
   await nextCalculation(injector)
 
   return {
     async open(next) {
       api.disposeUnit(workbook().getId())
-      refusals.forgetAll()
+      calls.forgetAll()
       const calculated = nextCalculation(injector)
       show(next)
       await calculated
@@ -101,7 +101,7 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
       // There is none for a moment, while one workbook takes the place of another.
       const open = api.getActiveWorkbook()
       const cell = open?.getActiveCell()
-      return open && cell ? read(injector, open.getActiveSheet().getSheet(), cell, refusals) : undefined
+      return open && cell ? read(injector, open.getActiveSheet().getSheet(), cell, calls) : undefined
     },
     isEditing: () => workbook().isCellEditing(),
     async write(formula) {
@@ -132,7 +132,7 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
   }
 }
 
-function startUniver(container: HTMLElement, definitions: readonly Definition[], refusals: Refusals, darkMode: boolean): Univer {
+function startUniver(container: HTMLElement, definitions: readonly Definition[], calls: CellCalls, darkMode: boolean): Univer {
   const univer = new Univer({
     darkMode,
     theme: greenTheme,
@@ -147,7 +147,7 @@ function startUniver(container: HTMLElement, definitions: readonly Definition[],
       toolbar: false,
       disableAutoFocus: true,
       // Spilled cells are not part of a workbook's data, so all is calculated afresh whenever one is opened.
-      formula: { ...customFunctions(definitions, refusals), initialFormulaComputing: CalculationMode.FORCED },
+      formula: { ...customFunctions(definitions, calls), initialFormulaComputing: CalculationMode.FORCED },
     }),
     UniverSheetsNotePreset(),
     UniverSheetsFilterPreset(),
@@ -162,13 +162,13 @@ function startUniver(container: HTMLElement, definitions: readonly Definition[],
   return univer
 }
 
-function read(injector: Injector, worksheet: Worksheet, cell: FRange, refusals: Refusals): GridCell {
+function read(injector: Injector, worksheet: Worksheet, cell: FRange, calls: CellCalls): GridCell {
   const place = { workbook: cell.getUnitId(), sheet: cell.getSheetId(), row: cell.getRow(), column: cell.getColumn() }
   const spilled = injector.get(FormulaDataModel).getArrayFormulaCellData()[place.workbook]?.[place.sheet]?.[place.row]?.[place.column]
   // The data behind the cell: what the grid draws is text, already formatted.
   const own = worksheet.getCellRaw(place.row, place.column)
   const shown = cellResult(own?.v === undefined || own.v === null ? spilled : own)
-  const sentence = shown.error && refusals.sentence(place, shown.error)
+  const sentence = shown.error && calls.sentence(place, shown.error)
   return { sheet: cell.getSheetName(), address: cell.getA1Notation(), formula: cell.getFormula(), ...shown, ...(sentence && { sentence }) }
 }
 

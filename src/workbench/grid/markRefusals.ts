@@ -2,17 +2,17 @@
 import { type Injector, InterceptorEffectEnum, IUniverInstanceService, type Workbook } from '@univerjs/core'
 import { CellAlertManagerService, INTERCEPTOR_POINT, type ISheetLocationBase, SheetInterceptorService } from '@univerjs/preset-sheets-core'
 import { refusedStyle } from './looks'
-import type { Refusals } from './refusals'
+import type { CellCalls } from './cellCalls'
 
 /** The grid's own key of the popup that it opens over a cell with an error. */
 const errorPopup = 'SHEET_FORMULA_ALERT'
 
-export function markRefusals(injector: Injector, refusals: Refusals): void {
+export function markRefusals(injector: Injector, calls: CellCalls): void {
   const units = injector.get(IUniverInstanceService)
   const sentenceAt = ({ unitId, subUnitId, row, col }: ISheetLocationBase): string | undefined => {
-    if (refusals.isEmpty) return undefined
+    if (calls.refuseNowhere) return undefined
     const shown = units.getUnit<Workbook>(unitId)?.getSheetBySheetId(subUnitId)?.getCellRaw(row, col)?.v
-    return typeof shown === 'string' ? refusals.sentence({ workbook: unitId, sheet: subUnitId, row, column: col }, shown) : undefined
+    return typeof shown === 'string' ? calls.sentence({ workbook: unitId, sheet: subUnitId, row, column: col }, shown) : undefined
   }
 
   injector.get(SheetInterceptorService).intercept(INTERCEPTOR_POINT.CELL_CONTENT, {

@@ -2,11 +2,11 @@ import { BooleanNumber } from '@univerjs/core'
 import { describe, expect, it } from 'vitest'
 import { catalogue } from '../../../src/functions/catalogue'
 import { customFunctions } from '../../../src/workbench/grid/customFunctions'
-import { Refusals } from '../../../src/workbench/grid/refusals'
+import { CellCalls } from '../../../src/workbench/grid/cellCalls'
 import { calculateBook } from '../../../src/workbench/engine/calculate'
 import type { Cell } from '../../../src/workbook/book'
 
-const registered = customFunctions(catalogue, new Refusals())
+const registered = customFunctions(catalogue, new CellCalls())
 
 async function sentenceOf(formula: string, ...inputs: Cell[]): Promise<string | undefined> {
   const { sheets } = await calculateBook({ names: [], sheets: [{ name: 'Plan', widths: [], frozenRows: 0, frozenColumns: 0, rows: [inputs, [{ formula }]] }] })

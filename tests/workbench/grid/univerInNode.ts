@@ -6,7 +6,7 @@ import { catalogue } from '../../../src/functions/catalogue'
 import { bookToGrid } from '../../../src/workbench/grid/bookToGrid'
 import { customFunctions } from '../../../src/workbench/grid/customFunctions'
 import { nextCalculation } from '../../../src/workbench/grid/nextCalculation'
-import { Refusals } from '../../../src/workbench/grid/refusals'
+import { CellCalls } from '../../../src/workbench/grid/cellCalls'
 import type { Book } from '../../../src/workbook/book'
 
 // The drawing package of the grid asks a font library for names that Node sees only in its .mjs file.
@@ -21,7 +21,7 @@ const { CalculationMode, UniverSheetsNodeCorePreset } = await import('@univerjs/
 export interface OpenGrid {
   readonly api: FUniver
   readonly injector: Injector
-  readonly refusals: Refusals
+  readonly calls: CellCalls
   /** One workbook is open at a time. */
   replace(book: Book, id: string): void
   /** Resolves once all is calculated that was edited in `edit`. */
@@ -31,10 +31,10 @@ export interface OpenGrid {
 }
 
 export function openGrid(): OpenGrid {
-  const refusals = new Refusals()
+  const calls = new CellCalls()
   const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: {} }, logLevel: LogLevel.ERROR })
   const { plugins } = UniverSheetsNodeCorePreset({
-    formula: { ...customFunctions(catalogue, refusals), initialFormulaComputing: CalculationMode.FORCED },
+    formula: { ...customFunctions(catalogue, calls), initialFormulaComputing: CalculationMode.FORCED },
   })
   for (const plugin of plugins) {
     if (Array.isArray(plugin)) univer.registerPlugin(...plugin)
@@ -45,7 +45,7 @@ export function openGrid(): OpenGrid {
   return {
     api,
     injector,
-    refusals,
+    calls,
     replace(book, id) {
       const former = api.getActiveWorkbook()
       if (former !== null) api.disposeUnit(former.getId())

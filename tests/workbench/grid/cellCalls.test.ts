@@ -1,36 +1,42 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import type { MadeCall } from '../../../src/derived/madeCall'
+import { catalogue } from '../../../src/functions/catalogue'
 import { guardFormulaCaches } from '../../../src/workbench/grid/cacheGuard'
-import { keepRefusals, Refusals, type Place } from '../../../src/workbench/grid/refusals'
+import { CellCalls, keepCellCalls, type Place } from '../../../src/workbench/grid/cellCalls'
 import { openGrid, type OpenGrid } from './univerInNode'
+
+const definition = catalogue[0]!
+const answered: MadeCall = { definition, args: [], outcome: { kind: 'value', value: 1 } }
+const refused = (sentence: string): MadeCall => ({ definition, args: [], outcome: { kind: 'error', code: '#VALUE!', sentence } })
 
 const here: Place = { workbook: 'book', sheet: 'sheet1', row: 3, column: 1 }
 
 describe('the sentences of refusing cells', () => {
   it('gives a sentence only where the cell shows the error that came with it', () => {
-    const refusals = new Refusals()
-    refusals.refused(here, '#VALUE!', 'Type a number.')
-    expect(refusals.sentence(here, '#VALUE!')).toBe('Type a number.')
-    expect(refusals.sentence(here, '#DIV/0!')).toBeUndefined()
-    expect(refusals.sentence({ ...here, row: 4 }, '#VALUE!')).toBeUndefined()
+    const calls = new CellCalls()
+    calls.made(here, refused('Type a number.'))
+    expect(calls.sentence(here, '#VALUE!')).toBe('Type a number.')
+    expect(calls.sentence(here, '#DIV/0!')).toBeUndefined()
+    expect(calls.sentence({ ...here, row: 4 }, '#VALUE!')).toBeUndefined()
   })
 
   it('gives every sentence where several functions of one formula refused, whatever another answered', () => {
-    const refusals = new Refusals()
-    refusals.refused(here, '#VALUE!', 'Type a number.')
-    refusals.refused(here, '#VALUE!', 'Type a share.')
-    refusals.answered(here)
-    expect(refusals.sentence(here, '#VALUE!')).toBe('Type a number. Type a share.')
+    const calls = new CellCalls()
+    calls.made(here, refused('Type a number.'))
+    calls.made(here, refused('Type a share.'))
+    calls.made(here, answered)
+    expect(calls.sentence(here, '#VALUE!')).toBe('Type a number. Type a share.')
   })
 
   it('forgets what a cell said before when it is calculated again', () => {
-    const refusals = new Refusals()
-    refusals.refused(here, '#VALUE!', 'Type a number.')
-    refusals.cellIsDone()
-    refusals.refused(here, '#VALUE!', 'Type a share.')
-    expect(refusals.sentence(here, '#VALUE!')).toBe('Type a share.')
-    refusals.cellIsDone()
-    refusals.answered(here)
-    expect(refusals.isEmpty).toBe(true)
+    const calls = new CellCalls()
+    calls.made(here, refused('Type a number.'))
+    calls.cellIsDone()
+    calls.made(here, refused('Type a share.'))
+    expect(calls.sentence(here, '#VALUE!')).toBe('Type a share.')
+    calls.cellIsDone()
+    calls.made(here, answered)
+    expect(calls.refuseNowhere).toBe(true)
   })
 })
 
@@ -42,12 +48,12 @@ describe('the sentences of refusing cells while a workbook is edited', () => {
     const rows = [[{ value: 100 }, { value: 15 }], [{ formula: '=STICK.FILL(A1,50,B1)' }], [{ value: 'free' }]]
     await grid.calculated(() => grid.replace({ names: [], sheets: [{ name: 'Plan', widths: [], frozenRows: 0, frozenColumns: 0, rows }] }, 'book'))
     guardFormulaCaches(grid.injector)
-    keepRefusals(grid.injector, grid.refusals)
+    keepCellCalls(grid.injector, grid.calls)
   })
   afterEach(() => grid.close())
 
   const sheet = () => grid.api.getActiveWorkbook()!.getActiveSheet()
-  const sentenceIn = (row: number) => grid.refusals.sentence({ workbook: 'book', sheet: 'sheet1', row, column: 0 }, '#VALUE!')
+  const sentenceIn = (row: number) => grid.calls.sentence({ workbook: 'book', sheet: 'sheet1', row, column: 0 }, '#VALUE!')
 
   it('is there as soon as the workbook is calculated', () => {
     expect(sentenceIn(1)).toMatch(/15/)
