@@ -19,6 +19,8 @@ interface FunctionEntry {
   readonly description: string
   readonly helpUrl: string
   readonly parameters: readonly ParameterEntry[]
+  /** The pane shows the working of a cell, so a call must tell its cell. */
+  readonly options: { readonly requiresAddress: true }
   readonly result: { readonly type: 'number' | 'any'; readonly dimensionality: 'scalar' | 'matrix' }
 }
 
@@ -47,6 +49,7 @@ function entryOf({ id, summary, parameters, result }: Definition, address: strin
       dimensionality: parameter.shape === 'line' ? 'matrix' : 'scalar',
       ...(parameter.optional ? { optional: true as const } : {}),
     })),
+    options: { requiresAddress: true },
     result: { type: result.columns === undefined ? 'number' : 'any', dimensionality: fillsOneCell(result) ? 'scalar' : 'matrix' },
   }
 }

@@ -2,16 +2,20 @@
 import type { CellError } from '../core/definition/problem'
 import type { Definition } from '../core/definition/definition'
 import { call, type Answer } from '../derived/call'
+import type { CallLog } from './callLog'
 
 /** Excel calls functions as soon as the page is loaded, so this must run while the script is evaluated. */
-export function associateFunctions(definitions: readonly Definition[]): void {
+export function associateFunctions(definitions: readonly Definition[], log: CallLog): void {
   for (const definition of definitions) {
-    CustomFunctions.associate(definition.id, (...given: unknown[]) => answer(definition, given))
+    CustomFunctions.associate(definition.id, (...given: unknown[]) => answer(definition, given, log))
   }
 }
 
-function answer(definition: Definition, given: readonly unknown[]): Answer {
-  const outcome = call(definition, withoutInvocation(definition, given).map(fromExcel))
+function answer(definition: Definition, given: readonly unknown[], log: CallLog): Answer {
+  const args = withoutInvocation(definition, given).map(fromExcel)
+  const address = addressOf(given.at(-1))
+  if (address !== undefined) log.made(address, { id: definition.id, args })
+  const outcome = call(definition, args)
   switch (outcome.kind) {
     case 'value': return outcome.value
     case 'error': throw excelError(outcome.code, outcome.sentence)
@@ -25,6 +29,12 @@ function withoutInvocation(definition: Definition, given: readonly unknown[]): r
   const describesTheCall = given.length > Object.keys(definition.parameters).length
     && typeof last === 'object' && last !== null && !Array.isArray(last)
   return describesTheCall ? given.slice(0, -1) : given
+}
+
+/** The cell that calls; functions.json asks for it. */
+function addressOf(invocation: unknown): string | undefined {
+  const { address } = (invocation ?? {}) as { readonly address?: unknown }
+  return typeof address === 'string' ? address : undefined
 }
 
 function fromExcel(value: unknown): unknown {

@@ -1,7 +1,8 @@
 /** The workbook that is open in Excel. One Excel.run for each action, so that Excel's undo takes an action back as a whole. */
+import type { CallLog } from './callLog'
 import { PortProblem, type WorkbookPort } from '../workbook/port'
 
-export function excelPort(): WorkbookPort {
+export function excelPort(log: CallLog): WorkbookPort {
   return {
     host: 'excel',
 
@@ -21,6 +22,19 @@ export function excelPort(): WorkbookPort {
       }
     }),
 
+    callsOfSelectedCell: () => run(async (context) => {
+      const cell = context.workbook.getActiveCell()
+      cell.load(['address'])
+      await context.sync()
+      const calls = log.of(cell.address)
+      return calls.length === 0 ? undefined : calls
+    }),
+
+    calculate: () => run(async (context) => {
+      context.workbook.application.calculate(Excel.CalculationType.full)
+      await context.sync()
+    }),
+
     putFormula: (formula) => run(async (context) => {
       context.workbook.getActiveCell().formulas = [[formula]]
       await context.sync()
@@ -32,13 +46,17 @@ export function excelPort(): WorkbookPort {
       const notify = async () => {
         if (!stopped) listener()
       }
+      const notifyOfChange = async ({ changeType }: Excel.WorksheetChangedEventArgs) => {
+        if (changeType !== Excel.DataChangeType.rangeEdited) log.forgetAll()
+        await notify()
+      }
       const registration = run(async (context) => {
         const { worksheets } = context.workbook
         const handlers = [
           worksheets.onSelectionChanged.add(notify),
           // Going to another sheet changes the active cell without a change of that sheet's selection.
           worksheets.onActivated.add(notify),
-          worksheets.onChanged.add(notify),
+          worksheets.onChanged.add(notifyOfChange),
         ]
         await context.sync()
         return handlers

@@ -1,9 +1,10 @@
 /** Excel's task pane. functions.js has registered the cell functions before this script runs. */
+import { callLogOfPage } from '../excel/callLog'
 import { excelPort } from '../excel/excelPort'
 import { mountPane } from '../pane/mountPane'
 
 void Office.onReady(() => {
-  mountPane(document.getElementById('pane')!, excelPort(), { theme: themeOfExcel() })
+  mountPane(document.getElementById('pane')!, excelPort(callLogOfPage()), { theme: themeOfExcel() })
 })
 
 /** Older versions of Excel do not tell their theme; light is what they have. */

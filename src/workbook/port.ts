@@ -6,6 +6,13 @@ export interface WorkbookPort {
   readonly host: 'excel' | 'workbench'
   /** The active cell: the top left one where a block is selected. */
   selectedCell(): Promise<SelectedCell>
+  /**
+   * The calls of our functions that the formula of the active cell made when it was last calculated, in the order
+   * in which they were made. Undefined where the host has not seen that calculation: calculate() then helps.
+   */
+  callsOfSelectedCell(): Promise<readonly CallInCell[] | undefined>
+  /** Calculates the whole workbook anew. */
+  calculate(): Promise<void>
   /** Writes a formula in en-US form, with its leading "=", into the active cell. */
   putFormula(formula: string): Promise<void>
   /** Calls back whenever the active cell or its content changed; returns the way to stop. */
@@ -19,6 +26,12 @@ export interface SelectedCell {
   /** With its leading "="; empty where the cell holds no formula. */
   readonly formula: string
   readonly value: string | number | boolean | null
+}
+
+export interface CallInCell {
+  /** Of the function: "BAGS". */
+  readonly id: string
+  readonly args: readonly unknown[]
 }
 
 /** What a host could not do, as data. The pane words it. */

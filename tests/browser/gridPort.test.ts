@@ -4,10 +4,24 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { build } from 'esbuild'
 import type { Page } from 'playwright-core'
+import { expect, test } from 'vitest'
 import { serve, workbenchPolicy } from '../../src/start/server.mjs'
 import { PortProblem, type WorkbookPort } from '../../src/workbook/port'
 import { portContract, type Scene } from '../contract/portContract'
 import { launch } from './launch'
+
+let workbench: Scene
+
+test('The workbench gives the calls of the selected cell, those within others first, and none of a cell without.', async () => {
+  await workbench.type('J4', 10)
+  await workbench.select('J5')
+  await workbench.port.putFormula('=STICK.BAGS(STICK.FILL(J4,6500),"60 L")')
+  expect(await workbench.port.callsOfSelectedCell()).toEqual([{ id: 'FILL', args: [[[10]], 6500] }, { id: 'BAGS', args: [65, '60 L'] }])
+  await workbench.port.calculate()
+  expect(await workbench.port.callsOfSelectedCell()).toHaveLength(2)
+  await workbench.select('J4')
+  expect(await workbench.port.callsOfSelectedCell()).toEqual([])
+})
 
 portContract('The workbench', async (): Promise<Scene> => {
   const folder = mkdtempSync(join(tmpdir(), 'sticksheet-port-'))
@@ -29,7 +43,7 @@ portContract('The workbench', async (): Promise<Scene> => {
     await press(page, target.column > now.column ? 'ArrowRight' : 'ArrowLeft', Math.abs(target.column - now.column))
     await page.waitForFunction(async (wanted) => (await window.port!.selectedCell()).address === wanted, address)
   }
-  return {
+  workbench = {
     port,
     select,
     async type(address, content) {
@@ -50,6 +64,7 @@ portContract('The workbench', async (): Promise<Scene> => {
       rmSync(folder, { recursive: true, force: true })
     },
   }
+  return workbench
 })
 
 /** The port of the page, from here. Calls reach the page in the order in which they are made. */
@@ -63,6 +78,8 @@ async function portOf(page: Page): Promise<WorkbookPort> {
       const code = await page.evaluate((text) => window.port!.putFormula(text).then(() => undefined, (problem: PortProblem) => problem.code), formula)
       if (code !== undefined) throw new PortProblem(code)
     },
+    callsOfSelectedCell: () => page.evaluate(() => window.port!.callsOfSelectedCell()),
+    calculate: () => page.evaluate(() => window.port!.calculate()),
     onSelectionChange(listener) {
       const number = listeners.push(listener) - 1
       void page.evaluate((own) => { window.stops!.set(own, window.port!.onSelectionChange(() => window.tellTest!(own))) }, number)

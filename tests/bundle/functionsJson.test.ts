@@ -21,9 +21,9 @@ interface Entry {
 const { functions } = JSON.parse(readFileSync(join(dist, 'functions.json'), 'utf8')) as { functions: Entry[] }
 
 const signatures: Readonly<Record<string, string>> = {
-  FILL: '(vessels: any, vesselVolumeMl: any, settle?: any, spill?: any): number',
-  BLENDPARTS: '(finishedLitres: any, parts: any[][], mixShrink?: any): number[][]',
-  CUTTINGS: '(liners: any, stageRates: any[][], confidence?: any, batchSpread?: any): number',
+  FILL: '(vessels: any, vesselVolumeMl: any, settle?: any, spill?: any, invocation: CustomFunctions.Invocation): number',
+  BLENDPARTS: '(finishedLitres: any, parts: any[][], mixShrink?: any, invocation: CustomFunctions.Invocation): number[][]',
+  CUTTINGS: '(liners: any, stageRates: any[][], confidence?: any, batchSpread?: any, invocation: CustomFunctions.Invocation): number',
 }
 
 test.each(Object.entries(signatures))('Microsoft\'s generator writes for %s what functions.json says.', (id, signature) => {
@@ -51,6 +51,8 @@ function typed({ id, description, helpUrl, parameters }: Entry, signature: strin
     ` * @customfunction ${id} ${id}`,
     ` * @helpurl ${helpUrl}`,
     ...parameters.map(({ name, description: text }) => ` * @param ${name} ${text}`),
+    ' * @param {CustomFunctions.Invocation} invocation',
+    ' * @requiresAddress',
     ' */',
     `function ${id.toLowerCase()}${signature} { return undefined as never }`,
   ].join('\n')

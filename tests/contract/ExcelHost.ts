@@ -60,6 +60,8 @@ export class ExcelHost {
   editing = false
   /** A failure that Excel gives no code of its own for a port to know. */
   failing = false
+  /** How often everything was calculated. */
+  calculations = 0
 
   constructor(...names: readonly [string, ...string[]]) {
     this.sheets = names.map((name) => ({ name, protected: false, cells: new Map() }))
@@ -86,7 +88,7 @@ export class ExcelHost {
 
   type(address: string, formula: CellValue, value = formula): void {
     this.active.cells.set(address, { formula, value })
-    this.raise('DataChanged')
+    this.raise('DataChanged', { changeType: 'RangeEdited' })
   }
 
   protect(): void {
@@ -97,9 +99,14 @@ export class ExcelHost {
     return this.active.cells.get(address)?.formula ?? ''
   }
 
-  private raise(event: string): void {
+  /** A row above the active cell; this host has no formulas that would move with it. */
+  insertRow(): void {
+    this.raise('DataChanged', { changeType: 'RowInserted' })
+  }
+
+  private raise(event: string, more: object = {}): void {
     if (!this.registered.get(event)) return
-    const message = JSON.stringify({ worksheetId: this.active.name, address: this.address })
+    const message = JSON.stringify({ worksheetId: this.active.name, address: this.address, ...more })
     this.send({ type: 3, message: { entries: [{ messageCategory: eventCategory, messageType: events[event], targetId: 'Workbook', message }] } })
   }
 
@@ -165,6 +172,10 @@ export class ExcelHost {
   private invoke(target: string, name: string): unknown {
     // The client asks to hold on to what it may use again. This host forgets nothing.
     if (name === '_KeepReference') return null
+    if (target === 'Workbook.Application' && name === 'Calculate') {
+      this.calculations += 1
+      return null
+    }
     const [, step, event = ''] = /^_(Unregister|Register)(\w+)Event$/.exec(name) ?? []
     if (target !== 'Workbook.Worksheets' || events[event] === undefined) throw new Error(`The host knows no ${name} of ${target}`)
     this.registered.set(event, (this.registered.get(event) ?? 0) + (step === 'Register' ? 1 : -1))

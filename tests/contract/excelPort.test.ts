@@ -1,4 +1,5 @@
-import { afterAll, beforeAll, expect, test } from 'vitest'
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest'
+import { CallLog } from '../../src/excel/callLog'
 import { excelPort } from '../../src/excel/excelPort'
 import { ExcelHost } from './ExcelHost'
 import { portContract, type Scene } from './portContract'
@@ -8,6 +9,7 @@ function use(host: ExcelHost): void {
   Object.assign(globalThis, { Excel: host.start().Excel })
 }
 
+const log = new CallLog()
 const host = new ExcelHost('Season 1', 'Stop! Prices')
 beforeAll(() => use(host))
 afterAll(() => {
@@ -18,7 +20,7 @@ afterAll(() => {
 const oneTurn = () => new Promise((resolve) => setImmediate(resolve))
 
 portContract('Excel', async (): Promise<Scene> => ({
-  port: excelPort(),
+  port: excelPort(log),
   select: async (address) => {
     await oneTurn()
     host.select(address)
@@ -35,13 +37,13 @@ portContract('Excel', async (): Promise<Scene> => ({
 
 test('Excel gives the address without the sheet, though the name of the sheet holds an exclamation mark.', async () => {
   host.select('C3', 'Stop! Prices')
-  expect(await excelPort().selectedCell()).toMatchObject({ sheet: 'Stop! Prices', address: 'C3' })
+  expect(await excelPort(log).selectedCell()).toMatchObject({ sheet: 'Stop! Prices', address: 'C3' })
 })
 
 test('Going to another sheet counts as selecting another cell.', async () => {
   host.select('A1', 'Season 1')
   const called = new Promise<void>((resolve) => {
-    const stop = excelPort().onSelectionChange(() => {
+    const stop = excelPort(log).onSelectionChange(() => {
       stop()
       resolve()
     })
@@ -54,12 +56,60 @@ test('Going to another sheet counts as selecting another cell.', async () => {
 test('A protected sheet refuses a formula, and the refusal says so.', async () => {
   host.select('A2', 'Stop! Prices')
   host.protect()
-  await expect(excelPort().putFormula('=1+1')).rejects.toMatchObject({ name: 'PortProblem', code: 'protectedSheet' })
+  await expect(excelPort(log).putFormula('=1+1')).rejects.toMatchObject({ name: 'PortProblem', code: 'protectedSheet' })
   expect(host.formulaAt('A2')).toBe('')
 })
 
 test('A failure of Excel that has no meaning of its own keeps what Excel said about it.', async () => {
   host.failing = true
-  await expect(excelPort().selectedCell()).rejects.toMatchObject({ code: 'hostFailed', detail: 'GeneralException Excel says no.' })
+  await expect(excelPort(log).selectedCell()).rejects.toMatchObject({ code: 'hostFailed', detail: 'GeneralException Excel says no.' })
   host.failing = false
+})
+
+describe('the calls of a cell', () => {
+  beforeEach(() => {
+    log.forgetAll()
+    host.select('B4', 'Stop! Prices')
+  })
+
+  test('are those that Excel made for it, whichever way Excel spells the cell.', async () => {
+    log.made("'Stop! Prices'!B4", { id: 'FILL', args: [10, 65] })
+    log.made("'[Season.xlsx]Stop! Prices'!$B$4", { id: 'BAGS', args: [0.65, 60] })
+    log.made("'Stop! Prices'!B5", { id: 'BAGS', args: [1, 60] })
+    expect(await excelPort(log).callsOfSelectedCell()).toEqual([{ id: 'FILL', args: [10, 65] }, { id: 'BAGS', args: [0.65, 60] }])
+  })
+
+  test('are not known where Excel made none since the page was loaded.', async () => {
+    expect(await excelPort(log).callsOfSelectedCell()).toBeUndefined()
+  })
+
+  test('are forgotten once rows move, because they belong to another cell now, and kept when a cell is edited.', async () => {
+    const port = excelPort(log)
+    const listening = new Promise<() => void>((resolve) => {
+      const stop = port.onSelectionChange(() => resolve(stop))
+    })
+    await oneTurn()
+    log.made("'Stop! Prices'!B4", { id: 'FILL', args: [10, 65] })
+    host.type('C9', 1)
+    host.select('B4')
+    expect(await port.callsOfSelectedCell()).toHaveLength(1)
+    host.insertRow()
+    expect(await port.callsOfSelectedCell()).toBeUndefined()
+    const stop = await listening
+    stop()
+  })
+
+  test('are made anew by calculating the workbook.', async () => {
+    await excelPort(log).calculate()
+    expect(host.calculations).toBe(1)
+  })
+})
+
+test('A long session forgets the calls of the cells that were calculated first, and never all of them.', () => {
+  const long = new CallLog()
+  for (let row = 1; row <= 20_001; row++) long.made(`Season!A${row}`, { id: 'BAGS', args: [row] })
+  expect([long.of('Season!A1'), long.of('Season!A2'), long.of('Season!A20001')]).toEqual([[], [{ id: 'BAGS', args: [2] }], [{ id: 'BAGS', args: [20001] }]])
+  for (let call = 1; call <= 100; call++) long.made('Season!A2', { id: 'BAGS', args: [call] })
+  expect(long.of('Season!A2')).toHaveLength(16)
+  expect(long.of('Season!A2').at(-1)).toEqual({ id: 'BAGS', args: [100] })
 })

@@ -1,10 +1,12 @@
-import type { PortProblem, SelectedCell, WorkbookPort } from '../../src/workbook/port'
+import type { CallInCell, PortProblem, SelectedCell, WorkbookPort } from '../../src/workbook/port'
 
 /** A workbook of one selected cell, to drive the pane without a host. */
 export class MemoryPort implements WorkbookPort {
   readonly host = 'workbench'
   private cell: SelectedCell = { sheet: 'Order book', address: 'B4', formula: '', value: null }
   private readonly listeners = new Set<() => void>()
+  calls: readonly CallInCell[] | undefined = []
+  callsAfterCalculation: readonly CallInCell[] = []
   private refusal: PortProblem | undefined
 
   selectedCell(): Promise<SelectedCell> {
@@ -14,6 +16,16 @@ export class MemoryPort implements WorkbookPort {
   putFormula(formula: string): Promise<void> {
     if (this.refusal !== undefined) return Promise.reject(this.refusal)
     this.select({ formula, value: 1 })
+    return Promise.resolve()
+  }
+
+  callsOfSelectedCell(): Promise<readonly CallInCell[] | undefined> {
+    return Promise.resolve(this.calls)
+  }
+
+  calculate(): Promise<void> {
+    this.calls = this.callsAfterCalculation
+    this.select({})
     return Promise.resolve()
   }
 

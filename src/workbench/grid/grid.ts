@@ -18,6 +18,7 @@ import '@univerjs/preset-sheets-filter/lib/index.css'
 import '@univerjs/preset-sheets-note/lib/index.css'
 import '@univerjs/preset-sheets-sort/lib/index.css'
 import type { Definition } from '../../core/definition/definition'
+import type { MadeCall } from '../../derived/madeCall'
 import type { Book } from '../../workbook/book'
 import { bookToGrid } from './bookToGrid'
 import { guardFormulaCaches, movesPlaces } from './cacheGuard'
@@ -26,7 +27,7 @@ import { customFunctions } from './customFunctions'
 import { gridToBook } from './gridToBook'
 import { markRefusals } from './markRefusals'
 import { nextCalculation } from './nextCalculation'
-import { CellCalls, keepCellCalls } from './cellCalls'
+import { CellCalls, keepCellCalls, type Place } from './cellCalls'
 import { recalculationMeasure } from './recalculationMeasure'
 
 export interface GridCell extends CellResult {
@@ -46,7 +47,10 @@ export interface Grid {
   book(): Promise<Book>
   /** Undefined while nothing is selected. */
   selectedCell(): GridCell | undefined
+  callsOfSelectedCell(): readonly MadeCall[]
   isEditing(): boolean
+  /** Calculates all formulas anew. */
+  calculate(): Promise<void>
   /** Writes into the selected cell; resolves once the results follow. False where the grid did not take it. */
   write(formula: string): Promise<boolean>
   /** Calls back whenever another cell is selected, or anything in the workbook changed. */
@@ -102,6 +106,15 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
       const open = api.getActiveWorkbook()
       const cell = open?.getActiveCell()
       return open && cell ? read(injector, open.getActiveSheet().getSheet(), cell, calls) : undefined
+    },
+    callsOfSelectedCell() {
+      const cell = api.getActiveWorkbook()?.getActiveCell()
+      return cell ? calls.of(placeOf(cell)) : []
+    },
+    async calculate() {
+      const calculated = nextCalculation(injector)
+      api.getFormula().executeCalculation()
+      await calculated
     },
     isEditing: () => workbook().isCellEditing(),
     async write(formula) {
@@ -163,13 +176,17 @@ function startUniver(container: HTMLElement, definitions: readonly Definition[],
 }
 
 function read(injector: Injector, worksheet: Worksheet, cell: FRange, calls: CellCalls): GridCell {
-  const place = { workbook: cell.getUnitId(), sheet: cell.getSheetId(), row: cell.getRow(), column: cell.getColumn() }
+  const place = placeOf(cell)
   const spilled = injector.get(FormulaDataModel).getArrayFormulaCellData()[place.workbook]?.[place.sheet]?.[place.row]?.[place.column]
   // The data behind the cell: what the grid draws is text, already formatted.
   const own = worksheet.getCellRaw(place.row, place.column)
   const shown = cellResult(own?.v === undefined || own.v === null ? spilled : own)
   const sentence = shown.error && calls.sentence(place, shown.error)
   return { sheet: cell.getSheetName(), address: cell.getA1Notation(), formula: cell.getFormula(), ...shown, ...(sentence && { sentence }) }
+}
+
+function placeOf(cell: FRange): Place {
+  return { workbook: cell.getUnitId(), sheet: cell.getSheetId(), row: cell.getRow(), column: cell.getColumn() }
 }
 
 function measureRecalculation(injector: Injector): void {

@@ -10,6 +10,8 @@ export function gridPort(grid: Grid): WorkbookPort {
       const { sheet, address, formula, value, error } = cell
       return { sheet, address, formula, value: error ?? value }
     },
+    callsOfSelectedCell: async () => grid.callsOfSelectedCell().map(({ definition, args }) => ({ id: definition.id, args })),
+    calculate: () => grid.calculate(),
     async putFormula(formula) {
       if (grid.isEditing()) throw new PortProblem('cellEditMode')
       if (grid.selectedCell() === undefined) throw new PortProblem('noSelection')
