@@ -1,4 +1,8 @@
-/** Replaces names in a formula tree, and drops what the replacement made idle: (1 - 0), x * 1, IF(0 < 1, a, b). */
+/**
+ * Makes a step's formula one for Excel. It replaces names, and drops what the replacement made idle: (1 - 0), x * 1,
+ * IF(0 < 1, a, b). Excel computes in binary, so a count that is rounded up is first rounded to nine decimals: a
+ * need of 0.1 + 0.2 m3 must not become a sixth bag of 60 L for the dust in its seventeenth digit.
+ */
 import type { AstExpression } from '@borgar/fx'
 
 export type Replacements = ReadonlyMap<string, AstExpression>
@@ -17,7 +21,7 @@ export function substitute(node: AstExpression, replacements: Replacements): Ast
     }
     case 'CallExpression': {
       const args = node.arguments.map(inner)
-      return chosen(node, args) ?? { ...node, arguments: args }
+      return chosen(node, args) ?? { ...node, arguments: isRoundUp(node) ? [withoutDust(args[0]!), literal(0)] : args }
     }
     case 'LetExpression': {
       const declarations = node.declarations.map((declaration) => (
@@ -28,6 +32,16 @@ export function substitute(node: AstExpression, replacements: Replacements): Ast
     default:
       return node
   }
+}
+
+function isRoundUp({ callee }: AstExpression & { type: 'CallExpression' }): boolean {
+  return callee.type === 'Identifier' && callee.name === 'ROUNDUP'
+}
+
+const decimalsOfCount = 9
+
+function withoutDust(value: AstExpression): AstExpression {
+  return { type: 'CallExpression', callee: { type: 'Identifier', name: 'ROUND' }, arguments: [value, literal(decimalsOfCount)] }
 }
 
 function numberOf(node: AstExpression): number | undefined {

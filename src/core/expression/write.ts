@@ -1,8 +1,4 @@
-/**
- * Writes a formula tree as Excel text.
- * Excel computes in binary, so a count that was rounded up is first rounded to nine decimals there: a need of
- * 0.1 + 0.2 m3 must not become a sixth bag of 60 L for the dust in its seventeenth digit.
- */
+/** Writes a formula tree as Excel text. */
 import type { AstExpression } from '@borgar/fx'
 
 /** How tightly each operator binds in Excel; a leading minus binds before ^. */
@@ -39,8 +35,6 @@ function write(node: AstExpression): Written {
     case 'CallExpression': {
       if (node.callee.type !== 'Identifier') break
       const args = node.arguments.map((argument) => write(argument).text)
-      const [first = ''] = args
-      if (node.callee.name === 'ROUNDUP') return { text: `ROUNDUP(ROUND(${first},9),0)`, binding: tightest }
       return { text: `${node.callee.name}(${args.join(',')})`, binding: tightest }
     }
     case 'LetExpression': {

@@ -1,0 +1,62 @@
+/** A cell's formula without the add-in: each call of ours replaced by its plain Excel formula. */
+import { tokenize, tokenTypes, type Token } from '@borgar/fx'
+import type { Definition } from '../core/definition/definition'
+import { plainFormula } from './plainFormula'
+
+export type PlainCell =
+  | { readonly formula: string }
+  /** The functions that have no plain formula, and why. */
+  | { readonly without: readonly NoPlain[] }
+
+export interface NoPlain {
+  readonly id: string
+  readonly reason: string
+  readonly check?: string
+}
+
+/** @param formula In en-US form, with its leading "=". A formula without calls of ours stays as it is. */
+export function plainCell(formula: string, definitions: readonly Definition[]): PlainCell {
+  const without = new Map<string, NoPlain>()
+  const text = plainText(tokenize(formula), definitions, (none) => without.set(none.id, none))
+  return without.size > 0 ? { without: [...without.values()] } : { formula: text }
+}
+
+function plainText(tokens: readonly Token[], definitions: readonly Definition[], refuse: (none: NoPlain) => void): string {
+  let text = ''
+  for (let at = 0; at < tokens.length; at++) {
+    const token = tokens[at]!
+    const definition = token.type === tokenTypes.FUNCTION ? definitions.find(({ id }) => `STICK.${id}` === token.value.toUpperCase()) : undefined
+    if (definition === undefined) {
+      text += token.value
+      continue
+    }
+    const { args, end } = argumentsFrom(tokens, at + 1)
+    const plain = plainFormula(definition, args.map((argument) => plainText(argument, definitions, refuse).trim()))
+    if ('formula' in plain) {
+      const isWhole = at === 1 && end === tokens.length - 1
+      text += isWhole ? plain.formula.slice(1) : `(${plain.formula.slice(1)})`
+    } else {
+      refuse({ id: definition.id, ...plain })
+    }
+    at = end
+  }
+  return text
+}
+
+/** The tokens of each argument of a call, and where its closing bracket stands. */
+function argumentsFrom(tokens: readonly Token[], open: number): { readonly args: readonly (readonly Token[])[]; readonly end: number } {
+  const args: Token[][] = [[]]
+  let depth = 0
+  let end = open
+  for (; end < tokens.length; end++) {
+    const token = tokens[end]!
+    const isOperator = token.type === tokenTypes.OPERATOR
+    if (isOperator && (token.value === '(' || token.value === '{')) depth += 1
+    if (isOperator && (token.value === ')' || token.value === '}')) depth -= 1
+    if (depth === 0) break
+    if (end === open) continue
+    if (isOperator && token.value === ',' && depth === 1) args.push([])
+    else args.at(-1)!.push(token)
+  }
+  return { args, end }
+}
