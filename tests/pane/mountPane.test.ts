@@ -139,3 +139,57 @@ describe('the pane', () => {
     expect(port.listenerCount).toBe(0)
   })
 })
+
+describe('the working of the selected cell', () => {
+  const tab = (name: string) => [...element.querySelectorAll<HTMLElement>('[role="tab"]')].find(({ textContent }) => textContent?.startsWith(name))
+
+  async function selectCell(formula: string, ...calls: readonly { readonly id: string; readonly args: readonly unknown[] }[]): Promise<void> {
+    port.calls = calls
+    await act(async () => port.select({ formula, value: 5 }))
+  }
+
+  beforeEach(() => click(tab('Working')))
+
+  it('shows what went in, what was left out, each step with its rule, and the convention', async () => {
+    await selectCell('=STICK.BAGS(A1,60)', { id: 'BAGS', args: ['0.3 m3', 60] })
+    expect(text()).toContain('Working of B4 on Order book')
+    expect(text()).toMatch(/neededL300 Lloose litres that are needed/)
+    expect(text()).toMatch(/onHandL0 L.*left out, so this is assumed/)
+    expect(text()).toMatch(/perBag = bagVolumeL \* expansion60 L loose per bag/)
+    expect(text()).toMatch(/bags = ROUNDUP\(ordered \/ orderMultiple, 0\) \* orderMultiple5 bags/)
+    expect(text()).toContain('Whole bags, in whole multiples of the order unit')
+  })
+
+  it('gives the formula of the cell without the add-in', async () => {
+    await selectCell('=2*STICK.PERLINER(A1,B1:C1)', { id: 'PERLINER', args: [1, [[0.5, 0.5]]] })
+    expect(text()).toContain('Without the add-in=2*(A1/PRODUCT(B1:C1))')
+  })
+
+  it('says why a function refused, in the words of the cell', async () => {
+    await selectCell('=STICK.BAGS(A1,60)', { id: 'BAGS', args: [-3, 60] })
+    expect(text()).toContain('neededL must be 0 L or more; it is -3 L.')
+  })
+
+  it('offers to calculate where the host has not seen the calls, and shows them afterwards', async () => {
+    port.calls = undefined
+    port.callsAfterCalculation = [{ id: 'BAGS', args: [300, 60] }]
+    await act(async () => port.select({ formula: '=STICK.BAGS(A1,60)', value: 5 }))
+    expect(text()).toContain('have not been called since')
+    await click(buttons('Calculate the workbook')[0])
+    expect(text()).toContain('Step by step')
+  })
+
+  it('says what to select where the cell uses no function of ours', async () => {
+    expect(text()).toContain('This cell holds no formula. Select one that uses a STICK function.')
+    await selectCell('=1+1')
+    expect(text()).toContain('This formula uses no STICK function.')
+  })
+
+  it('keeps what was searched while the working is looked at', async () => {
+    await click(tab('Functions'))
+    await searchFor('perlite')
+    await click(tab('Working'))
+    await click(tab('Functions'))
+    expect(element.querySelector('input')?.value).toBe('perlite')
+  })
+})

@@ -1,0 +1,80 @@
+import { makeStyles, tokens } from '@fluentui/react-components'
+import type { Working, WorkingInput, WorkingLine } from '../derived/working'
+import { exactText } from './numberText'
+
+interface WorkingOfCallProps {
+  readonly id: string
+  readonly summary: string
+  readonly working: Working
+}
+
+const useStyles = makeStyles({
+  heading: { margin: `${tokens.spacingVerticalL} 0 0`, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold, fontFamily: tokens.fontFamilyMonospace },
+  part: { margin: `${tokens.spacingVerticalS} 0 0`, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, fontWeight: tokens.fontWeightSemibold },
+  text: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase300 },
+  refused: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, color: tokens.colorStatusDangerForeground1 },
+  list: { listStyleType: 'none', margin: 0, padding: 0 },
+  item: { padding: `${tokens.spacingVerticalXS} 0`, borderBottom: `${tokens.strokeWidthThin} solid ${tokens.colorNeutralStroke2}` },
+  row: { display: 'flex', flexWrap: 'wrap', justifyContent: 'space-between', columnGap: tokens.spacingHorizontalM },
+  name: { fontFamily: tokens.fontFamilyMonospace, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase300 },
+  value: { fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontVariantNumeric: 'tabular-nums', marginLeft: 'auto', textAlign: 'end' },
+  small: { display: 'block', fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
+})
+
+/** One call, as an auditor would recalculate it: what went in, each step with its rule, and the convention. */
+export function WorkingOfCall({ id, summary, working }: WorkingOfCallProps) {
+  const styles = useStyles()
+  return (
+    <article aria-label={`Working of STICK.${id}`}>
+      <h3 className={styles.heading}>STICK.{id}</h3>
+      <p className={styles.text}>{summary}</p>
+      {'cellError' in working && <p className={styles.refused}>One of its input cells shows {working.cellError}.</p>}
+      {'refused' in working && working.refused.map((sentence) => <p key={sentence} className={styles.refused}>{sentence}</p>)}
+      {'steps' in working && (
+        <>
+          <h4 className={styles.part}>What went in</h4>
+          <ul className={styles.list}>{working.inputs.map((input) => <Input key={input.name} input={input} />)}</ul>
+          <h4 className={styles.part}>Step by step</h4>
+          <ol className={styles.list}>{working.steps.map((step, index) => <Step key={index} step={step} />)}</ol>
+          <h4 className={styles.part}>How it is counted</h4>
+          <p className={styles.text}>{working.convention}</p>
+        </>
+      )}
+    </article>
+  )
+}
+
+function Input({ input: { name, text, value, unit, given } }: { readonly input: WorkingInput }) {
+  const styles = useStyles()
+  return (
+    <li className={styles.item}>
+      <span className={styles.row}>
+        <span className={styles.name}>{name}</span>
+        <span className={styles.value}>{valueText(value)} {unitText(unit)}</span>
+      </span>
+      <span className={styles.small}>{text}{given ? '' : ' (left out, so this is assumed)'}</span>
+    </li>
+  )
+}
+
+function Step({ step: { name, text, formula, value, unit } }: { readonly step: WorkingLine }) {
+  const styles = useStyles()
+  return (
+    <li className={styles.item}>
+      <span className={styles.row}>
+        <span className={styles.name}>{name} = {formula}</span>
+        <span className={styles.value}>{valueText(value)} {unitText(unit)}</span>
+      </span>
+      <span className={styles.small}>{text}</span>
+    </li>
+  )
+}
+
+function valueText(value: WorkingLine['value']): string {
+  return typeof value === 'object' ? value.map(exactText).join('; ') : exactText(value)
+}
+
+/** A name is no measure. */
+function unitText(unit: string): string {
+  return unit === 'text' ? '' : unit
+}
