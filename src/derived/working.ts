@@ -2,7 +2,7 @@
 import type { Definition } from '../core/definition/definition'
 import { evaluate } from '../core/definition/evaluate'
 import { isBlank } from '../core/definition/readArguments'
-import { Decimal } from '../core/quantity/decimal'
+import { Decimal, toCell } from '../core/quantity/decimal'
 import { sentence } from '../wording/en'
 
 export type Working =
@@ -47,5 +47,5 @@ function shown(value: Decimal | string | readonly (Decimal | string | undefined)
 }
 
 function shownCell(value: Decimal | string | undefined): number | string {
-  return value instanceof Decimal ? value.toNumber() : value ?? ''
+  return value instanceof Decimal ? toCell(value) : value ?? ''
 }
