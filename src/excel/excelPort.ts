@@ -1,6 +1,7 @@
 /** The workbook that is open in Excel. One Excel.run for each action, so that Excel's undo takes an action back as a whole. */
 import type { CallLog } from './callLog'
-import { PortProblem, type WorkbookPort } from '../workbook/port'
+import { isAddress } from '../derived/reference'
+import { PortProblem, type ReadCell, type WorkbookPort } from '../workbook/port'
 
 export function excelPort(log: CallLog): WorkbookPort {
   return {
@@ -15,8 +16,7 @@ export function excelPort(log: CallLog): WorkbookPort {
       const formula: unknown = cell.formulas[0]?.[0]
       return {
         sheet: sheet.name,
-        // Excel names the sheet too, and a sheet's name may itself hold an exclamation mark.
-        address: cell.address.slice(cell.address.lastIndexOf('!') + 1),
+        address: withoutSheet(cell.address),
         formula: typeof formula === 'string' && formula.startsWith('=') ? formula : '',
         value: blankAsNull(cell.values[0]?.[0]),
       }
@@ -35,9 +35,32 @@ export function excelPort(log: CallLog): WorkbookPort {
       await context.sync()
     }),
 
-    putFormula: (formula) => run(async (context) => {
-      context.workbook.getActiveCell().formulas = [[formula]]
+    putFormula: (formula, place) => run(async (context) => {
+      const cell = place === undefined ? context.workbook.getActiveCell() : context.workbook.worksheets.getItem(place.sheet).getRange(place.address)
+      cell.formulas = [[formula]]
       await context.sync()
+    }),
+
+    selectedRange: () => run(async (context) => {
+      const range = context.workbook.getSelectedRange()
+      range.load(['address'])
+      const sheet = context.workbook.worksheets.getActiveWorksheet()
+      sheet.load(['name'])
+      await context.sync()
+      return { sheet: sheet.name, address: withoutSheet(range.address) }
+    }),
+
+    valuesOf: (reference, sheet) => run(async (context) => {
+      const range = rangeOf(context, reference, sheet)
+      range.load(['values', 'valueTypes'])
+      try {
+        await context.sync()
+      } catch (problem) {
+        const { code = '' } = problem as { code?: string }
+        if (namesNoCells.has(code)) return undefined
+        throw problem
+      }
+      return range.isNullObject ? undefined : range.values.map((row, index) => row.map((value: unknown, column) => readCell(value, range.valueTypes[index]?.[column])))
     }),
 
     onSelectionChange(listener) {
@@ -68,6 +91,25 @@ export function excelPort(log: CallLog): WorkbookPort {
       }
     },
   }
+}
+
+/** Excel's codes for a reference that is none, or whose sheet is not there. */
+const namesNoCells = new Set(['InvalidArgument', 'InvalidReference', 'ItemNotFound'])
+
+function rangeOf(context: Excel.RequestContext, reference: string, sheet: string): Excel.Range {
+  const { worksheets, names } = context.workbook
+  const end = reference.lastIndexOf('!')
+  if (end >= 0) return worksheets.getItem(reference.slice(0, end).replace(/^'|'$/g, '').replaceAll("''", "'")).getRange(reference.slice(end + 1))
+  return isAddress(reference) ? worksheets.getItem(sheet).getRange(reference) : names.getItemOrNullObject(reference).getRangeOrNullObject()
+}
+
+/** Excel names the sheet too, and a sheet's name may itself hold an exclamation mark. */
+function withoutSheet(address: string): string {
+  return address.slice(address.lastIndexOf('!') + 1)
+}
+
+function readCell(value: unknown, type: unknown): ReadCell {
+  return type === 'Error' ? { kind: 'cellError', code: String(value) } : blankAsNull(value)
 }
 
 type Handlers = readonly { remove(): void; readonly context: OfficeExtension.ClientRequestContext }[]

@@ -1,3 +1,5 @@
+import type { CellError } from '../core/definition/problem'
+
 /**
  * The one door through which the pane and the season builder reach a workbook.
  * Excel and the workbench each implement it; tests/contract runs one suite over both.
@@ -13,16 +15,30 @@ export interface WorkbookPort {
   callsOfSelectedCell(): Promise<readonly CallInCell[] | undefined>
   /** Calculates the whole workbook anew. */
   calculate(): Promise<void>
-  /** Writes a formula in en-US form, with its leading "=", into the active cell. */
-  putFormula(formula: string): Promise<void>
+  /** Writes a formula in en-US form, with its leading "=", into a cell; without a place into the active one. */
+  putFormula(formula: string, place?: CellPlace): Promise<void>
+  /** The selected cells, as a formula on their sheet names them: "B4:B9". */
+  selectedRange(): Promise<CellPlace>
+  /**
+   * What the cells hold that a reference names: "B4:B9", "Prices!B4" or a defined name. A reference without a sheet
+   * is read on the given one. Undefined where it names no cells.
+   */
+  valuesOf(reference: string, sheet: string): Promise<readonly (readonly ReadCell[])[] | undefined>
   /** Calls back whenever the active cell or its content changed; returns the way to stop. */
   onSelectionChange(listener: () => void): () => void
 }
 
-export interface SelectedCell {
+/** A cell, or a block of cells, of one sheet. */
+export interface CellPlace {
   readonly sheet: string
   /** Without dollar signs: "B4". */
   readonly address: string
+}
+
+/** A value as a cell function is given it; an error value of a cell comes as such. */
+export type ReadCell = string | number | boolean | null | CellError
+
+export interface SelectedCell extends CellPlace {
   /** With its leading "="; empty where the cell holds no formula. */
   readonly formula: string
   readonly value: string | number | boolean | null

@@ -37,6 +37,20 @@ portContract('The workbench', async (): Promise<Scene> => {
 
   const port = await portOf(page)
   async function select(address: string): Promise<void> {
+    const [first = '', last] = address.split(':')
+    await selectCell(first)
+    if (last === undefined) return
+    const [from, to] = [placeOf(first), placeOf(last)]
+    await press(page, 'Shift+ArrowDown', to.row - from.row)
+    await press(page, 'Shift+ArrowRight', to.column - from.column)
+    await page.waitForFunction(async (wanted) => (await window.port!.selectedRange()).address === wanted, address)
+  }
+  async function selectCell(address: string): Promise<void> {
+    // A block shrinks to its first cell only when the keyboard moves.
+    if ((await port.selectedRange()).address !== (await port.selectedCell()).address) {
+      await press(page, 'ArrowDown', 1)
+      await press(page, 'ArrowUp', 1)
+    }
     const target = placeOf(address)
     const now = placeOf((await port.selectedCell()).address)
     await press(page, target.row > now.row ? 'ArrowDown' : 'ArrowUp', Math.abs(target.row - now.row))
@@ -74,8 +88,10 @@ async function portOf(page: Page): Promise<WorkbookPort> {
   return {
     host: 'workbench',
     selectedCell: () => page.evaluate(() => window.port!.selectedCell()),
-    async putFormula(formula) {
-      const code = await page.evaluate((text) => window.port!.putFormula(text).then(() => undefined, (problem: PortProblem) => problem.code), formula)
+    selectedRange: () => page.evaluate(() => window.port!.selectedRange()),
+    valuesOf: (...asked) => page.evaluate((given) => window.port!.valuesOf(...given), asked),
+    async putFormula(...asked) {
+      const code = await page.evaluate((given) => window.port!.putFormula(...given).then(() => undefined, (problem: PortProblem) => problem.code), asked)
       if (code !== undefined) throw new PortProblem(code)
     },
     callsOfSelectedCell: () => page.evaluate(() => window.port!.callsOfSelectedCell()),

@@ -29,6 +29,7 @@ interface ObjectPath {
   readonly ObjectPathType: number
   readonly Name: string
   readonly ParentObjectPathId?: number
+  readonly ArgumentInfo?: { readonly Arguments?: readonly unknown[] }
 }
 
 interface Batch {
@@ -60,6 +61,7 @@ export class ExcelHost {
   editing = false
   /** A failure that Excel gives no code of its own for a port to know. */
   failing = false
+  readonly names = new Map<string, { readonly sheet: string; readonly address: string }>()
   /** How often everything was calculated. */
   calculations = 0
 
@@ -135,59 +137,144 @@ export class ExcelHost {
   }
 
   private act(action: Action, paths: Batch['ObjectPaths']): unknown {
-    const target = pathOf(action.ObjectPathId, paths)
     switch (action.ActionType) {
-      case ActionType.Instantiate: return {}
+      case ActionType.Instantiate: {
+        const target = this.resolve(action.ObjectPathId, paths)
+        return target === missing ? null : {}
+      }
       // A mark in the batch: its answer tells the client that the actions before it went through.
       case ActionType.Trace: return null
-      case ActionType.Query: return this.read(target, action.QueryInfo?.Select ?? [])
-      case ActionType.SetProperty: return this.write(target, action.Name, action.ArgumentInfo?.Arguments?.[0])
-      case ActionType.Method: return this.invoke(target, action.Name)
+      case ActionType.Query: return this.read(this.resolve(action.ObjectPathId, paths), action.QueryInfo?.Select ?? [])
+      case ActionType.SetProperty: return this.write(this.resolve(action.ObjectPathId, paths), action.Name, action.ArgumentInfo?.Arguments?.[0])
+      case ActionType.Method: return this.invoke(this.resolve(action.ObjectPathId, paths), action.Name)
       default: throw new Error(`The host knows no action ${action.ActionType}`)
     }
   }
 
-  private read(target: string, properties: readonly string[]): unknown {
-    const cell = this.active.cells.get(this.address) ?? { formula: '', value: '' }
-    const known: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
-      'Workbook.GetActiveCell': { address: `${quoted(this.active.name)}!${this.address}`, formulas: [[cell.formula]], values: [[cell.value]] },
-      'Workbook.Worksheets.GetActiveWorksheet': { name: this.active.name },
+  private resolve(id: number, paths: Batch['ObjectPaths']): HostObject {
+    const path = paths[id]!
+    if (path.ParentObjectPathId === undefined) return { is: 'workbook' }
+    const parent = this.resolve(path.ParentObjectPathId, paths)
+    const [argument = ''] = (path.ArgumentInfo?.Arguments ?? []) as readonly string[]
+    switch (`${parent.is}.${path.Name}`) {
+      case 'workbook.Worksheets': return { is: 'worksheets' }
+      case 'workbook.Names': return { is: 'names' }
+      case 'workbook.Application': return { is: 'application' }
+      case 'workbook.GetActiveCell': return { is: 'range', sheet: this.active, ...blockOf(this.address), rows: 1, columns: 1 }
+      case 'workbook.GetSelectedRange': return { is: 'range', sheet: this.active, ...blockOf(this.address) }
+      case 'worksheets.GetActiveWorksheet': return { is: 'sheet', sheet: this.active }
+      // An indexer has no name of its own.
+      case 'worksheets.': {
+        const sheet = this.sheets.find(({ name }) => name === argument)
+        if (sheet === undefined) throw new Refusal('ItemNotFound')
+        return { is: 'sheet', sheet }
+      }
+      case 'names.GetItemOrNullObject': return this.names.has(argument) ? { is: 'name', name: argument } : missing
+      case 'name.GetRangeOrNullObject': {
+        const { sheet, address } = this.names.get((parent as { readonly name: string }).name)!
+        return { is: 'range', sheet: this.sheets.find(({ name }) => name === sheet)!, ...blockOf(address) }
+      }
+      case 'missing.GetRangeOrNullObject': return missing
+      case 'sheet.GetRange': {
+        if (!/^\$?[A-Z]+\$?\d+(:\$?[A-Z]+\$?\d+)?$/i.test(argument)) throw new Refusal('InvalidArgument')
+        return { is: 'range', sheet: (parent as { readonly sheet: Sheet }).sheet, ...blockOf(argument) }
+      }
+      default: throw new Error(`The host knows no ${path.Name} of ${parent.is}`)
     }
+  }
+
+  private read(target: HostObject, properties: readonly string[]): unknown {
+    if (target === missing) return null
     return Object.fromEntries(properties.map((property) => {
-      const value = known[target]?.[property]
-      if (value === undefined) throw new Error(`The host does not know ${property} of ${target}`)
       // The client asks for a property in small letters and reads it with a capital one.
-      return [property.charAt(0).toUpperCase() + property.slice(1), value]
+      return [property.charAt(0).toUpperCase() + property.slice(1), this.property(target, property)]
     }))
   }
 
-  private write(target: string, property: string, value: unknown): void {
-    if (target !== 'Workbook.GetActiveCell' || property !== 'Formulas') throw new Error(`The host cannot set ${property} of ${target}`)
-    if (this.active.protected) throw new Refusal('AccessDenied')
-    const [[formula]] = value as [[string]]
-    // It calculates nothing: a formula's own text stands for its value.
-    this.type(this.address, formula)
+  private property(target: HostObject, property: string): unknown {
+    if (target.is === 'sheet' && property === 'name') return target.sheet.name
+    if (target.is === 'range') {
+      switch (property) {
+        case 'address': return `${quoted(target.sheet.name)}!${addressOf(target)}`
+        case 'formulas': return cellsOf(target, ({ formula }) => formula)
+        case 'values': return cellsOf(target, ({ value }) => value)
+        case 'valueTypes': return cellsOf(target, ({ value }) => typeOf(value))
+      }
+    }
+    throw new Error(`The host does not know ${property} of ${target.is}`)
   }
 
-  private invoke(target: string, name: string): unknown {
+  private write(target: HostObject, property: string, value: unknown): void {
+    if (target.is !== 'range' || property !== 'Formulas') throw new Error(`The host cannot set ${property} of ${target.is}`)
+    if (target.sheet.protected) throw new Refusal('AccessDenied')
+    for (const [row, formulas] of (value as readonly (readonly CellValue[])[]).entries()) {
+      for (const [column, formula] of formulas.entries()) {
+        // It calculates nothing: a formula's own text stands for its value.
+        target.sheet.cells.set(addressOf({ top: target.top + row, left: target.left + column, rows: 1, columns: 1 }), { formula, value: formula })
+      }
+    }
+    this.raise('DataChanged', { changeType: 'RangeEdited' })
+  }
+
+  private invoke(target: HostObject, name: string): unknown {
     // The client asks to hold on to what it may use again. This host forgets nothing.
     if (name === '_KeepReference') return null
-    if (target === 'Workbook.Application' && name === 'Calculate') {
+    if (target.is === 'application' && name === 'Calculate') {
       this.calculations += 1
       return null
     }
     const [, step, event = ''] = /^_(Unregister|Register)(\w+)Event$/.exec(name) ?? []
-    if (target !== 'Workbook.Worksheets' || events[event] === undefined) throw new Error(`The host knows no ${name} of ${target}`)
+    if (target.is !== 'worksheets' || events[event] === undefined) throw new Error(`The host knows no ${name} of ${target.is}`)
     this.registered.set(event, (this.registered.get(event) ?? 0) + (step === 'Register' ? 1 : -1))
     return null
   }
 }
 
-/** "Workbook.Worksheets.GetActiveWorksheet" */
-function pathOf(id: number, paths: Batch['ObjectPaths']): string {
-  const path = paths[id]
-  if (path === undefined) return 'nothing'
-  return path.ParentObjectPathId === undefined ? 'Workbook' : `${pathOf(path.ParentObjectPathId, paths)}.${path.Name}`
+/** Rows and columns from 0. */
+interface Block {
+  readonly top: number
+  readonly left: number
+  readonly rows: number
+  readonly columns: number
+}
+
+type HostObject =
+  | { readonly is: 'workbook' | 'worksheets' | 'names' | 'application' | 'missing' }
+  | { readonly is: 'sheet'; readonly sheet: Sheet }
+  | { readonly is: 'name'; readonly name: string }
+  | ({ readonly is: 'range'; readonly sheet: Sheet } & Block)
+
+const missing: HostObject = { is: 'missing' }
+
+function blockOf(address: string): Block {
+  const [from = '', to = from] = address.replaceAll('$', '').toUpperCase().split(':')
+  const [first, last] = [placeOf(from), placeOf(to)]
+  return { top: first.row, left: first.column, rows: last.row - first.row + 1, columns: last.column - first.column + 1 }
+}
+
+function placeOf(address: string): { readonly row: number; readonly column: number } {
+  const [, letters = '', digits = ''] = /^([A-Z]+)(\d+)$/.exec(address) ?? []
+  return { row: Number(digits) - 1, column: [...letters].reduce((sum, letter) => 26 * sum + letter.charCodeAt(0) - 64, 0) - 1 }
+}
+
+function addressOf({ top, left, rows, columns }: Block): string {
+  const letters = (column: number): string => (column < 0 ? '' : letters(Math.floor(column / 26) - 1) + String.fromCharCode(65 + column % 26))
+  const cell = (row: number, column: number) => `${letters(column)}${row + 1}`
+  const first = cell(top, left)
+  return rows === 1 && columns === 1 ? first : `${first}:${cell(top + rows - 1, left + columns - 1)}`
+}
+
+function cellsOf<T>(range: Block & { readonly sheet: Sheet }, of: (cell: { readonly formula: CellValue; readonly value: CellValue }) => T): T[][] {
+  return Array.from({ length: range.rows }, (_row, row) => Array.from({ length: range.columns }, (_cell, column) => (
+    of(range.sheet.cells.get(addressOf({ top: range.top + row, left: range.left + column, rows: 1, columns: 1 })) ?? { formula: '', value: '' })
+  )))
+}
+
+function typeOf(value: CellValue): string {
+  if (value === '') return 'Empty'
+  if (typeof value === 'number') return 'Double'
+  if (typeof value === 'boolean') return 'Boolean'
+  return /^#[A-Z/0!?]+$/.test(value) ? 'Error' : 'String'
 }
 
 function quoted(sheet: string): string {

@@ -113,3 +113,12 @@ test('A long session forgets the calls of the cells that were calculated first, 
   expect(long.of('Season!A2')).toHaveLength(16)
   expect(long.of('Season!A2').at(-1)).toEqual({ id: 'BAGS', args: [100] })
 })
+
+test('A defined name is read wherever it points, and an error value comes as one.', async () => {
+  host.names.set('Rates', { sheet: 'Season 1', address: 'L4:L5' })
+  host.select('L4', 'Season 1')
+  host.type('L4', '=1/0', '#DIV/0!')
+  host.select('L5')
+  host.type('L5', 0.9)
+  expect(await excelPort(log).valuesOf('Rates', 'Stop! Prices')).toEqual([[{ kind: 'cellError', code: '#DIV/0!' }], [0.9]])
+})

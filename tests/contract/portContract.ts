@@ -5,6 +5,7 @@ import type { WorkbookPort } from '../../src/workbook/port'
 /** A workbook with one empty sheet, "Season 1", and the hands of a user in it. */
 export interface Scene {
   readonly port: WorkbookPort
+  /** A cell, or a block such as "B4:B6". */
   select(address: string): Promise<void>
   /** Selects a cell and leaves this in it. */
   type(address: string, content: string | number): Promise<void>
@@ -43,6 +44,35 @@ export function portContract(host: string, open: () => Promise<Scene>): void {
     await scene.select('D4')
     await scene.port.putFormula('=STICK.BAGS(300,60)')
     expect(await scene.port.selectedCell()).toMatchObject({ address: 'D4', formula: '=STICK.BAGS(300,60)' })
+  })
+
+  test(`${host} writes a formula into the cell it is told, whichever is selected, and leaves the selection where it is.`, async () => {
+    await scene.select('D5')
+    await scene.port.putFormula('=1+2', { sheet: 'Season 1', address: 'D6' })
+    expect(await scene.port.selectedCell()).toMatchObject({ address: 'D5', formula: '' })
+    await scene.select('D6')
+    expect(await scene.port.selectedCell()).toMatchObject({ formula: '=1+2' })
+  })
+
+  test(`${host} names the selected block as a formula would.`, async () => {
+    await scene.select('B4:C6')
+    expect(await scene.port.selectedRange()).toEqual({ sheet: 'Season 1', address: 'B4:C6' })
+    await scene.select('B4')
+    expect(await scene.port.selectedRange()).toEqual({ sheet: 'Season 1', address: 'B4' })
+  })
+
+  test(`${host} reads what a reference names: numbers, texts and blanks, on the sheet given or on its own.`, async () => {
+    await scene.type('I4', 12.5)
+    await scene.type('I5', '65 mL')
+    const cells = [[12.5], ['65 mL'], [null]]
+    expect(await scene.port.valuesOf('I4:I6', 'Season 1')).toEqual(cells)
+    expect(await scene.port.valuesOf("'Season 1'!$I$4:$I$6", 'Season 1')).toEqual(cells)
+    expect(await scene.port.valuesOf('i4', 'Season 1')).toEqual([[12.5]])
+  })
+
+  test(`${host} gives nothing for a text that names no cells, and for a sheet that is not there.`, async () => {
+    expect(await scene.port.valuesOf('plenty', 'Season 1')).toBeUndefined()
+    expect(await scene.port.valuesOf('Nowhere!A1', 'Season 1')).toBeUndefined()
   })
 
   test(`${host} tells when another cell is selected.`, async () => {

@@ -1,4 +1,4 @@
-import type { CallInCell, PortProblem, SelectedCell, WorkbookPort } from '../../src/workbook/port'
+import type { CallInCell, CellPlace, PortProblem, ReadCell, SelectedCell, WorkbookPort } from '../../src/workbook/port'
 
 /** A workbook of one selected cell, to drive the pane without a host. */
 export class MemoryPort implements WorkbookPort {
@@ -7,15 +7,26 @@ export class MemoryPort implements WorkbookPort {
   private readonly listeners = new Set<() => void>()
   calls: readonly CallInCell[] | undefined = []
   callsAfterCalculation: readonly CallInCell[] = []
+  range: CellPlace = { sheet: 'Order book', address: 'B4' }
+  /** By reference, as it is typed. */
+  values: Readonly<Record<string, readonly (readonly ReadCell[])[]>> = {}
   private refusal: PortProblem | undefined
 
   selectedCell(): Promise<SelectedCell> {
     return Promise.resolve(this.cell)
   }
 
-  putFormula(formula: string): Promise<void> {
+  selectedRange(): Promise<CellPlace> {
+    return Promise.resolve(this.range)
+  }
+
+  valuesOf(reference: string): Promise<readonly (readonly ReadCell[])[] | undefined> {
+    return Promise.resolve(this.values[reference])
+  }
+
+  putFormula(formula: string, place?: CellPlace): Promise<void> {
     if (this.refusal !== undefined) return Promise.reject(this.refusal)
-    this.select({ formula, value: 1 })
+    this.select({ ...place, formula, value: 1 })
     return Promise.resolve()
   }
 

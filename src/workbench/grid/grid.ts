@@ -19,7 +19,9 @@ import '@univerjs/preset-sheets-note/lib/index.css'
 import '@univerjs/preset-sheets-sort/lib/index.css'
 import type { Definition } from '../../core/definition/definition'
 import type { MadeCall } from '../../derived/madeCall'
+import { rangesRead } from '../../derived/rangesRead'
 import type { Book } from '../../workbook/book'
+import type { CellPlace, ReadCell } from '../../workbook/port'
 import { bookToGrid } from './bookToGrid'
 import { guardFormulaCaches, movesPlaces } from './cacheGuard'
 import { cellResult, type CellResult } from './cellResult'
@@ -51,8 +53,11 @@ export interface Grid {
   isEditing(): boolean
   /** Calculates all formulas anew. */
   calculate(): Promise<void>
-  /** Writes into the selected cell; resolves once the results follow. False where the grid did not take it. */
-  write(formula: string): Promise<boolean>
+  selectedRange(): CellPlace | undefined
+  /** See WorkbookPort. */
+  valuesOf(reference: string, sheet: string): readonly (readonly ReadCell[])[] | undefined
+  /** Writes into a cell, without a place into the selected one; resolves once the results follow. False where the grid did not take it. */
+  write(formula: string, place?: CellPlace): Promise<boolean>
   /** Calls back whenever another cell is selected, or anything in the workbook changed. */
   onChange(listener: () => void): () => void
   /** Shows the next sheet or the one before; after the last comes the first. */
@@ -117,9 +122,28 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
       await calculated
     },
     isEditing: () => workbook().isCellEditing(),
-    async write(formula) {
-      const cell = workbook().getActiveCell()
-      if (cell === null) return false
+    selectedRange() {
+      const range = api.getActiveWorkbook()?.getActiveRange()
+      return range ? { sheet: range.getSheetName(), address: range.getA1Notation() } : undefined
+    },
+    valuesOf(reference, sheet) {
+      const names = new Map(workbook().getDefinedNames().map((name) => [name.getName().toLowerCase(), name.getFormulaOrRefString().replace(/^=/, '')]))
+      const [range, ...more] = rangesRead(`=${reference}`, sheet, names)
+      const worksheet = range && workbook().getSheetByName(range.sheet)
+      if (!worksheet || more.length > 0) return undefined
+      const last = worksheet.getSheet()
+      const rows = Math.min(range.bottom, last.getRowCount() - 1) - range.top + 1
+      const columns = Math.min(range.right, last.getColumnCount() - 1) - range.left + 1
+      if (rows < 1 || columns < 1) return undefined
+      const at = { workbook: workbook().getId(), sheet: worksheet.getSheetId() }
+      return Array.from({ length: rows }, (_row, row) => Array.from({ length: columns }, (_cell, column) => {
+        const { value, error } = resultAt(injector, last, { ...at, row: range.top + row, column: range.left + column })
+        return error === undefined ? value : { kind: 'cellError', code: error } as const
+      }))
+    },
+    async write(formula, place) {
+      const cell = place === undefined ? workbook().getActiveCell() : workbook().getSheetByName(place.sheet)?.getRange(place.address)
+      if (!cell) return false
       const calculated = nextCalculation(injector)
       const written = await injector.get(ICommandService).executeCommand(SetRangeValuesCommand.id, {
         unitId: cell.getUnitId(), subUnitId: cell.getSheetId(), range: cell.getRange(), value: { f: formula, v: null, p: null, si: null },
@@ -177,12 +201,16 @@ function startUniver(container: HTMLElement, definitions: readonly Definition[],
 
 function read(injector: Injector, worksheet: Worksheet, cell: FRange, calls: CellCalls): GridCell {
   const place = placeOf(cell)
-  const spilled = injector.get(FormulaDataModel).getArrayFormulaCellData()[place.workbook]?.[place.sheet]?.[place.row]?.[place.column]
-  // The data behind the cell: what the grid draws is text, already formatted.
-  const own = worksheet.getCellRaw(place.row, place.column)
-  const shown = cellResult(own?.v === undefined || own.v === null ? spilled : own)
+  const shown = resultAt(injector, worksheet, place)
   const sentence = shown.error && calls.sentence(place, shown.error)
   return { sheet: cell.getSheetName(), address: cell.getA1Notation(), formula: cell.getFormula(), ...shown, ...(sentence && { sentence }) }
+}
+
+function resultAt(injector: Injector, worksheet: Worksheet, { workbook, sheet, row, column }: Place): CellResult {
+  const spilled = injector.get(FormulaDataModel).getArrayFormulaCellData()[workbook]?.[sheet]?.[row]?.[column]
+  // The data behind the cell: what the grid draws is text, already formatted.
+  const own = worksheet.getCellRaw(row, column)
+  return cellResult(own?.v === undefined || own.v === null ? spilled : own)
 }
 
 function placeOf(cell: FRange): Place {

@@ -12,11 +12,17 @@ export function gridPort(grid: Grid): WorkbookPort {
     },
     callsOfSelectedCell: async () => grid.callsOfSelectedCell().map(({ definition, args }) => ({ id: definition.id, args })),
     calculate: () => grid.calculate(),
-    async putFormula(formula) {
+    async putFormula(formula, place) {
       if (grid.isEditing()) throw new PortProblem('cellEditMode')
       if (grid.selectedCell() === undefined) throw new PortProblem('noSelection')
-      if (!await grid.write(formula)) throw new PortProblem('hostFailed')
+      if (!await grid.write(formula, place)) throw new PortProblem('hostFailed')
     },
+    async selectedRange() {
+      const range = grid.selectedRange()
+      if (range === undefined) throw new PortProblem('noSelection')
+      return range
+    },
+    valuesOf: async (reference, sheet) => grid.valuesOf(reference, sheet),
     onSelectionChange: (listener) => grid.onChange(listener),
   }
 }
