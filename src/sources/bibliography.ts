@@ -20,6 +20,14 @@ export const bibliography = {
   'capital-recovery': { title: 'Capital recovery, extension farm-management text', detail: '50,000 with a salvage of 5,000 over 5 years at 10 per cent is 12,371 a year' },
   'numpy-financial': { title: 'numpy-financial, documentation of pmt', detail: 'A published worked loan payment' },
   'bojkow-trippage': { title: 'Bojkow, trippage of returnable containers', detail: 'Fillings per container bought at a loss per trip' },
+  'lpu-management-accounting': { title: 'Lovely Professional University, "Management Accounting" (DCOM302), page 172', detail: 'Worked cost, price and usage variances of a material, as adverse or favourable' },
+  'openstax-variances': { title: 'OpenStax, "Principles of Accounting, Volume 2: Managerial Accounting", chapter 8, key terms', detail: 'A favourable variance is spending less than the standard, an unfavourable one is spending more' },
+  'greenhouse-grower-five-keys': { title: 'Greenhouse Grower, "Five keys"', detail: 'Cost of a square foot and week of bench: a million over 40,000 square feet, 75 per cent in use, 52 weeks' },
+  'hortscience-53-1133': { title: 'HortScience 53(8):1133', detail: 'Hours, wages and cuttings of several nurseries; the mean of their ratios is not the ratio of their totals' },
+  'extension-direct-marketing': { title: 'Extension text on direct marketing', detail: 'A cost of 2.00 priced by a markup of 50 per cent and by a margin of 35 per cent' },
+  'iso-cpp-random': { title: 'ISO/IEC 14882 (C++), engines with predefined parameters', detail: 'The 10,000th number of mt19937 with its standard seed 5489 is 4123659995' },
+  'numpy-random': { title: 'NumPy, numpy.random.RandomState', detail: 'The same generator with the same seeding: the random numbers, and the percentiles that its percentile() makes of them' },
+  'stdlib-triangular': { title: 'stdlib, namespace stats/base/dists/triangular', detail: 'Worked means, medians and modes of triangular distributions' },
   'definition': { title: 'By arithmetic from the definition', detail: 'Follows exactly from the numbers given' },
 } as const satisfies Readonly<Record<string, Source>>
 

@@ -67,26 +67,45 @@ const refusals: RefusalWords = {
   allZero: (_, { name, type }) => `${name} adds up to 0; at least one must be above 0. ${type}`,
   sharesExclude: ({ other, value, limit }, { name }) => `${name} must be below ${limit} with the ${other} given; it is ${value}. Type a smaller one, or leave it out.`,
   aboveOther: ({ value, other, otherValue }, { place }) => `${place} is ${value} and ${other} beside it is ${otherValue}; it may not be above it. Check both cells.`,
+  givenTwice: ({ value }, { name }) => `${name} has ${value} twice. Type each only once, or clear one of the two rows.`,
   tooFewRows: ({ got, least }, { name }) => `${name} has ${rows(got)}; it takes ${least} or more. Point it at a longer range.`,
   needsOther: ({ other }, { place }) => `${place} has a value, and ${other} beside it is blank. Type both, or clear both.`,
   functionUnknown: ({ value, known }, { name }) => `${name} is ${quoted(value)}, which is not a function that can be asked for here. Type one of ${known.join(', ')}.`,
   argumentUnknown: ({ value, of, known }, { place }) => `${place} is ${quoted(value)}, which is no argument of ${of} that takes numbers. Type one of ${known.join(', ')}.`,
+  argumentTwice: ({ value, of }, { place }) => `${place} is ${quoted(value)} again, which is a single cell of ${of}. Clear one of the two rows.`,
+  tooManyDraws: ({ value, of, most }, { name }) => `${name} must be at most ${most} for ${of}, which searches for its answer and takes longer; it is ${value}. Type ${most} or less.`,
   argumentMissing: ({ missing, of }, { name }) => `${name} lacks ${missing}, which ${of} needs. Add a row for it.`,
   functionRefused: ({ of, problems }, { place, definition }) => {
     const asked = definition.over?.find(({ id }) => id === of)
-    const why = asked === undefined ? '' : ` ${problems.map((problem) => sentence(problem, asked)).join(' ')}`
-    return `${place === '' ? '' : `${place} `}${of} refuses these numbers.${why}`
+    const why = asked === undefined ? '' : problems.map((problem) => sentence(problem, asked)).join(' ')
+    return `${of} refuses ${place.replace(/,$/, '')}: ${why}`
   },
   tooManyArguments: ({ given, most }, { definition }) => `STICK.${definition.id} takes at most ${most} arguments; it got ${given}. Remove the last.`,
   resultOutsideCells: (_, { definition }) => `The ${definition.result.name} would be larger or smaller than a cell can hold. Check the units of the inputs.`,
 }
 
 const noAnswers: NoAnswerWords = {
-  neverPays: ({ least, singleUse }) => `Reuse never catches up: however often, washing, topping up and loss keep it at ${least} a round or more, and single use costs ${singleUse} for as many liners. Lower washCost, topUpShare or lossShare, or stay with single use.`,
+  neverPays: ({ least, singleUse, raises }) => {
+    const causes = raises.length === 0 ? ['the first cost'] : raises.map((name) => causesOfReuse[name])
+    // Nobody lowers the interest by wishing; a lower first cost lowers what it takes.
+    const lower = raises.filter((name) => name !== 'yearlyInterest')
+    const keep = causes.length === 1 ? 'keeps' : 'keep'
+    const level = least === singleUse ? `above ${least} a round` : `at ${least} a round or more`
+    return `Reuse never catches up: however often, ${listed(causes, 'and')} ${keep} it ${level}, and single use costs ${singleUse} for as many liners. `
+      + `Lower ${listed(lower.length === 0 ? ['firstCost'] : lower, 'or')}, or stay with single use.`
+  },
   paysTooLate: ({ mostRounds, level, singleUse }) => `Reuse does not pay within ${mostRounds} rounds: by then it costs ${level} a round, and single use ${singleUse} for as many liners. Raise mostRounds if the medium lasts longer.`,
   cannotCover: ({ needed, most }) => `All that is available gives ${most} L, and ${needed} L are needed. Raise available, add a pack, or lower the need.`,
   surplusPays: ({ surplus, cost }) => `Every surplus cutting brings back ${surplus} on average and costs ${cost}, so more would always pay: bench and market set the limit. Lower valuePerSurplusLiner, or take CUTTINGS.`,
+  functionHasNoAnswer: ({ of, parameter, row, why }) => `${of} has no answer with ${row === undefined ? `the ${parameter}` : `${parameter}, row ${row}`}: ${(noAnswers[why.code] as Words<NoAnswer>)(why)}`,
+  noDrawHasAnswer: ({ of, draws }) => `${of} has no answer with any of the ${draws} draws. Check lows and highs.`,
   needsTooMany: ({ most }) => `Not even ${most} cuttings reach this confidence. Lower the confidence, or check stageRates and batchSpread.`,
+}
+
+const causesOfReuse = { washCost: 'washing', topUpShare: 'topping up', lossShare: 'loss', yearlyInterest: 'interest' } as const
+
+function listed(words: readonly string[], last: 'and' | 'or'): string {
+  return words.length < 2 ? words.join() : `${words.slice(0, -1).join(', ')} ${last} ${words[words.length - 1] ?? ''}`
 }
 
 function takes(parameter: Parameter | undefined): string {
@@ -102,12 +121,12 @@ function typeSomething(parameter: Parameter, example: string): string {
   return `Type ${parameter.whole === true ? 'a whole number' : 'a number'}, such as ${example}.`
 }
 
-/** What the first example of the function that gives this argument has there. */
+/** What the first example of the function that gives this argument has there, in a cell that is not blank. */
 function exampleOf(definition: Definition, name: string): string {
   const index = Object.keys(definition.parameters).indexOf(name)
   for (const { given } of definition.examples) {
     const argument = given[index]
-    const first = Array.isArray(argument) ? (argument as readonly (number | string)[])[0] : argument
+    const first = Array.isArray(argument) ? (argument as readonly (number | string)[]).find((cell) => cell !== '') : argument
     if (typeof first === 'number') return String(first)
     if (typeof first === 'string') return definition.parameters[name]?.takes === 'text' ? first : String(parseFloat(first))
   }

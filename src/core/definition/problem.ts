@@ -37,12 +37,17 @@ export type Refusal = (
   | { readonly code: 'sharesExclude'; readonly other: string; readonly value: string; readonly limit: string }
   /** A value of a range that may not exceed the value beside it in another range. */
   | { readonly code: 'aboveOther'; readonly value: string; readonly other: string; readonly otherValue: string }
+  /** A value that must stand in a range only once. */
+  | { readonly code: 'givenTwice'; readonly value: string }
   | { readonly code: 'tooFewRows'; readonly got: number; readonly least: number }
   /** Two arguments, or two cells of a row, of which one says nothing without the other. */
   | { readonly code: 'needsOther'; readonly other: string }
   | { readonly code: 'functionUnknown'; readonly value: string; readonly known: readonly string[] }
   | { readonly code: 'argumentUnknown'; readonly value: string; readonly of: string; readonly known: readonly string[] }
   | { readonly code: 'argumentMissing'; readonly missing: string; readonly of: string }
+  /** An argument that is one cell, named for a second time. */
+  | { readonly code: 'argumentTwice'; readonly value: string; readonly of: string }
+  | { readonly code: 'tooManyDraws'; readonly value: string; readonly of: string; readonly most: number }
   /** What a function said that this one computed by name. */
   | { readonly code: 'functionRefused'; readonly of: string; readonly problems: readonly Problem[] }
   | { readonly code: 'tooManyArguments'; readonly given: number; readonly most: number }
@@ -56,11 +61,15 @@ export type Refusal = (
 }
 
 export type NoAnswer = (
-  | { readonly code: 'neverPays'; readonly least: string; readonly singleUse: string }
+  /** With what makes reuse dear, of the arguments that were given above 0. */
+  | { readonly code: 'neverPays'; readonly least: string; readonly singleUse: string; readonly raises: readonly ('washCost' | 'topUpShare' | 'lossShare' | 'yearlyInterest')[] }
   | { readonly code: 'paysTooLate'; readonly mostRounds: string; readonly level: string; readonly singleUse: string }
   | { readonly code: 'needsTooMany'; readonly most: string }
   | { readonly code: 'cannotCover'; readonly needed: string; readonly most: string }
   | { readonly code: 'surplusPays'; readonly surplus: string; readonly cost: string }
+  /** What a function said that this one computed by name, with the values of one argument or of one of its rows. */
+  | { readonly code: 'functionHasNoAnswer'; readonly of: string; readonly parameter: string; readonly row?: number; readonly why: NoAnswer }
+  | { readonly code: 'noDrawHasAnswer'; readonly of: string; readonly draws: string }
 ) & { readonly kind: 'noAnswer' }
 
 /** An error value that stood in an input cell. It comes through as that same error. */

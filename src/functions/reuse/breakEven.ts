@@ -1,10 +1,7 @@
 import { defineByMethod, type WorkingStep } from '../../core/definition/definition'
 import { money, number, share } from '../../core/definition/parameter'
-import { runSteps } from '../../core/definition/runSteps'
-import type { Environment } from '../../core/expression/expression'
-import { one, type Decimal } from '../../core/quantity/decimal'
-import { isAtMost } from '../../core/quantity/rounding'
-import { reuseCost } from './reuseCost'
+import { Decimal, one } from '../../core/quantity/decimal'
+import { levelCosts, payback, type LevelCosts } from './levelCost'
 
 export const breakEven = defineByMethod({
   id: 'BREAKEVEN',
@@ -26,33 +23,19 @@ export const breakEven = defineByMethod({
   },
   result: { name: 'rounds', text: 'the first number of rounds at which reuse is no dearer', unit: 'rounds' },
   method: (args) => {
-    const { singleUseCost, firstCost, washCost, topUpShare, mostRounds, singleUseYield, reusableYield } = args
+    const { singleUseCost, mostRounds, singleUseYield, reusableYield } = args
     // Per liner the yields divide; both sides times reusableYield keeps an exact tie exact.
     const allowed = singleUseCost.mul(reusableYield).div(singleUseYield)
-    const at = (rounds: Decimal) => levelCost(args, rounds)
-    const pays = (rounds: Decimal) => isAtMost(at(rounds).level, allowed)
-    const answer = (rounds: Decimal) => ({ value: rounds, working: () => workingOf(at, allowed, rounds) })
-
-    if (pays(one)) return answer(one)
-    // The level cost is upkeep + (1 - kept)(surplus - endValue y) / (1 - y) with y = kept^rounds. Its slope in y has one
-    // sign, that of surplus - endValue, so with every further round it moves the same way towards one limit.
-    const upkeep = washCost.add(topUpShare.mul(firstCost))
-    const limit = upkeep.add(one.sub(at(one).kept).mul(firstCost.sub(upkeep)))
+    const costs = levelCosts(args)
+    const found = payback(costs, (level) => level, allowed, mostRounds)
+    if (found instanceof Decimal) return { value: found, working: () => workingOf(costs, allowed, found) }
     const perRound = (amount: Decimal) => amount.toSignificantDigits(6).toString()
-    if (isAtMost(allowed, limit)) {
-      const least = at(one).level.lt(limit) ? at(one).level : limit
-      return { problem: { kind: 'noAnswer', code: 'neverPays', least: perRound(least), singleUse: perRound(allowed) } }
+    if (found === 'tooLate') {
+      return { problem: { kind: 'noAnswer', code: 'paysTooLate', mostRounds: mostRounds.toString(), level: perRound(costs.over(mostRounds)), singleUse: perRound(allowed) } }
     }
-    if (!pays(mostRounds)) {
-      return { problem: { kind: 'noAnswer', code: 'paysTooLate', mostRounds: mostRounds.toString(), level: perRound(at(mostRounds).level), singleUse: perRound(allowed) } }
-    }
-    let [tooFew, enough] = [one, mostRounds]
-    while (enough.sub(tooFew).gt(1)) {
-      const middle = tooFew.add(enough).div(2).floor()
-      if (pays(middle)) enough = middle
-      else tooFew = middle
-    }
-    return answer(enough)
+    const least = Decimal.min(costs.over(one), costs.limit)
+    const raises = (['washCost', 'topUpShare', 'lossShare', 'yearlyInterest'] as const).filter((name) => !args[name].isZero())
+    return { problem: { kind: 'noAnswer', code: 'neverPays', least: perRound(least), singleUse: perRound(allowed), raises } }
   },
   plain: {
     // A share of 10^-12 is binary dust, as in isAtMost: a tie of small money and of large money is reached alike.
@@ -68,25 +51,15 @@ export const breakEven = defineByMethod({
   ],
 })
 
-interface Level { readonly level: Decimal; readonly kept: Decimal }
-
-/** The level cost over a number of rounds, by the very steps of REUSECOST. */
-function levelCost(args: Readonly<Record<string, Decimal>>, rounds: Decimal): Level {
-  if (!('steps' in reuseCost.body)) throw new Error('REUSECOST is no longer defined by steps')
-  const environment: Environment = { ...args, rounds }
-  const level = runSteps(reuseCost.body.steps, environment)
-  return { level: level as Decimal, kept: environment['kept'] as Decimal }
-}
-
-function workingOf(at: (rounds: Decimal) => Level, allowed: Decimal, rounds: Decimal): readonly WorkingStep[] {
+function workingOf({ over }: LevelCosts, allowed: Decimal, rounds: Decimal): readonly WorkingStep[] {
   const unit = 'money per unit and round'
   const before: WorkingStep[] = rounds.eq(1) ? [] : [
-    { name: 'levelBefore', text: 'level cost of the reusable one round earlier', formula: 'REUSECOST over rounds - 1', value: at(rounds.sub(1)).level, unit },
+    { name: 'levelBefore', text: 'level cost of the reusable one round earlier', formula: 'REUSECOST over rounds - 1', value: over(rounds.sub(1)), unit },
   ]
   return [
     { name: 'allowed', text: 'what a round of the reusable may cost, the yields allowed for', formula: 'singleUseCost * reusableYield / singleUseYield', value: allowed, unit },
     ...before,
-    { name: 'level', text: 'level cost of the reusable over that many rounds', formula: 'REUSECOST over rounds', value: at(rounds).level, unit },
+    { name: 'level', text: 'level cost of the reusable over that many rounds', formula: 'REUSECOST over rounds', value: over(rounds), unit },
     { name: 'rounds', text: 'the first number of rounds at which it is no dearer', formula: 'least rounds with level <= allowed', value: rounds, unit: 'rounds' },
   ]
 }

@@ -1,5 +1,17 @@
-import { defineBySteps } from '../../core/definition/definition'
+import { defineBySteps, type StepDraft } from '../../core/definition/definition'
 import { money, number, share } from '../../core/definition/parameter'
+
+/** A(n) of the convention below. ROOTINGCOST begins with the very same steps, on what its vessels and medium cost. */
+export const levelCostSteps: readonly StepDraft[] = [
+  ['growth', '(1 + yearlyInterest) ^ (1 / roundsPerYear)', 'per round', 'what 1 grows to with interest until the next round'],
+  ['kept', '(1 - lossShare) / growth', 'per round', 'what the next round counts today, for a unit in use now'],
+  // Below 10^-15 the quotient would be dust over dust, and the plain count is right to 15 digits. Not written as
+  // 1E-15: the workbench's grid reads a number with an exponent as a text, and compares it as one.
+  ['uses', 'IF((1 - kept) * 10 ^ 15 < 1, rounds, (1 - kept ^ rounds) / (1 - kept))', 'uses', 'uses of one unit bought, discounted'],
+  ['later', '(washCost + topUpShare * firstCost) * (uses - 1)', 'money', 'washing and topping up of all later rounds, today'],
+  ['back', 'endValue * kept ^ rounds', 'money', 'end value of the survivors, today'],
+  ['levelCost', '(firstCost + later - back) / uses', 'money per unit and round', 'all of it over the uses'],
+]
 
 export const reuseCost = defineBySteps({
   id: 'REUSECOST',
@@ -17,16 +29,7 @@ export const reuseCost = defineBySteps({
     roundsPerYear: number('rounds per year', { text: 'rounds in a year', default: 1, above: 0, atMost: 366 }),
   },
   result: { name: 'levelCost', text: 'level cost per round and unit in use', unit: 'money per unit and round' },
-  steps: [
-    ['growth', '(1 + yearlyInterest) ^ (1 / roundsPerYear)', 'per round', 'what 1 grows to with interest until the next round'],
-    ['kept', '(1 - lossShare) / growth', 'per round', 'what the next round counts today, for a unit in use now'],
-    // Below 10^-15 the quotient would be dust over dust, and the plain count is right to 15 digits. Not written as
-    // 1E-15: the workbench's grid reads a number with an exponent as a text, and compares it as one.
-    ['uses', 'IF((1 - kept) * 10 ^ 15 < 1, rounds, (1 - kept ^ rounds) / (1 - kept))', 'uses', 'uses of one unit bought, discounted'],
-    ['later', '(washCost + topUpShare * firstCost) * (uses - 1)', 'money', 'washing and topping up of all later rounds, today'],
-    ['back', 'endValue * kept ^ rounds', 'money', 'end value of the survivors, today'],
-    ['levelCost', '(firstCost + later - back) / uses', 'money per unit and round', 'all of it over the uses'],
-  ],
+  steps: levelCostSteps,
   examples: [
     { text: 'First cost 1,000, washing 50, 5 % topped up: 200 a round over 9 rounds', given: [1000, 9, 50, 0.05], gives: 200, source: 'definition' },
     { text: 'A loan of 1,000 over 12 rounds at 5 % a round, with 100 left to pay', given: [1000, 12, 0, 0, 0, -100, 0.05, 1], gives: 113.4361438313, source: 'openformula' },

@@ -1,0 +1,84 @@
+import { defineByMethod, type WorkingStep } from '../../core/definition/definition'
+import { money, number, share } from '../../core/definition/parameter'
+import { Decimal, one } from '../../core/quantity/decimal'
+import { levelCosts } from './levelCost'
+
+export const reuseLedger = defineByMethod({
+  id: 'REUSELEDGER',
+  subject: 'reuse',
+  summary: 'The money of something that is washed and used again, round by round.',
+  convention: 'Every amount is for one unit bought. The outlay is paid at the start of the round for the units then in use, and is not discounted: the first cost in round 1, washing and topping up in each later round, never a replacement of lost units. The end value is in no outlay and in no present value: it counts in the level cost alone, which takes it as coming back one round after the round of its row. The last level cost is that of REUSECOST.',
+  parameters: {
+    firstCost: money('money per unit', { text: 'what one unit costs new' }),
+    rounds: number('rounds', { text: 'rounds it is used, the first one included; each is a row of the table', atLeast: 1, atMost: 1000, whole: true }),
+    washCost: money('money per unit and round', { text: 'washing and disinfecting before each later round', default: 0 }),
+    topUpShare: share({ text: 'share of firstCost that is topped up before each later round', default: 0, atMost: 1 }),
+    lossShare: share({ text: 'share of the units that is lost in each round', default: 0, below: 1 }),
+    endValue: number('money per unit', { text: 'what a survivor is worth after the last round; negative for disposal', default: 0 }),
+    yearlyInterest: share({ text: 'interest for a year', default: 0, atMost: 1 }),
+    roundsPerYear: number('rounds per year', { text: 'rounds in a year', default: 1, above: 0, atMost: 366 }),
+  },
+  result: {
+    name: 'ledger',
+    text: 'a row for each round, per unit bought',
+    unit: 'table',
+    columns: [
+      { heading: 'round', text: 'the round, from 1', unit: 'rounds' },
+      { heading: 'units in use', text: 'share of the units bought that is still in use in that round', unit: 'units per unit bought' },
+      { heading: 'outlay', text: 'paid at the start of the round for the units then in use', unit: 'money per unit bought' },
+      { heading: 'present value', text: 'that outlay, discounted to the start of round 1', unit: 'money per unit bought' },
+      { heading: 'running present value', text: 'the present values so far', unit: 'money per unit bought' },
+      { heading: 'level cost if stopped here', text: 'REUSECOST over the rounds so far, with the end value', unit: 'money per unit and round' },
+    ],
+  },
+  method: (args) => {
+    const { firstCost, rounds, lossShare } = args
+    const { over, upkeep, kept } = levelCosts(args)
+    const survive = one.sub(lossShare)
+    let running = firstCost
+    const table = Array.from({ length: rounds.toNumber() }, (_, index) => {
+      const round = new Decimal(index + 1)
+      const unitsInUse = survive.pow(index)
+      const outlay = index === 0 ? firstCost : upkeep.mul(unitsInUse)
+      const presentValue = index === 0 ? firstCost : upkeep.mul(kept.pow(index))
+      if (index > 0) running = running.add(presentValue)
+      return [round, unitsInUse, outlay, presentValue, running, over(round)] as const
+    })
+    const [, unitsInUse, outlay, presentValue, runningPresentValue, levelCost] = table.at(-1)!
+    const bought = 'money per unit bought'
+    const working = (): readonly WorkingStep[] => [
+      { name: 'kept', text: 'what the next round counts today, for a unit in use now', formula: '(1 - lossShare) / (1 + yearlyInterest) ^ (1 / roundsPerYear)', value: kept, unit: 'per round' },
+      { name: 'upkeep', text: 'washing and topping up of a unit before a later round', formula: 'washCost + topUpShare * firstCost', value: upkeep, unit: 'money per unit and round' },
+      { name: 'unitsInUse', text: 'share of the units bought that is in use in the last round', formula: '(1 - lossShare) ^ (round - 1)', value: unitsInUse, unit: 'units per unit bought' },
+      { name: 'outlay', text: 'outlay of the last round', formula: 'firstCost in round 1, later upkeep * unitsInUse', value: outlay, unit: bought },
+      { name: 'presentValue', text: 'present value of that outlay', formula: 'firstCost in round 1, later upkeep * kept ^ (round - 1)', value: presentValue, unit: bought },
+      { name: 'runningPresentValue', text: 'present values of all rounds', formula: 'present value of the round + those before', value: runningPresentValue, unit: bought },
+      { name: 'levelCost', text: 'level cost over all rounds', formula: '(runningPresentValue - endValue * kept ^ rounds) / sum of kept ^ (round - 1)', value: levelCost, unit: 'money per unit and round' },
+    ]
+    return { table, working }
+  },
+  plain: {
+    formula: 'LET(inRound, SEQUENCE(rounds), keptEach, (1 - lossShare) / (1 + yearlyInterest) ^ (1 / roundsPerYear), '
+      + 'upkeepEach, washCost + topUpShare * firstCost, unitsInUse, IF(inRound = 1, 1, (1 - lossShare) ^ (inRound - 1)), '
+      // Below 10^-15 the quotient would be dust over dust, as in REUSECOST.
+      + 'usesSoFar, IF((1 - keptEach) * 10 ^ 15 < 1, inRound, (1 - keptEach ^ inRound) / MAX(1 - keptEach, 10 ^ -15)), '
+      + 'runningValue, firstCost + upkeepEach * (usesSoFar - 1), '
+      + 'VSTACK(HSTACK("round", "units in use", "outlay", "present value", "running present value", "level cost if stopped here"), '
+      + 'HSTACK(inRound, unitsInUse, IF(inRound = 1, firstCost, upkeepEach * unitsInUse), IF(inRound = 1, firstCost, upkeepEach * keptEach ^ (inRound - 1)), '
+      + 'runningValue, (runningValue - endValue * keptEach ^ inRound) / usesSoFar)))',
+  },
+  examples: [
+    {
+      text: 'First cost 2.40, washing 0.12, used three times',
+      given: [2.4, 3, 0.12],
+      gives: [[1, 1, 2.4, 2.4, 2.4, 2.4], [2, 1, 0.12, 0.12, 2.52, 1.26], [3, 1, 0.12, 0.12, 2.64, 0.88]],
+      source: 'definition',
+    },
+    {
+      text: 'The same with a quarter of the units lost each round and disposal at 0.40, at 25 % interest a round: the next round counts 0.6',
+      given: [2.4, 2, 0.12, 0.05, 0.25, -0.4, 0.25, 1],
+      gives: [[1, 1, 2.4, 2.4, 2.4, 2.64], [2, 0.75, 0.18, 0.144, 2.544, 1.68]],
+      source: 'definition',
+    },
+  ],
+})

@@ -1,0 +1,124 @@
+import { defineByMethod } from '../../core/definition/definition'
+import { number, numbers, share, shares, signedNumbers, texts } from '../../core/definition/parameter'
+import { Decimal, one } from '../../core/quantity/decimal'
+import { levelCosts, payback, type LevelCosts } from '../reuse/levelCost'
+
+interface Way {
+  readonly name: string
+  readonly rounds: Decimal
+  readonly costs: LevelCosts
+  readonly levelCost: Decimal
+  readonly perCutting: Decimal
+  readonly perLiner: Decimal
+  readonly cashBefore: Decimal
+  /** What a saleable liner costs at some other level cost. */
+  readonly perLinerAt: (level: Decimal) => Decimal
+}
+
+export const compare = defineByMethod({
+  id: 'COMPARE',
+  subject: 'review',
+  summary: 'Ways of rooting side by side per saleable liner, the cheapest first.',
+  convention: 'The level cost is that of REUSECOST, per unit in use; cuttingsPerRound are the cuttings in one such unit, so a unit lost takes its cuttings along. Per cutting adds the other costs, and per saleable liner divides by the yield, as ROOTINGCOST does. Equal costs keep the given order. Cash before the first sale is the whole first round: firstCost and the other costs of its cuttings. A way with 1 round is single use; a reusable one beats it from the least number of its rounds at which its cost per saleable liner is no higher than that of the cheapest single use, an exact tie counting.',
+  parameters: {
+    names: texts({ text: 'the ways of rooting' }),
+    firstCosts: numbers('money per unit', { text: 'what one unit costs new: the medium, tray or bed of one round' }),
+    rounds: numbers('rounds', { text: 'rounds it is used, the first one included; 1 for single use', atLeast: 1, atMost: 1_000_000, whole: true }),
+    cuttingsPerRound: numbers('cuttings per unit', { text: 'cuttings that one unit takes in a round', above: 0 }),
+    yields: shares({ text: 'share of the cuttings that becomes a saleable liner', above: 0, atMost: 1 }),
+    washCosts: numbers('money per unit and round', { text: 'washing and disinfecting before each later round', default: 0 }),
+    topUpShares: shares({ text: 'share of the first cost that is topped up before each later round', default: 0, atMost: 1 }),
+    lossShares: shares({ text: 'share of the units that is lost in each round', default: 0, below: 1 }),
+    otherCostsPerCutting: numbers('money per cutting', { text: 'all else in every round: cutting, hormone, labour, bench', default: 0 }),
+    endValues: signedNumbers('money per unit', { text: 'what a survivor is worth after the last round; negative for disposal', default: 0 }),
+    yearlyInterest: share({ text: 'interest for a year', default: 0, atMost: 1 }),
+    roundsPerYear: number('rounds per year', { text: 'rounds in a year', default: 1, above: 0, atMost: 366 }),
+  },
+  result: {
+    name: 'comparison',
+    text: 'a row for each way, the cheapest per saleable liner first',
+    unit: 'table',
+    columns: [
+      { heading: 'name', text: 'the way of rooting', unit: 'text' },
+      { heading: 'level cost per round', text: 'first cost, washing, topping up, loss and end value over the rounds', unit: 'money per unit and round' },
+      { heading: 'per cutting', text: 'that and all other costs, per cutting', unit: 'money per cutting' },
+      { heading: 'per saleable liner', text: 'the same, borne by the cuttings that become saleable', unit: 'money per liner' },
+      { heading: 'cash before the first sale', text: 'first cost and other costs of the first round', unit: 'money per unit' },
+      { heading: 'rounds until it beats single use', text: 'the round from which it is no dearer than the cheapest single use, or why there is none', unit: 'rounds' },
+    ],
+  },
+  method: (args) => {
+    const { names, yearlyInterest, roundsPerYear } = args
+    const ways = names.map((name, row): Way => {
+      const [firstCost, rounds, cuttings, yielded, other] = [args.firstCosts[row]!, args.rounds[row]!, args.cuttingsPerRound[row]!, args.yields[row]!, args.otherCostsPerCutting[row]!]
+      const costs = levelCosts({
+        firstCost, washCost: args.washCosts[row]!, topUpShare: args.topUpShares[row]!, lossShare: args.lossShares[row]!, endValue: args.endValues[row]!,
+        yearlyInterest, roundsPerYear,
+      })
+      const perCuttingAt = (level: Decimal) => level.div(cuttings).add(other)
+      const perLinerAt = (level: Decimal) => perCuttingAt(level).div(yielded)
+      const levelCost = costs.over(rounds)
+      return { name, rounds, costs, levelCost, perCutting: perCuttingAt(levelCost), perLiner: perLinerAt(levelCost), cashBefore: firstCost.add(other.mul(cuttings)), perLinerAt }
+    })
+    const singleUses = ways.filter(({ rounds }) => rounds.eq(one)).map(({ perLiner }) => perLiner)
+    const singleUse = singleUses.length === 0 ? undefined : Decimal.min(...singleUses)
+    // Costs that show the same digits are equal to whoever reads the table: a tie keeps the given order.
+    const sorted = [...ways].sort((a, b) => shown(a.perLiner).cmp(shown(b.perLiner)))
+    return {
+      table: sorted.map((way) => [way.name, way.levelCost, way.perCutting, way.perLiner, way.cashBefore, beatsFrom(way, singleUse)]),
+      working: () => [
+        { name: 'levelCost', text: 'level cost per round, in the given order', formula: 'REUSECOST over rounds', value: ways.map(({ levelCost }) => levelCost), unit: 'money per unit and round' },
+        { name: 'perCutting', text: 'cost per cutting', formula: 'levelCost / cuttingsPerRound + otherCostsPerCutting', value: ways.map(({ perCutting }) => perCutting), unit: 'money per cutting' },
+        { name: 'perLiner', text: 'cost per saleable liner', formula: 'perCutting / yields', value: ways.map(({ perLiner }) => perLiner), unit: 'money per liner' },
+        { name: 'singleUse', text: 'the cheapest single use per saleable liner', formula: 'least perLiner where rounds = 1', value: singleUse ?? 'no way with 1 round is given', unit: 'money per liner' },
+        { name: 'order', text: 'the ways, cheapest per saleable liner first', formula: 'by perLiner, equal ones in the given order', value: sorted.map(({ name }) => name), unit: 'text' },
+      ],
+    }
+  },
+  plain: {
+    // The grid's engine compares a computed range only, so later rounds are counted and compared with 0.
+    // All ways lie side by side in a row, and the rounds that are tried run downwards, so that MMULT counts those too dear.
+    formula: 'LET(firstEach, TOROW(firstCosts), laterRounds, TOROW(rounds) - 1, roundsEach, laterRounds + 1, cuttingsEach, TOROW(cuttingsPerRound), yieldEach, TOROW(yields), '
+      + 'otherEach, TOROW(otherCostsPerCutting), endEach, TOROW(endValues), upkeepEach, TOROW(washCosts) + TOROW(topUpShares) * firstEach, '
+      + 'keptEach, (1 - TOROW(lossShares)) / (1 + yearlyInterest) ^ (1 / roundsPerYear), '
+      + 'allKept, (1 - keptEach) * 10 ^ 15 < 1, lostEach, IF(allKept, 1, 1 - keptEach), '
+      + 'usesEach, IF(allKept, roundsEach, (1 - keptEach ^ roundsEach) / lostEach), '
+      + 'levelEach, (firstEach + upkeepEach * (usesEach - 1) - endEach * keptEach ^ roundsEach) / usesEach, '
+      + 'perCutting, levelEach / cuttingsEach + otherEach, perLiner, perCutting / yieldEach, '
+      + 'singleUse, MIN(IF(laterRounds = 0, perLiner, MAX(perLiner))), '
+      + 'roundsTried, SEQUENCE(MAX(roundsEach)), usesTried, IF(allKept, roundsTried, (1 - keptEach ^ roundsTried) / lostEach), '
+      + 'linerTried, ((firstEach + upkeepEach * (usesTried - 1) - endEach * keptEach ^ roundsTried) / usesTried / cuttingsEach + otherEach) / yieldEach, '
+      + 'tooDear, IF(linerTried > singleUse + ABS(singleUse) / 10 ^ 12, 1, 0), '
+      // Where reuse grows dearer with the rounds, it pays from the first one or not at all.
+      + 'beatsFrom, IF(INDEX(tooDear, 1, 0) = 0, 1, 1 + MMULT(SEQUENCE(1, MAX(roundsEach), 1, 0), tooDear)), '
+      + 'says, IF(laterRounds = 0, "single use", IF(SUM(IF(laterRounds = 0, 1, 0)) = 0, "no single use to beat", IF(beatsFrom > roundsEach, "not in " & roundsEach & " rounds", beatsFrom))), '
+      + 'ways, TRANSPOSE(VSTACK(TOROW(names), levelEach, perCutting, perLiner, firstEach + otherEach * cuttingsEach, says)), '
+      + 'VSTACK(HSTACK("name", "level cost per round", "per cutting", "per saleable liner", "cash before the first sale", "rounds until it beats single use"), '
+      + 'SORTBY(ways, TRANSPOSE(perLiner))))',
+  },
+  examples: [
+    {
+      text: 'A plug used once beside a tray of 50 that is washed and used six times: in round 5 the tray costs exactly as much, and then less',
+      given: [['Plug', 'Tray'], [8, 15], [1, 6], [100, 50], [0.8, 0.75], ['', 1.5], ['', ''], ['', ''], [0.04, 0.0285]],
+      gives: [['Tray', 3.75, 0.1035, 0.138, 16.425, 5], ['Plug', 8, 0.12, 0.15, 12, 'single use']],
+      source: 'definition',
+    },
+    {
+      text: 'A bed of 300, topped up by a tenth and sold for 30 after three rounds, beside two that are used once',
+      given: [['Bed', 'Block', 'Plug'], [90, 10, 8], [3, 1, 1], [300, 100, 100], [0.5, 0.8, 0.8], [6, '', ''], [0.1, '', ''], [0, '', ''], [0.02, 0.06, 0.04], [30, '', ''], 0, 4],
+      gives: [['Plug', 8, 0.12, 0.15, 12, 'single use'], ['Block', 10, 0.16, 0.2, 16, 'single use'], ['Bed', 30, 0.12, 0.24, 96, 'not in 3 rounds']],
+      source: 'definition',
+    },
+  ],
+})
+
+function shown(cost: Decimal): Decimal {
+  return cost.toSignificantDigits(15)
+}
+
+function beatsFrom({ rounds, costs, perLinerAt }: Way, singleUse: Decimal | undefined): Decimal | string {
+  if (rounds.eq(one)) return 'single use'
+  if (singleUse === undefined) return 'no single use to beat'
+  const found = payback(costs, perLinerAt, singleUse, rounds)
+  return found instanceof Decimal ? found : `not in ${rounds.toString()} rounds`
+}

@@ -1,0 +1,68 @@
+import { defineByMethod } from '../../core/definition/definition'
+import { number } from '../../core/definition/parameter'
+import type { Decimal } from '../../core/quantity/decimal'
+
+export const variance = defineByMethod({
+  id: 'VARIANCE',
+  subject: 'review',
+  summary: 'Splits what was spent beyond the standard into price and usage.',
+  convention: 'Positive means that more was spent than the standard allows, which is adverse; negative is favourable. The price is compared at the actual quantity and the quantity at the standard price, so the two add up exactly to actual quantity x actual price less standard quantity x standard price. The standard quantity is the one for what was really produced. Nothing is rounded.',
+  parameters: {
+    standardQuantity: number('units', { text: 'quantity that the standard allows for what was produced', atLeast: 0 }),
+    standardPrice: number('money per unit', { text: 'price that the standard allows; negative where one is paid to take it' }),
+    actualQuantity: number('units', { text: 'quantity that was used', atLeast: 0 }),
+    actualPrice: number('money per unit', { text: 'price that was paid; negative where one was paid to take it' }),
+  },
+  result: {
+    name: 'variance',
+    text: 'a row each for price, usage and their total',
+    unit: 'table',
+    columns: [
+      { heading: 'variance', text: 'price, usage or total', unit: 'text' },
+      { heading: 'amount', text: 'what was spent beyond the standard', unit: 'money' },
+      { heading: 'reads', text: 'favourable, adverse or none', unit: 'text' },
+    ],
+  },
+  method: ({ standardQuantity, standardPrice, actualQuantity, actualPrice }) => {
+    const price = actualPrice.sub(standardPrice).mul(actualQuantity)
+    const usage = actualQuantity.sub(standardQuantity).mul(standardPrice)
+    const total = price.add(usage)
+    return {
+      table: [['price', price, reading(price)], ['usage', usage, reading(usage)], ['total', total, reading(total)]],
+      working: () => [
+        { name: 'standardCost', text: 'what the standard allows', formula: 'standardQuantity * standardPrice', value: standardQuantity.mul(standardPrice), unit: 'money' },
+        { name: 'actualCost', text: 'what was spent', formula: 'actualQuantity * actualPrice', value: actualQuantity.mul(actualPrice), unit: 'money' },
+        { name: 'price', text: 'price variance', formula: '(actualPrice - standardPrice) * actualQuantity', value: price, unit: 'money' },
+        { name: 'usage', text: 'usage variance', formula: '(actualQuantity - standardQuantity) * standardPrice', value: usage, unit: 'money' },
+        { name: 'total', text: 'both, which is actualCost - standardCost', formula: 'price + usage', value: total, unit: 'money' },
+      ],
+    }
+  },
+  plain: {
+    formula: 'LET(priceVariance, (actualPrice - standardPrice) * actualQuantity, usageVariance, (actualQuantity - standardQuantity) * standardPrice, '
+      + 'amounts, VSTACK(priceVariance, usageVariance, priceVariance + usageVariance), '
+      // Where the two cancel, binary dust remains in plain Excel, and it must not read as adverse.
+      + 'dust, (ABS(actualPrice * actualQuantity) + ABS(standardPrice * standardQuantity)) / 10 ^ 12, '
+      + 'VSTACK(HSTACK("variance", "amount", "reads"), '
+      + 'HSTACK(VSTACK("price", "usage", "total"), amounts, IF(amounts - dust > 0, "adverse", IF(amounts + dust < 0, "favourable", "none")))))',
+  },
+  examples: [
+    {
+      text: '24 kg at 4.50 used where the standard is 20 kg at 4',
+      given: [20, 4, 24, 4.5],
+      gives: [['price', 12, 'adverse'], ['usage', 16, 'adverse'], ['total', 28, 'adverse']],
+      source: 'lpu-management-accounting',
+    },
+    {
+      text: 'A lower price paid for with more waste: 2,200 kg at 4.50 where the standard is 2,000 kg at 5',
+      given: [2000, 5, 2200, 4.5],
+      gives: [['price', -1100, 'favourable'], ['usage', 1000, 'adverse'], ['total', -100, 'favourable']],
+      source: 'lpu-management-accounting',
+    },
+  ],
+})
+
+function reading(amount: Decimal): string {
+  if (amount.isZero()) return 'none'
+  return amount.isPositive() ? 'adverse' : 'favourable'
+}
