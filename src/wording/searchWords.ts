@@ -33,6 +33,13 @@ export const sameWords: readonly (readonly string[])[] = [
   ['delivery', 'freight', 'shipping', 'carriage', 'haulage'],
   ['order', 'buy', 'purchase'],
   ['unit', 'convert', 'conversion', 'gallon', 'bushel', 'quart', 'inch', 'feet', 'yard'],
+  ['quote', 'quotation', 'offer', 'tender', 'estimate'],
+  ['margin', 'profit', 'markup', 'mark-up', 'earnings'],
+  ['warning', 'discount', 'break', 'tier'],
+  ['setup', 'handling', 'packing', 'picking'],
+  ['bench', 'space', 'area', 'greenhouse', 'glasshouse', 'rent', 'heat'],
+  ['pace', 'speed', 'productivity', 'hour'],
+  ['stage', 'phase', 'step'],
   ['confidence', 'chance', 'probability', 'certainty', 'risk'],
 ]
 

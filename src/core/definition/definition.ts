@@ -111,7 +111,8 @@ interface Draft<P extends Parameters> {
   readonly over?: readonly Definition[]
 }
 
-type StepDraft = readonly [name: string, expression: string, unit: string, text: string]
+/** A step before its expression is compiled. */
+export type StepDraft = readonly [name: string, expression: string, unit: string, text: string]
 
 /** Defines a function as named Excel expressions over its parameters; the last step is the result. */
 export function defineBySteps<P extends Parameters>(draft: Draft<P> & { readonly steps: readonly StepDraft[] }): Definition {

@@ -29,6 +29,8 @@ export function substitute(node: AstExpression, replacements: Replacements): Ast
       ))
       return { ...node, declarations, body: node.body === null ? null : inner(node.body) }
     }
+    case 'LambdaExpression':
+      return { ...node, body: node.body === null ? null : inner(node.body) }
     default:
       return node
   }

@@ -42,6 +42,10 @@ function write(node: AstExpression): Written {
       if (node.body === null) break
       return { text: `LET(${[...parts, write(node.body).text].join(',')})`, binding: tightest }
     }
+    case 'LambdaExpression': {
+      if (node.body === null) break
+      return { text: `LAMBDA(${[...node.params.map(({ name }) => name), write(node.body).text].join(',')})`, binding: tightest }
+    }
     case 'ArrayExpression':
       return { text: `{${node.elements.map((row) => row.map((element) => write(element).text).join(',')).join(';')}}`, binding: tightest }
   }

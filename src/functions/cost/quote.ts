@@ -1,0 +1,144 @@
+import { defineByMethod, type Column } from '../../core/definition/definition'
+import { money, numbers, shares } from '../../core/definition/parameter'
+import { runSteps } from '../../core/definition/runSteps'
+import { Decimal, one } from '../../core/quantity/decimal'
+import { isAtMost, roundUpToWhole } from '../../core/quantity/rounding'
+import { linerPrice } from './linerPrice'
+
+const columns: readonly Column[] = [
+  { heading: 'quantity', text: 'liners from which this price is each', unit: 'liners' },
+  { heading: 'price each', text: 'selling price of one liner', unit: 'money per liner' },
+  { heading: 'total', text: 'price of the whole quantity', unit: 'money' },
+  { heading: 'margin kept', text: 'what is left of the price, as a share of the price', unit: 'share' },
+  { heading: 'markup', text: 'what is left of the price, as a share of the cost', unit: 'share of the cost' },
+  { heading: 'floor price', text: 'cost of one liner with its part of the setup: below it the order loses money', unit: 'money per liner' },
+  { heading: 'warning', text: 'orders that cost more than a larger one, and a price dearer each than that of fewer', unit: 'text' },
+]
+
+export const quote = defineByMethod({
+  id: 'QUOTE',
+  subject: 'cost',
+  summary: 'Prices for several quantities, with the margin kept, the floor price, and a warning where a smaller order would cost more than a larger one.',
+  convention: 'Each price holds for every liner of an order from its quantity up to the next one. The setup is spread over the quantity of the row; price and step are those of LINERPRICE. Just below a break an order can cost more than the break itself: the warning names the first such order and the last, against the cheapest larger quantity. Rows stay in the order given. Without tax.',
+  parameters: {
+    costPerLiner: money('money per saleable liner', { text: 'cost of one saleable liner, without the setup', above: 0 }),
+    quantities: numbers('liners', { text: 'quantities to quote, each once', above: 0, atMost: 1_000_000_000, whole: true }),
+    margins: shares({ text: 'margin wanted at each quantity, as a share of the selling price', below: 1 }),
+    setupCost: money('money per order', { text: 'what an order costs once, however large: picking, packing, papers', default: 0 }),
+    priceStep: money('money', { text: 'what prices are whole multiples of, such as 0.05; 0 for no rounding', default: 0 }),
+  },
+  result: { name: 'quote', text: 'a row for each quantity', unit: 'table', columns },
+  method: ({ costPerLiner, quantities, margins, setupCost, priceStep }) => {
+    const twice = quantities.find((quantity, index) => quantities.findIndex((other) => other.eq(quantity)) !== index)
+    if (twice !== undefined) return { problem: { code: 'givenTwice', parameter: 'quantities', value: twice.toString() } }
+    const tiers = quantities.map((quantity, index): Tier => {
+      const floor = costPerLiner.add(setupCost.div(quantity))
+      const price = priceOf(floor, margins[index]!, priceStep)
+      return { quantity, floor, price, total: quantity.mul(price) }
+    })
+    const kept = tiers.map(({ price, floor }) => price.sub(floor).div(price))
+    const markups = tiers.map(({ price, floor }) => price.sub(floor).div(floor))
+    const zones = tiers.map((tier) => deadZone(tier, tiers))
+    const warnings = tiers.map((tier, index) => warningOf(tier, tiers, zones[index]))
+    return {
+      table: tiers.map(({ quantity, price, total, floor }, index) => [quantity, price, total, kept[index]!, markups[index]!, floor, warnings[index]!]),
+      working: () => [
+        { name: 'floor', text: 'cost of one liner with its part of the setup, at each quantity', formula: 'costPerLiner + setupCost / quantities', value: tiers.map(({ floor }) => floor), unit: 'money per liner' },
+        { name: 'price', text: 'selling price that keeps the margin, rounded up to the step', formula: 'LINERPRICE of floor, margins and priceStep', value: tiers.map(({ price }) => price), unit: 'money per liner' },
+        { name: 'total', text: 'price of each quantity', formula: 'quantities * price', value: tiers.map(({ total }) => total), unit: 'money' },
+        { name: 'marginKept', text: 'what is left, as a share of the price', formula: '(price - floor) / price', value: kept, unit: 'share' },
+        { name: 'markup', text: 'the same as a share of the cost', formula: '(price - floor) / floor', value: markups, unit: 'share of the cost' },
+        { name: 'deadZone', text: 'the first order that costs more than a larger quantity', formula: 'least order with order * price > total of a larger quantity', value: tiers.map((tier, index) => zoneInMoney(tier, zones[index])), unit: 'text' },
+        { name: 'warning', text: 'what to look at before the quote goes out', formula: 'deadZone, and a larger quantity that is dearer each', value: warnings, unit: 'text' },
+      ],
+    }
+  },
+  plain: {
+    // Of the rows with a larger quantity, MIN(IF(…)) takes the least value, and is 0 where there are none.
+    formula: 'LET(sizeEach, TOCOL(quantities, 1), floorEach, costPerLiner + setupCost / sizeEach, exactEach, floorEach / (1 - TOCOL(margins, 1)), '
+      + 'priceEach, IF(0 < priceStep, IF(exactEach < priceStep, priceStep, ROUNDUP(exactEach / priceStep, 0) * priceStep), exactEach), '
+      + 'totalEach, sizeEach * priceEach, '
+      + 'warningEach, MAP(sizeEach, priceEach, LAMBDA(size, price, LET('
+      + 'nextSize, MIN(IF(sizeEach > size, sizeEach)), leastTotal, MIN(IF(sizeEach > size, totalEach)), '
+      + 'cheapestSize, MIN(IF((sizeEach > size) * (totalEach <= leastTotal * (1 + 10 ^ -12)), sizeEach)), '
+      + 'first, MAX(size, INT(ROUND(leastTotal / price, 9)) + 1), '
+      + 'cheaperSize, MAX(IF((sizeEach < size) * (priceEach * (1 + 10 ^ -12) < price), sizeEach)), '
+      + 'dearer, IF(cheaperSize > 0, "dearer each than " & cheaperSize, ""), '
+      + 'zone, IF(first < nextSize, first & IF(first < nextSize - 1, " to " & nextSize - 1 & " cost", " costs") & " more than " & cheapestSize, ""), '
+      + 'IF(dearer & zone = "", "none", TEXTJOIN("; ", TRUE, dearer, zone))))), '
+      + `VSTACK(HSTACK(${columns.map(({ heading }) => `"${heading}"`).join(', ')}), `
+      + 'HSTACK(sizeEach, priceEach, totalEach, (priceEach - floorEach) / priceEach, (priceEach - floorEach) / floorEach, floorEach, warningEach)))',
+  },
+  examples: [
+    {
+      text: 'A break at 1,000: 953 liners at 1.05 cost 1,000.65, a thousand at 1.00 cost 1,000',
+      given: [0.6, [500, 1000], [0.425, 0.4], 0, 0.05],
+      gives: [[500, 1.05, 525, 0.428571428571429, 0.75, 0.6, '953 to 999 cost more than 1000'], [1000, 1, 1000, 0.4, 0.666666666666667, 0.6, 'none']],
+      source: 'definition',
+    },
+    {
+      text: 'A setup of 25 spread over the quantity; no step, so the margin kept is the one asked for',
+      given: [0.4, [50, 250], [0.5, 0.5], 25],
+      gives: [[50, 1.8, 90, 0.5, 1, 0.9, '139 to 249 cost more than 250'], [250, 1, 250, 0.5, 1, 0.5, 'none']],
+      source: 'definition',
+    },
+  ],
+})
+
+interface Tier {
+  readonly quantity: Decimal
+  readonly floor: Decimal
+  readonly price: Decimal
+  readonly total: Decimal
+}
+
+/** Orders from `first` to `last` pieces cost more than the larger quantity of `than`. */
+interface DeadZone {
+  readonly first: Decimal
+  readonly last: Decimal
+  readonly than: Tier
+}
+
+function priceOf(costPerLiner: Decimal, margin: Decimal, priceStep: Decimal): Decimal {
+  if (!('steps' in linerPrice.body)) throw new Error('LINERPRICE is no longer defined by steps')
+  return runSteps(linerPrice.body.steps, { costPerLiner, margin, priceStep }) as Decimal
+}
+
+function deadZone({ quantity, price }: Tier, tiers: readonly Tier[]): DeadZone | undefined {
+  const larger = tiers.filter((tier) => tier.quantity.gt(quantity)).sort((a, b) => a.quantity.cmp(b.quantity))
+  const [next] = larger
+  if (next === undefined) return undefined
+  // The cheapest of all larger quantities is passed first; of equally cheap ones the nearest is named.
+  const leastTotal = Decimal.min(...larger.map(({ total }) => total))
+  const than = larger.find(({ total }) => isAtMost(total, leastTotal))!
+  const first = Decimal.max(quantity, leastWholeAbove(leastTotal.div(price)))
+  const last = next.quantity.sub(1)
+  return first.lte(last) ? { first, last, than } : undefined
+}
+
+/** Binary dust counts for nothing, as in roundUpToWhole: an order that costs just as much is not yet in the zone. */
+function leastWholeAbove(value: Decimal): Decimal {
+  return one.sub(roundUpToWhole(value.neg()))
+}
+
+function warningOf(tier: Tier, tiers: readonly Tier[], zone: DeadZone | undefined): string {
+  const cheaper = tiers.filter(({ quantity, price }) => quantity.lt(tier.quantity) && !isAtMost(tier.price, price)).map(({ quantity }) => quantity)
+  const warnings = cheaper.length === 0 ? [] : [`dearer each than ${Decimal.max(...cheaper)}`]
+  if (zone !== undefined) {
+    const { first, last, than } = zone
+    warnings.push(`${first.eq(last) ? `${first} costs` : `${first} to ${last} cost`} more than ${than.quantity}`)
+  }
+  return warnings.length === 0 ? 'none' : warnings.join('; ')
+}
+
+function zoneInMoney({ price }: Tier, zone: DeadZone | undefined): string {
+  if (zone === undefined) return 'none'
+  const { first, than } = zone
+  return `an order of ${first} costs ${moneyText(first.mul(price))}, ${than.quantity} cost ${moneyText(than.total)}`
+}
+
+/** Two decimals, and more only where the price has more; no separators, which read differently from country to country. */
+function moneyText(amount: Decimal): string {
+  const rounded = amount.toDecimalPlaces(6)
+  return rounded.toFixed(Math.max(2, rounded.decimalPlaces()))
+}
