@@ -1,6 +1,7 @@
 /** A cell's formula without the add-in: each call of ours replaced by its plain Excel formula. */
 import { tokenize, tokenTypes, type Token } from '@borgar/fx'
 import type { Definition } from '../core/definition/definition'
+import { argumentsFrom } from './callArguments'
 import { plainFormula } from './plainFormula'
 
 export type PlainCell =
@@ -41,22 +42,4 @@ function plainText(tokens: readonly Token[], definitions: readonly Definition[],
     at = end
   }
   return text
-}
-
-/** The tokens of each argument of a call, and where its closing bracket stands. */
-function argumentsFrom(tokens: readonly Token[], open: number): { readonly args: readonly (readonly Token[])[]; readonly end: number } {
-  const args: Token[][] = [[]]
-  let depth = 0
-  let end = open
-  for (; end < tokens.length; end++) {
-    const token = tokens[end]!
-    const isOperator = token.type === tokenTypes.OPERATOR
-    if (isOperator && (token.value === '(' || token.value === '{')) depth += 1
-    if (isOperator && (token.value === ')' || token.value === '}')) depth -= 1
-    if (depth === 0) break
-    if (end === open) continue
-    if (isOperator && token.value === ',' && depth === 1) args.push([])
-    else args.at(-1)!.push(token)
-  }
-  return { args, end }
 }

@@ -1,8 +1,24 @@
 /** Texts that name cells: what a user types or picks for an argument. */
-import { parseA1Ref } from '@borgar/fx'
+import { parseA1Ref, tokenize, tokenTypes } from '@borgar/fx'
 
 /** "B4", "$B$4:$C$9", "B:B"; no sheet, and no defined name. */
 export function isAddress(text: string): boolean {
   const parsed = parseA1Ref(text)
   return parsed !== undefined && 'range' in parsed && (parsed.context ?? []).length === 0
+}
+
+/** An address, with its sheet or without: "'Order book'!B4". */
+export function isReference(text: string): boolean {
+  const type = typeOfOnlyToken(text)
+  return type === tokenTypes.REF_RANGE || type === tokenTypes.REF_BEAM
+}
+
+/** What may be a defined name; whether there is one, only the workbook knows. */
+export function isName(text: string): boolean {
+  return typeOfOnlyToken(text) === tokenTypes.REF_NAMED
+}
+
+function typeOfOnlyToken(text: string): string | undefined {
+  const [only, ...more] = tokenize(text, { mergeRefs: true })
+  return more.length === 0 ? only?.type : undefined
 }

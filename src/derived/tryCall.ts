@@ -1,0 +1,30 @@
+/** A call that is still being typed: its result, or what is wrong, argument by argument. */
+import type { Definition } from '../core/definition/definition'
+import { evaluate } from '../core/definition/evaluate'
+import { sentence } from '../wording/en'
+import type { Answer } from './call'
+
+export type Tried =
+  | { readonly value: Answer }
+  | { readonly cellError: string }
+  | { readonly missing: readonly string[]; readonly problems: readonly ArgumentProblem[] }
+
+export interface ArgumentProblem {
+  /** Absent where the call as a whole has no answer. */
+  readonly parameter?: string
+  readonly sentence: string
+}
+
+export function tryCall(definition: Definition, args: readonly unknown[]): Tried {
+  const evaluation = evaluate(definition, args)
+  if ('result' in evaluation) return { value: evaluation.result }
+  if ('cellError' in evaluation) return { cellError: evaluation.cellError.code }
+  const missing: string[] = []
+  const problems: ArgumentProblem[] = []
+  for (const problem of evaluation.problems) {
+    const parameter = problem.kind === 'refused' ? problem.parameter : undefined
+    if (problem.code === 'missing' && parameter !== undefined) missing.push(parameter)
+    else problems.push({ ...(parameter === undefined ? {} : { parameter }), sentence: sentence(problem, definition) })
+  }
+  return { missing, problems }
+}
