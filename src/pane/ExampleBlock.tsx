@@ -1,11 +1,13 @@
 import { Button, makeStyles, mergeClasses, tokens } from '@fluentui/react-components'
 import { useId, useState } from 'react'
-import type { Column, Definition, Example } from '../core/definition/definition'
+import type { Definition, Example } from '../core/definition/definition'
 import { exampleFormula } from '../derived/exampleFormula'
 import { bibliography, type Source } from '../sources/bibliography'
 import type { SelectedCell, WorkbookPort } from '../workbook/port'
 import { isEmptyCell, placeText } from './cellText'
+import { shortText } from './numberText'
 import { portSentence } from './portSentence'
+import { ResultTable } from './ResultTable'
 
 interface ExampleBlockProps {
   readonly definition: Definition
@@ -27,14 +29,6 @@ const useStyles = makeStyles({
     fontSize: tokens.fontSizeBase200,
     lineHeight: tokens.lineHeightBase300,
   },
-  wide: { overflowX: 'auto' },
-  table: { borderCollapse: 'collapse', fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
-  cell: {
-    padding: `${tokens.spacingVerticalXXS} ${tokens.spacingHorizontalS} ${tokens.spacingVerticalXXS} 0`,
-    textAlign: 'left',
-    borderBottom: `${tokens.strokeWidthThin} solid ${tokens.colorNeutralStroke2}`,
-  },
-  number: { textAlign: 'right', fontVariantNumeric: 'tabular-nums' },
   small: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
   button: { alignSelf: 'flex-start' },
   done: { color: tokens.colorBrandForeground1 },
@@ -65,7 +59,7 @@ export function ExampleBlock({ definition, example, port, cell }: ExampleBlockPr
       <code id={formulaId} className={styles.formula}>{formula}</code>
       {definition.result.columns === undefined
         ? <p className={styles.line}>gives {givesText(example.gives)} {definition.result.unit}</p>
-        : <ExampleTable columns={definition.result.columns} rows={rowsOf(example.gives)} />}
+        : <ResultTable columns={definition.result.columns} rows={rowsOf(example.gives)} />}
       <p className={styles.small}>Source: {sourceText(example.source)}</p>
       <Button className={styles.button} appearance="primary" size="small" aria-describedby={`${formulaId} ${noteId}`} onClick={put}>
         Put into the selected cell
@@ -74,25 +68,6 @@ export function ExampleBlock({ definition, example, port, cell }: ExampleBlockPr
       <p role="status" className={mergeClasses(styles.small, outcome !== undefined && (outcome.done ? styles.done : styles.refused))}>
         {outcome?.sentence}
       </p>
-    </div>
-  )
-}
-
-/** A table as it will stand in the sheet. */
-function ExampleTable({ columns, rows }: { readonly columns: readonly Column[]; readonly rows: Rows }) {
-  const styles = useStyles()
-  return (
-    <div className={styles.wide} tabIndex={0} role="region" aria-label="The table that it gives">
-      <table className={styles.table}>
-        <thead>
-          <tr>{columns.map(({ heading, unit }) => <th key={heading} scope="col" title={unit} className={styles.cell}>{heading}</th>)}</tr>
-        </thead>
-        <tbody>
-          {rows.map((row, index) => (
-            <tr key={index}>{row.map((value, column) => <td key={column} className={mergeClasses(styles.cell, typeof value === 'number' && styles.number)}>{valueText(value)}</td>)}</tr>
-          ))}
-        </tbody>
-      </table>
     </div>
   )
 }
@@ -114,15 +89,8 @@ function counted(count: number, noun: string): string {
   return `${count} ${noun}${count === 1 ? '' : 's'}`
 }
 
-/** Enough digits to compare with the cell, and no tail of a division. */
-const shownDigits = 10
-
 function givesText(gives: Example['gives']): string {
-  return rowsOf(gives).map((row) => row.map(valueText).join(', ')).join('; ')
-}
-
-function valueText(value: number | string): string {
-  return typeof value === 'number' ? value.toLocaleString('en-US', { maximumSignificantDigits: shownDigits }) : value
+  return rowsOf(gives).map((row) => row.map(shortText).join(', ')).join('; ')
 }
 
 function sourceText(key: string): string {

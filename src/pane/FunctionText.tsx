@@ -1,9 +1,10 @@
 import { makeStyles, tokens } from '@fluentui/react-components'
 import type { Definition, Example } from '../core/definition/definition'
-import { signature, takesText } from '../derived/parameterText'
+import { signature } from '../derived/parameterText'
 import { cautionFor } from '../wording/cautions'
 import type { SelectedCell, WorkbookPort } from '../workbook/port'
 import { ExampleBlock } from './ExampleBlock'
+import { FunctionForm } from './FunctionForm'
 
 interface FunctionTextProps {
   readonly id: string
@@ -30,7 +31,6 @@ const useStyles = makeStyles({
   paragraph: { margin: 0 },
   parameters: { margin: 0 },
   parameter: { paddingBottom: tokens.spacingVerticalS },
-  name: { fontFamily: tokens.fontFamilyMonospace, fontSize: tokens.fontSizeBase200, fontWeight: tokens.fontWeightSemibold },
   columnName: { fontWeight: tokens.fontWeightSemibold },
   meaning: { margin: 0 },
   takes: { display: 'block', fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
@@ -54,18 +54,8 @@ export function FunctionText({ id, definition, port, cell }: FunctionTextProps) 
       <code className={styles.code}>{signature(definition)}</code>
       {first !== undefined && <h5 className={styles.heading}>Example</h5>}
       {first !== undefined && block(first)}
-      <h5 className={styles.heading}>What goes in</h5>
-      <dl className={styles.parameters}>
-        {Object.entries(definition.parameters).map(([name, parameter]) => (
-          <div key={name} className={styles.parameter}>
-            <dt className={styles.name}>{name}</dt>
-            <dd className={styles.meaning}>
-              {parameter.text}
-              <span className={styles.takes}>{takesText(parameter)}</span>
-            </dd>
-          </div>
-        ))}
-      </dl>
+      <h5 className={styles.heading}>Fill it in</h5>
+      <FunctionForm definition={definition} port={port} cell={cell} />
       <h5 className={styles.heading}>What comes out</h5>
       <p className={styles.paragraph}>
         {result.text}

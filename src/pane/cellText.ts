@@ -1,7 +1,7 @@
-import type { SelectedCell } from '../workbook/port'
+import type { CellPlace, SelectedCell } from '../workbook/port'
 
 /** "B4 on Season". */
-export function placeText(cell: SelectedCell): string {
+export function placeText(cell: CellPlace): string {
   return `${cell.address} on ${cell.sheet}`
 }
 

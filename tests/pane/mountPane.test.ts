@@ -193,3 +193,92 @@ describe('the working of the selected cell', () => {
     expect(element.querySelector('input')?.value).toBe('perlite')
   })
 })
+
+describe('the form of a function', () => {
+  function field(name: string): HTMLInputElement {
+    const label = [...element.querySelectorAll('label')].find(({ textContent }) => textContent?.startsWith(name))
+    return document.getElementById(label?.htmlFor ?? '') as HTMLInputElement
+  }
+
+  async function type(name: string, typed: string): Promise<void> {
+    const setValue = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set
+    await act(async () => {
+      setValue?.call(field(name), typed)
+      field(name).dispatchEvent(new Event('input', { bubbles: true }))
+    })
+  }
+
+  const result = () => element.querySelector('[aria-label="Result"]')?.textContent
+  const put = () => buttons('Put into the sheet')[0]
+
+  beforeEach(() => click(entry('BAGS')))
+
+  it('says what is still needed, then shows the result while one types, and puts the formula into the cell', async () => {
+    expect(result()).toBe('Still needed: neededL, bagVolumeL')
+    expect(put()?.disabled).toBe(true)
+    await type('neededL', '0,3 m3')
+    expect(result()).toBe('Still needed: bagVolumeL')
+    await type('bagVolumeL', '60')
+    expect(result()).toBe('gives 5 bags')
+    await click(put())
+    expect(port.formula).toBe('=STICK.BAGS("0,3 m3",60)')
+    expect(text()).toContain('Put into B4 on Order book.')
+  })
+
+  it('says at the field what is wrong with it, and keeps what was typed', async () => {
+    await type('neededL', '300')
+    await type('bagVolumeL', '2 gal')
+    expect(text()).toContain('bagVolumeL has "gal", which means two different units. Type "US gal" or "imp gal".')
+    expect(field('bagVolumeL').getAttribute('aria-invalid')).toBe('true')
+    expect(field('bagVolumeL').value).toBe('2 gal')
+    expect(put()?.disabled).toBe(true)
+  })
+
+  it('takes the selection for an argument while the result still goes into the cell that was selected first', async () => {
+    port.range = { sheet: 'Prices', address: 'C3' }
+    port.values = { 'Prices!C3': [[300]] }
+    await act(async () => port.select({ sheet: 'Prices', address: 'C3', formula: '', value: 300 }))
+    await click(element.querySelector<HTMLElement>('[aria-label="Take the selection for neededL"]') ?? undefined)
+    await type('bagVolumeL', '60')
+    expect(field('neededL').value).toBe('Prices!C3')
+    expect(result()).toBe('gives 5 bags')
+    expect(text()).toContain('It goes into B4 on Order book.')
+    expect(buttons('Put into C3 on Prices instead')).toHaveLength(1)
+    await click(put())
+    expect(await port.selectedCell()).toMatchObject({ sheet: 'Order book', address: 'B4', formula: '=STICK.BAGS(Prices!C3,60)' })
+  })
+
+  it('opens the call of the selected cell for change', async () => {
+    port.values = { A1: [[300]] }
+    await act(async () => port.select({ formula: '=STICK.BAGS(A1,"60 L",,A2*2)', value: 5 }))
+    expect(['neededL', 'bagVolumeL', 'expansion', 'onHandL'].map((name) => field(name).value)).toEqual(['A1', '60 L', '', '=A2*2'])
+    expect(text()).toContain('A formula stands among the arguments: the sheet shows the result.')
+    await type('onHandL', '')
+    expect(result()).toBe('gives 5 bags')
+    await click(buttons('Change the formula')[0])
+    expect(port.formula).toBe('=STICK.BAGS(A1,"60 L")')
+  })
+
+  it('refuses a name that the workbook does not have, at its field', async () => {
+    await type('neededL', 'plenty')
+    expect(text()).toContain('neededL takes a volume in L; it is "plenty".')
+  })
+
+  it('gives a list of shares as one argument', async () => {
+    await click(entry('PERLINER'))
+    await type('costPerCutting', '1')
+    await type('stageRates', '0.8; 50%')
+    expect(result()).toBe('gives 2.5 money per saleable liner')
+    await click(put())
+    expect(port.formula).toBe('=STICK.PERLINER(1,{0.8;"50%"})')
+  })
+
+  it('shows what the cell refused to take, and keeps the form as it is', async () => {
+    await type('neededL', '300')
+    await type('bagVolumeL', '60')
+    port.refuse(new PortProblem('cellEditMode'))
+    await click(put())
+    expect(text()).toContain('Press Enter or Esc in the cell first, then try again.')
+    expect(field('neededL').value).toBe('300')
+  })
+})

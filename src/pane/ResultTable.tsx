@@ -1,0 +1,38 @@
+import { makeStyles, mergeClasses, tokens } from '@fluentui/react-components'
+import type { Column } from '../core/definition/definition'
+import { shortText } from './numberText'
+
+interface ResultTableProps {
+  readonly columns: readonly Column[]
+  readonly rows: readonly (readonly (number | string)[])[]
+}
+
+const useStyles = makeStyles({
+  wide: { overflowX: 'auto' },
+  table: { borderCollapse: 'collapse', fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
+  cell: {
+    padding: `${tokens.spacingVerticalXXS} ${tokens.spacingHorizontalS} ${tokens.spacingVerticalXXS} 0`,
+    textAlign: 'left',
+    borderBottom: `${tokens.strokeWidthThin} solid ${tokens.colorNeutralStroke2}`,
+  },
+  number: { textAlign: 'right', fontVariantNumeric: 'tabular-nums' },
+})
+
+/** A table as it will stand in the sheet. */
+export function ResultTable({ columns, rows }: ResultTableProps) {
+  const styles = useStyles()
+  return (
+    <div className={styles.wide} tabIndex={0} role="region" aria-label="The table that it gives">
+      <table className={styles.table}>
+        <thead>
+          <tr>{columns.map(({ heading, unit }) => <th key={heading} scope="col" title={unit} className={styles.cell}>{heading}</th>)}</tr>
+        </thead>
+        <tbody>
+          {rows.map((row, index) => (
+            <tr key={index}>{row.map((value, column) => <td key={column} className={mergeClasses(styles.cell, typeof value === 'number' && styles.number)}>{shortText(value)}</td>)}</tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  )
+}

@@ -1,0 +1,58 @@
+import { useEffect, useState } from 'react'
+import type { Definition } from '../core/definition/definition'
+import { tryCall, type Tried } from '../derived/tryCall'
+import { typedArgument, type TypedArgument } from '../derived/typedArgument'
+import type { WorkbookPort } from '../workbook/port'
+
+export interface FormCall {
+  /** In en-US form, with its leading "=". */
+  readonly formula: string
+  /** Undefined while cells are read, and where a formula among the arguments must be calculated by the sheet. */
+  readonly tried: Tried | undefined
+  readonly needsSheet: boolean
+}
+
+/** The call that the texts of a form stand for, tried with what the cells hold now. */
+export function useFormCall(definition: Definition, texts: readonly string[], sheet: string, port: WorkbookPort): FormCall {
+  const typed = Object.values(definition.parameters).map((parameter, index) => typedArgument(parameter, texts[index] ?? ''))
+  const needsSheet = typed.some(({ kind }) => kind === 'formula')
+  const formula = `=STICK.${definition.id}(${typed.map(formulaText).join(',').replace(/,+$/, '')})`
+  const [tried, setTried] = useState<Tried>()
+
+  useEffect(() => {
+    let isCurrent = true
+    const read = () => {
+      if (needsSheet) return setTried(undefined)
+      Promise.all(typed.map((argument) => valueOf(argument, sheet, port))).then(
+        (args) => isCurrent && setTried(tryCall(definition, args)),
+        () => isCurrent && setTried(undefined),
+      )
+    }
+    read()
+    const stop = port.onSelectionChange(read)
+    return () => {
+      isCurrent = false
+      stop()
+    }
+    // The formula says all that was typed.
+  }, [definition, formula, sheet, port])
+  return { formula, tried, needsSheet }
+}
+
+function formulaText(argument: TypedArgument): string {
+  switch (argument.kind) {
+    case 'blank': return ''
+    case 'value': return argument.formulaText
+    case 'cells': return argument.reference
+    case 'formula': return argument.text
+  }
+}
+
+/** A name that the workbook does not have is given as text, which the argument reader refuses by that text. */
+async function valueOf(argument: TypedArgument, sheet: string, port: WorkbookPort): Promise<unknown> {
+  switch (argument.kind) {
+    case 'value': return argument.value
+    case 'cells': return await port.valuesOf(argument.reference, sheet) ?? argument.reference
+    default: return null
+  }
+}
