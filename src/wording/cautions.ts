@@ -42,7 +42,15 @@ const byId: Readonly<Record<string, readonly string[]>> = {
 }
 
 /** The caution to show beside a function; undefined where handling nothing is involved. */
-export function cautionFor(definition: Pick<Definition, 'id' | 'subject'>): string | undefined {
-  const lines = byId[definition.id] ?? bySubject[definition.subject] ?? []
-  return lines.length === 0 ? undefined : [...lines, deferring].join(' ')
+export function cautionFor(definition: Handling): string | undefined {
+  const lines = cautionsFor([definition])
+  return lines.length === 0 ? undefined : lines.join(' ')
 }
+
+/** The cautions of several functions together, each once and the deferring one last; none where handling nothing is involved. */
+export function cautionsFor(definitions: readonly Handling[]): readonly string[] {
+  const lines = new Set(definitions.flatMap(({ id, subject }) => byId[id] ?? bySubject[subject] ?? []))
+  return lines.size === 0 ? [] : [...lines, deferring]
+}
+
+type Handling = Pick<Definition, 'id' | 'subject'>

@@ -34,6 +34,10 @@ function inAll(cell: (column: string) => Cell): OfBlends<Cell> {
   return [cell(peat), cell(coir), cell(sand)]
 }
 
+function labour(column: string, mixedPerHour: number): Cell {
+  return result(`=STICK.LABOURCOST(${column}${mixedPerHour},Wage,OnCosts)`, formats.price)
+}
+
 /** What the nursery makes up itself: cost and weight of a litre, and the litres of each component. */
 export function blendsSheet(): NamedSheet {
   const { rows, at } = layOut({
@@ -70,8 +74,9 @@ export function blendsSheet(): NamedSheet {
     after: () => line('Test mix: finished mix', 'L', inputs([18.6, 18.4, 20], formats.measure)),
     mixShrink: (at) => line('Mix shrink', 'share', inAll((c) => result(`=1-${c}${at.after}/${c}${at.before}`, formats.share)), 'Fine grains fill the pores of coarse ones. Shrink divides'),
     additions: () => line('Lime, wetting agent, starter feed', 'EUR a m3', inputs([4.2, 2.4, 0], formats.price)),
-    labour: () => line('Mixing labour', 'hours a m3', inputs([0.4, 0.4, 0], formats.measure)),
-    added: (at) => line('Added cost', 'EUR a m3', inAll((c) => result(`=${c}${at.additions}+${c}${at.labour}*WagePerHour`, formats.price)), 'The wage is on Season'),
+    mixedPerHour: () => line('Mixed in an hour', 'm3 an hour', [input(2.5, formats.measure), input(2.5, formats.measure), text('–')], 'Invented; a dash: sand is not mixed'),
+    labour: (at) => line('Mixing labour', 'EUR a m3', [labour('D', at.mixedPerHour), labour('E', at.mixedPerHour), text('–')], 'Wage and on-costs are on Season. Premix is bought mixed and has none'),
+    added: (at) => line('Added cost', 'EUR a m3', inAll((c) => result(`=SUM(${c}${at.additions},${c}${at.labour})`, formats.price)), 'The two lines for a m3 above'),
     cost: (at) => line('Cost of a finished litre', 'EUR a L', inAll((c) => total(`=STICK.BLENDCOST(${c}${at.components}:${c}${at.sums - 1},$B${at.components}:$B${at.sums - 1},${c}${at.mixShrink},${c}${at.added})`, formats.each)), 'Loose litres, delivery and waste included'),
     dry: (at) => line('Dry weight', 'kg a L', inAll((c) => result(`=STICK.BLENDWEIGHT(${c}${at.components}:${c}${at.sums - 1},$C${at.components}:$C${at.sums - 1},${c}${at.mixShrink})`, formats.weight)), 'Weight adds up from the parts; air space and pH do not, and are not computed'),
     held: () => line('Water held after watering', 'share of volume', inputs([0.5, 0.5, 0.33], formats.share), 'Measure your own; these: common practice, no source'),

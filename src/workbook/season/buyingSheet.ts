@@ -40,7 +40,8 @@ interface Piece {
 
 const pieces: readonly Piece[] = [
   { name: 'Rockwool blocks, sheets', soldAs: 'carton', needed: '=SUMIF(WayKeptIn,"Sheets",WayUnits)', onHand: 10, perPack: result('=RockwoolSheetsPerCarton', formats.count), pricePerPack: () => '=RockwoolCartonPrice+RockwoolCartonDelivery' },
-  { name: 'Trays, washed and used again', soldAs: 'box', needed: '=SUMIF(WayKeptIn,"Trays",WayUnits)', onHand: 900, perPack: input(50, formats.count), pricePerPack: (row) => `=TrayPrice*G${row}` },
+  { name: 'Trays, washed and used again', soldAs: 'box', needed: '=SUMIF(WayKeptIn,"Washed trays",WayUnits)', onHand: 420, perPack: input(50, formats.count), pricePerPack: (row) => `=TrayPrice*G${row}` },
+  { name: 'Thin trays, single use', soldAs: 'box', needed: '=SUMIF(WayKeptIn,"Thin trays",WayUnits)', onHand: 40, perPack: input(100, formats.count), pricePerPack: (row) => `=ThinTrayPrice*G${row}` },
   { name: 'Vessels for water', soldAs: 'piece', needed: '=SUMIF(WayKeptIn,"Vessels",WayUnits)', onHand: 60, perPack: input(1, formats.count), pricePerPack: (row) => `=VesselPrice*G${row}` },
   { name: 'Bed frames, m2', soldAs: 'm2', needed: '=SUMIF(WayKeptIn,"Beds",WayUnits)*BedArea', onHand: 36, perPack: input(1, formats.count), pricePerPack: (row) => `=FramePrice*G${row}` },
 ]
@@ -86,7 +87,7 @@ export function buyingSheet(): NamedSheet {
     everything: (at) => [heading('Everything'), ...empty(13), total(`=O${at.mediaTotal}+O${at.piecesTotal}`, formats.price)],
     gapBelow: blank,
     waste: () => [text('Waste: lost in store and handling, so the need is divided by 1 - waste. Expansion: a bale opens to more loose litres than it declares. Left over: stock + bought - need.')],
-    reused: () => [text('Trays, vessels and frames are paid once and serve for many rounds; their share of each round is on Reuse. Water is metered and not on the list. All beds are filled anew.')],
+    reused: () => [text('Trays, vessels and frames are paid once and serve for many rounds; their share of each round is on Reuse. Cuttings, hormone, acid and metered water are not on the list. All beds are filled anew.')],
     cautions: cautionLines(bags, weightToLitres, blocks),
   })
   const name = naming('Buying')
@@ -97,6 +98,9 @@ export function buyingSheet(): NamedSheet {
       name('MediaToBuy', 'O', at.mediaTotal),
       name('PiecesToBuy', 'O', at.piecesTotal),
       name('BuyingTotal', 'O', at.everything),
+      name('MediumWithWaste', 'E', at.media, at.mediaTotal - 1),
+      name('MediumOnHand', 'F', at.media, at.mediaTotal - 1),
+      name('MediumCost', 'O', at.media, at.mediaTotal - 1),
       name('LeftOver', 'M', at.media, at.mediaTotal - 1),
     ],
   }

@@ -1,10 +1,9 @@
 import type { Definition } from '../../core/definition/definition'
-import { cautionFor } from '../../wording/cautions'
+import { cautionsFor } from '../../wording/cautions'
 import { caution, type Row } from './cells'
 
 /** The cautions of the functions whose media a sheet handles: the same sentences that the pane shows, each once. */
 export function cautionLines(...definitions: readonly Definition[]): { readonly height: number; readonly rows: () => readonly Row[] } {
-  const sentences = new Set(definitions.map(cautionFor).filter((sentence) => sentence !== undefined))
-  const rows = [...sentences].map((sentence) => [caution(sentence)])
+  const rows = cautionsFor(definitions).map((sentence) => [caution(sentence)])
   return { height: rows.length, rows: () => rows }
 }

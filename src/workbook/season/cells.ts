@@ -20,6 +20,8 @@ export const formats = {
   each: '0.0000_)',
   price: '#,##0.00_)',
   years: '0.0_)',
+  /** For a column whose figures are of several kinds. */
+  mixed: '#,##0.0###_)',
 } as const
 
 export const title = (value: string): Cell => ({ value, look: 'title' })
@@ -44,7 +46,16 @@ export const total = (formula: string, format?: string): Cell => ({ ...result(fo
 export const spilling = (formula: string, format: string): Cell => ({ ...result(formula, format), spills: true })
 
 /** A cell that the formula above spills over: it has no content of its own, but is shown like it. */
-export const spilledOver = (format: string): Cell => ({ look: 'result', format })
+export const spilledOver = (format?: string): Cell => ({ look: 'result', ...(format === undefined ? {} : { format }) })
+
+/**
+ * A table that one formula spills: its headings, and `height` rows below them, so many as it has at first. Nothing
+ * may stand below it, because it may grow.
+ */
+export function spilledTable(formula: string, columnFormats: readonly (string | undefined)[], height: number): readonly Row[] {
+  const headings = columnFormats.map((_, column): Cell => (column === 0 ? { formula, spills: true, look: 'heading' } : { look: 'heading' }))
+  return [headings, ...Array.from({ length: height }, () => columnFormats.map((format) => spilledOver(format)))]
+}
 
 export const headings = (...values: readonly string[]): Row => values.map(heading)
 

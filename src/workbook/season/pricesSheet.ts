@@ -59,7 +59,11 @@ export function pricesSheet(): NamedSheet {
     cartonDelivery: () => single('Rockwool blocks, delivery', 'EUR a carton', input(4.5, formats.price)),
     sheetsPerCarton: () => single('Rockwool blocks, sheets in a carton', 'sheets', input(20, formats.count)),
     sheetPrice: (at) => single('Rockwool blocks, price of a sheet', 'EUR a sheet', result(`=(D${at.cartonPrice}+D${at.cartonDelivery})/D${at.sheetsPerCarton}`, formats.each), 'Price and delivery of the carton over its sheets'),
+    rockwoolDisposal: () => single('Rockwool blocks, disposal', 'EUR a sheet', input(0.12, formats.price), 'Invented. How they are disposed of is for your local rules to say'),
+    thinTray: () => single('Thin tray, single use', 'EUR a tray', input(0.46, formats.price)),
+    thinTrayDisposal: () => single('Thin tray, disposal', 'EUR a tray', input(0.02, formats.price)),
     water: () => single('Mains water', 'EUR a m3', input(2.6, formats.price), 'Metered, so it is on no buying list'),
+    acid: () => single('Acid to soak rockwool', 'EUR a m3 of water', input(3.4, formats.price), 'Invented. Follow the label; acids and bleach must never meet'),
     gapBelow: blank,
     cautions: cautionLines(bags, weightToLitres),
   })
@@ -81,7 +85,11 @@ export function pricesSheet(): NamedSheet {
       name('RockwoolCartonDelivery', 'D', at.cartonDelivery),
       name('RockwoolSheetsPerCarton', 'D', at.sheetsPerCarton),
       name('RockwoolSheetPrice', 'D', at.sheetPrice),
+      name('RockwoolDisposal', 'D', at.rockwoolDisposal),
+      name('ThinTrayPrice', 'D', at.thinTray),
+      name('ThinTrayDisposal', 'D', at.thinTrayDisposal),
       name('WaterPricePerM3', 'D', at.water),
+      name('AcidPerM3', 'D', at.acid),
     ],
   }
 }

@@ -2,7 +2,6 @@ import type { Cell } from '../book'
 import { formats, headings, headOf, input, result, text, total, type NamedSheet, type Row } from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
-import { sixWays, wayKeys } from './sixWays'
 
 const nursery = 'Vellimoor Young Plants'
 
@@ -10,58 +9,85 @@ function line(label: string, cell: Cell, unit: string, how = ''): Row {
   return [text(label), cell, text(unit), text(how)]
 }
 
-const wayNames = wayKeys.map((way) => sixWays[way].name)
-
 /** What a manager wants to see first, and the assumptions that more than one sheet reads. */
 export function seasonSheet(): NamedSheet {
-  const cheapest = (range: string, choose: 'MIN' | 'MAX') => `=INDEX(${range},MATCH(${choose}(WayCostPerLiner),WayCostPerLiner,0))`
   const { rows, at } = layOut({
     ...headOf(`${nursery}: one season of propagation`, 'Type into the boxed cells only: every other number follows from them. Figures are EUR without recoverable tax; costs here are no tax advice.'),
-    sheets: () => [text('Orders: cuttings to stick. Ways: six ways of rooting side by side. Blends: own mixes. Reuse: trays, vessels and beds. Prices: the price list. Buying: one list for the season.')],
+    sheets: () => [text('The sheets follow the job: what was promised and what it takes, what it costs, what to buy and when, what to ask for it, and how it ended.')],
     gap: blank,
     heading: () => headings('The season', 'Figure', 'Unit', 'Where it comes from'),
     orderLines: () => line('Order lines', result('=COUNT(OrderLiners)', formats.count), 'lines', 'Orders'),
     liners: () => line('Liners ordered', result('=SUM(OrderLiners)', formats.count), 'liners', 'Orders'),
     cuttings: () => line('Cuttings to stick', result('=SUM(OrderCuttings)', formats.count), 'cuttings', 'Orders: rates of each species, and the confidence where one is asked for'),
     expected: () => line('Saleable liners to expect', result('=SUM(OrderExpected)', formats.count), 'liners', 'Orders: on average; more than ordered where a confidence was asked for'),
-    firstWeek: () => line('First sticking week', result('=MIN(OrderStickWeek)', formats.count), 'week', 'Orders'),
+    weeks: () => line('First sticking week', result('=MIN(OrderStickWeek)', formats.count), 'week', 'Orders'),
     lastWeek: () => line('Last sticking week', result('=MAX(OrderStickWeek)', formats.count), 'week', 'Orders'),
     trays: () => line('Trays to fill', result('=SUM(OrderTrays)', formats.count), 'trays', 'Orders'),
     packs: () => line('Bags, bales, bricks and bulk bags to buy', result('=MediaPacks', formats.count), 'packs', 'Buying'),
     media: () => line('Media to buy', result('=MediaToBuy', formats.price), 'EUR', 'Buying: costs rounded to the cent, then added'),
-    pieces: () => line('Blocks, trays, vessels and frames to buy', result('=PiecesToBuy', formats.price), 'EUR', 'Buying: the last three serve for many rounds'),
+    pieces: () => line('Blocks, trays, vessels and frames to buy', result('=PiecesToBuy', formats.price), 'EUR', 'Buying: washed trays, vessels and frames serve many rounds'),
     buying: () => line('Buying list, everything', total('=BuyingTotal', formats.price), 'EUR', 'Buying: cash to pay this season'),
-    rooting: () => line('Rooting cost of the season', total('=SUM(OrderCost)', formats.price), 'EUR', 'Orders: medium, the share of this round in trays, vessels and beds, and the labour that differs'),
-    rootingPerLiner: (at) => line('Rooting cost for each liner ordered', result(`=B${at.rooting}/B${at.liners}`, formats.each), 'EUR a liner', 'The line above over the liners ordered. No cost price to quote from: without the cutting, bench, heat and overheads'),
+    rooting: () => line('Rooting cost of the season', total('=SUM(OrderCost)', formats.price), 'EUR', 'Orders: everything up to the rooted plant, as Compare lists it'),
+    rootingPerLiner: (at) => line('Rooting cost for each liner ordered', result(`=B${at.rooting}/B${at.liners}`, formats.each), 'EUR a liner', 'The line above over the liners ordered'),
     gapAbove: blank,
-    waysHeading: () => headings('Six ways, one species', 'Figure', 'Unit', 'Where it comes from'),
-    ways: {
-      height: wayNames.length,
-      rows: (at) => wayNames.map((way, index) => line(way, result(`=INDEX(WayCostPerLiner,MATCH(A${at.ways + index},WayName,0))`, formats.each), 'EUR a saleable liner', 'Ways: rooting cost, losses divide')),
-    },
-    cheapest: () => line('Cheapest way', total(cheapest('WayName', 'MIN')), '', 'The least of the six. Look at the weight, the labour and the strike rate too'),
-    dearest: () => line('Dearest way', result(cheapest('WayName', 'MAX')), ''),
-    cheapestWithCutting: () => line('Cheapest way, the cutting itself counted', total('=INDEX(WayName,MATCH(MIN(WayCostWithCutting),WayCostWithCutting,0))'), '', 'Ways: at the price of a cutting below'),
+    waysHeading: () => headings('Which way wins', 'Figure', 'Unit', 'Where it comes from'),
+    cheapest: () => line('Cheapest way of rooting', total('=CheapestWay'), '', 'Compare: one species in all six ways, for each saleable liner'),
+    cheapestFrom: () => line('It beats single use from round', result('=CheapestFromRound', formats.count), 'rounds', 'Compare: against the cheapest way that serves one round'),
+    cheapestCost: () => line('Its rooting cost', result('=MIN(WayCostPerLiner)', formats.each), 'EUR a saleable liner', 'Ways'),
+    next: () => line('The next way', result('=NextWay'), '', 'Compare'),
+    ahead: () => line('Dearer by', result('=CheapestAheadBy', formats.each), 'EUR a saleable liner', 'Compare'),
+    likely: () => line('Nine times of ten it costs at most', result('=INDEX(OddsResult,MATCH(SureShare,OddsShare,0))', formats.each), 'EUR a saleable liner', 'Risk: of the way that is named there'),
+    doubt: () => line('The doubt that moves it most', result('=INDEX(RiskMeaning,MATCH(RiskiestArgument,RiskArgument,0))'), '', 'Risk'),
     gapBetween: blank,
     reuseHeading: () => headings('Reuse pays', 'Figure', 'Unit', 'Where it comes from'),
-    tray: () => line('Washed tray instead of a thin single-use tray', result('=TrayBreakEven', formats.count), 'from this round on', 'Reuse: first use not washed, breakage and interest counted'),
-    bed: () => line('Sand bed instead of premix in trays', result('=BedBreakEven', formats.count), 'from this round on', 'Reuse: for each saleable liner, the cutting itself counted'),
-    vessel: () => line('Water in vessels instead of rockwool', result('=VesselBreakEven', formats.count), 'from this round on', 'Reuse: for each saleable liner, the cutting itself counted'),
+    tray: () => line('Washed tray instead of a thin tray', result('=TrayBreakEven', formats.count), 'from this round on', 'Reuse: first use not washed, breakage and interest counted'),
+    ownMix: () => line('Own mix in washed trays instead of premix', result('=OwnMixBreakEven', formats.count), 'from this round on', 'Reuse: for each saleable liner, all costs of rooting counted'),
+    bed: () => line('Sand bed instead of rockwool', result('=BedBreakEven', formats.count), 'from this round on', 'Reuse: the same'),
+    vessel: () => line('Water in vessels instead of rockwool', result('=VesselBreakEven', formats.count), 'from this round on', 'Reuse: the same. Easy plants only'),
+    gapLower: blank,
+    priceHeading: () => headings('What to ask for it', 'Figure', 'Unit', 'Where it comes from'),
+    floor: () => line('Floor: cost of a saleable liner', total('=FloorPrice', formats.each), 'EUR a liner', 'Quote: all stages, without selling, the office and profit'),
+    price: () => line('Price at the margin wanted', result('=LinerPrice', formats.price), 'EUR a liner', 'Quote'),
+    largest: () => line('Price at the largest quantity quoted', result('=LargestPriceEach', formats.price), 'EUR a liner', 'Quote: paid-once costs spread over it'),
+    warned: () => line('Quantities with a warning', result('=ROWS(QuoteWarnings)-COUNTIF(QuoteWarnings,"none")', formats.count), 'quantities', 'Quote: orders just below a break that would cost more than the break'),
+    gapMiddle: blank,
+    moneyHeading: () => headings('Where the money went', 'Figure', 'Unit', 'Where it comes from'),
+    spent: () => line('Spent beyond the standard', total('=ReviewTotal', formats.price), 'EUR', 'Review: positive is adverse. Invented, as if the season were over'),
+    mostAdverse: () => line('Most of it on', result('=ReviewLargest'), '', 'Review'),
+    saved: () => line('Saved by the cheapest order', result('=SavedByOrder', formats.price), 'EUR', 'Offers: of the medium named there, against one pack of the price list'),
+    more: () => line('Stick more, or fewer, of one species', result('=CuttingsToAdd', formats.count), 'cuttings', 'Batches: where a missing liner and a spare one are both counted'),
     gapBelow: blank,
     assumptions: () => headings('Assumptions for all sheets', 'Figure', 'Unit', 'Note'),
     interest: () => line('Interest', input(0.06, formats.share), 'a year', 'Invented'),
     roundsPerYear: () => line('Rounds of cuttings', input(2, formats.count), 'a year', 'Invented: spring and late summer. This workbook is one of them'),
-    wage: () => line('Wage with on-costs', input(19.5, formats.price), 'EUR an hour', 'Invented'),
-    cuttingItself: () => line('The cutting itself', input(0.06, formats.each), 'EUR a cutting', 'Invented: bought, or cut from own stock plants; rooting hormone included. Not in any rooting cost'),
+    wage: () => line('Wage', input(16, formats.price), 'EUR an hour', 'Invented'),
+    onCosts: () => line('On-costs', input(0.22, formats.share), 'share of the wage', 'Invented: what the employer pays on top'),
+    cuttingItself: () => line('The cutting itself', input(0.06, formats.each), 'EUR a cutting', 'Invented: bought, or cut from own stock plants'),
+    benchRate: () => line('Bench', input(0.55, formats.price), 'EUR a m2 and week', 'Invented: heat, light, upkeep and the overheads of the house'),
+    floorRate: () => line('Floor', input(0.32, formats.price), 'EUR a m2 and week', 'Invented: the same without the bench, and with less heat'),
+    benchUse: () => line('Bench or floor in use', input(0.8, formats.share), 'share', 'Invented: what stands empty is paid for by what stands on it'),
+    sure: () => line('Sure enough', input(0.9, formats.share), 'share of draws', 'One of the shares that Risk lists'),
     gapLast: blank,
     checks: () => headings('Checks', 'Figure', 'Unit', 'What it shows'),
-    counted: () => line('Cuttings that no way counts', result('=SUM(OrderCuttings)-SUM(WayCuttings)', formats.count), 'cuttings', 'Must be 0: else a way is misspelt on Orders'),
+    counted: () => line('Cuttings that no way counts', result('=SUM(OrderCuttings)-SUM(WayCuttings)', formats.count), 'cuttings', 'Must be 0: else a way is misspelt on Orders, which says where'),
     rates: () => line('Rates left blank', result('=COUNTBLANK(OrderRates)+COUNTBLANK(WayRates)', formats.count), 'cells', 'Must be 0: a blank rate counts as nothing lost, so too little is stuck'),
     covered: () => line('Least stock left over', result('=MIN(LeftOver)', formats.litres), 'L loose', 'Must not be below 0: else a medium runs out'),
+    timed: () => line('Trays outside the periods', result('=TraysNotTimed', formats.count), 'trays', 'Must be 0: else Timing forgets a sticking week'),
+    explained: () => line('Difference left unexplained', result('=ReviewUnexplained', formats.price), 'EUR', 'Must be 0: the variances on Review add up'),
   })
   const name = naming('Season')
   return {
-    sheet: { name: 'Season', widths: [46, 22, 22, 88], frozenRows: at.invented, frozenColumns: 0, rows },
-    names: [name('YearlyInterest', 'B', at.interest), name('RoundsPerYear', 'B', at.roundsPerYear), name('WagePerHour', 'B', at.wage), name('CuttingItself', 'B', at.cuttingItself)],
+    sheet: { name: 'Season', widths: [40, 23, 21, 88], frozenRows: at.invented, frozenColumns: 0, rows },
+    names: [
+      name('YearlyInterest', 'B', at.interest),
+      name('RoundsPerYear', 'B', at.roundsPerYear),
+      name('Wage', 'B', at.wage),
+      name('OnCosts', 'B', at.onCosts),
+      name('CuttingItself', 'B', at.cuttingItself),
+      name('BenchRate', 'B', at.benchRate),
+      name('FloorRate', 'B', at.floorRate),
+      name('BenchUse', 'B', at.benchUse),
+      name('SureShare', 'B', at.sure),
+    ],
   }
 }

@@ -1,0 +1,46 @@
+import type { Cell } from '../book'
+import { formats, headings, headOf, heading, input, result, spilledTable, text, total, type NamedSheet, type Row } from './cells'
+import { blank, layOut } from './layOut'
+import { naming } from './names'
+import { wayKeys } from './sixWays'
+
+function line(label: string, cell: Cell, unit: string, how: string): Row {
+  return [text(label), cell, text(unit), undefined, text(how)]
+}
+
+/** All six ways on one footing, the cheapest first. */
+export function compareSheet(): NamedSheet {
+  const { rows, at } = layOut({
+    ...headOf('Which way wins', 'All six ways on one footing, for one species: the whole cost of rooting for each liner that can be sold.'),
+    whatIsIn: () => [text('In it: the cutting, hormone, medium and its mixing, vessel, tray, bed or sheet with washing, topping up, breakage and disposal, interest, bench with heat and the overheads of the house, labour.')],
+    whatIsNot: () => [text('Not in it: potting on, growing on and grading (they are on Quote), selling and the office. Each figure comes from Ways; weight, standing water and what suits the plant are judged there, not here.')],
+    gap: blank,
+    heading: () => headings('The answer', 'Figure', 'Unit', '', 'Where it comes from'),
+    winner: (at) => line('Cheapest way', total(`=A${at.table + 1}`), '', 'First row of the table below'),
+    from: (at) => line('It beats single use from', result(`=F${at.table + 1}`, formats.count), 'rounds on', 'Against the cheapest way that serves one round'),
+    ahead: (at) => line('Ahead of the next way by', result(`=D${at.table + 1 + 1}-D${at.table + 1}`, formats.each), 'EUR a liner', 'Second row less first row'),
+    next: (at) => line('The next way', result(`=A${at.table + 1 + 1}`), '', 'Second row of the table'),
+    compared: () => line('Cuttings in a round', input(1000, formats.count), 'cuttings', 'Level cost and cash in the table are for so many cuttings in every way'),
+    gapAbove: blank,
+    tableHeading: () => [heading('Cheapest first'), heading('EUR a round'), heading('EUR a cutting'), heading('EUR a liner'), heading('EUR, first round'), heading('rounds')],
+    table: {
+      height: wayKeys.length + 1,
+      rows: () => spilledTable(
+        '=STICK.COMPARE(WayName,ComparedFirst,WayRounds,ComparedCuttings,WayRate,ComparedWash,WayTopUp,WayLost,WayOther,ComparedEnd,YearlyInterest,RoundsPerYear)',
+        [undefined, formats.price, formats.each, formats.each, formats.price, formats.count],
+        wayKeys.length,
+      ),
+    },
+  })
+  const name = naming('Compare')
+  return {
+    sheet: { name: 'Compare', widths: [26, 20, 20, 22, 26, 30], frozenRows: at.invented, frozenColumns: 0, rows },
+    names: [
+      name('CheapestWay', 'B', at.winner),
+      name('CheapestFromRound', 'B', at.from),
+      name('CheapestAheadBy', 'B', at.ahead),
+      name('NextWay', 'B', at.next),
+      name('CuttingsCompared', 'B', at.compared),
+    ],
+  }
+}

@@ -1,0 +1,84 @@
+import { bags } from '../../functions/buying/bags'
+import type { Cell } from '../book'
+import { cautionLines } from './cautionLines'
+import { formats, heading, headings, headOf, input, openInput, result, spilledTable, text, total, type NamedSheet, type Row } from './cells'
+import { blank, layOut } from './layOut'
+import { naming } from './names'
+
+/** Invented offers of invented suppliers for one medium. A break price counts for every pack of the line from that number on. */
+interface Offer {
+  readonly pack: string
+  readonly supplier: string
+  readonly litres: number
+  readonly price: number
+  readonly breakFrom?: number
+  readonly breakPrice?: number
+  readonly available?: number
+  readonly soldBy: number
+  readonly delivery: number
+}
+
+const offers: readonly Offer[] = [
+  { pack: 'Bag 70 L, Hillside', supplier: 'Hillside', litres: 70, price: 13.9, breakFrom: 24, breakPrice: 12.4, soldBy: 3, delivery: 38 },
+  { pack: 'Bulk bag 1,000 L, Hillside', supplier: 'Hillside', litres: 1000, price: 176, available: 1, soldBy: 1, delivery: 38 },
+  { pack: 'Bag 80 L, Quayside', supplier: 'Quayside', litres: 80, price: 15.2, breakFrom: 20, breakPrice: 14.1, soldBy: 2, delivery: 25 },
+]
+
+function offerRow({ pack, supplier, litres, price, breakFrom, breakPrice, available, soldBy, delivery }: Offer): Row {
+  const orOpen = (value: number | undefined, format: string) => (value === undefined ? openInput(format) : input(value, format))
+  return [
+    input(pack),
+    input(supplier),
+    input(litres, formats.count),
+    input(price, formats.price),
+    orOpen(breakFrom, formats.count),
+    orOpen(breakPrice, formats.price),
+    orOpen(available, formats.count),
+    input(soldBy, formats.count),
+    input(delivery, formats.price),
+  ]
+}
+
+function line(label: string, cell: Cell, unit: string, how: string): Row {
+  return [text(label), cell, text(unit), undefined, text(how)]
+}
+
+/** The cheapest order of one medium out of several packs, price breaks and suppliers. */
+export function offersSheet(): NamedSheet {
+  const { rows, at } = layOut({
+    ...headOf('Offers', 'One medium, two suppliers, three packs, price breaks and delivery: the cheapest order that covers what is needed.'),
+    gap: blank,
+    heading: () => headings('Pack', 'Supplier', 'Loose', 'Price', 'From', 'Then', 'Available', 'Sold by the', 'Delivery'),
+    units: () => headings('name', 'name', 'L a pack', 'EUR a pack', 'packs', 'EUR a pack', 'packs', 'packs', 'EUR an order'),
+    offers: { height: offers.length, rows: () => offers.map(offerRow) },
+    blanks: () => [text('Left blank: no price break; no limit to what is available. Delivery is paid once for each supplier that is used.')],
+    gapBetween: blank,
+    answer: () => headings('The order', 'Figure', 'Unit', '', 'Where it comes from', '', '', '', ''),
+    medium: () => line('Medium', input('Premix'), '', 'A name as on Prices'),
+    needed: (at) => line('Needed', result(`=MAX(INDEX(MediumWithWaste,MATCH(B${at.medium},MediumName,0))-INDEX(MediumOnHand,MATCH(B${at.medium},MediumName,0)),0)`, formats.litres), 'L loose', 'Buying: with waste, less the stock'),
+    listed: (at) => line('One pack of the price list', result(`=INDEX(MediumCost,MATCH(B${at.medium},MediumName,0))`, formats.price), 'EUR', 'Buying: what its line costs'),
+    planned: (at) => line('The order below', total(`=SUM(D${at.plan}:D${at.end})/(1+1)`, formats.price), 'EUR', 'The table below'),
+    saved: (at) => line('Saved by the order below', total(`=B${at.listed}-B${at.planned}`, formats.price), 'EUR', 'Buying shows the price list all the same: type the better price there to use it'),
+    gapBelow: blank,
+    cautions: cautionLines(bags),
+    gapAbove: blank,
+    planHeading: () => [heading('The cheapest order')],
+    plan: {
+      height: offers.length + 1 + 1,
+      rows: (at) => {
+        const column = (letter: string) => `${letter}${at.offers}:${letter}${at.offers + offers.length - 1}`
+        return spilledTable(
+          `=STICK.BUYPLAN(B${at.needed},${['A', 'C', 'D', 'E', 'F', 'G', 'H', 'B', 'I'].map(column).join(',')})`,
+          [undefined, formats.count, formats.count, formats.price, formats.count],
+          offers.length + 1,
+        )
+      },
+    },
+    end: blank,
+  })
+  const name = naming('Offers')
+  return {
+    sheet: { name: 'Offers', widths: [28, 14, 12, 13, 13, 13, 12, 13, 15], frozenRows: at.invented, frozenColumns: 0, rows },
+    names: [name('OfferedMedium', 'B', at.medium), name('SavedByOrder', 'B', at.saved)],
+  }
+}

@@ -1,0 +1,114 @@
+import type { Cell } from '../book'
+import { cautionLines } from './cautionLines'
+import { mediumCost } from '../../functions/cost/mediumCost'
+import { formats, heading, headings, headOf, input, result, spilledTable, text, total, type NamedSheet, type Row } from './cells'
+import { blank, layOut } from './layOut'
+import { naming } from './names'
+import { sixWays } from './sixWays'
+
+/** Invented margins: the larger the order, the smaller the share of the price that is kept. */
+const breaks: readonly { readonly quantity: number; readonly margin: number }[] = [
+  { quantity: 250, margin: 0.42 },
+  { quantity: 500, margin: 0.38 },
+  { quantity: 1_000, margin: 0.34 },
+  { quantity: 2_500, margin: 0.31 },
+  { quantity: 5_000, margin: 0.28 },
+]
+
+interface Stage {
+  readonly name: string
+  readonly material: Cell
+  readonly perHour: Cell
+  readonly weeks: Cell
+  readonly perM2: Cell
+  readonly survive: (row: number) => Cell
+}
+
+const dash = text('–')
+
+/** From the cutting to the liner on the lorry: what it costs, what it loses, and what to ask for it. */
+export function quoteSheet(): NamedSheet {
+  const letters = breaks.map((_, index) => String.fromCharCode('B'.charCodeAt(0) + index))
+  const ofWay = (range: string, row: number) => `INDEX(${range},MATCH($B$${row},WayName,0))`
+  const { rows, at } = layOut({
+    ...headOf('Quote', 'What a saleable liner costs over all its stages, which is the floor of any price, and what to ask for it by the size of the order.'),
+    gap: blank,
+    asked: () => headings('What is quoted', 'Figure', 'Unit', '', 'Where it comes from', '', '', '', ''),
+    way: () => line('Way of rooting', input(sixWays.premix.name), '', 'One of the six on Ways'),
+    potVolume: () => line('Volume of a pot', input(270, formats.count), 'mL', 'A square pot of 8 cm. Filled with the peat blend of Blends. Invented'),
+    settle: () => line('Settling', input(0.1, formats.share), 'share of height', 'As on Ways'),
+    spill: () => line('Spilt while filling', input(0.03, formats.share), 'share of loose mix', 'As on Ways'),
+    potPrice: () => line('Pot', input(0.028, formats.each), 'EUR a pot', 'Invented'),
+    label: () => line('Label', input(0.011, formats.each), 'EUR a liner', 'Invented'),
+    margin: () => line('Margin wanted', input(0.35, formats.share), 'share of the price', 'Invented. Margin is a share of the price, markup a share of the cost'),
+    step: () => line('Prices end on', input(0.01, formats.price), 'EUR', 'Rounded up to whole steps'),
+    setup: () => line('Paid once an order', input(28, formats.price), 'EUR', 'Papers, picking, plant passport, pallet. Invented'),
+    gapBetween: blank,
+    stageHeading: () => headings('Stage', 'Material', 'Done', 'Labour', 'Bench', 'Plants', 'Bench', 'Cost', 'Survive'),
+    stageUnits: () => headings('', 'EUR each', 'an hour', 'EUR each', 'weeks', 'per m2', 'EUR each', 'EUR each', 'share'),
+    stages: {
+      height: 4,
+      rows: (at) => {
+        const blendUsed = `STICK.MEDIUMCOST(B${at.potVolume},PeatBlendCost,B${at.settle},B${at.spill})`
+        const stages: readonly Stage[] = [
+          { name: 'Sticking and rooting', material: result(`=${ofWay('WayCostPerCutting', at.way)}`, formats.each), perHour: dash, weeks: dash, perM2: dash, survive: () => result(`=${ofWay('WayStrike', at.way)}`, formats.share) },
+          { name: 'Potting on', material: result(`=B${at.potPrice}+${blendUsed}`, formats.each), perHour: input(420, formats.count), weeks: dash, perM2: dash, survive: () => result(`=${ofWay('WayPottingOn', at.way)}`, formats.share) },
+          { name: 'Growing on', material: input(0.009, formats.each), perHour: input(1500, formats.count), weeks: input(6, formats.count), perM2: input(110, formats.count), survive: () => input(0.98, formats.share) },
+          { name: 'Grading', material: result(`=B${at.label}`, formats.each), perHour: input(650, formats.count), weeks: dash, perM2: dash, survive: (row) => result(`=${ofWay('WayGradeOut', at.way)}/I${row - 1}`, formats.share) },
+        ]
+        return stages.map(({ name, material, perHour, weeks, perM2, survive }, index) => {
+          const row = at.stages + index
+          return [
+            text(name),
+            material,
+            perHour,
+            perHour === dash ? dash : result(`=STICK.LABOURCOST(C${row},Wage,OnCosts)`, formats.each),
+            weeks,
+            perM2,
+            weeks === dash ? dash : result(`=STICK.BENCHCOST(E${row},F${row},BenchRate,BenchUse)`, formats.each),
+            total(`=SUM(B${row},D${row},G${row})`, formats.each),
+            survive(row),
+          ]
+        })
+      },
+    },
+    stageNote: () => [text('Each stage is paid for all plants that enter it, so what is spent early is borne by the survivors. Rooting has its labour and bench in it already. Growing on: feed and water.')],
+    gapAbove: blank,
+    answer: () => headings('The price', 'Figure', 'Unit', '', 'Where it comes from', '', '', '', ''),
+    cost: (at) => line('Floor: cost of a liner', total(`=STICK.LINERCOST(H${at.stages}:H${at.stageNote - 1},I${at.stages}:I${at.stageNote - 1})`, formats.each), 'EUR a liner', 'Costs and survivals of the stages. Without selling, the office and profit: below it money is lost'),
+    laterCost: (at) => line('Of that, after rooting', result(`=B${at.cost}-STICK.PERLINER(H${at.stages},I${at.stages}:I${at.stageNote - 1})`, formats.each), 'EUR a liner', 'The floor less what rooting costs'),
+    price: (at) => line('Price at the margin wanted', total(`=STICK.LINERPRICE(B${at.cost},B${at.margin},B${at.step})`, formats.price), 'EUR a liner', 'Cost / (1 - margin), rounded up'),
+    markup: (at) => line('That is a markup of', result(`=B${at.price}/B${at.cost}-1`, formats.share), 'share of the cost', 'The same price, read the other way'),
+    gapBelow: blank,
+    quantities: () => [heading('Order of so many liners'), ...breaks.map(({ quantity }) => input(quantity, formats.count))],
+    margins: () => [heading('Margin, share of the price'), ...breaks.map(({ margin }) => input(margin, formats.share))],
+    marginNote: () => [text('Type the orders in the order of their size. What is paid once is spread over them. In the table, an order just below a break can cost more than the break itself: offer the break instead.')],
+    cautions: cautionLines(mediumCost),
+    gapLast: blank,
+    quoteHeading: () => [heading('The quote')],
+    quote: {
+      height: breaks.length + 1,
+      rows: (at) => spilledTable(
+        `=STICK.QUOTE(B${at.cost},${letters[0]}${at.quantities}:${letters.at(-1)}${at.quantities},${letters[0]}${at.margins}:${letters.at(-1)}${at.margins},B${at.setup},B${at.step})`,
+        [formats.count, formats.price, formats.price, formats.share, formats.share, formats.each, undefined],
+        breaks.length,
+      ),
+    },
+  })
+  const name = naming('Quote')
+  return {
+    sheet: { name: 'Quote', widths: [28, 14, 16, 14, 14, 14, 14, 14, 14], frozenRows: at.invented, frozenColumns: 0, rows },
+    names: [
+      name('FloorPrice', 'B', at.cost),
+      name('CostAfterRooting', 'B', at.laterCost),
+      name('LinerPrice', 'B', at.price),
+      name('LargestQuantity', 'A', at.quote + breaks.length),
+      name('LargestPriceEach', 'B', at.quote + breaks.length),
+      name('QuoteWarnings', 'G', at.quote + 1, at.quote + breaks.length),
+    ],
+  }
+}
+
+function line(label: string, cell: Cell, unit: string, how: string): Row {
+  return [text(label), cell, text(unit), undefined, text(how)]
+}

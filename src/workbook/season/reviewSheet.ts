@@ -1,0 +1,91 @@
+import type { Cell } from '../book'
+import { formats, heading, headings, headOf, input, result, spilledTable, text, total, type NamedSheet, type Row } from './cells'
+import { blank, layOut } from './layOut'
+import { naming } from './names'
+
+interface Item {
+  readonly name: string
+  readonly unit: string
+  readonly standardQuantity: string
+  readonly standardPrice: string
+  /** Invented, as if counted and invoiced at the season's end. */
+  readonly actualQuantity: number
+  readonly actualPrice: number
+}
+
+const ofMedium = (range: string, product: string) => `INDEX(${range},MATCH("${product}",MediumName,0))`
+
+/** Whole packs that Ways and Blends take, waste included, whatever was in stock. */
+function packs(product: string): string {
+  return `=ROUNDUP(${ofMedium('MediumWithWaste', product)}/${ofMedium('DeclaredLitres', product)}/${ofMedium('Expansion', product)},0)`
+}
+
+function medium(product: string, unit: string, actualQuantity: number, actualPrice: number): Item {
+  return { name: product, unit, standardQuantity: packs(product), standardPrice: `=${ofMedium('PackPrice', product)}+${ofMedium('PackDelivery', product)}`, actualQuantity, actualPrice }
+}
+
+const items: readonly Item[] = [
+  { name: 'Cuttings', unit: 'cuttings', standardQuantity: '=SUM(OrderCuttings)', standardPrice: '=CuttingItself', actualQuantity: 190_400, actualPrice: 0.0625 },
+  { name: 'Sticking labour', unit: 'hours', standardQuantity: '=ROUNDUP(SUMPRODUCT(WayCuttings/WayStuckPerHour),0)', standardPrice: '=ROUND(Wage*(1+OnCosts),2)', actualQuantity: 182, actualPrice: 19.9 },
+  medium('Premix', 'bags', 36, 14.1),
+  medium('Peat', 'bales', 6, 23.6),
+  medium('Vermiculite', 'bags', 13, 24.3),
+]
+
+/** Rows of one item below its heading: standard, actual, difference. */
+const rowsOfItem = 3
+
+/** At the season's end: where more, or less, was spent than the standard allows. */
+export function reviewSheet(): NamedSheet {
+  const blocks = items.map((_, index) => index * (1 + rowsOfItem + 1))
+  const { rows, at } = layOut({
+    ...headOf('Review', 'At the end of the season: where more or less was spent than this workbook allows, because the price differed or because the usage did.'),
+    convention: () => [text('Positive is adverse: more was spent. Price variance: difference in price x actual quantity. Usage variance: difference in quantity x standard price. Together they are the whole difference, to the cent.')],
+    gap: blank,
+    heading: () => headings('Where the money went', 'Standard', 'Actual', 'Price', 'Usage', 'Together', ''),
+    units: () => headings('', 'EUR', 'EUR', 'EUR', 'EUR', 'EUR', ''),
+    summary: {
+      height: items.length,
+      rows: (at) => items.map(({ name }, index) => {
+        const block = at.blocks + blocks[index]!
+        const [standard, actual] = [block + 1, block + 1 + 1]
+        return [
+          text(name),
+          result(`=D${standard}`, formats.price),
+          result(`=D${actual}`, formats.price),
+          result(`=G${standard}`, formats.price),
+          result(`=G${actual}`, formats.price),
+          result(`=G${actual + 1}`, formats.price),
+          result(`=H${actual + 1}`),
+        ]
+      }),
+    },
+    sums: (at) => [heading('All five'), ...['B', 'C', 'D', 'E', 'F'].map((column) => total(`=SUM(${column}${at.summary}:${column}${at.sums - 1})`, formats.price))],
+    unexplained: (at) => [text('Left unexplained'), result(`=ROUND(C${at.sums}-B${at.sums}-F${at.sums},2)`, formats.price), text('EUR: actual less standard less both variances. Must be 0')],
+    largest: (at) => [text('Largest difference'), result(`=INDEX(A${at.summary}:A${at.sums - 1},MATCH(MAX(F${at.summary}:F${at.sums - 1}),F${at.summary}:F${at.sums - 1},0))`), text('Most adverse of the five')],
+    gapBelow: blank,
+    blocks: { height: items.length * (1 + rowsOfItem + 1), rows: (at) => items.flatMap((item, index) => block(item, at.blocks + blocks[index]!)) },
+  })
+  const name = naming('Review')
+  return {
+    sheet: { name: 'Review', widths: [26, 16, 14, 14, 14, 14, 14, 14], frozenRows: at.invented, frozenColumns: 0, rows },
+    names: [
+      name('ReviewTotal', 'F', at.sums),
+      name('ReviewLargest', 'B', at.largest),
+      name('ReviewUnexplained', 'B', at.unexplained),
+    ],
+  }
+}
+
+function block({ name, unit, standardQuantity, standardPrice, actualQuantity, actualPrice }: Item, row: number): readonly Row[] {
+  const [standard, actual] = [row + 1, row + 1 + 1]
+  const table = spilledTable(`=STICK.VARIANCE(B${standard},C${standard},B${actual},C${actual})`, [undefined, formats.price, undefined], rowsOfItem)
+  const less = (column: string, format: string) => result(`=${column}${actual}-${column}${standard}`, format)
+  const left: readonly (readonly Cell[])[] = [
+    headings(name, unit, 'EUR each', 'EUR') as readonly Cell[],
+    [text('Standard'), result(standardQuantity, formats.count), result(standardPrice, formats.each), result(`=B${standard}*C${standard}`, formats.price)],
+    [text('Actual, invented'), input(actualQuantity, formats.count), input(actualPrice, formats.each), result(`=B${actual}*C${actual}`, formats.price)],
+    [text('Difference'), less('B', formats.count), less('C', formats.each), total(`=D${actual}-D${standard}`, formats.price)],
+  ]
+  return [...left.map((cells, index) => [...cells, undefined, ...(table[index] ?? [])]), []]
+}

@@ -1,0 +1,67 @@
+import { bags } from '../../functions/buying/bags'
+import type { Cell } from '../book'
+import { cautionLines } from './cautionLines'
+import { formats, heading, headings, headOf, input, result, spilledTable, text, type NamedSheet, type Row } from './cells'
+import { blank, layOut, type RowNumbers } from './layOut'
+import { sixWays } from './sixWays'
+
+/** Invented prices of a pack: they rise once spring orders come in. */
+const unitPrices: readonly number[] = [14.5, 14.5, 15.6, 15.6, 15.2]
+
+function line(label: string, cell: Cell, unit: string, how: string): Row {
+  return [text(label), cell, text(unit), undefined, undefined, text(how)]
+}
+
+/** When to order one medium over the sticking weeks. */
+export function timingSheet(): NamedSheet {
+  const last = (at: RowNumbers<'periods'>) => at.periods + unitPrices.length - 1
+  const column = (letter: string, at: RowNumbers<'periods'>) => `${letter}${at.periods}:${letter}${last(at)}`
+  const { rows, at } = layOut({
+    ...headOf('Timing', 'One medium over the sticking weeks: fewer deliveries cost less freight and more room, and the price changes on the way.'),
+    gap: blank,
+    heading: () => headings('What is asked', 'Figure', 'Unit', '', '', 'Where it comes from'),
+    way: () => line('Way of rooting', input(sixWays.premix.name), '', 'One that fills trays'),
+    pack: (at) => line('Litres in a pack', result(`=INDEX(DeclaredLitres,MATCH(INDEX(WayProduct,MATCH(B${at.way},WayName,0)),MediumName,0))*INDEX(Expansion,MATCH(INDEX(WayProduct,MATCH(B${at.way},WayName,0)),MediumName,0))*(1-INDEX(WasteShare,MATCH(INDEX(WayProduct,MATCH(B${at.way},WayName,0)),MediumName,0)))`, formats.litres), 'L loose', 'Prices, waste taken off'),
+    litresPerTray: (at) => line('Litres in a tray', result(`=INDEX(WayLitres,MATCH(B${at.way},WayName,0))/INDEX(WayUnits,MATCH(B${at.way},WayName,0))`, formats.litres), 'L loose', 'Ways'),
+    firstWeek: () => line('First week', input(8, formats.count), 'week', 'Sticking weeks are on Orders'),
+    length: () => line('Weeks in a period', input(4, formats.count), 'weeks', ''),
+    delivery: () => line('Freight of a delivery', input(42, formats.price), 'EUR an order', 'Invented'),
+    holding: () => line('Room for a pack', input(0.35, formats.price), 'EUR a period', 'Invented: dry store, and what is torn or gets wet'),
+    onHand: () => line('Packs in stock', input(2, formats.count), 'packs', 'Invented'),
+    gapBetween: blank,
+    periodHeading: () => headings('Period', 'From week', 'Trays', 'Packs so far', 'Packs needed', 'Price'),
+    periodUnits: () => headings('', 'week', 'trays', 'packs', 'packs', 'EUR a pack'),
+    periods: {
+      height: unitPrices.length,
+      rows: (at) => unitPrices.map((price, index) => {
+        const row = at.periods + index
+        const isFirst = index === 0
+        return [
+          text(`Period ${index + 1}`),
+          result(isFirst ? `=B${at.firstWeek}` : `=B${row - 1}+B$${at.length}`, formats.count),
+          result(`=SUMIFS(OrderTrays,OrderWay,B$${at.way},OrderStickWeek,">="&B${row},OrderStickWeek,"<"&B${row}+B$${at.length})`, formats.count),
+          result(`=ROUNDUP(SUM(C$${at.periods}:C${row})*B$${at.litresPerTray}/B$${at.pack},0)`, formats.count),
+          result(isFirst ? `=D${row}` : `=D${row}-D${row - 1}`, formats.count),
+          input(price, formats.price),
+        ]
+      }),
+    },
+    missed: (at) => [text('Trays outside the periods'), undefined, result(`=SUMIF(OrderWay,B${at.way},OrderTrays)-SUM(${column('C', at)})`, formats.count), undefined, undefined, text('Must be 0: else a sticking week lies outside the periods')],
+    gapAbove: blank,
+    cautions: cautionLines(bags),
+    gapBelow: blank,
+    planHeading: () => [heading('The cheapest timing')],
+    plan: {
+      height: unitPrices.length + 1,
+      rows: (at) => spilledTable(
+        `=STICK.STOCKPLAN(${column('E', at)},B${at.delivery},B${at.holding},${column('F', at)},B${at.onHand})`,
+        [formats.count, formats.count, formats.count, formats.price],
+        unitPrices.length,
+      ),
+    },
+  })
+  return {
+    sheet: { name: 'Timing', widths: [26, 16, 16, 16, 16, 60], frozenRows: at.invented, frozenColumns: 0, rows },
+    names: [{ name: 'TraysNotTimed', refersTo: `Timing!$C$${at.missed}` }],
+  }
+}
