@@ -1,6 +1,6 @@
 import { defineByMethod, type WorkingStep } from '../../core/definition/definition'
 import { money, number, share } from '../../core/definition/parameter'
-import { Decimal, one } from '../../core/quantity/decimal'
+import { one } from '../../core/quantity/decimal'
 import { levelCosts } from './levelCost'
 
 export const reuseLedger = defineByMethod({
@@ -35,16 +35,17 @@ export const reuseLedger = defineByMethod({
     const { firstCost, rounds, lossShare } = args
     const { over, upkeep, kept } = levelCosts(args)
     const survive = one.sub(lossShare)
-    let running = firstCost
-    const table = Array.from({ length: rounds.toNumber() }, (_, index) => {
-      const round = new Decimal(index + 1)
-      const unitsInUse = survive.pow(index)
-      const outlay = index === 0 ? firstCost : upkeep.mul(unitsInUse)
-      const presentValue = index === 0 ? firstCost : upkeep.mul(kept.pow(index))
-      if (index > 0) running = running.add(presentValue)
-      return [round, unitsInUse, outlay, presentValue, running, over(round)] as const
-    })
-    const [, unitsInUse, outlay, presentValue, runningPresentValue, levelCost] = table.at(-1)!
+    let [unitsInUse, keptSoFar, outlay, presentValue, runningPresentValue, levelCost] = [one, one, firstCost, firstCost, firstCost, over(one)]
+    const table = [[one, unitsInUse, outlay, presentValue, runningPresentValue, levelCost]]
+    for (let round = one.add(1); round.lte(rounds); round = round.add(1)) {
+      unitsInUse = unitsInUse.mul(survive)
+      keptSoFar = keptSoFar.mul(kept)
+      outlay = upkeep.mul(unitsInUse)
+      presentValue = upkeep.mul(keptSoFar)
+      runningPresentValue = runningPresentValue.add(presentValue)
+      levelCost = over(round)
+      table.push([round, unitsInUse, outlay, presentValue, runningPresentValue, levelCost])
+    }
     const bought = 'money per unit bought'
     const working = (): readonly WorkingStep[] => [
       { name: 'kept', text: 'what the next round counts today, for a unit in use now', formula: '(1 - lossShare) / (1 + yearlyInterest) ^ (1 / roundsPerYear)', value: kept, unit: 'per round' },

@@ -76,10 +76,10 @@ export const compare = defineByMethod({
     }
   },
   plain: {
-    // The grid's engine compares a computed range only, so later rounds are counted and compared with 0.
     // All ways lie side by side in a row, and the rounds that are tried run downwards, so that MMULT counts those too dear.
-    formula: 'LET(firstEach, TOROW(firstCosts), laterRounds, TOROW(rounds) - 1, roundsEach, laterRounds + 1, cuttingsEach, TOROW(cuttingsPerRound), yieldEach, TOROW(yields), '
-      + 'otherEach, TOROW(otherCostsPerCutting), endEach, TOROW(endValues), upkeepEach, TOROW(washCosts) + TOROW(topUpShares) * firstEach, '
+    // The grid's engine compares only a range that was computed, so later rounds are counted and compared with 0.
+    formula: 'LET(firstEach, TOROW(firstCosts), laterRounds, TOROW(rounds) - 1, roundsEach, laterRounds + 1, cuttingsEach, TOROW(cuttingsPerRound), '
+      + 'yieldEach, TOROW(yields), otherEach, TOROW(otherCostsPerCutting), endEach, TOROW(endValues), upkeepEach, TOROW(washCosts) + TOROW(topUpShares) * firstEach, '
       + 'keptEach, (1 - TOROW(lossShares)) / (1 + yearlyInterest) ^ (1 / roundsPerYear), '
       + 'allKept, (1 - keptEach) * 10 ^ 15 < 1, lostEach, IF(allKept, 1, 1 - keptEach), '
       + 'usesEach, IF(allKept, roundsEach, (1 - keptEach ^ roundsEach) / lostEach), '
@@ -90,7 +90,7 @@ export const compare = defineByMethod({
       + 'linerTried, ((firstEach + upkeepEach * (usesTried - 1) - endEach * keptEach ^ roundsTried) / usesTried / cuttingsEach + otherEach) / yieldEach, '
       + 'tooDear, IF(linerTried > singleUse + ABS(singleUse) / 10 ^ 12, 1, 0), '
       // Where reuse grows dearer with the rounds, it pays from the first one or not at all.
-      + 'beatsFrom, IF(INDEX(tooDear, 1, 0) = 0, 1, 1 + MMULT(SEQUENCE(1, MAX(roundsEach), 1, 0), tooDear)), '
+      + 'beatsFrom, IF(INDEX(tooDear, 1, 0) = 0, 1, 1 + MMULT(TRANSPOSE(SEQUENCE(MAX(roundsEach), 1, 1, 0)), tooDear)), '
       + 'says, IF(laterRounds = 0, "single use", IF(SUM(IF(laterRounds = 0, 1, 0)) = 0, "no single use to beat", IF(beatsFrom > roundsEach, "not in " & roundsEach & " rounds", beatsFrom))), '
       + 'ways, TRANSPOSE(VSTACK(TOROW(names), levelEach, perCutting, perLiner, firstEach + otherEach * cuttingsEach, says)), '
       + 'VSTACK(HSTACK("name", "level cost per round", "per cutting", "per saleable liner", "cash before the first sale", "rounds until it beats single use"), '
