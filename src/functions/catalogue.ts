@@ -7,10 +7,22 @@ import { blendParts } from './blend/blendParts'
 import { blendWeight } from './blend/blendWeight'
 import { cuttings } from './counting/cuttings'
 import { trays } from './counting/trays'
+import { benchCost } from './cost/benchCost'
+import { labourCost } from './cost/labourCost'
+import { linerCost } from './cost/linerCost'
+import { linerPrice } from './cost/linerPrice'
 import { mediumCost } from './cost/mediumCost'
 import { perLiner } from './cost/perLiner'
+import { quote } from './cost/quote'
+import { rootingCost } from './cost/rootingCost'
 import { breakEven } from './reuse/breakEven'
 import { reuseCost } from './reuse/reuseCost'
+import { reuseLedger } from './reuse/reuseLedger'
+import { compare } from './review/compare'
+import { variance } from './review/variance'
+import { thoseOfNumbers } from './review/asked'
+import { oddsOver } from './review/odds'
+import { swingsOver } from './review/swings'
 import { bedFill } from './volume/bedFill'
 import { blocks } from './volume/blocks'
 import { cellVolume } from './volume/cellVolume'
@@ -20,11 +32,23 @@ import { units } from './volume/units'
 import { water } from './volume/water'
 import { weightToLitres } from './volume/weightToLitres'
 
-export const catalogue: readonly Definition[] = [
+const upToCompare: readonly Definition[] = [
   cuttings, trays,
   units, cellVolume, roundCell, fill, bedFill, blocks, water, weightToLitres,
   blendCost, blendParts, blendWeight,
   packPrice, bags,
-  reuseCost, breakEven,
-  mediumCost, perLiner,
+  reuseCost, breakEven, reuseLedger,
+  mediumCost, rootingCost, perLiner, linerCost, benchCost, labourCost, linerPrice, quote,
+  compare,
+]
+
+const afterOdds: readonly Definition[] = [variance]
+
+/** SWINGS and ODDS compute any of these by name. */
+const ofNumbers = thoseOfNumbers([...upToCompare, ...afterOdds])
+
+export const catalogue: readonly Definition[] = [
+  ...upToCompare,
+  swingsOver(ofNumbers), oddsOver(ofNumbers),
+  ...afterOdds,
 ]

@@ -143,7 +143,8 @@ describe.each(catalogue.map((definition) => [definition.id, definition] as const
     }
     if (parameter.whole === true) {
       test(`${name}: a fraction is refused`, () => {
-        expect(sentenceFor(name, 2.5)).toContain('must be a whole number; it is 2.5')
+        const fraction = (parameter.atLeast ?? 0) + 2.5
+        expect(sentenceFor(name, fraction)).toContain(`must be a whole number; it is ${fraction}`)
       })
     }
   }

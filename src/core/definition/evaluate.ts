@@ -29,7 +29,14 @@ export function evaluate(definition: Definition, given: readonly unknown[]): Eva
   if ('value' in outcome) return finish(definition, outcome.value, read, outcome.working)
   if ('table' in outcome) return finishTable(definition, outcome.table, args, outcome.working)
   const { problem } = outcome
-  return { problems: ['kind' in problem ? problem : { ...problem, kind: 'refused' } as Problem] }
+  return { problems: [withRowOfRange('kind' in problem ? problem : { ...problem, kind: 'refused' } as Problem, read.layout)] }
+}
+
+/** A method counts the rows that it was given, and the user those of the range, the blank ones too. */
+function withRowOfRange(problem: Problem, layout: Layout | undefined): Problem {
+  if (!('row' in problem) || problem.row === undefined) return problem
+  const place = layout?.kept[problem.row - 1]
+  return place === undefined ? problem : { ...problem, row: place + 1 }
 }
 
 interface Read { readonly args: ReadValues; readonly layout: Layout | undefined }
