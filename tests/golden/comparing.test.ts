@@ -74,6 +74,10 @@ describe('BREAKEVEN', () => {
     expect(sentenceFor(1, 10, 0, 0, 0, 0, 0.25)).toMatch(/interest keeps it at 2 a round or more.* Lower firstCost, or stay/)
   })
 
+  test('where washing costs more than a new one, the least that reuse costs is the first round alone', () => {
+    expect(sentenceFor(0.5, 1, 5)).toContain('washing keeps it at 1 a round or more, and single use costs 0.5')
+  })
+
   test('where single use costs exactly what reuse only comes near to, it says that reuse stays above', () => {
     expect(sentenceFor(0.12, 2.4, 0.12)).toContain('washing keeps it above 0.12 a round, and single use costs 0.12')
     expect(sentenceFor(0, 2.4)).toContain('the first cost keeps it above 0 a round, and single use costs 0')

@@ -24,6 +24,7 @@ describe('the caution beside a function', () => {
     ['BAGS', 'Legionella'],
     ['BLENDCOST', 'asbestos'],
     ['REUSECOST', 'bleach'],
+    ['REUSELEDGER', 'bleach'],
   ])('of %s speaks of %s', (id, word) => {
     expect(cautionOf(id)).toContain(word)
   })
@@ -31,5 +32,6 @@ describe('the caution beside a function', () => {
   it('is absent where nothing is handled', () => {
     expect(cautionOf('UNITS')).toBe('')
     expect(cautionOf('PERLINER')).toBe('')
+    expect(cautionOf('VARIANCE')).toBe('')
   })
 })

@@ -6,7 +6,7 @@ import { levelCosts } from './levelCost'
 export const reuseLedger = defineByMethod({
   id: 'REUSELEDGER',
   subject: 'reuse',
-  summary: 'The money of something that is washed and used again, round by round.',
+  summary: 'The money that flows, round by round, for something that is washed and used again.',
   convention: 'Every amount is for one unit bought. The outlay is paid at the start of the round for the units then in use, and is not discounted: the first cost in round 1, washing and topping up in each later round, never a replacement of lost units. The end value is in no outlay and in no present value: it counts in the level cost alone, which takes it as coming back one round after the round of its row. The last level cost is that of REUSECOST.',
   parameters: {
     firstCost: money('money per unit', { text: 'what one unit costs new' }),
