@@ -54,15 +54,17 @@ export const quote = defineByMethod({
     }
   },
   plain: {
-    // Of the rows with a larger quantity, MIN(IF(…)) takes the least value, and is 0 where there are none.
-    formula: 'LET(sizeEach, TOCOL(quantities, 1), floorEach, costPerLiner + setupCost / sizeEach, exactEach, floorEach / (1 - TOCOL(margins, 1)), '
+    // MIN(IF(…)) takes the least of the larger quantities. MAX stands for those that are not: it is never less than
+    // the least, and makes the zone of the largest quantity end before it begins. INT leaves whole quantities as they
+    // are: the workbench's grid compares what TOCOL took straight from cells with the wrong numbers.
+    formula: 'LET(sizeEach, INT(TOCOL(quantities, 1)), floorEach, costPerLiner + setupCost / sizeEach, exactEach, floorEach / (1 - TOCOL(margins, 1)), '
       + 'priceEach, IF(0 < priceStep, IF(exactEach < priceStep, priceStep, ROUNDUP(exactEach / priceStep, 0) * priceStep), exactEach), '
       + 'totalEach, sizeEach * priceEach, '
       + 'warningEach, MAP(sizeEach, priceEach, LAMBDA(size, price, LET('
-      + 'nextSize, MIN(IF(sizeEach > size, sizeEach)), leastTotal, MIN(IF(sizeEach > size, totalEach)), '
-      + 'cheapestSize, MIN(IF((sizeEach > size) * (totalEach <= leastTotal * (1 + 10 ^ -12)), sizeEach)), '
+      + 'nextSize, MIN(IF(sizeEach > size, sizeEach, MAX(sizeEach))), leastTotal, MIN(IF(sizeEach > size, totalEach, MAX(totalEach))), '
+      + 'cheapestSize, MIN(IF((sizeEach > size) * (totalEach <= leastTotal * (1 + 10 ^ -12)), sizeEach, MAX(sizeEach))), '
       + 'first, MAX(size, INT(ROUND(leastTotal / price, 9)) + 1), '
-      + 'cheaperSize, MAX(IF((sizeEach < size) * (priceEach * (1 + 10 ^ -12) < price), sizeEach)), '
+      + 'cheaperSize, MAX((sizeEach < size) * (priceEach * (1 + 10 ^ -12) < price) * sizeEach), '
       + 'dearer, IF(cheaperSize > 0, "dearer each than " & cheaperSize, ""), '
       + 'zone, IF(first < nextSize, first & IF(first < nextSize - 1, " to " & nextSize - 1 & " cost", " costs") & " more than " & cheapestSize, ""), '
       + 'IF(dearer & zone = "", "none", TEXTJOIN("; ", TRUE, dearer, zone))))), '
