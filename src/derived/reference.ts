@@ -1,5 +1,5 @@
 /** Texts that name cells: what a user types or picks for an argument. */
-import { parseA1Ref, tokenize, tokenTypes } from '@borgar/fx'
+import { parseA1Ref, stringifyA1Ref, tokenize, tokenTypes } from '@borgar/fx'
 
 /** "B4", "$B$4:$C$9", "B:B"; no sheet, and no defined name. */
 export function isAddress(text: string): boolean {
@@ -21,4 +21,9 @@ export function isName(text: string): boolean {
 function typeOfOnlyToken(text: string): string | undefined {
   const [only, ...more] = tokenize(text, { mergeRefs: true })
   return more.length === 0 ? only?.type : undefined
+}
+
+/** "B4" for row 3, column 1, both from 0. */
+export function addressOf(row: number, column: number): string {
+  return stringifyA1Ref({ range: { top: row, left: column, bottom: row, right: column } })
 }

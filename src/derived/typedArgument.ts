@@ -47,14 +47,14 @@ function namesCells(parameter: Parameter, text: string): boolean {
 function constantOf(parameter: Parameter, text: string): Constant | undefined {
   if (parameter.takes === 'text') return unquoted(text)
   const number = readNumberText(text)
-  if (number === undefined || 'unclearComma' in number) return undefined
+  if (number === undefined || 'unclear' in number) return undefined
   return number.rest === '' ? number.value.toNumber() : text
 }
 
 function asList(parts: readonly string[]): TypedArgument {
   const values = parts.map((part): Constant => {
     const number = readNumberText(part)
-    return number !== undefined && !('unclearComma' in number) && number.rest === '' ? number.value.toNumber() : unquoted(part)
+    return number !== undefined && !('unclear' in number) && number.rest === '' ? number.value.toNumber() : unquoted(part)
   })
   return { kind: 'value', value: values.map((value) => [value]), formulaText: `{${values.map(constantText).join(';')}}` }
 }

@@ -2,7 +2,7 @@
  * What Excel called the cell functions with, by cell, so that the pane can show how a number came about. Excel
  * tells the cell of a call (requiresAddress in functions.json) but keeps no arguments.
  */
-import type { CallInCell } from '../workbook/port'
+import type { CallInCell } from '../workbook/openBook'
 
 /** A large workbook has more; the pane then asks for a calculation, and what is calculated last is kept. */
 const mostCells = 20_000

@@ -40,7 +40,13 @@ function addressOf(invocation: unknown): string | undefined {
 function fromExcel(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(fromExcel)
   const code = errorCode(value)
-  return code === undefined ? value : { kind: 'cellError', code } satisfies CellError
+  return code === undefined ? withoutFormat(value) : { kind: 'cellError', code } satisfies CellError
+}
+
+/** Some versions of Excel hand over a number in a formatted cell as an object that holds the number and its format. */
+function withoutFormat(value: unknown): unknown {
+  const number = typeof value === 'object' && value !== null ? (value as { basicValue?: unknown }).basicValue : undefined
+  return typeof number === 'number' ? number : value
 }
 
 /** An error value of an input cell is a CustomFunctions.Error, or the plain data of one, depending on the version of Excel. */

@@ -1,7 +1,8 @@
 /** The workbook that is open in Excel. One Excel.run for each action, so that Excel's undo takes an action back as a whole. */
 import type { CallLog } from './callLog'
+import { blankAsNull, readCell, readWorkbook } from './readWorkbook'
 import { isAddress } from '../derived/reference'
-import { PortProblem, type ReadCell, type WorkbookPort } from '../workbook/port'
+import { PortProblem, type WorkbookPort } from '../workbook/port'
 
 export function excelPort(log: CallLog): WorkbookPort {
   return {
@@ -48,6 +49,15 @@ export function excelPort(log: CallLog): WorkbookPort {
       sheet.load(['name'])
       await context.sync()
       return { sheet: sheet.name, address: withoutSheet(range.address) }
+    }),
+
+    read: () => run((context) => readWorkbook(context, log)),
+
+    select: ({ sheet, address }) => run(async (context) => {
+      const worksheet = context.workbook.worksheets.getItem(sheet)
+      worksheet.activate()
+      worksheet.getRange(address).select()
+      await context.sync()
     }),
 
     valuesOf: (reference, sheet) => run(async (context) => {
@@ -108,20 +118,12 @@ function withoutSheet(address: string): string {
   return address.slice(address.lastIndexOf('!') + 1)
 }
 
-function readCell(value: unknown, type: unknown): ReadCell {
-  return type === 'Error' ? { kind: 'cellError', code: String(value) } : blankAsNull(value)
-}
-
 type Handlers = readonly { remove(): void; readonly context: OfficeExtension.ClientRequestContext }[]
 
 /** A handler can only be removed through the context that added it. */
 async function remove(handlers: Handlers): Promise<void> {
   for (const handler of handlers) handler.remove()
   await handlers[0]?.context.sync()
-}
-
-function blankAsNull(value: unknown): string | number | boolean | null {
-  return value === '' || value === undefined ? null : value as string | number | boolean
 }
 
 async function run<Answer>(action: (context: Excel.RequestContext) => Promise<Answer>): Promise<Answer> {

@@ -1,5 +1,5 @@
 import type { Definition } from '../core/definition/definition'
-import type { CallInCell } from '../workbook/port'
+import type { CallInCell } from '../workbook/openBook'
 
 export interface ShownCall {
   readonly definition: Definition

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react'
-import type { CallInCell, SelectedCell, WorkbookPort } from '../workbook/port'
+import type { CallInCell } from '../workbook/openBook'
+import type { SelectedCell, WorkbookPort } from '../workbook/port'
 
 /** The calls that the selected cell's formula made; 'unknown' where the host has not seen its calculation. */
 export function useCalls(port: WorkbookPort, cell: SelectedCell | undefined): readonly CallInCell[] | 'unknown' {

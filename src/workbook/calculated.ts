@@ -1,3 +1,5 @@
+import type { CallInCell } from './openBook'
+
 /** A workbook after its calculation, as plain data: what the recalc command and the tests read. */
 export interface CalculatedBook {
   readonly sheets: readonly CalculatedSheet[]
@@ -9,6 +11,8 @@ export interface CalculatedSheet {
   readonly name: string
   /** By address without dollar signs ("B4"): typed cells, results and the cells they spill over. */
   readonly cells: ReadonlyMap<string, CalculatedCell>
+  /** The calls of our functions that each formula made, by its address. */
+  readonly calls: ReadonlyMap<string, readonly CallInCell[]>
 }
 
 export interface CalculatedCell {

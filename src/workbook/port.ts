@@ -1,4 +1,4 @@
-import type { CellError } from '../core/definition/problem'
+import type { CallInCell, OpenBook, ReadCell } from './openBook'
 
 /**
  * The one door through which the pane and the season builder reach a workbook.
@@ -19,6 +19,10 @@ export interface WorkbookPort {
   putFormula(formula: string, place?: CellPlace): Promise<void>
   /** The selected cells, as a formula on their sheet names them: "B4:B9". */
   selectedRange(): Promise<CellPlace>
+  /** The whole workbook as it stands. */
+  read(): Promise<OpenBook>
+  /** Shows a cell and selects it. */
+  select(place: CellPlace): Promise<void>
   /**
    * What the cells hold that a reference names: "B4:B9", "Prices!B4" or a defined name. A reference without a sheet
    * is read on the given one. Undefined where it names no cells.
@@ -35,19 +39,10 @@ export interface CellPlace {
   readonly address: string
 }
 
-/** A value as a cell function is given it; an error value of a cell comes as such. */
-export type ReadCell = string | number | boolean | null | CellError
-
 export interface SelectedCell extends CellPlace {
   /** With its leading "="; empty where the cell holds no formula. */
   readonly formula: string
   readonly value: string | number | boolean | null
-}
-
-export interface CallInCell {
-  /** Of the function: "BAGS". */
-  readonly id: string
-  readonly args: readonly unknown[]
 }
 
 /** What a host could not do, as data. The pane words it. */

@@ -89,6 +89,14 @@ async function portOf(page: Page): Promise<WorkbookPort> {
     host: 'workbench',
     selectedCell: () => page.evaluate(() => window.port!.selectedCell()),
     selectedRange: () => page.evaluate(() => window.port!.selectedRange()),
+    async read() {
+      const { names, sheets } = await page.evaluate(async () => {
+        const book = await window.port!.read()
+        return { names: book.names, sheets: book.sheets.map(({ name, cells }) => ({ name, cells: [...cells] })) }
+      })
+      return { names, sheets: sheets.map(({ name, cells }) => ({ name, cells: new Map(cells) })) }
+    },
+    select: (place) => page.evaluate((given) => window.port!.select(given), place),
     valuesOf: (...asked) => page.evaluate((given) => window.port!.valuesOf(...given), asked),
     async putFormula(...asked) {
       const code = await page.evaluate((given) => window.port!.putFormula(...given).then(() => undefined, (problem: PortProblem) => problem.code), asked)

@@ -175,6 +175,7 @@ export class ExcelHost {
         return { is: 'range', sheet: this.sheets.find(({ name }) => name === sheet)!, ...blockOf(address) }
       }
       case 'missing.GetRangeOrNullObject': return missing
+      case 'sheet.GetUsedRangeOrNullObject': return usedRange((parent as { readonly sheet: Sheet }).sheet)
       case 'sheet.GetRange': {
         if (!/^\$?[A-Z]+\$?\d+(:\$?[A-Z]+\$?\d+)?$/i.test(argument)) throw new Refusal('InvalidArgument')
         return { is: 'range', sheet: (parent as { readonly sheet: Sheet }).sheet, ...blockOf(argument) }
@@ -185,6 +186,10 @@ export class ExcelHost {
 
   private read(target: HostObject, properties: readonly string[]): unknown {
     if (target === missing) return null
+    if (target.is === 'worksheets') return { _Items: this.sheets.map(({ name }) => ({ _Id: name, Name: name })) }
+    if (target.is === 'names') {
+      return { _Items: [...this.names].map(([name, { sheet, address }]) => ({ Name: name, Type: 'Range', Formula: `=${quoted(sheet)}!${address}` })) }
+    }
     return Object.fromEntries(properties.map((property) => {
       // The client asks for a property in small letters and reads it with a capital one.
       return [property.charAt(0).toUpperCase() + property.slice(1), this.property(target, property)]
@@ -196,6 +201,8 @@ export class ExcelHost {
     if (target.is === 'range') {
       switch (property) {
         case 'address': return `${quoted(target.sheet.name)}!${addressOf(target)}`
+        case 'rowIndex': return target.top
+        case 'columnIndex': return target.left
         case 'formulas': return cellsOf(target, ({ formula }) => formula)
         case 'values': return cellsOf(target, ({ value }) => value)
         case 'valueTypes': return cellsOf(target, ({ value }) => typeOf(value))
@@ -219,6 +226,14 @@ export class ExcelHost {
   private invoke(target: HostObject, name: string): unknown {
     // The client asks to hold on to what it may use again. This host forgets nothing.
     if (name === '_KeepReference') return null
+    if (target.is === 'sheet' && name === 'Activate') {
+      this.select('A1', target.sheet.name)
+      return null
+    }
+    if (target.is === 'range' && name === 'Select') {
+      this.select(addressOf(target), target.sheet.name)
+      return null
+    }
     if (target.is === 'application' && name === 'Calculate') {
       this.calculations += 1
       return null
@@ -245,6 +260,14 @@ type HostObject =
   | ({ readonly is: 'range'; readonly sheet: Sheet } & Block)
 
 const missing: HostObject = { is: 'missing' }
+
+function usedRange(sheet: Sheet): HostObject {
+  const places = [...sheet.cells.keys()].map(placeOf)
+  if (places.length === 0) return missing
+  const [rows, columns] = [places.map(({ row }) => row), places.map(({ column }) => column)]
+  const [top, left] = [Math.min(...rows), Math.min(...columns)]
+  return { is: 'range', sheet, top, left, rows: Math.max(...rows) - top + 1, columns: Math.max(...columns) - left + 1 }
+}
 
 function blockOf(address: string): Block {
   const [from = '', to = from] = address.replaceAll('$', '').toUpperCase().split(':')

@@ -122,3 +122,14 @@ test('A defined name is read wherever it points, and an error value comes as one
   host.type('L5', 0.9)
   expect(await excelPort(log).valuesOf('Rates', 'Stop! Prices')).toEqual([[{ kind: 'cellError', code: '#DIV/0!' }], [0.9]])
 })
+
+test('The whole workbook comes with its names, its error values and the calls that are known of each cell.', async () => {
+  log.forgetAll()
+  log.made("'Season 1'!C13", { id: 'BAGS', args: [3, 60] })
+  const { names, sheets } = await excelPort(log).read()
+  expect(names).toEqual([{ name: 'Rates', refersTo: "'Season 1'!L4:L5" }])
+  expect(sheets.map(({ name }) => name)).toEqual(['Season 1', 'Stop! Prices'])
+  expect(sheets[0]?.cells.get('C13')?.calls).toEqual([{ id: 'BAGS', args: [3, 60] }])
+  expect(sheets[0]?.cells.get('C12')?.calls).toBeUndefined()
+  expect(sheets[0]?.cells.get('L4')?.value).toEqual({ kind: 'cellError', code: '#DIV/0!' })
+})

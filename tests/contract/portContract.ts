@@ -75,6 +75,23 @@ export function portContract(host: string, open: () => Promise<Scene>): void {
     expect(await scene.port.valuesOf('Nowhere!A1', 'Season 1')).toBeUndefined()
   })
 
+  test(`${host} gives the whole workbook as it stands: each cell with its place, formula and value.`, async () => {
+    await scene.type('C12', 3)
+    await scene.select('C13')
+    await scene.port.putFormula('=C12')
+    const { sheets } = await scene.port.read()
+    const cells = sheets.find(({ name }) => name === 'Season 1')?.cells
+    expect(cells?.get('C12')).toMatchObject({ row: 11, column: 2, formula: '', value: 3 })
+    expect(cells?.get('C13')).toMatchObject({ row: 12, column: 2, formula: '=C12' })
+    expect(cells?.get('C14')).toBeUndefined()
+  })
+
+  test(`${host} shows and selects the cell it is told.`, async () => {
+    await scene.select('A1')
+    await scene.port.select({ sheet: 'Season 1', address: 'C12' })
+    expect(await scene.port.selectedCell()).toMatchObject({ sheet: 'Season 1', address: 'C12', value: 3 })
+  })
+
   test(`${host} tells when another cell is selected.`, async () => {
     const called = nextCall(scene.port)
     await scene.select('E9')

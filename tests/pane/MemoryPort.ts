@@ -1,4 +1,5 @@
-import type { CallInCell, CellPlace, PortProblem, ReadCell, SelectedCell, WorkbookPort } from '../../src/workbook/port'
+import type { CallInCell, OpenBook, ReadCell } from '../../src/workbook/openBook'
+import type { CellPlace, PortProblem, SelectedCell, WorkbookPort } from '../../src/workbook/port'
 
 /** A workbook of one selected cell, to drive the pane without a host. */
 export class MemoryPort implements WorkbookPort {
@@ -7,6 +8,7 @@ export class MemoryPort implements WorkbookPort {
   private readonly listeners = new Set<() => void>()
   calls: readonly CallInCell[] | undefined = []
   callsAfterCalculation: readonly CallInCell[] = []
+  book: OpenBook = { sheets: [], names: [] }
   range: CellPlace = { sheet: 'Order book', address: 'B4' }
   /** By reference, as it is typed. */
   values: Readonly<Record<string, readonly (readonly ReadCell[])[]>> = {}
@@ -20,14 +22,23 @@ export class MemoryPort implements WorkbookPort {
     return Promise.resolve(this.range)
   }
 
+  read(): Promise<OpenBook> {
+    return Promise.resolve(this.book)
+  }
+
+  select(change: Partial<SelectedCell>): Promise<void> {
+    this.cell = { ...this.cell, ...change }
+    for (const listener of this.listeners) listener()
+    return Promise.resolve()
+  }
+
   valuesOf(reference: string): Promise<readonly (readonly ReadCell[])[] | undefined> {
     return Promise.resolve(this.values[reference])
   }
 
   putFormula(formula: string, place?: CellPlace): Promise<void> {
     if (this.refusal !== undefined) return Promise.reject(this.refusal)
-    this.select({ ...place, formula, value: 1 })
-    return Promise.resolve()
+    return this.select({ ...place, formula, value: 1 })
   }
 
   callsOfSelectedCell(): Promise<readonly CallInCell[] | undefined> {
@@ -36,18 +47,12 @@ export class MemoryPort implements WorkbookPort {
 
   calculate(): Promise<void> {
     this.calls = this.callsAfterCalculation
-    this.select({})
-    return Promise.resolve()
+    return this.select({})
   }
 
   onSelectionChange(listener: () => void): () => void {
     this.listeners.add(listener)
     return () => this.listeners.delete(listener)
-  }
-
-  select(change: Partial<SelectedCell>): void {
-    this.cell = { ...this.cell, ...change }
-    for (const listener of this.listeners) listener()
   }
 
   /** From now on every write fails so. */

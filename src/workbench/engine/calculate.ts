@@ -12,8 +12,9 @@ import {
 } from '@univerjs/engine-formula'
 import { catalogue } from '../../functions/catalogue'
 import type { Book } from '../../workbook/book'
+import type { CallInCell } from '../../workbook/openBook'
 import type { CalculatedBook, CalculatedCell, CalculatedSheet, CellRefusal } from '../../workbook/calculated'
-import { address } from '../grid/address'
+import { addressOf } from '../../derived/reference'
 import { bookToGrid, gridNames } from '../grid/bookToGrid'
 import { guardFormulaCaches } from '../grid/cacheGuard'
 import { cellResult } from '../grid/cellResult'
@@ -72,16 +73,19 @@ function read(injector: Injector, results: Results, calls: CellCalls): Calculate
   const sheets: CalculatedSheet[] = (unit?.getSheets() ?? []).map((worksheet) => {
     const sheet = worksheet.getSheetId()
     const cells = new Map<string, CalculatedCell>()
+    const callsByCell = new Map<string, readonly CallInCell[]>()
     const layers = [worksheet.getCellMatrix().getMatrix(), spilled?.[sheet], results?.[sheet]]
     for (const { row, column, cell } of topmost(layers)) {
       const shown = cellResult(cell)
       if (shown.value === null && shown.error === undefined) continue
       const sentence = shown.error && calls.sentence({ workbook, sheet, row, column }, shown.error)
       const spill = rangeOf(spillRanges?.[sheet]?.[row]?.[column])
-      cells.set(address(row, column), { ...shown, ...(spill && { spill }), ...(sentence && { sentence }) })
-      if (shown.error && sentence) found.push({ sheet: worksheet.getName(), address: address(row, column), code: shown.error, sentence })
+      const made = calls.of({ workbook, sheet, row, column })
+      if (made.length > 0) callsByCell.set(addressOf(row, column), made.map(({ definition, args }) => ({ id: definition.id, args })))
+      cells.set(addressOf(row, column), { ...shown, ...(spill && { spill }), ...(sentence && { sentence }) })
+      if (shown.error && sentence) found.push({ sheet: worksheet.getName(), address: addressOf(row, column), code: shown.error, sentence })
     }
-    return { name: worksheet.getName(), cells }
+    return { name: worksheet.getName(), cells, calls: callsByCell }
   })
   return { sheets, refusals: found }
 }
@@ -91,7 +95,7 @@ function rangeOf(range: Nullable<IRange>): string | undefined {
   if (!range) return undefined
   const { startRow, startColumn, endRow, endColumn } = range
   if (startRow === endRow && startColumn === endColumn) return undefined
-  return `${address(startRow, startColumn)}:${address(endRow, endColumn)}`
+  return `${addressOf(startRow, startColumn)}:${addressOf(endRow, endColumn)}`
 }
 
 type Layer = Nullable<IObjectMatrixPrimitiveType<Nullable<ICellData>>>

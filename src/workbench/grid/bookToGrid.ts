@@ -2,7 +2,7 @@
 import { CellValueType, type ICellData, type IStyleData, type IWorkbookData, type IWorksheetData, LocaleType } from '@univerjs/core'
 import type { IDefinedNameMapItem } from '@univerjs/engine-formula'
 import type { Book, Cell, CellContent, Look, Sheet } from '../../workbook/book'
-import { address } from './address'
+import { addressOf } from '../../derived/reference'
 import { formulaForGrid } from './formulaForGrid'
 import { lookStyles } from './looks'
 
@@ -130,7 +130,7 @@ function gridNotes(sheet: Sheet): Record<number, Record<number, object>> {
   sheet.rows.forEach((row, rowIndex) => row.forEach((cell, column) => {
     if (cell?.note === undefined) return
     const inRow = notes[rowIndex] ??= {}
-    inRow[column] = { id: address(rowIndex, column), row: rowIndex, col: column, width: 220, height: 100, note: cell.note }
+    inRow[column] = { id: addressOf(rowIndex, column), row: rowIndex, col: column, width: 220, height: 100, note: cell.note }
   }))
   return notes
 }

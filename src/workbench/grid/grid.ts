@@ -2,7 +2,7 @@
 import { ICommandService, type Injector, LocaleType, LogLevel, mergeLocales, Univer, type Worksheet } from '@univerjs/core'
 import { FUniver } from '@univerjs/core/facade'
 import {
-  CalculationMode, FormulaDataModel, FormulaExecutedStateType, type FRange, type FWorkbook, ILayoutService, type ISetFormulaCalculationNotificationMutation,
+  CalculationMode, FormulaDataModel, FormulaExecutedStateType, type FRange, type FWorkbook, type FWorksheet, ILayoutService, type ISetFormulaCalculationNotificationMutation,
   SetArrayFormulaDataMutation, SetFormulaCalculationNotificationMutation, SetRangeValuesCommand, SetRangeValuesMutation, SetSelectionsOperation, SetWorksheetActiveOperation, UniverSheetsCorePreset,
 } from '@univerjs/preset-sheets-core'
 import coreWords from '@univerjs/preset-sheets-core/locales/en-US'
@@ -20,8 +20,10 @@ import '@univerjs/preset-sheets-sort/lib/index.css'
 import type { Definition } from '../../core/definition/definition'
 import type { MadeCall } from '../../derived/madeCall'
 import { rangesRead } from '../../derived/rangesRead'
+import { addressOf } from '../../derived/reference'
 import type { Book } from '../../workbook/book'
-import type { CellPlace, ReadCell } from '../../workbook/port'
+import type { OpenBook, OpenCell, ReadCell } from '../../workbook/openBook'
+import type { CellPlace } from '../../workbook/port'
 import { bookToGrid } from './bookToGrid'
 import { guardFormulaCaches, movesPlaces } from './cacheGuard'
 import { cellResult, type CellResult } from './cellResult'
@@ -55,6 +57,9 @@ export interface Grid {
   calculate(): Promise<void>
   selectedRange(): CellPlace | undefined
   /** See WorkbookPort. */
+  read(): OpenBook
+  /** False where there is no such cell. */
+  select(place: CellPlace): boolean
   valuesOf(reference: string, sheet: string): readonly (readonly ReadCell[])[] | undefined
   /** Writes into a cell, without a place into the selected one; resolves once the results follow. False where the grid did not take it. */
   write(formula: string, place?: CellPlace): Promise<boolean>
@@ -125,6 +130,22 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
     selectedRange() {
       const range = api.getActiveWorkbook()?.getActiveRange()
       return range ? { sheet: range.getSheetName(), address: range.getA1Notation() } : undefined
+    },
+    read() {
+      const open = workbook()
+      return {
+        names: open.getDefinedNames().map((name) => ({ name: name.getName(), refersTo: name.getFormulaOrRefString().replace(/^=/, '') })),
+        sheets: open.getSheets().map((sheet) => ({ name: sheet.getSheetName(), cells: readCells(injector, sheet, calls) })),
+      }
+    },
+    select({ sheet, address }) {
+      const worksheet = workbook().getSheetByName(sheet)
+      if (worksheet === null) return false
+      workbook().setActiveSheet(worksheet)
+      const range = worksheet.getRange(address)
+      range.activate()
+      worksheet.scrollToCell(range.getRow(), range.getColumn())
+      return true
     },
     valuesOf(reference, sheet) {
       const names = new Map(workbook().getDefinedNames().map((name) => [name.getName().toLowerCase(), name.getFormulaOrRefString().replace(/^=/, '')]))
@@ -211,6 +232,27 @@ function resultAt(injector: Injector, worksheet: Worksheet, { workbook, sheet, r
   // The data behind the cell: what the grid draws is text, already formatted.
   const own = worksheet.getCellRaw(row, column)
   return cellResult(own?.v === undefined || own.v === null ? spilled : own)
+}
+
+function readCells(injector: Injector, sheet: FWorksheet, calls: CellCalls): OpenBook['sheets'][number]['cells'] {
+  const worksheet = sheet.getSheet()
+  const at = { workbook: sheet.getWorkbook().getUnitId(), sheet: sheet.getSheetId() }
+  const spilled = injector.get(FormulaDataModel).getArrayFormulaCellData()[at.workbook]?.[at.sheet] ?? {}
+  const cells = new Map<string, OpenCell>()
+  const take = (row: number, column: number) => {
+    const { value, error } = resultAt(injector, worksheet, { ...at, row, column })
+    const formula = worksheet.getCellRaw(row, column)?.f ?? ''
+    if (formula === '' && value === null && error === undefined) return
+    const place = { ...at, row, column }
+    const sentence = error && calls.sentence(place, error)
+    cells.set(addressOf(row, column), {
+      row, column, formula, value: error === undefined ? value : { kind: 'cellError', code: error }, calls: calls.of(place).map(({ definition, args }) => ({ id: definition.id, args })),
+      ...(sentence && { sentence }),
+    })
+  }
+  worksheet.getCellMatrix().forValue((row, column) => take(row, column))
+  for (const [row, columns] of Object.entries(spilled)) for (const column of Object.keys(columns ?? {})) take(Number(row), Number(column))
+  return cells
 }
 
 function placeOf(cell: FRange): Place {

@@ -22,6 +22,11 @@ export function gridPort(grid: Grid): WorkbookPort {
       if (range === undefined) throw new PortProblem('noSelection')
       return range
     },
+    read: async () => grid.read(),
+    async select(place) {
+      if (grid.isEditing()) throw new PortProblem('cellEditMode')
+      if (!grid.select(place)) throw new PortProblem('noSelection')
+    },
     valuesOf: async (reference, sheet) => grid.valuesOf(reference, sheet),
     onSelectionChange: (listener) => grid.onChange(listener),
   }

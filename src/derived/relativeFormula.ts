@@ -1,0 +1,6 @@
+import { translateFormulaToR1C1 } from '@borgar/fx'
+
+/** A formula by how far away the cells are that it reads: the same text in every row of a column that was filled down. */
+export function relativeFormula(formula: string, address: string): string {
+  return translateFormulaToR1C1(formula, address)
+}

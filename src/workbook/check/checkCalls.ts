@@ -1,0 +1,132 @@
+/** What was forgotten or looks wrong in what the cell functions were given. */
+import type { Definition } from '../../core/definition/definition'
+import { isBlank, readArguments, type ReadValues } from '../../core/definition/readArguments'
+import { Decimal } from '../../core/quantity/decimal'
+import { call } from '../../derived/call'
+import { found } from '../../wording/findings'
+import type { OpenSheet } from '../openBook'
+import type { Finding } from './finding'
+
+export function checkCalls(sheet: OpenSheet, definitions: readonly Definition[]): readonly Finding[] {
+  const labels = labelsByRow(sheet)
+  return [...sheet.cells].flatMap(([address, cell]) => (cell.calls ?? []).flatMap(({ id, args }): Finding[] => {
+    const definition = definitions.find((one) => one.id === id)
+    const read = definition && readArguments(definition.parameters, args)
+    if (definition === undefined || read === undefined || !('args' in read)) return []
+    const names = Object.keys(definition.parameters)
+    const isGiven = (name: string) => !isBlank(args[names.indexOf(name)])
+    const given: GivenCall = { definition, args, values: read.args, isGiven, labels: labels.get(cell.row) ?? [] }
+    return rules.flatMap((rule) => rule(given)).map((sentence) => ({ sheet: sheet.name, address, kind: 'doubt', sentence }))
+  }))
+}
+
+interface GivenCall {
+  readonly definition: Definition
+  readonly args: readonly unknown[]
+  readonly values: ReadValues
+  /** False where the argument was left out or its cell is blank. */
+  readonly isGiven: (name: string) => boolean
+  /** The texts in the row of the cell. */
+  readonly labels: readonly string[]
+}
+
+/** Gives the sentences of what it found. */
+type Rule = (given: GivenCall) => readonly string[]
+
+const has = (given: GivenCall, name: string) => name in given.definition.parameters
+
+const numberIn = (given: GivenCall, name: string): Decimal | undefined => {
+  const value = given.values[name]
+  return value instanceof Decimal ? value : undefined
+}
+
+const linesIn = (given: GivenCall, name: string): readonly Decimal[] => {
+  const value = given.values[name]
+  return Array.isArray(value) ? value.filter((one) => one instanceof Decimal) : []
+}
+
+const noLosses: Rule = (given) => {
+  const rates = linesIn(given, 'stageRates')
+  return rates.length > 0 && rates.every((rate) => rate.eq(1)) ? [found.noLosses()] : []
+}
+
+const neverWashed: Rule = (given) => {
+  const rounds = numberIn(given, 'rounds')
+  const wash = ['washCost', 'washCostPerCutting'].find((name) => has(given, name))
+  return rounds?.gt(1) === true && wash !== undefined && !given.isGiven(wash) ? [found.neverWashed(rounds.toString())] : []
+}
+
+const benchFull: Rule = (given) => (
+  has(given, 'benchUseShare') && numberIn(given, 'benchUseShare')?.eq(1) === true ? [found.benchFull()] : []
+)
+
+const noDelivery: Rule = (given) => (has(given, 'deliveryPerPack') && !given.isGiven('deliveryPerPack') ? [found.noDelivery()] : [])
+
+const pressedAsLoose: Rule = (given) => {
+  const expansion = numberIn(given, 'expansion')
+  const word = given.labels.flatMap((label) => /\b(bale|compressed|pressed|brick)\w*\b/i.exec(label)?.[0] ?? [])[0]
+  // A brick by weight and its label's litres a kilogram is loose litres already.
+  const byWeight = given.labels.some((label) => /\bkg\b|by weight/i.test(label))
+  return expansion?.eq(1) === true && word !== undefined && !byWeight ? [found.pressedAsLoose(word)] : []
+}
+
+/** Deeper, and a person would stand in it. */
+const mostBedDepth = 0.8
+const deepBed: Rule = (given) => {
+  const depth = numberIn(given, 'depthM')
+  return depth?.gt(mostBedDepth) === true ? [found.deepBed(depth.toString())] : []
+}
+
+/** In mm. Smaller is a pinhole, larger a barrel: common practice, no source. */
+const [leastCell, mostCell] = [4, 700]
+const wideCell: Rule = (given) => Object.keys(given.definition.parameters)
+  .filter((name) => name.endsWith('Mm'))
+  .flatMap((name) => {
+    const side = numberIn(given, name)
+    return side !== undefined && (side.lt(leastCell) || side.gt(mostCell)) ? [found.wideCell(name, side.toString())] : []
+  })
+
+/** A pot as deep as it is wide holds most if it does not taper; a tenth more is taken for a rim. */
+const largePot: Rule = (given) => {
+  const millilitres = numberIn(given, 'vesselVolumeMl') ?? numberIn(given, 'cuttingVolumeMl')
+  if (millilitres === undefined) return []
+  return given.labels.flatMap((label) => {
+    const [shown, size, unit] = /(\d+(?:[.,]\d+)?)[ -]?(inch|in|cm)\b/i.exec(label) ?? []
+    if (shown === undefined || size === undefined) return []
+    const centimetres = new Decimal(size.replace(',', '.')).mul(unit?.toLowerCase() === 'cm' ? 1 : '2.54')
+    const most = centimetres.pow(3).mul(Math.PI / 4)
+    return millilitres.gt(most.mul('1.1')) ? [found.largePot(litres(millilitres), shown, litres(most))] : []
+  }).slice(0, 1)
+}
+
+/** From here on a margin is more than half of the price: common practice, no source. */
+const suspiciousMargin = 0.5
+const markupAsMargin: Rule = (given) => [...linesIn(given, 'margins'), ...[numberIn(given, 'margin')].filter((one) => one !== undefined)]
+  .filter((margin) => margin.gte(suspiciousMargin))
+  .slice(0, 1)
+  .map((margin) => found.markupAsMargin(percent(margin), percent(margin.div(new Decimal(1).sub(margin))), percent(margin.div(margin.add(1)))))
+
+const deadZone: Rule = ({ definition, args }) => {
+  const column = definition.result.columns?.findIndex(({ heading }) => heading === 'warning') ?? -1
+  const outcome = column < 0 ? undefined : call(definition, args)
+  if (outcome?.kind !== 'value' || typeof outcome.value === 'number') return []
+  return outcome.value.slice(1).filter((row) => row[column] !== 'none').map((row) => found.deadZone(String(row[0]), String(row[column])))
+}
+
+const rules: readonly Rule[] = [noLosses, neverWashed, benchFull, noDelivery, pressedAsLoose, deepBed, wideCell, largePot, markupAsMargin, deadZone]
+
+function labelsByRow(sheet: OpenSheet): ReadonlyMap<number, readonly string[]> {
+  const labels = new Map<number, string[]>()
+  for (const { row, value } of sheet.cells.values()) {
+    if (typeof value === 'string') labels.set(row, [...labels.get(row) ?? [], value])
+  }
+  return labels
+}
+
+function litres(millilitres: Decimal): string {
+  return millilitres.div(1000).toSignificantDigits(2).toString()
+}
+
+function percent(share: Decimal): string {
+  return `${share.mul(100).toSignificantDigits(3).toString()} %`
+}

@@ -1,0 +1,10 @@
+/** Something in a workbook that was forgotten or looks wrong. */
+export interface Finding {
+  readonly sheet: string
+  /** Without dollar signs: "B4". */
+  readonly address: string
+  /** 'error' where a number is missing or refused; 'doubt' where a number stands that may mislead. */
+  readonly kind: 'error' | 'doubt'
+  /** What was found, and what to do. */
+  readonly sentence: string
+}
