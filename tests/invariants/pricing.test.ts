@@ -192,7 +192,7 @@ describe('a quote', () => {
         const broken = inCents.find((other) => other.quantity === Number(than))!
         expect(Number(first) * price).toBeGreaterThan(broken.quantity * broken.price)
       })
-    }), { numRuns: 600 })
+    }), { numRuns: 600, seed: 31 })
     expect(warned, 'zones that were met').toBeGreaterThan(100)
   })
 
