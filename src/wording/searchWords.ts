@@ -40,7 +40,9 @@ export const sameWords: readonly (readonly string[])[] = [
   ['bench', 'space', 'area', 'greenhouse', 'glasshouse', 'rent', 'heat'],
   ['pace', 'speed', 'productivity', 'hour'],
   ['stage', 'phase', 'step'],
-  ['confidence', 'chance', 'probability', 'certainty', 'risk'],
+  ['confidence', 'chance', 'probability', 'certainty', 'risk', 'odds'],
+  ['swing', 'tornado', 'sensitivity', 'uncertain', 'uncertainty', 'what-if'],
+  ['draw', 'random', 'simulation', 'simulate', 'monte', 'carlo', 'percentile'],
 ]
 
 /** Things by name, and the words under which the texts speak of them. */

@@ -53,7 +53,27 @@ function calls(): void {
     for (let cents = 1; cents <= 1000; cents++) run('BREAKEVEN', 0.45, 2 + cents / 1000, 0.12, 0, 0.01, 0, 0.05, 4)
   })))
   line('CUTTINGS for a million liners at 95 %, binomial', milliseconds(timed(() => run('CUTTINGS', 1e6, [[0.85]], 0.95, null))), 'under 50 ms')
+  line('ODDS, 100,000 draws of ROOTINGCOST with eleven arguments', milliseconds(timed(() => run('ODDS', 'ROOTINGCOST', ...uncertainRooting(), 100_000))), 'under 1 s')
+  line('ODDS, 1,000 draws of BREAKEVEN with interest', milliseconds(timed(() => run(
+    'ODDS', 'BREAKEVEN', inColumn(['singleUseCost', 'firstCost', 'washCost', 'yearlyInterest', 'roundsPerYear']),
+    inColumn([0.4, 2, 0.1, 0, 1]), inColumn([0.45, 2.4, 0.12, 0.05, 4]), inColumn([0.5, 3, 0.2, 0.1, 4]), 1000,
+  ))))
+  line('SWINGS of ROOTINGCOST with eleven arguments', milliseconds(timed(() => run('SWINGS', 'ROOTINGCOST', ...uncertainRooting()))))
   line('CUTTINGS for a million liners at 95 %, beta-binomial', milliseconds(timed(() => run('CUTTINGS', 1e6, [[0.85]], 0.95, 0.05))), 'under 50 ms')
+}
+
+function inColumn(cells: readonly unknown[]): readonly (readonly unknown[])[] {
+  return cells.map((cell) => [cell])
+}
+
+/** The names, lows, likelies and highs of all arguments of ROOTINGCOST. */
+function uncertainRooting(): readonly unknown[] {
+  return [
+    ['firstCost', 'rounds', 'cuttingsPerRound', 'yield', 'washCost', 'topUpShare', 'lossShare', 'otherCostPerCutting', 'endValue', 'yearlyInterest', 'roundsPerYear'],
+    [80, 5, 900, 0.7, 3, 0, 0, 0.06, -5, 0.02, 2],
+    [90, 9, 1000, 0.85, 4.5, 0.05, 0.02, 0.072, 0, 0.05, 4],
+    [120, 14, 1100, 0.95, 6, 0.1, 0.1, 0.09, 10, 0.08, 6],
+  ].map(inColumn)
 }
 
 async function season(): Promise<void> {

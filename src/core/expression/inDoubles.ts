@@ -41,7 +41,8 @@ function compileNode(node: AstExpression, slotOf: ReadonlyMap<string, number>): 
       const operate = operators[node.operator]
       if (operate !== undefined) {
         return (slots) => {
-          const [a, b] = [left(slots), right(slots)]
+          const a = left(slots)
+          const b = right(slots)
           return typeof a === 'number' && typeof b === 'number' ? operate(a, b) : eachPair(a, b, operate)
         }
       }
@@ -128,7 +129,8 @@ export function power(base: number, exponent: number): number {
 
 function wholePower(base: number, exponent: number): number {
   let result = 1
-  for (let [square, left] = [base, exponent]; left > 0; left = Math.floor(left / 2)) {
+  let square = base
+  for (let left = exponent; left > 0; left = Math.floor(left / 2)) {
     if (left % 2 === 1) result *= square
     square *= square
   }
@@ -139,7 +141,8 @@ function wholePower(base: number, exponent: number): number {
 function logarithm(value: number): number {
   if (value === 0) return -Infinity
   if (!(value > 0 && value < Infinity)) return NaN
-  let [near, doublings] = [value, 0]
+  let near = value
+  let doublings = 0
   for (; near > Math.SQRT2; doublings++) near /= 2
   for (; near < Math.SQRT1_2; doublings--) near *= 2
   const z = (near - 1) / (near + 1)

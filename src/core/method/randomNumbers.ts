@@ -10,7 +10,8 @@ const shift = 397
 export function randomNumbers(seed: number): () => number {
   const next = randomWords(seed)
   return () => {
-    const [high, low] = [next() >>> 5, next() >>> 6]
+    const high = next() >>> 5
+    const low = next() >>> 6
     return (high * 2 ** 26 + low) / 2 ** 53
   }
 }
