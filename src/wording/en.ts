@@ -49,6 +49,8 @@ const refusals: RefusalWords = {
     const [before = '', after = ''] = value.trim().split(',')
     return `${place} is ${quoted(value)}, and the comma may mean ${before}${after} or ${before}.${after}. Type the one you mean without a comma.`
   },
+  severalMarks: ({ value }, { place }) => `${place} is ${quoted(value)}, which has more than one point or comma. Type it with a point before the decimals and no mark between thousands, such as 1500.25.`,
+  notPlainDigits: ({ value }, { place }) => `${place} is ${quoted(value)}; a number is read from the digits 0 to 9 and a decimal point, not from fractions or other digits. Type 0.5 for a half.`,
   outOfRange: ({ value, limit }, { place, parameter, type }) => `${place} must be ${limited(limit, parameter)}; it is ${withUnit(value, parameter)}. ${type}`,
   zeroOrBlank: (_, { place, parameter, type }) => `${place} is 0, or a blank cell; it must be above 0${parameter?.whole === true ? ', a whole number' : ''}. ${type}`,
   percentTyped: ({ value }, { place, parameter }) => {
@@ -66,6 +68,8 @@ const refusals: RefusalWords = {
   blankInRow: (_, { place, type }) => `${place} is blank, while other ranges have a value there. ${type} Or clear the whole row.`,
   allZero: (_, { name, type }) => `${name} adds up to 0; at least one must be above 0. ${type}`,
   sharesExclude: ({ other, value, limit }, { name }) => `${name} must be below ${limit} with the ${other} given; it is ${value}. Type a smaller one, or leave it out.`,
+  noSpreadAtOne: ({ other, value }, { name }) => `${name} is ${value}, and ${other} of 1 lose nothing in any batch, which leaves no spread. Leave ${name} out, or type the rates that the batches had.`,
+  batchesOfOne: (_, { name }) => `${name} is 1 in every batch, and one cutting alone does not show how alike the cuttings of a batch are. Point it at batches of 2 cuttings or more.`,
   aboveOther: ({ value, other, otherValue }, { place }) => `${place} is ${value} and ${other} beside it is ${otherValue}; it may not be above it. Check both cells.`,
   givenTwice: ({ value }, { name }) => `${name} has ${value} twice. Type each only once, or clear one of the two rows.`,
   tooFewRows: ({ got, least }, { name }) => `${name} has ${rows(got)}; it takes ${least} or more. Point it at a longer range.`,
@@ -99,6 +103,7 @@ const noAnswers: NoAnswerWords = {
   surplusPays: ({ surplus, cost }) => `Every surplus cutting brings back ${surplus} on average and costs ${cost}, so more would always pay: bench and market set the limit. Lower valuePerSurplusLiner, or take CUTTINGS.`,
   functionHasNoAnswer: ({ of, parameter, row, why }) => `${of} has no answer with ${row === undefined ? `the ${parameter}` : `${parameter}, row ${row}`}: ${(noAnswers[why.code] as Words<NoAnswer>)(why)}`,
   noDrawHasAnswer: ({ of, draws }) => `${of} has no answer with any of the ${draws} draws. Check lows and highs.`,
+  paysBeyond: ({ most }) => `Even beyond ${most} cuttings one more would pay. Check costPerCutting, stageRates and batchSpread.`,
   needsTooMany: ({ most }) => `Not even ${most} cuttings reach this confidence. Lower the confidence, or check stageRates and batchSpread.`,
 }
 

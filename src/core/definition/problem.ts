@@ -19,6 +19,9 @@ export type Refusal = (
   /** Not a number, or larger or smaller than any cell can hold. */
   | { readonly code: 'outsideCells' }
   | { readonly code: 'unclearComma'; readonly value: string }
+  /** 1.500.000, or 1,500.25. */
+  | { readonly code: 'severalMarks'; readonly value: string }
+  | { readonly code: 'notPlainDigits'; readonly value: string }
   | { readonly code: 'outOfRange'; readonly value: string; readonly limit: Limit }
   /** A zero where none can be meant: some hosts hand a blank cell over as 0. */
   | { readonly code: 'zeroOrBlank' }
@@ -35,6 +38,10 @@ export type Refusal = (
   | { readonly code: 'blankInRow' }
   | { readonly code: 'allZero' }
   | { readonly code: 'sharesExclude'; readonly other: string; readonly value: string; readonly limit: string }
+  /** Batches cannot differ where none of them loses anything. */
+  | { readonly code: 'noSpreadAtOne'; readonly other: string; readonly value: string }
+  /** Batches of one cutting each, which do not show how alike the cuttings of a batch are. */
+  | { readonly code: 'batchesOfOne' }
   /** A value of a range that may not exceed the value beside it in another range. */
   | { readonly code: 'aboveOther'; readonly value: string; readonly other: string; readonly otherValue: string }
   /** A value that must stand in a range only once. */
@@ -67,6 +74,7 @@ export type NoAnswer = (
   | { readonly code: 'needsTooMany'; readonly most: string }
   | { readonly code: 'cannotCover'; readonly needed: string; readonly most: string }
   | { readonly code: 'surplusPays'; readonly surplus: string; readonly cost: string }
+  | { readonly code: 'paysBeyond'; readonly most: string }
   /** What a function said that this one computed by name, with the values of one argument or of one of its rows. */
   | { readonly code: 'functionHasNoAnswer'; readonly of: string; readonly parameter: string; readonly row?: number; readonly why: NoAnswer }
   | { readonly code: 'noDrawHasAnswer'; readonly of: string; readonly draws: string }

@@ -206,7 +206,7 @@ export function readValue(parameter: Parameter, value: unknown): Decimal | strin
 function readText(parameter: Parameter, value: string): Decimal | Fault {
   const text = readNumberText(value)
   if (text === undefined) return { code: 'notNumber', value }
-  if ('unclearComma' in text) return { code: 'unclearComma', value }
+  if ('unclear' in text) return { code: text.unclear, value }
   if (text.rest === '') return text.value
   if (parameter.share === true) return text.rest === '%' ? text.value.div(100) : { code: 'unitNotTaken', value }
   if (parameter.dimension === undefined) return { code: 'unitNotTaken', value }

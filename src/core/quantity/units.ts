@@ -94,13 +94,21 @@ export function readUnit(text: string): Unit | UnitProblem {
 }
 
 function ratio(above: Unit | UnitProblem, below: Unit | UnitProblem, text: string): Unit | UnitProblem {
-  if ('code' in above) return above.code === 'unitUnknown' ? { ...above, unit: text } : above
-  if ('code' in below) return below.code === 'unitUnknown' ? { ...below, unit: text } : below
+  if ('code' in above || 'code' in below) {
+    const spellings = spellingsOf(above).flatMap((one) => spellingsOf(below).map((other) => `${one}/${other}`))
+    return spellings.length === 0 ? { code: 'unitUnknown', unit: text } : { code: 'unitAmbiguous', unit: text, spellings }
+  }
   const factor = above.factor.div(below.factor)
   const symbol = `${above.symbol}/${below.symbol}`
   if (above.dimension === 'mass' && below.dimension === 'volume') return { symbol, dimension: 'massPerVolume', factor }
   if (above.dimension === 'volume' && below.dimension === 'mass') return { symbol, dimension: 'volumePerMass', factor }
   return { code: 'unitUnknown', unit: text }
+}
+
+/** What a part of a ratio may be written as; nothing where it is no unit. */
+function spellingsOf(part: Unit | UnitProblem): readonly string[] {
+  if (!('code' in part)) return [part.symbol]
+  return part.code === 'unitAmbiguous' ? part.spellings : []
 }
 
 /** Both units must measure the same thing. Multiplies before it divides, so that exact results stay exact. */
