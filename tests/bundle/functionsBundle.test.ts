@@ -53,6 +53,12 @@ test('The object that Excel hands over beside the arguments of a call changes no
   expect(ask('BAGS', 300, 60, null, null, null, null, invocation)).toBe(5)
 })
 
+test('A number that Excel hands over together with its format is read as that number.', () => {
+  const formatted = { type: 'FormattedNumber', basicType: 'Double', basicValue: 300, numberFormat: '0.00 "L"' }
+  expect(ask('BAGS', formatted, 60)).toBe(5)
+  expect(ask('BLENDPARTS', 90, [[{ ...formatted, basicValue: 1 }], [2]], null)).toEqual([[30], [60]])
+})
+
 // Source: exact division; 1 part in 3 of 90 L is 30 L.
 test('A function over a range spills in the shape of that range.', () => {
   expect(ask('BLENDPARTS', 90, [[1, 2]], null)).toEqual([[30, 60]])
