@@ -1,8 +1,8 @@
 import type { Cell } from '../book'
-import { formats, headings, headOf, input, result, text, total, type NamedSheet, type Row } from './cells'
+import { formats, headings, headOf, input, openInput, result, text, total, type NamedSheet, type Row } from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
-import { pastBatches, spreadName } from './pastBatches'
+import { pastBatches, spreadName, type Batch } from './pastBatches'
 
 function line(label: string, cell: Cell, unit: string, how: string): Row {
   return [text(label), cell, text(unit), undefined, undefined, text(how)]
@@ -11,7 +11,7 @@ function line(label: string, cell: Cell, unit: string, how: string): Row {
 /** How much batches differed in the past, and what that means for the number to stick. */
 export function batchesSheet(): NamedSheet {
   const [one, other] = pastBatches
-  const height = one.batches.length
+  const height = Math.max(one.batches.length, other.batches.length)
   const { rows, at } = layOut({
     ...headOf('Past batches', 'How much the rate differed from batch to batch, which Orders uses, and how many to stick where a missing liner costs more than a spare one.'),
     gap: blank,
@@ -19,12 +19,10 @@ export function batchesSheet(): NamedSheet {
     units: () => headings('', 'stuck', 'saleable', 'stuck', 'saleable', ''),
     batches: {
       height,
-      rows: () => one.batches.map((batch, index) => [
+      rows: () => Array.from({ length: height }, (_, index) => [
         text(`Batch ${index + 1}`),
-        input(batch.stuck, formats.count),
-        input(batch.saleable, formats.count),
-        input(other.batches[index]?.stuck ?? 0, formats.count),
-        input(other.batches[index]?.saleable ?? 0, formats.count),
+        ...counts(one.batches[index]),
+        ...counts(other.batches[index]),
         ...(index === 0 ? [text('Invented. Count your own: what was stuck, and the liners that could be sold')] : []),
       ]),
     },
@@ -66,6 +64,12 @@ export function batchesSheet(): NamedSheet {
   function column(letter: string, { batches }: { readonly batches: number }): string {
     return `${letter}${batches}:${letter}${batches + height - 1}`
   }
+}
+
+/** A row that one species has and the other has not stays blank, and is skipped. */
+function counts(batch: Batch | undefined): readonly [Cell, Cell] {
+  if (batch === undefined) return [openInput(formats.count), openInput(formats.count)]
+  return [input(batch.stuck, formats.count), input(batch.saleable, formats.count)]
 }
 
 function ofOrder(range: string, row: number): string {

@@ -13,19 +13,19 @@ function mediumRow({ product, onHand, orderMultiple, leastOrder }: Medium, row: 
   return [
     text(product),
     result(`=${fromPrices('SoldAs')}`),
+    result(`=STICK.BAGS(H${row},J${row},K${row},I${row},L${row},M${row})`, formats.count),
+    result(`=${fromPrices('PackPrice')}+${fromPrices('PackDelivery')}`, formats.price),
+    result(`=ROUND(C${row}*D${row},2)`, formats.price),
     result(`=SUMIF(WayProduct,A${row},WayLitres)+SUMIF(BlendComponent,A${row},PeatBlendLitres)+SUMIF(BlendComponent,A${row},CoirBlendLitres)+SUMIF(BlendComponent,A${row},SandLitres)`, formats.litres),
     result(`=${fromPrices('WasteShare')}`, formats.share),
-    result(`=C${row}/(1-D${row})`, formats.litres),
+    result(`=F${row}/(1-G${row})`, formats.litres),
     input(onHand, formats.count),
     result(`=${fromPrices('DeclaredLitres')}`, formats.litres),
     result(`=${fromPrices('Expansion')}`, formats.price),
     input(orderMultiple, formats.count),
     input(leastOrder, formats.count),
-    result(`=STICK.BAGS(E${row},G${row},H${row},F${row},I${row},J${row})`, formats.count),
-    result(`=K${row}*G${row}*H${row}`, formats.litres),
-    result(`=F${row}+L${row}-E${row}`, formats.litres),
-    result(`=${fromPrices('PackPrice')}+${fromPrices('PackDelivery')}`, formats.price),
-    result(`=ROUND(K${row}*N${row},2)`, formats.price),
+    result(`=C${row}*J${row}*K${row}`, formats.litres),
+    result(`=I${row}+N${row}-H${row}`, formats.litres),
   ]
 }
 
@@ -40,16 +40,19 @@ interface Piece {
 
 const pieces: readonly Piece[] = [
   { name: 'Rockwool blocks, sheets', soldAs: 'carton', needed: '=SUMIF(WayKeptIn,"Sheets",WayUnits)', onHand: 10, perPack: result('=RockwoolSheetsPerCarton', formats.count), pricePerPack: () => '=RockwoolCartonPrice+RockwoolCartonDelivery' },
-  { name: 'Trays, washed and used again', soldAs: 'box', needed: '=SUMIF(WayKeptIn,"Washed trays",WayUnits)', onHand: 420, perPack: input(50, formats.count), pricePerPack: (row) => `=TrayPrice*G${row}` },
-  { name: 'Thin trays, single use', soldAs: 'box', needed: '=SUMIF(WayKeptIn,"Thin trays",WayUnits)', onHand: 40, perPack: input(100, formats.count), pricePerPack: (row) => `=ThinTrayPrice*G${row}` },
-  { name: 'Vessels for water', soldAs: 'piece', needed: '=SUMIF(WayKeptIn,"Vessels",WayUnits)', onHand: 60, perPack: input(1, formats.count), pricePerPack: (row) => `=VesselPrice*G${row}` },
-  { name: 'Bed frames, m2', soldAs: 'm2', needed: '=SUMIF(WayKeptIn,"Beds",WayUnits)*BedArea', onHand: 36, perPack: input(1, formats.count), pricePerPack: (row) => `=FramePrice*G${row}` },
+  { name: 'Trays, washed and used again', soldAs: 'box', needed: '=SUMIF(WayKeptIn,"Washed trays",WayUnits)', onHand: 420, perPack: input(50, formats.count), pricePerPack: (row) => `=TrayPrice*J${row}` },
+  { name: 'Thin trays, single use', soldAs: 'box', needed: '=SUMIF(WayKeptIn,"Thin trays",WayUnits)', onHand: 40, perPack: input(100, formats.count), pricePerPack: (row) => `=ThinTrayPrice*J${row}` },
+  { name: 'Vessels for water', soldAs: 'piece', needed: '=SUMIF(WayKeptIn,"Vessels",WayUnits)', onHand: 60, perPack: input(1, formats.count), pricePerPack: (row) => `=VesselPrice*J${row}` },
+  { name: 'Bed frames, m2', soldAs: 'm2', needed: '=SUMIF(WayKeptIn,"Beds",WayUnits)*BedArea', onHand: 36, perPack: input(1, formats.count), pricePerPack: (row) => `=FramePrice*J${row}` },
 ]
 
 function pieceRow({ name, soldAs, needed, onHand, perPack, pricePerPack }: Piece, row: number): Row {
   return [
     text(name),
     text(soldAs),
+    result(`=ROUNDUP(MAX(F${row}-I${row},0)/J${row},0)`, formats.count),
+    result(pricePerPack(row), formats.price),
+    result(`=ROUND(C${row}*D${row},2)`, formats.price),
     result(needed, formats.count),
     undefined,
     undefined,
@@ -58,50 +61,47 @@ function pieceRow({ name, soldAs, needed, onHand, perPack, pricePerPack }: Piece
     undefined,
     undefined,
     undefined,
-    result(`=ROUNDUP(MAX(C${row}-F${row},0)/G${row},0)`, formats.count),
-    result(`=K${row}*G${row}`, formats.count),
-    result(`=F${row}+L${row}-C${row}`, formats.count),
-    result(pricePerPack(row), formats.price),
-    result(`=ROUND(K${row}*N${row},2)`, formats.price),
+    result(`=C${row}*J${row}`, formats.count),
+    result(`=I${row}+N${row}-F${row}`, formats.count),
   ]
 }
 
 /** One list of what to buy for the whole season, out of all ways and blends. */
 export function buyingSheet(): NamedSheet {
   const between = (column: string, first: number, next: number) => `${column}${first}:${column}${next - 1}`
-  const empty = (count: number) => Array.from({ length: count }, () => undefined)
   const { rows, at } = layOut({
     ...headOf('Buying list', 'One list for the whole season: the litres of all ways and blends, less the stock, in whole packs.'),
     rounding: () => [text('Every cost is rounded to the cent, as on an invoice, and the totals add the rounded costs. This is cash to pay; what a round costs is on Ways.')],
     gap: blank,
-    heading: () => headings('Medium', 'Sold as', 'Needed', 'Waste', 'With waste', 'On hand', 'Declared', 'Expansion', 'Sold by the', 'Least order', 'To buy', 'That gives', 'Left over', 'With delivery', 'Cost'),
-    units: () => headings('as on Prices', '', 'L loose', 'share', 'L loose', 'L loose', 'L a pack', 'loose per L', 'packs', 'packs', 'packs', 'L loose', 'L loose', 'EUR a pack', 'EUR'),
+    heading: () => headings('Medium', 'Sold as', 'To buy', 'With delivery', 'Cost', 'Needed', 'Waste', 'With waste', 'On hand', 'Declared', 'Expansion', 'Sold by the', 'Least order', 'That gives', 'Left over'),
+    units: () => headings('as on Prices', '', 'packs', 'EUR a pack', 'EUR', 'L loose', 'share', 'L loose', 'L loose', 'L a pack', 'loose per L', 'packs', 'packs', 'L loose', 'L loose'),
     media: { height: priceList.length, rows: (at) => priceList.map((medium, index) => mediumRow(medium, at.media + index)) },
-    mediaTotal: (at) => [heading('All media'), ...empty(9), total(`=SUM(${between('K', at.media, at.mediaTotal)})`, formats.count), ...empty(3), total(`=SUM(${between('O', at.media, at.mediaTotal)})`, formats.price)],
+    mediaTotal: (at) => [heading('All media'), undefined, total(`=SUM(${between('C', at.media, at.mediaTotal)})`, formats.count), undefined, total(`=SUM(${between('E', at.media, at.mediaTotal)})`, formats.price)],
     gapBetween: blank,
-    pieceHeading: () => headings('By the piece', 'Sold as', 'Needed', '', '', 'On hand', 'In a pack', '', '', '', 'To buy', 'That gives', 'Left over', 'With delivery', 'Cost'),
-    pieceUnits: () => headings('', '', 'pieces', '', '', 'pieces', 'pieces', '', '', '', 'packs', 'pieces', 'pieces', 'EUR a pack', 'EUR'),
+    pieceHeading: () => headings('By the piece', 'Sold as', 'To buy', 'With delivery', 'Cost', 'Needed', '', '', 'On hand', 'In a pack', '', '', '', 'That gives', 'Left over'),
+    pieceUnits: () => headings('', '', 'packs', 'EUR a pack', 'EUR', 'pieces', '', '', 'pieces', 'pieces', '', '', '', 'pieces', 'pieces'),
     pieces: { height: pieces.length, rows: (at) => pieces.map((piece, index) => pieceRow(piece, at.pieces + index)) },
-    piecesTotal: (at) => [heading('All pieces'), ...empty(13), total(`=SUM(${between('O', at.pieces, at.piecesTotal)})`, formats.price)],
+    piecesTotal: (at) => [heading('All pieces'), undefined, undefined, undefined, total(`=SUM(${between('E', at.pieces, at.piecesTotal)})`, formats.price)],
     gapAbove: blank,
-    everything: (at) => [heading('Everything'), ...empty(13), total(`=O${at.mediaTotal}+O${at.piecesTotal}`, formats.price)],
+    everything: (at) => [heading('Everything'), undefined, undefined, undefined, total(`=E${at.mediaTotal}+E${at.piecesTotal}`, formats.price)],
     gapBelow: blank,
-    waste: () => [text('Waste: lost in store and handling, so the need is divided by 1 - waste. Expansion: a bale opens to more loose litres than it declares. Left over: stock + bought - need.')],
-    reused: () => [text('Trays, vessels and frames are paid once and serve for many rounds; their share of each round is on Reuse. Cuttings, hormone, acid and metered water are not on the list. All beds are filled anew.')],
+    waste: () => [text('Waste is lost in store and handling, so the need is divided by 1 - waste. A bale opens to more loose litres than it declares. All beds are filled anew.')],
+    reused: () => [text('Washed trays, vessels and frames are paid once and serve many rounds; what a round costs is on Reuse.')],
+    notListed: () => [text('Cuttings, hormone, acid and metered water are not on the list. Cheaper packs and suppliers: see Offers; when to order: see Timing.')],
     cautions: cautionLines(bags, weightToLitres, blocks),
   })
   const name = naming('Buying')
   return {
-    sheet: { name: 'Buying', widths: [30, 17, 11, 9, 12, 11, 11, 13, 13, 13, 10, 12, 11, 15, 13], frozenRows: at.units, frozenColumns: 1, rows },
+    sheet: { name: 'Buying', widths: [28, 17, 9, 14, 12, 11, 9, 12, 11, 11, 12, 13, 13, 12, 11], frozenRows: at.units, frozenColumns: 1, rows },
     names: [
-      name('MediaPacks', 'K', at.mediaTotal),
-      name('MediaToBuy', 'O', at.mediaTotal),
-      name('PiecesToBuy', 'O', at.piecesTotal),
-      name('BuyingTotal', 'O', at.everything),
-      name('MediumWithWaste', 'E', at.media, at.mediaTotal - 1),
-      name('MediumOnHand', 'F', at.media, at.mediaTotal - 1),
-      name('MediumCost', 'O', at.media, at.mediaTotal - 1),
-      name('LeftOver', 'M', at.media, at.mediaTotal - 1),
+      name('MediaPacks', 'C', at.mediaTotal),
+      name('MediaToBuy', 'E', at.mediaTotal),
+      name('PiecesToBuy', 'E', at.piecesTotal),
+      name('BuyingTotal', 'E', at.everything),
+      name('MediumWithWaste', 'H', at.media, at.mediaTotal - 1),
+      name('MediumOnHand', 'I', at.media, at.mediaTotal - 1),
+      name('MediumCost', 'E', at.media, at.mediaTotal - 1),
+      name('LeftOver', 'O', at.media, at.mediaTotal - 1),
     ],
   }
 }

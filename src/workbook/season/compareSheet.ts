@@ -5,17 +5,18 @@ import { naming } from './names'
 import { wayKeys } from './sixWays'
 
 function line(label: string, cell: Cell, unit: string, how: string): Row {
-  return [text(label), cell, text(unit), undefined, text(how)]
+  return [text(label), cell, text(unit), text(how)]
 }
 
 /** All six ways on one footing, the cheapest first. */
 export function compareSheet(): NamedSheet {
   const { rows, at } = layOut({
     ...headOf('Which way wins', 'All six ways on one footing, for one species: the whole cost of rooting for each liner that can be sold.'),
-    whatIsIn: () => [text('In it: the cutting, hormone, medium and its mixing, vessel, tray, bed or sheet with washing, topping up, breakage and disposal, interest, bench with heat and the overheads of the house, labour.')],
-    whatIsNot: () => [text('Not in it: potting on, growing on and grading (they are on Quote), selling and the office. Each figure comes from Ways; weight, standing water and what suits the plant are judged there, not here.')],
+    whatIsIn: () => [text('In it: the cutting, hormone, the medium and its mixing, all labour until rooted, the bench with heat and the overheads of the house,')],
+    pieces: () => [text('and the vessel, tray, bed or sheet with its washing, topping up, breakage, disposal and interest. The figures come from Ways.')],
+    whatIsNot: () => [text('Not in it: potting on, growing on and grading, which are on Quote; selling and the office. What suits a plant and what a bench bears is on Ways.')],
     gap: blank,
-    heading: () => headings('The answer', 'Figure', 'Unit', '', 'Where it comes from'),
+    heading: () => headings('The answer', 'Figure', 'Unit', 'Where it comes from', '', ''),
     winner: (at) => line('Cheapest way', total(`=A${at.table + 1}`), '', 'First row of the table below'),
     from: (at) => line('It beats single use from', result(`=F${at.table + 1}`, formats.count), 'rounds on', 'Against the cheapest way that serves one round'),
     ahead: (at) => line('Ahead of the next way by', result(`=D${at.table + 1 + 1}-D${at.table + 1}`, formats.each), 'EUR a liner', 'Second row less first row'),
@@ -34,7 +35,7 @@ export function compareSheet(): NamedSheet {
   })
   const name = naming('Compare')
   return {
-    sheet: { name: 'Compare', widths: [26, 20, 20, 22, 26, 30], frozenRows: at.invented, frozenColumns: 0, rows },
+    sheet: { name: 'Compare', widths: [22, 21, 13, 18, 24, 31], frozenRows: at.invented, frozenColumns: 0, rows },
     names: [
       name('CheapestWay', 'B', at.winner),
       name('CheapestFromRound', 'B', at.from),

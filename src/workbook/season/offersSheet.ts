@@ -58,7 +58,7 @@ export function offersSheet(): NamedSheet {
     needed: (at) => line('Needed', result(`=MAX(INDEX(MediumWithWaste,MATCH(B${at.medium},MediumName,0))-INDEX(MediumOnHand,MATCH(B${at.medium},MediumName,0)),0)`, formats.litres), 'L loose', 'Buying: with waste, less the stock'),
     listed: (at) => line('One pack of the price list', result(`=INDEX(MediumCost,MATCH(B${at.medium},MediumName,0))`, formats.price), 'EUR', 'Buying: what its line costs'),
     planned: (at) => line('The order below', total(`=SUM(D${at.plan}:D${at.end})/(1+1)`, formats.price), 'EUR', 'The table below'),
-    saved: (at) => line('Saved by the order below', total(`=B${at.listed}-B${at.planned}`, formats.price), 'EUR', 'Buying shows the price list all the same: type the better price there to use it'),
+    saved: (at) => line('Saved by the order below', total(`=B${at.listed}-B${at.planned}`, formats.price), 'EUR', 'Buying goes by the price list all the same'),
     gapBelow: blank,
     cautions: cautionLines(bags),
     gapAbove: blank,
@@ -78,7 +78,7 @@ export function offersSheet(): NamedSheet {
   })
   const name = naming('Offers')
   return {
-    sheet: { name: 'Offers', widths: [28, 14, 12, 13, 13, 13, 12, 13, 15], frozenRows: at.invented, frozenColumns: 0, rows },
+    sheet: { name: 'Offers', widths: [26, 14, 11, 13, 12, 13, 12, 13, 14], frozenRows: at.invented, frozenColumns: 0, rows },
     names: [name('OfferedMedium', 'B', at.medium), name('SavedByOrder', 'B', at.saved)],
   }
 }

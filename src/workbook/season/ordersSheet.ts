@@ -45,7 +45,7 @@ function orderRow(line: OrderLine, row: number): Row {
 export function ordersSheet(): NamedSheet {
   const { rows, at } = layOut({
     ...headOf('Order book', 'What was promised, the cuttings to stick for it, the trays they fill and what rooting them costs.'),
-    rates: () => [text('The rates multiply and the losses divide. With a confidence, the cuttings give that chance of having enough; without one, about every second time a few are missing.')],
+    rates: () => [text('Rates multiply, losses divide. With a confidence the cuttings give that chance of having enough; without one a few are missing every second time.')],
     waysKnown: () => [result('=IFERROR("The way of rooting of "&INDEX(OrderSpecies,MATCH(0,COUNTIF(WayName,OrderWay),0))&" is not on Ways: type it as one of the six is written there.","Every way of rooting is one of the six on Ways.")')],
     heading: () => headings('Species', 'Ordered', 'Way of rooting', 'The way suits', 'To stick', 'Stick in', 'Trays', 'Rooting', 'Delivery', 'Lead time', 'Strike', 'Potting on', 'Grade-out', 'Confidence', 'Batch spread', 'Overall rate', 'Expected', 'Cells', 'Rooting', 'Rooting'),
     units: () => headings('genus', 'liners', 'as named on Ways', '', 'cuttings', 'week', 'trays', 'EUR a liner', 'week', 'weeks', 'share rooted', 'share', 'share saleable', 'chance', 'std. deviation', 'share', 'liners', 'a tray', 'EUR a cutting', 'EUR'),
@@ -58,9 +58,10 @@ export function ordersSheet(): NamedSheet {
     },
     gapBelow: blank,
     weeks: () => [text('Weeks count within one calendar year: sticking week = delivery week - lead time. A dash: this way has no trays; else each line starts a new one.')],
-    cost: () => [text('EUR a liner: what rooting costs by the way of the line, over the overall rate of the line. EUR of the line: cuttings to stick x EUR a cutting, so the extra ones are paid too.')],
+    cost: () => [text('EUR a liner: what rooting costs by the way of the line, over the overall rate of the line.')],
+    costOfLine: () => [text('EUR of a line: cuttings to stick x EUR a cutting, so the extra ones for the confidence are paid too.')],
     notIn: () => [text('Rooting counts everything up to the rooted plant, and nothing after it: potting on, growing on and grading are on Quote.')],
-    spread: () => [text('Batch spread: of Pelargonium and Lavandula from the past batches on Risk, of Euonymus typed; blank where batches are taken to differ by chance only.')],
+    spread: () => [text('Batch spread: from the past batches on Batches where they were counted, else typed; blank where batches are taken to differ by chance only.')],
   })
   const name = naming('Orders')
   const last = at.lines + orderBook.length - 1
@@ -68,7 +69,7 @@ export function ordersSheet(): NamedSheet {
   return {
     sheet: {
       name: 'Orders',
-      widths: [14, 9, 21, 16, 10, 9, 8, 12, 10, 10, 13, 11, 14, 12, 14, 13, 10, 8, 14, 12],
+      widths: [16, 9, 20, 16, 10, 8, 8, 11, 9, 10, 13, 11, 14, 12, 14, 13, 10, 8, 14, 12],
       frozenRows: at.units,
       frozenColumns: 1,
       rows,

@@ -1,9 +1,15 @@
-/** Invented counts of past batches: what was stuck, and how many saleable liners came of it. */
-export interface PastBatches {
-  readonly species: string
-  readonly batches: readonly { readonly stuck: number; readonly saleable: number }[]
+/** What was stuck, and how many saleable liners came of it. */
+export interface Batch {
+  readonly stuck: number
+  readonly saleable: number
 }
 
+export interface PastBatches {
+  readonly species: string
+  readonly batches: readonly Batch[]
+}
+
+/** Invented counts. */
 export const pastBatches: readonly [PastBatches, PastBatches] = [
   {
     species: 'Pelargonium',

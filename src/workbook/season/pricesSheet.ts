@@ -23,7 +23,7 @@ function mediumRow(medium: Medium, row: number): Row {
   return [
     input(medium.product),
     text(medium.soldAs),
-    text(medium.measured),
+    result(`=STICK.PACKPRICE(D${row},K${row},L${row},E${row},M${row})`, formats.each),
     input(medium.price, formats.price),
     input(medium.delivery, formats.price),
     input(medium.size, formats.measure),
@@ -35,7 +35,7 @@ function mediumRow(medium: Medium, row: number): Row {
     input(medium.expansion, formats.price),
     input(medium.waste, formats.share),
     result(`=K${row}*L${row}`, formats.litres),
-    result(`=STICK.PACKPRICE(D${row},K${row},L${row},E${row},M${row})`, formats.each),
+    text(medium.measured),
     text(medium.source),
   ]
 }
@@ -50,8 +50,8 @@ export function pricesSheet(): NamedSheet {
     ...headOf('Price list', 'What a loose litre costs by the time it reaches the bench. Prices without recoverable tax; what that means for you is for your accountant to say.'),
     convention: () => [text('A bale declares pressed litres: expansion tells the loose litres in one of them. Delivery is paid for the pack. Waste divides.')],
     gap: blank,
-    heading: () => headings('Product', 'Sold as', 'Measured', 'Price', 'Delivery', 'Pack size', 'Unit', 'Label yield', 'Dry density', 'Water in it', 'Declared', 'Expansion', 'Waste', 'Loose', 'Price', 'Where the figure comes from'),
-    units: () => headings('name', '', '', 'EUR a pack', 'EUR a pack', 'in its unit', 'of the size', 'L a kg', 'kg a m3 loose', 'share of weight', 'L a pack', 'loose per L', 'share', 'L a pack', 'EUR a loose L', ''),
+    heading: () => headings('Product', 'Sold as', 'A litre', 'Price', 'Delivery', 'Pack size', 'Unit', 'Label yield', 'Dry density', 'Water in it', 'Declared', 'Expansion', 'Waste', 'Loose', 'Measured', 'Where the figure comes from'),
+    units: () => headings('name', '', 'EUR a loose L', 'EUR a pack', 'EUR a pack', 'in its unit', 'of the size', 'L a kg', 'kg a m3 loose', 'share of weight', 'L a pack', 'loose per L', 'share', 'L a pack', '', ''),
     media: { height: priceList.length, rows: (at) => priceList.map((medium, index) => mediumRow(medium, at.media + index)) },
     gapBetween: blank,
     others: () => [heading('Sold in other ways'), heading('Unit'), heading(''), heading('Figure'), heading('How it is worked out')],
@@ -70,7 +70,7 @@ export function pricesSheet(): NamedSheet {
   const name = naming('Prices')
   const last = at.media + priceList.length - 1
   return {
-    sheet: { name: 'Prices', widths: [38, 17, 17, 12, 12, 12, 12, 12, 15, 16, 12, 13, 9, 12, 16, 70], frozenRows: at.units, frozenColumns: 1, rows },
+    sheet: { name: 'Prices', widths: [33, 17, 14, 12, 12, 12, 12, 12, 15, 16, 12, 13, 9, 12, 16, 70], frozenRows: at.units, frozenColumns: 1, rows },
     names: [
       name('MediumName', 'A', at.media, last),
       name('SoldAs', 'B', at.media, last),
@@ -80,7 +80,7 @@ export function pricesSheet(): NamedSheet {
       name('DeclaredLitres', 'K', at.media, last),
       name('Expansion', 'L', at.media, last),
       name('WasteShare', 'M', at.media, last),
-      name('PricePerLooseLitre', 'O', at.media, last),
+      name('PricePerLooseLitre', 'C', at.media, last),
       name('RockwoolCartonPrice', 'D', at.cartonPrice),
       name('RockwoolCartonDelivery', 'D', at.cartonDelivery),
       name('RockwoolSheetsPerCarton', 'D', at.sheetsPerCarton),

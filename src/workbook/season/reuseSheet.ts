@@ -25,7 +25,7 @@ function comparison(label: string, unit: string, tray: Cell, ofWay: (column: str
 export function reuseSheet(): NamedSheet {
   const { rows, at } = layOut({
     ...headOf('Reuse', 'What trays, vessels and beds cost for each round they serve, and from which round on they beat single use.'),
-    convention: () => [text('Money flows at the start of a round. The first use is not washed; each later round pays washing and topping up; broken pieces are not replaced; the end value comes after the last round.')],
+    convention: () => [text('Money flows at the start of a round. The first use is not washed; later rounds pay washing and topping up; what breaks is not replaced.')],
     gap: blank,
     heading: () => headings('Used again', 'Unit', 'Tray', 'Vessel', 'Bed frame', 'Sand in the bed', 'How it is worked out'),
     piece: () => line('One piece is', '', [text('one tray'), text('one vessel'), text('1 m2 of bed'), text('1 m2 of bed')]),
@@ -34,7 +34,7 @@ export function reuseSheet(): NamedSheet {
     wash: () => line('Washing or steaming', 'EUR a later round', [input(0.11, formats.price), input(0.18, formats.price), undefined, input(0.65, formats.price)], 'Labour, water and disinfectant, or steam. Invented'),
     topUp: () => line('Topped up', 'share of first cost', [undefined, undefined, undefined, input(0.04, formats.share)], 'Before each later round'),
     loss: () => line('Broken in a round', 'share of pieces', [input(0.05, formats.share), input(0.02, formats.share)]),
-    endValue: () => line('Worth at the end', 'EUR a piece', [input(0.05, formats.price), undefined, input(-1.2, formats.price)], 'Negative: disposal'),
+    endValue: () => line('Worth at the end', 'EUR a piece', [input(0.05, formats.price), undefined, input(-1.2, formats.price)], 'After the last round. Negative: disposal'),
     level: (at) => line('Level cost', 'EUR a piece, round', [
       total(`=STICK.REUSECOST(C${at.first},C${at.rounds},C${at.wash},0,C${at.loss},C${at.endValue},YearlyInterest,RoundsPerYear)`, formats.each),
       total(`=STICK.REUSECOST(D${at.first},D${at.rounds},D${at.wash},0,D${at.loss},0,YearlyInterest,RoundsPerYear)`, formats.each),
@@ -75,7 +75,7 @@ export function reuseSheet(): NamedSheet {
     gapBelow: blank,
     cautions: cautionLines(reuseCost),
     gapAbove: blank,
-    ledgerHeading: () => [heading('Ledger of one washed tray, round by round. It grows downwards with the rounds that a tray serves')],
+    ledgerHeading: () => [heading('Ledger of a washed tray'), heading(''), heading(''), heading('EUR a tray bought'), heading('EUR a tray bought'), heading('EUR a tray, round')],
     ledger: {
       height: trayRounds + 1,
       rows: (at) => spilledTable(
@@ -87,7 +87,7 @@ export function reuseSheet(): NamedSheet {
   })
   const name = naming('Reuse')
   return {
-    sheet: { name: 'Reuse', widths: [33, 20, 17, 21, 17, 19, 96], frozenRows: at.invented, frozenColumns: 1, rows },
+    sheet: { name: 'Reuse', widths: [34, 20, 15, 20, 20, 23, 96], frozenRows: at.invented, frozenColumns: 1, rows },
     names: [
       name('TrayPrice', 'C', at.first),
       name('TrayRounds', 'C', at.rounds),

@@ -40,7 +40,8 @@ export function reviewSheet(): NamedSheet {
   const blocks = items.map((_, index) => index * (1 + rowsOfItem + 1))
   const { rows, at } = layOut({
     ...headOf('Review', 'At the end of the season: where more or less was spent than this workbook allows, because the price differed or because the usage did.'),
-    convention: () => [text('Positive is adverse: more was spent. Price variance: difference in price x actual quantity. Usage variance: difference in quantity x standard price. Together they are the whole difference, to the cent.')],
+    convention: () => [text('Price: difference in price x actual quantity. Usage: difference in quantity x standard price. Together: the whole difference, to the cent.')],
+    sign: () => [text('Positive is adverse: more was spent. The actual figures are invented, as if counted and invoiced at the end of the season.')],
     gap: blank,
     heading: () => headings('Where the money went', 'Standard', 'Actual', 'Price', 'Usage', 'Together', ''),
     units: () => headings('', 'EUR', 'EUR', 'EUR', 'EUR', 'EUR', ''),

@@ -19,7 +19,7 @@ const uncertain: readonly Uncertain[] = [
   { argument: 'rounds', what: 'Rounds it serves', likely: (way) => way('WayRounds'), format: count, lower: 0.5, higher: 0.25 },
   { argument: 'cuttingsPerRound', what: 'Places used', likely: (way) => way('WayPlacesUsed'), format: count, lower: 0.08, higher: 0.02 },
   { argument: 'yield', what: 'Overall rate', likely: (way) => way('WayRate'), format: share, lower: 0.12, higher: 0.05 },
-  { argument: 'washCost', what: 'Washed or steamed for, EUR', likely: (way) => way('WayWash'), format: price, lower: 0.2, higher: 0.4 },
+  { argument: 'washCost', what: 'Washed for, EUR', likely: (way) => way('WayWash'), format: price, lower: 0.2, higher: 0.4 },
   { argument: 'topUpShare', what: 'Topped up', likely: (way) => way('WayTopUp'), format: share, lower: 0.25, higher: 0.5 },
   { argument: 'lossShare', what: 'Broken in a round', likely: (way) => way('WayLost'), format: share, lower: 0.4, higher: 1 },
   { argument: 'otherCostPerCutting', what: 'Paid every round, EUR', likely: (way) => way('WayOther'), format: each, lower: 0.08, higher: 0.15 },
@@ -33,8 +33,8 @@ const odds = { height: 14, columns: [share, mixed] as const }
 /** How sure the cost of a way is: what each doubt does alone, and what all do together. */
 export function riskSheet(): NamedSheet {
   const { rows, at } = layOut({
-    ...headOf('Risk', 'How sure the rooting cost of one way is: what each doubt alone does to a saleable liner, and how likely each cost is when all of them play together.'),
-    independent: () => [text('The doubts are taken to have nothing to do with one another. Lower and higher are shares of the likely figure. Invented; ask those who do the work.')],
+    ...headOf('Risk', 'How sure the rooting cost of one way is: what each doubt alone does to a saleable liner, and how likely each cost is when all play together.'),
+    independent: () => [text('The doubts are taken to have nothing to do with one another. Lower and higher: shares of the likely figure, invented. Ask those who do the work.')],
     gap: blank,
     asked: () => headings('What is asked', 'Figure', '', '', '', '', ''),
     way: () => [text('Way of rooting'), input(sixWays.peat.name), undefined, text('One of the six on Ways')],
@@ -60,7 +60,7 @@ export function riskSheet(): NamedSheet {
       }),
     },
     gapBelow: blank,
-    resultHeading: () => [...headings('Each doubt alone, widest first', '', '', 'EUR a liner', 'EUR a liner', 'EUR a liner', 'EUR a liner'), undefined, ...headings('All together', 'EUR a liner')],
+    resultHeading: () => [...headings('Each doubt alone', 'widest first', '', 'EUR a liner', 'EUR a liner', 'EUR a liner', 'EUR a liner'), undefined, ...headings('All together', 'EUR a liner')],
     results: {
       height: odds.height + 1,
       rows: (at) => beside(
@@ -72,7 +72,7 @@ export function riskSheet(): NamedSheet {
   })
   const name = naming('Risk')
   return {
-    sheet: { name: 'Risk', widths: [23, 26, 12, 12, 12, 12, 12, 3, 18, 14], frozenRows: at.invented, frozenColumns: 0, rows },
+    sheet: { name: 'Risk', widths: [20, 21, 11, 11, 11, 11, 11, 2, 19, 11], frozenRows: at.invented, frozenColumns: 0, rows },
     names: [
       name('RiskArgument', 'A', at.doubts, at.doubts + uncertain.length - 1),
       name('RiskMeaning', 'B', at.doubts, at.doubts + uncertain.length - 1),

@@ -36,7 +36,7 @@ export function seasonSheet(): NamedSheet {
     cheapestCost: () => line('Its rooting cost', result('=MIN(WayCostPerLiner)', formats.each), 'EUR a saleable liner', 'Ways'),
     next: () => line('The next way', result('=NextWay'), '', 'Compare'),
     ahead: () => line('Dearer by', result('=CheapestAheadBy', formats.each), 'EUR a saleable liner', 'Compare'),
-    likely: () => line('Nine times of ten it costs at most', result('=INDEX(OddsResult,MATCH(SureShare,OddsShare,0))', formats.each), 'EUR a saleable liner', 'Risk: of the way that is named there'),
+    likely: () => [result('="In "&TEXT(SureShare,"0%")&" of draws it costs at most"'), result('=INDEX(OddsResult,MATCH(SureShare,OddsShare,0))', formats.each), text('EUR a saleable liner'), text('Risk: of the way that is named there')],
     doubt: () => line('The doubt that moves it most', result('=INDEX(RiskMeaning,MATCH(RiskiestArgument,RiskArgument,0))'), '', 'Risk'),
     gapBetween: blank,
     reuseHeading: () => headings('Reuse pays', 'Figure', 'Unit', 'Where it comes from'),
@@ -77,7 +77,7 @@ export function seasonSheet(): NamedSheet {
   })
   const name = naming('Season')
   return {
-    sheet: { name: 'Season', widths: [40, 23, 21, 88], frozenRows: at.invented, frozenColumns: 0, rows },
+    sheet: { name: 'Season', widths: [39, 20, 20, 88], frozenRows: at.invented, frozenColumns: 0, rows },
     names: [
       name('YearlyInterest', 'B', at.interest),
       name('RoundsPerYear', 'B', at.roundsPerYear),

@@ -9,7 +9,7 @@ import { sixWays } from './sixWays'
 const unitPrices: readonly number[] = [14.5, 14.5, 15.6, 15.6, 15.2]
 
 function line(label: string, cell: Cell, unit: string, how: string): Row {
-  return [text(label), cell, text(unit), undefined, undefined, text(how)]
+  return [text(label), cell, text(unit), text(how)]
 }
 
 /** When to order one medium over the sticking weeks. */
@@ -19,7 +19,7 @@ export function timingSheet(): NamedSheet {
   const { rows, at } = layOut({
     ...headOf('Timing', 'One medium over the sticking weeks: fewer deliveries cost less freight and more room, and the price changes on the way.'),
     gap: blank,
-    heading: () => headings('What is asked', 'Figure', 'Unit', '', '', 'Where it comes from'),
+    heading: () => headings('What is asked', 'Figure', 'Unit', 'Where it comes from', '', ''),
     way: () => line('Way of rooting', input(sixWays.premix.name), '', 'One that fills trays'),
     pack: (at) => line('Litres in a pack', result(`=INDEX(DeclaredLitres,MATCH(INDEX(WayProduct,MATCH(B${at.way},WayName,0)),MediumName,0))*INDEX(Expansion,MATCH(INDEX(WayProduct,MATCH(B${at.way},WayName,0)),MediumName,0))*(1-INDEX(WasteShare,MATCH(INDEX(WayProduct,MATCH(B${at.way},WayName,0)),MediumName,0)))`, formats.litres), 'L loose', 'Prices, waste taken off'),
     litresPerTray: (at) => line('Litres in a tray', result(`=INDEX(WayLitres,MATCH(B${at.way},WayName,0))/INDEX(WayUnits,MATCH(B${at.way},WayName,0))`, formats.litres), 'L loose', 'Ways'),
@@ -46,7 +46,7 @@ export function timingSheet(): NamedSheet {
         ]
       }),
     },
-    missed: (at) => [text('Trays outside the periods'), undefined, result(`=SUMIF(OrderWay,B${at.way},OrderTrays)-SUM(${column('C', at)})`, formats.count), undefined, undefined, text('Must be 0: else a sticking week lies outside the periods')],
+    missed: (at) => [text('Trays outside the periods'), undefined, result(`=SUMIF(OrderWay,B${at.way},OrderTrays)-SUM(${column('C', at)})`, formats.count), text('Must be 0: else a sticking week lies outside the periods')],
     gapAbove: blank,
     cautions: cautionLines(bags),
     gapBelow: blank,
@@ -61,7 +61,7 @@ export function timingSheet(): NamedSheet {
     },
   })
   return {
-    sheet: { name: 'Timing', widths: [26, 16, 16, 16, 16, 60], frozenRows: at.invented, frozenColumns: 0, rows },
+    sheet: { name: 'Timing', widths: [26, 16, 16, 16, 16, 14], frozenRows: at.invented, frozenColumns: 0, rows },
     names: [{ name: 'TraysNotTimed', refersTo: `Timing!$C$${at.missed}` }],
   }
 }

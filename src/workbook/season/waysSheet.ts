@@ -58,7 +58,7 @@ export function waysSheet(): NamedSheet {
     vessels: () => section('Vessel, cell or bed'),
     sites: (at) => line('Places in one', 'cuttings', {
       ...inputs({ water: 100, peat: 104, vermiculite: 84, premix: 104, rockwool: 98 }, formats.count),
-      sand: result(`=ROUNDDOWN(F${at.bedArea}*F${at.perM2},0)`, formats.count),
+      sand: result(`=ROUND(F${at.bedArea}*F${at.perM2},0)`, formats.count),
     }, 'A vessel, a tray, a bed (area x cuttings per m2), a sheet of blocks'),
     spare: () => line('Places left empty', 'share', inputs({ water: 0, peat: 0.03, vermiculite: 0.03, sand: 0.02, premix: 0.03, rockwool: 0.02 }, formats.share), 'A share of the places; an empty cell is filled all the same'),
     used: (at) => line('Places used', 'cuttings', inAll((c) => result(`=${c}${at.sites}*(1-${c}${at.spare})`, formats.litres))),
@@ -83,7 +83,7 @@ export function waysSheet(): NamedSheet {
     bedLitres: (at) => line('Bed, sand in it', 'L loose', { sand: result(`=STICK.BEDFILL(F${at.bedLength},F${at.bedWidth},F${at.bedDepth},F${at.settle},F${at.spill})`, formats.litres) }, 'The sand is sold by weight: Prices turns kilograms into litres'),
     vesselLitres: () => line('Vessel, water in it', 'L', inputs({ water: 8 }, formats.measure)),
     days: () => line('Days until rooted', 'days', inputs({ water: 21 }, formats.count), `Two to four weeks: ${noSource}`),
-    changeEvery: () => line('Days between changes of the water', 'days', inputs({ water: 5 }, formats.count), `Every 3 to 7 days: ${noSource}`),
+    changeEvery: () => line('Days between water changes', 'days', inputs({ water: 5 }, formats.count), `Every 3 to 7 days: ${noSource}`),
     soakLitres: () => line('Sheet, water to soak it', 'L', inputs({ rockwool: 9 }, formats.measure), 'With a little acid, as the maker says: fresh blocks are alkaline'),
     settle: () => line('Settling', 'share of height', inputs({ peat: 0.1, vermiculite: 0.08, sand: 0.06, premix: 0.1 }, formats.share), `What loose mix drops when firmed and watered; measure your own. 5 to 15 %: ${noSource}`),
     spill: () => line('Spilt while filling', 'share of loose mix', inputs({ peat: 0.03, vermiculite: 0.03, sand: 0.01, premix: 0.03 }, formats.share), `2 to 5 % at a filling line: ${noSource}`),
@@ -220,7 +220,7 @@ export function waysSheet(): NamedSheet {
   const across = namingAcross('Ways', sixWays.water.column, sixWays.rockwool.column)
   const inSand = (name: string, row: number) => naming('Ways')(name, sixWays.sand.column, row)
   return {
-    sheet: { name: 'Ways', widths: [32, 18, 14, 19, 12, 12, 11, 11, 100], frozenRows: at.ways, frozenColumns: 1, rows },
+    sheet: { name: 'Ways', widths: [31, 18, 15, 20, 13, 13, 12, 11, 100], frozenRows: at.ways, frozenColumns: 1, rows },
     names: [
       across('WayName', at.ways),
       across('WayKeptIn', at.keptIn),
