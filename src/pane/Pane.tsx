@@ -2,6 +2,7 @@ import { FluentProvider, makeStyles, mergeClasses, Tab, TabList, tokens } from '
 import { useId, useState } from 'react'
 import type { Definition } from '../core/definition/definition'
 import type { WorkbookPort } from '../workbook/port'
+import { CheckSection } from './CheckSection'
 import { FunctionsSection } from './FunctionsSection'
 import { themes, type ThemeName } from './theme'
 import { useSelectedCell } from './useSelectedCell'
@@ -28,7 +29,7 @@ const useStyles = makeStyles({
   title: { position: 'absolute', width: '1px', height: '1px', overflow: 'hidden', clipPath: 'inset(50%)' },
 })
 
-const sections = ['Functions', 'Working'] as const
+const sections = ['Functions', 'Working', 'Check'] as const
 type Section = (typeof sections)[number]
 
 /** The frame: the title, the sections to choose from, and the chosen one. */
@@ -50,6 +51,11 @@ export function Pane({ definitions, port, theme }: PaneProps) {
       {section === 'Working' && (
         <div role="tabpanel" aria-labelledby={`${tabsId}-Working`} className={styles.panel}>
           <WorkingSection definitions={definitions} port={port} cell={cell} />
+        </div>
+      )}
+      {section === 'Check' && (
+        <div role="tabpanel" aria-labelledby={`${tabsId}-Check`} className={styles.panel}>
+          <CheckSection definitions={definitions} port={port} />
         </div>
       )}
     </FluentProvider>

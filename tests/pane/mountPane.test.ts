@@ -3,6 +3,7 @@ import { act } from 'react'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { catalogue } from '../../src/functions/catalogue'
 import { mountPane, type MountedPane } from '../../src/pane/mountPane'
+import type { OpenCell } from '../../src/workbook/openBook'
 import { PortProblem } from '../../src/workbook/port'
 import { MemoryPort } from './MemoryPort'
 
@@ -140,9 +141,11 @@ describe('the pane', () => {
   })
 })
 
-describe('the working of the selected cell', () => {
-  const tab = (name: string) => [...element.querySelectorAll<HTMLElement>('[role="tab"]')].find(({ textContent }) => textContent?.startsWith(name))
+function tab(name: string): HTMLElement | undefined {
+  return [...element.querySelectorAll<HTMLElement>('[role="tab"]')].find(({ textContent }) => textContent?.startsWith(name))
+}
 
+describe('the working of the selected cell', () => {
   async function selectCell(formula: string, ...calls: readonly { readonly id: string; readonly args: readonly unknown[] }[]): Promise<void> {
     port.calls = calls
     await act(async () => port.select({ formula, value: 5 }))
@@ -280,5 +283,36 @@ describe('the form of a function', () => {
     await click(put())
     expect(text()).toContain('Press Enter or Esc in the cell first, then try again.')
     expect(field('neededL').value).toBe('300')
+  })
+})
+
+describe('the check of the workbook', () => {
+  const inError = { row: 0, column: 1, formula: '=1/0', value: { kind: 'cellError', code: '#DIV/0!' }, calls: [] } as const
+  const forgotten = { row: 1, column: 1, formula: '=STICK.LINERPRICE(A2,0.5)', value: 2, calls: [{ id: 'LINERPRICE', args: [1, 0.5] }] } as const
+
+  it('counts what it found, errors first, and leads to each cell', async () => {
+    port.book = { names: [], sheets: [{ name: 'Prices', cells: new Map<string, OpenCell>([['B2', forgotten], ['B1', inError]]) }] }
+    await click(tab('Check'))
+    expect(text()).toContain('1 error, 1 doubt.')
+    expect(text()).toMatch(/B1 on Prices.*Error.*divides by 0.*B2 on Prices.*Doubt.*markup of 100 %/)
+    await click(buttons('B2 on Prices')[0])
+    expect(await port.selectedCell()).toMatchObject({ sheet: 'Prices', address: 'B2' })
+  })
+
+  it('says that nothing found is no proof, and checks again on demand', async () => {
+    await click(tab('Check'))
+    expect(text()).toContain('Nothing was found. That is no proof')
+    port.book = { names: [], sheets: [{ name: 'Prices', cells: new Map<string, OpenCell>([['B1', inError]]) }] }
+    await click(buttons('Check again')[0])
+    expect(text()).toContain('1 error, 0 doubts.')
+  })
+
+  it('offers to calculate where calls are not known yet', async () => {
+    port.book = { names: [], sheets: [{ name: 'Prices', cells: new Map<string, OpenCell>([['B2', { ...forgotten, calls: undefined }]]) }] }
+    await click(tab('Check'))
+    expect(text()).toContain('have not been called since the workbook was opened')
+    port.book = { names: [], sheets: [{ name: 'Prices', cells: new Map<string, OpenCell>([['B2', forgotten]]) }] }
+    await click(buttons('Calculate and check')[0])
+    expect(text()).toContain('0 errors, 1 doubt.')
   })
 })

@@ -64,10 +64,8 @@ const noDelivery: Rule = (given) => (has(given, 'deliveryPerPack') && !given.isG
 
 const pressedAsLoose: Rule = (given) => {
   const expansion = numberIn(given, 'expansion')
-  const word = given.labels.flatMap((label) => /\b(bale|compressed|pressed|brick)\w*\b/i.exec(label)?.[0] ?? [])[0]
-  // A brick by weight and its label's litres a kilogram is loose litres already.
-  const byWeight = given.labels.some((label) => /\bkg\b|by weight/i.test(label))
-  return expansion?.eq(1) === true && word !== undefined && !byWeight ? [found.pressedAsLoose(word)] : []
+  const word = given.labels.flatMap((label) => /\b(bale|compressed)\w*\b/i.exec(label)?.[0] ?? [])[0]
+  return expansion?.eq(1) === true && word !== undefined ? [found.pressedAsLoose(word)] : []
 }
 
 /** Deeper, and a person would stand in it. */

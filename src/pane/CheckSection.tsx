@@ -1,0 +1,95 @@
+import { Button, makeStyles, mergeClasses, Spinner, tokens } from '@fluentui/react-components'
+import { useEffect, useId, useState } from 'react'
+import type { Definition } from '../core/definition/definition'
+import { checkBook } from '../workbook/check/checkBook'
+import type { Finding } from '../workbook/check/finding'
+import type { WorkbookPort } from '../workbook/port'
+import { placeText } from './cellText'
+import { portSentence } from './portSentence'
+
+interface CheckSectionProps {
+  readonly definitions: readonly Definition[]
+  readonly port: WorkbookPort
+}
+
+type Result =
+  | { readonly is: 'reading' }
+  | { readonly is: 'checked'; readonly findings: readonly Finding[]; readonly unseen: boolean }
+  | { readonly is: 'failed'; readonly sentence: string }
+
+const useStyles = makeStyles({
+  section: { flexGrow: 1, minHeight: 0, overflowY: 'auto', padding: `${tokens.spacingVerticalS} ${tokens.spacingHorizontalM} ${tokens.spacingVerticalXXL}` },
+  heading: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold, color: tokens.colorBrandForeground1 },
+  line: { margin: `${tokens.spacingVerticalXS} 0`, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
+  list: { listStyleType: 'none', margin: `${tokens.spacingVerticalS} 0`, padding: 0 },
+  finding: { padding: `${tokens.spacingVerticalXS} 0`, borderBottom: `${tokens.strokeWidthThin} solid ${tokens.colorNeutralStroke2}`, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
+  error: { color: tokens.colorStatusDangerForeground1 },
+  doubt: { color: tokens.colorStatusWarningForeground1 },
+  kind: { fontWeight: tokens.fontWeightSemibold },
+})
+
+/** What was forgotten or looks wrong in the workbook, each with a way to its cell. */
+export function CheckSection({ definitions, port }: CheckSectionProps) {
+  const styles = useStyles()
+  const headingId = useId()
+  const [result, setResult] = useState<Result>({ is: 'reading' })
+  const [sentence, setSentence] = useState('')
+
+  async function check() {
+    setSentence('')
+    setResult({ is: 'reading' })
+    try {
+      const book = await port.read()
+      const unseen = book.sheets.some(({ cells }) => [...cells.values()].some(({ formula, calls }) => /\bSTICK\./i.test(formula) && calls === undefined))
+      setResult({ is: 'checked', findings: checkBook(book, definitions), unseen })
+    } catch (error) {
+      setResult({ is: 'failed', sentence: portSentence(error) })
+    }
+  }
+
+  useEffect(() => {
+    void check()
+    // Once when the section is opened; afterwards on demand, since a large workbook takes a while.
+  }, [port])
+
+  async function go(finding: Finding) {
+    setSentence('')
+    await port.select(finding).catch((error: unknown) => setSentence(portSentence(error)))
+  }
+
+  return (
+    <section className={styles.section} aria-labelledby={headingId}>
+      <h2 id={headingId} className={styles.heading}>Check</h2>
+      {result.is === 'reading' && <Spinner size="tiny" label="Reading the workbook" />}
+      {result.is === 'failed' && <p className={mergeClasses(styles.line, styles.error)}>{result.sentence}</p>}
+      {result.is === 'checked' && <p role="status" className={styles.line}>{countText(result.findings)}</p>}
+      {result.is === 'checked' && result.unseen && (
+        <>
+          <p className={styles.line}>Some functions have not been called since the workbook was opened, so their inputs are not checked yet.</p>
+          <Button size="small" onClick={() => void port.calculate().then(check)}>Calculate and check</Button>
+        </>
+      )}
+      {result.is === 'checked' && (
+        <ul className={styles.list}>
+          {result.findings.map((finding, index) => (
+            <li key={index} className={styles.finding}>
+              <Button size="small" appearance="subtle" onClick={() => void go(finding)}>{placeText(finding)}</Button>{' '}
+              <span className={mergeClasses(styles.kind, finding.kind === 'error' ? styles.error : styles.doubt)}>{finding.kind === 'error' ? 'Error' : 'Doubt'}</span>
+              <div>{finding.sentence}</div>
+            </li>
+          ))}
+        </ul>
+      )}
+      {sentence !== '' && <p role="status" className={mergeClasses(styles.line, styles.error)}>{sentence}</p>}
+      {result.is !== 'reading' && <Button size="small" onClick={() => void check()}>Check again</Button>}
+    </section>
+  )
+}
+
+function countText(findings: readonly Finding[]): string {
+  const errors = findings.filter(({ kind }) => kind === 'error').length
+  const doubts = findings.length - errors
+  if (findings.length === 0) return 'Nothing was found. That is no proof: rates, prices and measures are still yours to check.'
+  const counted = (count: number, one: string) => (count === 1 ? `1 ${one}` : `${count} ${one}s`)
+  return `${counted(errors, 'error')}, ${counted(doubts, 'doubt')}. A doubt may be right: look at the cell.`
+}
