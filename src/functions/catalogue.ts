@@ -1,11 +1,14 @@
 /** Every cell function, in the order in which the pane and the README list them. */
 import type { Definition } from '../core/definition/definition'
 import { bags } from './buying/bags'
+import { buyPlan } from './buying/buyPlan'
 import { packPrice } from './buying/packPrice'
 import { blendCost } from './blend/blendCost'
 import { blendParts } from './blend/blendParts'
 import { blendWeight } from './blend/blendWeight'
+import { batchSpread } from './counting/batchSpread'
 import { cuttings } from './counting/cuttings'
+import { overstick } from './counting/overstick'
 import { trays } from './counting/trays'
 import { benchCost } from './cost/benchCost'
 import { labourCost } from './cost/labourCost'
@@ -19,6 +22,7 @@ import { breakEven } from './reuse/breakEven'
 import { reuseCost } from './reuse/reuseCost'
 import { reuseLedger } from './reuse/reuseLedger'
 import { compare } from './review/compare'
+import { stockPlan } from './review/stockPlan'
 import { variance } from './review/variance'
 import { thoseOfNumbers } from './review/asked'
 import { oddsOver } from './review/odds'
@@ -33,16 +37,16 @@ import { water } from './volume/water'
 import { weightToLitres } from './volume/weightToLitres'
 
 const upToCompare: readonly Definition[] = [
-  cuttings, trays,
+  cuttings, batchSpread, trays, overstick,
   units, cellVolume, roundCell, fill, bedFill, blocks, water, weightToLitres,
   blendCost, blendParts, blendWeight,
-  packPrice, bags,
+  packPrice, bags, buyPlan,
   reuseCost, breakEven, reuseLedger,
   mediumCost, rootingCost, perLiner, linerCost, benchCost, labourCost, linerPrice, quote,
   compare,
 ]
 
-const afterOdds: readonly Definition[] = [variance]
+const afterOdds: readonly Definition[] = [variance, stockPlan]
 
 /** SWINGS and ODDS compute any of these by name. */
 const ofNumbers = thoseOfNumbers([...upToCompare, ...afterOdds])

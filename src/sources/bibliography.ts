@@ -14,6 +14,8 @@ export const bibliography = {
   'acquaah-4-11': { title: 'Acquaah, Horticulture, table 4-11', detail: 'Rates per cubic yard and per cubic metre' },
   'boost-negative-binomial': { title: 'Boost.Math, example neg_binomial_sample_sizes', detail: 'Sample sizes for a number of successes at a confidence' },
   'ridout-1999': { title: 'Ridout, Demetrio and Firth, Biometrics 55:137 (1999)', detail: 'Estimating intraclass correlation for binary data' },
+  'williams-1975': { title: 'Williams, Biometrics 31:949 (1975), with data of Weil (1970)', detail: 'Pups that survived, litter by litter, of rats on a control diet and on a treated one; the data as the R package aod holds them' },
+  'single-period-inventory': { title: 'Single-period inventory model, textbook exercise', detail: 'An item that costs 39, sells at 59 and is cleared at 30 is stocked up to a chance of 20/29 = 0.6897' },
   'rutgers-geranium': { title: 'Rutgers geranium budget', detail: 'Direct cost per started plant and the loss of the unsold ones' },
   'growertalks-shrinkage': { title: 'GrowerTalks, "Cost accounting: shrinkage"', detail: 'A worked figure that multiplies by the loss where it must divide' },
   'openformula': { title: 'OpenDocument 1.2, part 2: OpenFormula', detail: 'Published results of PMT and other financial functions' },
@@ -28,6 +30,8 @@ export const bibliography = {
   'iso-cpp-random': { title: 'ISO/IEC 14882 (C++), engines with predefined parameters', detail: 'The 10,000th number of mt19937 with its standard seed 5489 is 4123659995' },
   'numpy-random': { title: 'NumPy, numpy.random.RandomState', detail: 'The same generator with the same seeding: the random numbers, and the percentiles that its percentile() makes of them' },
   'stdlib-triangular': { title: 'stdlib, namespace stats/base/dists/triangular', detail: 'Worked means, medians and modes of triangular distributions' },
+  'wagner-whitin-1958': { title: 'Wagner and Whitin, Management Science 5:89 (1958)', detail: 'Dynamic version of the economic lot size model: twelve months with varying set-up costs' },
+  'inventory-analytics': { title: 'Rossi, Inventory Analytics, tests of its lot-sizing chapter', detail: 'Four periods that need 10, 20, 30 and 40, an order cost of 30 and a holding cost of 1' },
   'definition': { title: 'By arithmetic from the definition', detail: 'Follows exactly from the numbers given' },
 } as const satisfies Readonly<Record<string, Source>>
 

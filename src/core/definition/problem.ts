@@ -47,6 +47,11 @@ export type Refusal = (
   /** A value that must stand in a range only once. */
   | { readonly code: 'givenTwice'; readonly value: string }
   | { readonly code: 'tooFewRows'; readonly got: number; readonly least: number }
+  | { readonly code: 'tooManyRows'; readonly got: number; readonly most: number }
+  /** One supplier with two different deliveries. */
+  | { readonly code: 'deliveriesDiffer'; readonly value: string; readonly other: string }
+  /** Amounts whose sums have more digits than are added exactly. */
+  | { readonly code: 'beyondExact' }
   /** Two arguments, or two cells of a row, of which one says nothing without the other. */
   | { readonly code: 'needsOther'; readonly other: string }
   | { readonly code: 'functionUnknown'; readonly value: string; readonly known: readonly string[] }
@@ -73,6 +78,7 @@ export type NoAnswer = (
   | { readonly code: 'paysTooLate'; readonly mostRounds: string; readonly level: string; readonly singleUse: string }
   | { readonly code: 'needsTooMany'; readonly most: string }
   | { readonly code: 'cannotCover'; readonly needed: string; readonly most: string }
+  | { readonly code: 'searchGivenUp'; readonly most: string }
   | { readonly code: 'surplusPays'; readonly surplus: string; readonly cost: string }
   | { readonly code: 'paysBeyond'; readonly most: string }
   /** What a function said that this one computed by name, with the values of one argument or of one of its rows. */

@@ -23,6 +23,11 @@ export function roundUpToWhole(value: Decimal): Decimal {
   return value.sub(Decimal.max(dustOf(value), leastDustOfCount)).ceil()
 }
 
+/** The largest whole number that is not above the value, but for dust: 59.9999999999999 is 60. */
+export function roundDownToWhole(value: Decimal): Decimal {
+  return roundUpToWhole(value.neg()).neg()
+}
+
 /** Whether an amount is at most the other, but for dust: an exact tie of sums counts as reached. */
 export function isAtMost(amount: Decimal, other: Decimal): boolean {
   return amount.lte(other.add(dustOf(other)))

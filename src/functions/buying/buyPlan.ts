@@ -1,0 +1,225 @@
+import { defineByMethod, type MethodResult, type WorkingStep } from '../../core/definition/definition'
+import { numbers, quantities, quantity, texts } from '../../core/definition/parameter'
+import { cheapestOrders, litresToBeHad, mostLookedAt, mostWorthBuying, type Order, type Pack, type Purchase } from '../../core/method/cheapestOrder'
+import { Decimal, zero } from '../../core/quantity/decimal'
+import { roundDownToWhole, roundUpToWhole } from '../../core/quantity/rounding'
+import { splitByWeights } from '../../core/quantity/splitting'
+
+const millilitres = 1000
+/** Up to here every whole number is one double, so the search adds exactly. */
+const mostExact = Number.MAX_SAFE_INTEGER
+
+/** A row of the arguments. */
+interface Row {
+  readonly name: string
+  readonly supplier: string
+  readonly price: Decimal
+  readonly priceBreak: { readonly from: Decimal; readonly price: Decimal } | undefined
+}
+
+/** A row of the plan: a pack that is bought. */
+interface Line {
+  readonly row: Row
+  readonly pack: Pack
+  readonly bags: number
+  readonly litres: Decimal
+  readonly goods: Decimal
+  readonly delivery: Decimal
+  readonly leftover: Decimal
+}
+
+export const buyPlan = defineByMethod({
+  id: 'BUYPLAN',
+  subject: 'buying',
+  summary: 'The cheapest order of whole bags that covers a need, from packs with price breaks, limits and suppliers, proven optimal.',
+  convention: 'The need and the packs are loose litres: a compressed bale counts as its declared litres times its expansion. From breakQuantity on, the break price holds for every bag of its row. A delivery is paid once for each supplier used; rows without a name have one common supplier, and rows that name no delivery or 0 take that of their supplier. Cost holds the share of the delivery by litres, in cents, the cents left over to the largest remainders. Of equally cheap orders the one with less left over is taken, then the one with fewer bags, then the one with more bags of the earlier rows. A row leaves over what is not needed any more after the rows before it. Packs count down and the need up to whole millilitres.',
+  parameters: {
+    neededL: quantity('L', { text: 'loose litres that are needed', atLeast: 0 }),
+    packNames: texts({ text: 'the packs that can be bought' }),
+    packLitres: quantities('L', { text: 'loose litres from one bag: its declared litres times its expansion', atLeast: 0.001 }),
+    packPrices: numbers('money per bag', { text: 'price of one bag' }),
+    breakQuantities: numbers('bags', { text: 'bags from which the break price holds for all of them; blank for no break', optional: true, above: 0, whole: true }),
+    breakPrices: numbers('money per bag', { text: 'price of every bag from that many on', optional: true }),
+    available: numbers('bags', { text: 'bags that can be had; blank for no limit', optional: true, above: 0, whole: true }),
+    orderMultiples: numbers('bags', { text: 'bags that are sold together: a layer, a pallet', default: 1, above: 0, whole: true }),
+    supplierNames: texts({ text: 'who sells the pack; blank for one common supplier', optional: true }),
+    deliveryPerOrder: numbers('money per order', { text: 'delivery of one order of that supplier, whatever its size', optional: true }),
+  },
+  result: {
+    name: 'plan',
+    text: 'a row for each pack to buy, then the total',
+    unit: 'table',
+    columns: [
+      { heading: 'pack', text: 'the pack', unit: 'text' },
+      { heading: 'bags', text: 'bags to buy', unit: 'bags' },
+      { heading: 'litres', text: 'loose litres in them', unit: 'L' },
+      { heading: 'cost', text: 'their price and their share of the delivery', unit: 'money' },
+      { heading: 'leftover', text: 'litres that are not needed after the rows before', unit: 'L' },
+    ],
+  },
+  method: ({ neededL, packNames, packLitres, packPrices, breakQuantities, breakPrices, available, orderMultiples, supplierNames, deliveryPerOrder }): MethodResult => {
+    const lonely = breakQuantities.findIndex((from, row) => (from === undefined) !== (breakPrices[row] === undefined))
+    if (lonely !== -1) {
+      const [parameter, other] = breakQuantities[lonely] === undefined ? ['breakPrices', 'breakQuantities'] : ['breakQuantities', 'breakPrices']
+      return { problem: { code: 'needsOther', parameter: parameter!, row: lonely + 1, other: other! } }
+    }
+    const suppliers = packNames.map((_, row) => (supplierNames[row] ?? '').toLowerCase())
+    const deliveries = new Map<string, Decimal>()
+    for (const [row, supplier] of suppliers.entries()) {
+      const delivery = deliveryPerOrder[row] ?? zero
+      const known = deliveries.get(supplier) ?? zero
+      if (!known.isZero() && !delivery.isZero() && !known.eq(delivery)) {
+        return { problem: { code: 'deliveriesDiffer', parameter: 'deliveryPerOrder', row: row + 1, value: delivery.toString(), other: known.toString() } }
+      }
+      deliveries.set(supplier, known.isZero() ? delivery : known)
+    }
+    const rows = packNames.map((name, row): Row => {
+      const [from, price] = [breakQuantities[row], breakPrices[row]]
+      return { name, supplier: suppliers[row]!, price: packPrices[row]!, priceBreak: from === undefined || price === undefined ? undefined : { from, price } }
+    })
+
+    const money = [...rows.flatMap(({ price, priceBreak }) => [price, priceBreak?.price ?? zero]), ...deliveries.values()]
+    const scale = new Decimal(10).pow(Math.max(2, ...money.map((amount) => amount.decimalPlaces())))
+    const inUnits = (amount: Decimal) => amount.mul(scale).toNumber()
+    const purchase: Purchase = {
+      need: roundUpToWhole(neededL.mul(millilitres)).toNumber(),
+      packs: rows.map(({ price, priceBreak, supplier }, row) => ({
+        litres: roundDownToWhole(packLitres[row]!.mul(millilitres)).toNumber(),
+        price: inUnits(price),
+        ...(priceBreak === undefined ? {} : { priceBreak: { from: priceBreak.from.toNumber(), price: inUnits(priceBreak.price) } }),
+        available: available[row]?.toNumber() ?? Infinity,
+        multiple: orderMultiples[row]!.toNumber(),
+        supplier: [...deliveries.keys()].indexOf(supplier),
+      })),
+      deliveries: [...deliveries.values()].map(inUnits),
+    }
+    const { packs, need } = purchase
+    if (need > mostExact || packs.some(({ litres, multiple }) => litres * multiple > mostExact)) return { problem: { code: 'beyondExact', parameter: 'packLitres' } }
+    if (litresToBeHad(packs) < need) {
+      return { problem: { kind: 'noAnswer', code: 'cannotCover', needed: inLitres(need).toString(), most: inLitres(litresToBeHad(packs)).toString() } }
+    }
+    if (!addsExactly(purchase)) return { problem: { code: 'beyondExact', parameter: 'packPrices' } }
+    const found = need === 0 ? [] : cheapestOrders(purchase, 1)
+    if (found === undefined) return { problem: { kind: 'noAnswer', code: 'searchGivenUp', most: mostLookedAt.toLocaleString('en-US') } }
+
+    const order = found[0] ?? { bags: rows.map(() => 0), cost: 0, litres: 0 }
+    const lines = linesOf(order, rows, purchase, deliveries)
+    const total = ['total', new Decimal(order.bags.reduce((sum, bags) => sum + bags, 0)), inLitres(order.litres), new Decimal(order.cost).div(scale), inLitres(order.litres - need)]
+    return {
+      table: [...lines.map(({ row, bags, litres, goods, delivery, leftover }) => [row.name, new Decimal(bags), litres, goods.add(delivery), leftover]), total],
+      working: () => [
+        ...lines.flatMap((line) => stepsOf(line, need, order)),
+        ...[...deliveries].filter(([, delivery]) => !delivery.isZero()).flatMap(([supplier, delivery]) => deliveryStep(lines.filter(({ row }) => row.supplier === supplier), supplier, delivery)),
+        ...runnerUp(purchase, rows, scale),
+        { name: 'litres', text: 'loose litres in all', formula: 'sum of the rows', value: inLitres(order.litres), unit: 'L' },
+        { name: 'leftover', text: 'litres beyond the need', formula: 'litres - neededL', value: inLitres(order.litres - need), unit: 'L' },
+        { name: 'cost', text: 'the least cost that covers the need', formula: 'goods + deliveries, every order weighed', value: new Decimal(order.cost).div(scale), unit: 'money' },
+      ],
+    }
+  },
+  plain: {
+    reason: 'Excel has no formula that weighs every order of whole bags. With the bags of the plan beside the packs, in the same order and 0 for those that are not bought, this says whether they cover the need.',
+    check: 'SUMPRODUCT(bags,packLitres)>=neededL',
+  },
+  examples: [
+    { text: '195 L at 49.50 a bag, and 48.00 from 200 on: five more bags cost less', given: [195, ['Loose fill'], [1], [49.5], [200], [48]], gives: [['Loose fill', 200, 200, 9600, 5], ['total', 200, 200, 9600, 5]], source: 'definition' },
+    {
+      text: 'The large bag has the best price per litre, two small ones fill up for less than another large one',
+      given: [340, ['Perlite 100 L', 'Perlite 20 L'], [100, 20], [18, 4.2]],
+      gives: [['Perlite 100 L', 3, 300, 54, 0], ['Perlite 20 L', 2, 40, 8.4, 0], ['total', 5, 340, 62.4, 0]],
+      source: 'definition',
+    },
+    {
+      text: 'Two suppliers: the bale is not worth a second delivery, and the delivery of 25 is shared by litres',
+      given: [500, ['Mix 60 L', 'Mix 70 L', 'Bale 250 L'], [60, 70, 250], [9, 10, 40], [8, '', ''], [8.5, '', ''], ['', 100, 1], [1, 2, 1], ['North', 'North', 'South'], [25, '', 30]],
+      gives: [['Mix 60 L', 6, 360, 72, 0], ['Mix 70 L', 2, 140, 27, 0], ['total', 8, 500, 99, 0]],
+      source: 'definition',
+    },
+  ],
+})
+
+/** Whether no sum of the search can leave the whole numbers that are held exactly. */
+function addsExactly({ need, packs, deliveries }: Purchase): boolean {
+  const most = packs.map((pack) => ({ pack, bags: mostWorthBuying(pack, need) }))
+  const litres = most.reduce((sum, { pack, bags }) => sum + bags * pack.litres, 0)
+  const cost = most.reduce((sum, { pack, bags }) => sum + bags * Math.max(pack.price, pack.priceBreak?.price ?? 0), 0)
+  return litres + need <= mostExact && cost + deliveries.reduce((sum, delivery) => sum + delivery, 0) <= mostExact
+}
+
+function inLitres(whole: number): Decimal {
+  return new Decimal(whole).div(millilitres)
+}
+
+function pricePaid({ price, priceBreak }: Row, bags: number): Decimal {
+  return priceBreak !== undefined && priceBreak.from.lte(bags) ? priceBreak.price : price
+}
+
+function linesOf(order: Order, rows: readonly Row[], { need, packs }: Purchase, deliveries: ReadonlyMap<string, Decimal>): readonly Line[] {
+  const bought = rows.flatMap((row, index) => (order.bags[index] === 0 ? [] : [{ row, pack: packs[index]!, bags: order.bags[index]! }]))
+  let before = 0
+  const lines = bought.map(({ row, pack, bags }): Line => {
+    const litres = bags * pack.litres
+    const leftover = Math.max(0, litres - Math.max(0, need - before))
+    before += litres
+    return { row, pack, bags, litres: inLitres(litres), goods: pricePaid(row, bags).mul(bags), delivery: zero, leftover: inLitres(leftover) }
+  })
+  const shares = new Map<Line, Decimal>()
+  for (const [supplier, delivery] of deliveries) {
+    const supplied = lines.filter(({ row }) => row.supplier === supplier)
+    if (supplied.length === 0) continue
+    splitByWeights(delivery, supplied.map(({ litres }) => litres)).forEach((share, index) => shares.set(supplied[index]!, share))
+  }
+  return lines.map((line) => ({ ...line, delivery: shares.get(line) ?? zero }))
+}
+
+function stepsOf(line: Line, need: number, order: Order): readonly WorkingStep[] {
+  const { row, bags, goods } = line
+  const price = pricePaid(row, bags)
+  const step: WorkingStep = { name: row.name, text: 'price of the goods, without delivery', formula: `${bags} * ${price.toString()}`, value: goods, unit: 'money' }
+  const distance = distanceToBreak(line, need, order)
+  return distance === undefined ? [step] : [step, { name: `${row.name}: break`, text: 'how far the price break is, with the other rows as they are', formula: `from ${row.priceBreak!.from.toString()} bags at ${row.priceBreak!.price.toString()}`, value: distance, unit: 'money' }]
+}
+
+/** "2 more bags reach the break and save 14.20", of what was bought, or of what would have to be. */
+function distanceToBreak({ row, pack, bags, goods }: Line, need: number, order: Order): string | undefined {
+  const { priceBreak } = row
+  if (priceBreak === undefined) return undefined
+  const { multiple, litres, available } = pack
+  if (priceBreak.from.gt(bags)) {
+    const reaching = roundUpToWhole(priceBreak.from.div(multiple)).mul(multiple)
+    if (reaching.gt(available)) return 'the break cannot be reached with what is available'
+    const more = priceBreak.price.mul(reaching).sub(goods)
+    return `${moreBags(reaching.sub(bags))} the break and cost ${amountOf(more)} more`
+  }
+  const others = order.litres - bags * litres
+  const fewest = Math.ceil(Math.max(need - others, 0) / (litres * multiple)) * multiple
+  if (priceBreak.from.lte(fewest)) return 'the need reaches the break'
+  const saved = row.price.mul(fewest).sub(goods)
+  return `${moreBags(new Decimal(bags - fewest))} the break and save ${amountOf(saved)}`
+}
+
+function moreBags(bags: Decimal): string {
+  return bags.eq(1) ? '1 more bag reaches' : `${bags.toString()} more bags reach`
+}
+
+function amountOf(amount: Decimal): string {
+  return amount.toFixed(Math.max(2, amount.decimalPlaces()))
+}
+
+function deliveryStep(lines: readonly Line[], supplier: string, delivery: Decimal): readonly WorkingStep[] {
+  if (lines.length === 0) return []
+  const from = supplier === '' ? '' : ` from ${supplier}`
+  return [{ name: `delivery${from}`, text: 'delivery, paid once', formula: lines.map((line) => `${line.delivery.toString()} for ${line.row.name}`).join(' + '), value: delivery, unit: 'money' }]
+}
+
+/** The best order other than the plan. */
+function runnerUp(purchase: Purchase, rows: readonly Row[], scale: Decimal): readonly WorkingStep[] {
+  if (purchase.need === 0) return []
+  const step = { name: 'runnerUp', text: 'the best different order' }
+  const orders = cheapestOrders(purchase, 2)
+  if (orders === undefined) return [{ ...step, formula: 'the search for it was given up', value: 'not known', unit: 'money' }]
+  const second = orders[1]
+  if (second === undefined) return [{ ...step, formula: 'there is no other', value: 'none', unit: 'money' }]
+  const bought = rows.flatMap(({ name }, index) => (second.bags[index] === 0 ? [] : [`${second.bags[index]} ${name}`]))
+  return [{ ...step, formula: bought.join(' + '), value: new Decimal(second.cost).div(scale), unit: 'money' }]
+}
