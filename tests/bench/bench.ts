@@ -60,6 +60,9 @@ function calls(): void {
   ))))
   line('SWINGS of ROOTINGCOST with eleven arguments', milliseconds(timed(() => run('SWINGS', 'ROOTINGCOST', ...uncertainRooting()))))
   line('CUTTINGS for a million liners at 95 %, beta-binomial', milliseconds(timed(() => run('CUTTINGS', 1e6, [[0.85]], 0.95, 0.05))), 'under 50 ms')
+  line('CUTTINGS for ten million liners at 99.9999 %, beta-binomial', milliseconds(timed(() => run('CUTTINGS', 1e7, [[0.5]], 0.999999, 0.2))), 'under 50 ms')
+  line('OVERSTICK for a million liners, binomial', milliseconds(timed(() => run('OVERSTICK', 1e6, [[0.85]], 0.1, 1.5, 0.05, null))), 'under 50 ms')
+  line('OVERSTICK for ten million liners, beta-binomial', milliseconds(timed(() => run('OVERSTICK', 1e7, [[0.85]], 0.1, 1.5, 0.05, 0.05))), 'under 50 ms')
 }
 
 function inColumn(cells: readonly unknown[]): readonly (readonly unknown[])[] {

@@ -1,9 +1,9 @@
 /**
  * Chances of a number of survivors, binomial or beta-binomial, in doubles.
  *
- * One term is computed by the saddle-point form of C. Loader, "Fast and Accurate Computation of Binomial
- * Probabilities" (2000), which keeps full accuracy where log-gamma differences lose it; the neighbours follow by
- * the ratio of successive terms.
+ * One chance is computed by the saddle-point form of C. Loader, "Fast and Accurate Computation of Binomial
+ * Probabilities" (2000), which keeps full accuracy where log-gamma differences lose it. A long sum of them is an
+ * integral with the corrections of the Euler-Maclaurin formula, so that ten million cost no more than a thousand.
  */
 
 export interface Survival {
@@ -21,42 +21,130 @@ export function chanceOfAtLeast(need: number, stuck: number, survival: Survival)
   return chances(need, stuck, survival).enough
 }
 
-/** Ratios of neighbours add up their rounding; beta-binomial sums are long, so a term is computed anew now and then. */
-const termsPerAnchor = 1000
+/** How many liners are short of the need, and how many are over, on average. The need is above 0; both whole. */
+export function expectedShortAndSurplus(need: number, stuck: number, survival: Survival): { readonly short: number; readonly surplus: number } {
+  const expected = stuck * survival.mean
+  if (need > stuck) return { short: need - expected, surplus: 0 }
+  const { enough, fewer, reached } = chances(need, stuck, survival)
+  const { prior } = distributionOf(survival)
+  // With t(k) = k (stuck - k + dead) / (alive + dead) the chance f(k) of just k survivors has (k - expected) f(k) =
+  // t(k) f(k) - t(k + 1) f(k + 1), so that a sum of it over a tail is one term.
+  const deviation = reached * need * (prior === undefined ? 1 - survival.mean : (stuck - need + prior.dead) / (prior.alive + prior.dead))
+  return { short: Math.max(0, (need - expected) * fewer + deviation), surplus: Math.max(0, (expected - need) * enough + deviation) }
+}
+
+/** The survival of a cutting's whole batch where that one cutting is known to survive: such batches are the better ones. */
+export function besideASurvivor(survival: Survival): Survival {
+  const { mean, batchSpread } = survival
+  if (batchSpread === 0) return survival
+  const size = sizeOf(survival)
+  const better = (mean * size + 1) / (size + 1)
+  return { mean: better, batchSpread: Math.sqrt(better * (1 - better) / (size + 2)) }
+}
 
 interface Chances {
-  /** Of at least the need. */
+  /** Of at least the need, and of fewer. */
   readonly enough: number
-  /** By how much that grows with one cutting more: the chance of being one short, and of that one surviving. */
+  readonly fewer: number
+  /** Of just the need. */
+  readonly reached: number
+  /** By how much `enough` grows with one cutting more: the chance of being one short, and of that one surviving. */
   readonly gain: number
 }
 
 function chances(need: number, stuck: number, survival: Survival): Chances {
-  if (need <= 0) return { enough: 1, gain: 0 }
-  if (need > stuck) return { enough: 0, gain: 0 }
+  if (need <= 0) return { enough: 1, fewer: 0, reached: 0, gain: 0 }
+  if (need > stuck) return { enough: 0, fewer: 1, reached: 0, gain: 0 }
+  const { chanceOf, prior, deviation } = distributionOf(survival)
+  const oneShort = chanceOf(need - 1, stuck)
+  const gain = oneShort * (prior === undefined ? survival.mean : (prior.alive + need - 1) / (prior.alive + prior.dead + stuck))
+  const spread = deviation(stuck)
+  // The tail away from the average is summed, because 1 less a small tail would lose its digits.
+  if (need > stuck * survival.mean) {
+    const enough = Math.min(1, sumOfTail((over) => chanceOf(need + over, stuck), stuck - need, spread))
+    return { enough, fewer: 1 - enough, reached: chanceOf(need, stuck), gain }
+  }
+  const fewer = Math.min(1, sumOfTail((under) => chanceOf(need - 1 - under, stuck), need - 1, spread))
+  return { enough: 1 - fewer, fewer, reached: chanceOf(need, stuck), gain }
+}
+
+/** How many terms are added one by one at either end, where they may change too fast for the integral. */
+const termsAtEnds = 256
+
+/**
+ * The sum of the terms from 0 to `last`: a tail, counted outwards, of a distribution with that standard deviation.
+ *
+ * Between the ends it is an integral from half to half, less its corrections at both (Euler and Maclaurin's, written
+ * in central differences), of which the first that is left out falls with the fifth power of the terms at the ends.
+ * The integral is taken in panels no wider than the deviation, nor than their distance from the start, nor than half of
+ * what is left: near the ends the terms may change as a power of the distance, and so do the panels.
+ */
+function sumOfTail(term: (place: number) => number, last: number, deviation: number): number {
+  let sum = 0
+  const oneByOne = last < 6 * termsAtEnds ? last : termsAtEnds - 1
+  for (let place = 0; place <= oneByOne; place++) sum += term(place)
+  if (oneByOne === last) return sum
+  const [from, to] = [oneByOne + 0.5, last - termsAtEnds + 0.5]
+  sum += correction(term, from)
+  // A tail ends where its terms are nothing, unless most batches are lost or live as a whole: then they rise again.
+  const rises = term(last) > sum * 1e-30
+  for (let low = from; low < to;) {
+    const high = Math.min(low + Math.min(deviation, low, (last - low) / 2), to)
+    const panel = integral(term, low, high)
+    sum += panel
+    low = high
+    if (!rises && panel <= sum * 1e-18) return sum
+  }
+  sum -= correction(term, to)
+  for (let place = to + 0.5; place <= last; place++) sum += term(place)
+  return sum
+}
+
+/** By how much a sum from the whole number above that place on exceeds the integral from it on. */
+function correction(term: (k: number) => number, between: number): number {
+  const [before, after] = [between - 0.5, between + 0.5]
+  const first = term(after) - term(before)
+  const third = term(after + 1) - 3 * term(after) + 3 * term(before) - term(before - 1)
+  return first / 24 - 17 * third / 5760
+}
+
+/** The nodes above 0 and the weights of the Gauss-Legendre rule with 16 nodes on -1 to 1, found by Newton's steps. */
+const gaussRule: readonly (readonly [node: number, weight: number])[] = Array.from({ length: 8 }, (_, index) => {
+  const nodes = 16
+  let [node, slope] = [Math.cos(Math.PI * (index + 0.75) / (nodes + 0.5)), 0]
+  for (let step = 0; step < 8; step++) {
+    let [before, polynomial] = [1, node]
+    for (let degree = 2; degree <= nodes; degree++) [before, polynomial] = [polynomial, ((2 * degree - 1) * node * polynomial - (degree - 1) * before) / degree]
+    slope = nodes * (node * polynomial - before) / (node * node - 1)
+    node -= polynomial / slope
+  }
+  return [node, 2 / ((1 - node * node) * slope * slope)] as const
+})
+
+function integral(term: (k: number) => number, low: number, high: number): number {
+  const [middle, half] = [(low + high) / 2, (high - low) / 2]
+  let sum = 0
+  for (const [node, weight] of gaussRule) sum += weight * (term(middle - half * node) + term(middle + half * node))
+  return sum * half
+}
+
+interface Distribution {
+  /** The chance of just k survivors out of n; k may lie between whole numbers. */
+  readonly chanceOf: (k: number, n: number) => number
+  /** Nothing where the batches do not differ. */
+  readonly prior: Prior | undefined
+  readonly deviation: (n: number) => number
+}
+
+function distributionOf(survival: Survival): Distribution {
   const { mean } = survival
   const lost = 1 - mean
   const prior = priorOf(survival)
-  const last = need - 1
-  let term = prior === undefined ? binomialTerm(last, stuck, mean, lost) : betaBinomialTerm(last, stuck, prior)
-  // Underflow: the whole distribution lies on one side of the need.
-  if (term === 0) return { enough: last > stuck * mean ? 0 : 1, gain: 0 }
-  const gain = term * (prior === undefined ? mean : (prior.alive + last) / (prior.alive + prior.dead + stuck))
-
-  // Where the terms fall towards 0 without rising again, the sum may stop once all that is left cannot count.
-  const fallsTowardsZero = prior === undefined || prior.alive >= 1
-  let below = term
-  for (let k = last; k > 0; k--) {
-    const next = prior === undefined
-      ? term * (k / (stuck - k + 1)) * (lost / mean)
-      : (last - k + 1) % termsPerAnchor === 0
-        ? betaBinomialTerm(k - 1, stuck, prior)
-        : term * ((k * (stuck - k + prior.dead)) / ((stuck - k + 1) * (k - 1 + prior.alive)))
-    below += next
-    if (fallsTowardsZero && next < term && next * k < 1e-16) break
-    term = next
+  if (prior === undefined) {
+    return { chanceOf: (k, n) => Math.exp(logBinomialTerm(k, n, mean, lost)), prior, deviation: (n) => Math.sqrt(n * mean * lost) }
   }
-  return { enough: Math.max(0, 1 - below), gain }
+  const size = prior.alive + prior.dead
+  return { chanceOf: betaBinomialTerm(prior), prior, deviation: (n) => Math.sqrt(n * mean * lost * (size + n) / (size + 1)) }
 }
 
 /** The parameters of the beta distribution of the batches' rates. */
@@ -65,23 +153,24 @@ interface Prior { readonly alive: number; readonly dead: number }
 /** Beyond this the batches differ by less than a double can show, and the count is binomial. */
 const largestPrior = 1e13
 
-function priorOf({ mean, batchSpread }: Survival): Prior | undefined {
-  if (batchSpread === 0) return undefined
-  const size = (mean * (1 - mean)) / (batchSpread * batchSpread) - 1
-  return size > largestPrior ? undefined : { alive: mean * size, dead: (1 - mean) * size }
+function sizeOf({ mean, batchSpread }: Survival): number {
+  return (mean * (1 - mean)) / (batchSpread * batchSpread) - 1
 }
 
-function betaBinomialTerm(k: number, n: number, { alive, dead }: Prior): number {
+function priorOf(survival: Survival): Prior | undefined {
+  if (survival.batchSpread === 0) return undefined
+  const size = sizeOf(survival)
+  return size > largestPrior ? undefined : { alive: survival.mean * size, dead: (1 - survival.mean) * size }
+}
+
+function betaBinomialTerm({ alive, dead }: Prior): Distribution['chanceOf'] {
   const size = alive + dead
   const [p, q] = [alive / size, dead / size]
-  const scale = (alive * dead * (n + size)) / (size * (k + alive) * (n - k + dead))
-  return Math.exp(
-    logBinomialTerm(k, n, p, q) + logBinomialTerm(alive, size, p, q) - logBinomialTerm(k + alive, n + size, p, q),
-  ) * scale
-}
-
-function binomialTerm(k: number, n: number, p: number, q: number): number {
-  return Math.exp(logBinomialTerm(k, n, p, q))
+  const logOfPrior = logBinomialTerm(alive, size, p, q)
+  return (k, n) => {
+    const scale = (alive * dead * (n + size)) / (size * (k + alive) * (n - k + dead))
+    return Math.exp(logBinomialTerm(k, n, p, q) + logOfPrior - logBinomialTerm(k + alive, n + size, p, q)) * scale
+  }
 }
 
 /** log of n! / (k! (n - k)!) p^k q^(n - k), the factorials extended to real numbers. */

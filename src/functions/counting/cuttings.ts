@@ -1,12 +1,9 @@
 import { defineByMethod, type WorkingStep } from '../../core/definition/definition'
 import { number, share, shares } from '../../core/definition/parameter'
 import { leastToStick, chanceOfAtLeast } from '../../core/method/binomialTail'
-import { Decimal, one } from '../../core/quantity/decimal'
+import { Decimal } from '../../core/quantity/decimal'
 import { roundUpToWhole } from '../../core/quantity/rounding'
-
-/** Beyond this the search would take longer than a cell may. */
-const mostLinersWithConfidence = 10_000_000
-const mostCuttings = 1e12
+import { distributionName, mostCuttings, rateOf, rateStepOf, survivalOf } from './survival'
 
 export const cuttings = defineByMethod({
   id: 'CUTTINGS',
@@ -21,21 +18,15 @@ export const cuttings = defineByMethod({
   },
   result: { name: 'cuttings', text: 'cuttings to stick', unit: 'cuttings' },
   method: ({ liners, stageRates, confidence, batchSpread }) => {
-    const rate = stageRates.reduce((product, stage) => product.mul(stage), one)
-    const rateStep: WorkingStep = { name: 'rate', text: 'share of the cuttings that becomes a saleable liner', formula: 'PRODUCT(stageRates)', value: rate, unit: 'share' }
+    const rate = rateOf(stageRates)
+    const rateStep = rateStepOf(rate)
     const average = roundUpToWhole(liners.div(rate))
     const averageStep: WorkingStep = { name: 'onAverage', text: 'cuttings that are enough on average', formula: 'ROUNDUP(liners / rate, 0)', value: average, unit: 'cuttings' }
     if (confidence === undefined) return { value: average, working: () => [rateStep, averageStep] }
 
-    const widest = rate.mul(one.sub(rate)).sqrt()
-    if (batchSpread.gt(0) && batchSpread.gte(widest)) {
-      return { problem: { code: 'sharesExclude', parameter: 'batchSpread', other: 'stageRates', value: batchSpread.toString(), limit: widest.toSignificantDigits(4).toString() } }
-    }
-    if (liners.gt(mostLinersWithConfidence)) {
-      return { problem: { code: 'outOfRange', parameter: 'liners', value: liners.toString(), limit: { is: 'atMost', value: mostLinersWithConfidence } } }
-    }
-    const need = roundUpToWhole(liners).toNumber()
-    const survival = { mean: rate.toNumber(), batchSpread: batchSpread.toNumber() }
+    const read = survivalOf(liners, rate, batchSpread)
+    if ('problem' in read) return read
+    const { need, survival } = read
     // A rate of 1 loses nothing, and nothing can be short.
     const stuck = need === 0 || survival.mean === 1 ? need : leastToStick(need, confidence.toNumber(), survival, mostCuttings)
     if (stuck === undefined) return { problem: { kind: 'noAnswer', code: 'needsTooMany', most: mostCuttings.toLocaleString('en-US') } }
@@ -44,7 +35,7 @@ export const cuttings = defineByMethod({
       working: () => [
         rateStep,
         averageStep,
-        { name: 'cuttings', text: 'least number with the confidence asked for', formula: `least n with Pr(X >= liners) >= confidence, X ${batchSpread.isZero() ? 'binomial' : 'beta-binomial'}(n, rate)`, value: new Decimal(stuck), unit: 'cuttings' },
+        { name: 'cuttings', text: 'least number with the confidence asked for', formula: `least n with Pr(X >= liners) >= confidence, X ${distributionName(batchSpread)}(n, rate)`, value: new Decimal(stuck), unit: 'cuttings' },
         { name: 'chance', text: 'chance of having enough with that number', formula: 'Pr(X >= liners)', value: new Decimal(survival.mean === 1 ? 1 : chanceOfAtLeast(need, stuck, survival)), unit: 'share' },
       ],
     }
