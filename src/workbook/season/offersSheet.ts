@@ -19,10 +19,13 @@ interface Offer {
 }
 
 const offers: readonly Offer[] = [
-  { pack: 'Bag 70 L, Hillside', supplier: 'Hillside', litres: 70, price: 13.9, breakFrom: 24, breakPrice: 12.4, soldBy: 3, delivery: 38 },
-  { pack: 'Bulk bag 1,000 L, Hillside', supplier: 'Hillside', litres: 1000, price: 176, available: 1, soldBy: 1, delivery: 38 },
+  { pack: 'Bag 70 L, Hillside', supplier: 'Hillside', litres: 70, price: 13.9, breakFrom: 12, breakPrice: 12.6, soldBy: 1, delivery: 38 },
+  { pack: 'Bulk bag 1,000 L, Hillside', supplier: 'Hillside', litres: 1000, price: 148, available: 1, soldBy: 1, delivery: 38 },
   { pack: 'Bag 80 L, Quayside', supplier: 'Quayside', litres: 80, price: 15.2, breakFrom: 20, breakPrice: 14.1, soldBy: 2, delivery: 25 },
 ]
+
+/** A row for each pack that is bought, and the total. */
+const mostPlanRows = offers.length + 1
 
 function offerRow({ pack, supplier, litres, price, breakFrom, breakPrice, available, soldBy, delivery }: Offer): Row {
   const orOpen = (value: number | undefined, format: string) => (value === undefined ? openInput(format) : input(value, format))
@@ -45,6 +48,7 @@ function line(label: string, cell: Cell, unit: string, how: string): Row {
 
 /** The cheapest order of one medium out of several packs, price breaks and suppliers. */
 export function offersSheet(): NamedSheet {
+  const lastOfPlan = ({ plan }: { readonly plan: number }) => plan + mostPlanRows
   const { rows, at } = layOut({
     ...headOf('Offers', 'One medium, two suppliers, three packs, price breaks and delivery: the cheapest order that covers what is needed.'),
     gap: blank,
@@ -57,24 +61,23 @@ export function offersSheet(): NamedSheet {
     medium: () => line('Medium', input('Premix'), '', 'A name as on Prices'),
     needed: (at) => line('Needed', result(`=MAX(INDEX(MediumWithWaste,MATCH(B${at.medium},MediumName,0))-INDEX(MediumOnHand,MATCH(B${at.medium},MediumName,0)),0)`, formats.litres), 'L loose', 'Buying: with waste, less the stock'),
     listed: (at) => line('One pack of the price list', result(`=INDEX(MediumCost,MATCH(B${at.medium},MediumName,0))`, formats.price), 'EUR', 'Buying: what its line costs'),
-    planned: (at) => line('The order below', total(`=SUM(D${at.plan}:D${at.end})/(1+1)`, formats.price), 'EUR', 'The table below'),
+    planned: (at) => line('The order below', total(`=SUMIF(A${at.plan}:A${lastOfPlan(at)},"total",D${at.plan}:D${lastOfPlan(at)})`, formats.price), 'EUR', 'The table below'),
     saved: (at) => line('Saved by the order below', total(`=B${at.listed}-B${at.planned}`, formats.price), 'EUR', 'Buying goes by the price list all the same'),
     gapBelow: blank,
     cautions: cautionLines(bags),
     gapAbove: blank,
     planHeading: () => [heading('The cheapest order')],
     plan: {
-      height: offers.length + 1 + 1,
+      height: mostPlanRows + 1,
       rows: (at) => {
         const column = (letter: string) => `${letter}${at.offers}:${letter}${at.offers + offers.length - 1}`
         return spilledTable(
           `=STICK.BUYPLAN(B${at.needed},${['A', 'C', 'D', 'E', 'F', 'G', 'H', 'B', 'I'].map(column).join(',')})`,
           [undefined, formats.count, formats.count, formats.price, formats.count],
-          offers.length + 1,
+          mostPlanRows,
         )
       },
     },
-    end: blank,
   })
   const name = naming('Offers')
   return {

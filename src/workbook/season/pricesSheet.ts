@@ -7,12 +7,10 @@ import { blank, layOut } from './layOut'
 import { naming } from './names'
 import { priceList, type Medium } from './priceList'
 
-function declaredLitres(measured: Medium['measured'], row: number): string {
-  switch (measured) {
-    case 'by volume': return `=STICK.UNITS(F${row},G${row},"L")`
-    case 'by litres per kg': return `=STICK.UNITS(F${row},G${row},"kg")*H${row}`
-    case 'by weight': return `=STICK.WEIGHTTOLITRES(STICK.UNITS(F${row},G${row},"kg"),I${row},J${row})`
-  }
+/** One formula for every way of measuring, so that a medium may be typed over with another. */
+function declaredLitres(row: number): string {
+  const kilograms = `STICK.UNITS(F${row},G${row},"kg")`
+  return `=IF(O${row}="by weight",STICK.WEIGHTTOLITRES(${kilograms},I${row},J${row}),IF(O${row}="by litres per kg",${kilograms}*H${row},STICK.UNITS(F${row},G${row},"L")))`
 }
 
 function orDash(value: number | undefined, format: string): Cell {
@@ -31,11 +29,11 @@ function mediumRow(medium: Medium, row: number): Row {
     orDash(medium.litresPerKg, formats.measure),
     input(medium.density, formats.count, 'Common practice, no source; weigh a bucket of your own.'),
     orDash(medium.waterShare, formats.share),
-    result(declaredLitres(medium.measured, row), formats.litres),
+    result(declaredLitres(row), formats.litres),
     input(medium.expansion, formats.price),
     input(medium.waste, formats.share),
     result(`=K${row}*L${row}`, formats.litres),
-    text(medium.measured),
+    input(medium.measured),
     text(medium.source),
   ]
 }
@@ -48,7 +46,7 @@ function single(label: string, unit: string, cell: Cell, how = ''): Row {
 export function pricesSheet(): NamedSheet {
   const { rows, at } = layOut({
     ...headOf('Price list', 'What a loose litre costs by the time it reaches the bench. Prices without recoverable tax; what that means for you is for your accountant to say.'),
-    convention: () => [text('A bale declares pressed litres: expansion tells the loose litres in one of them. Delivery is paid for the pack. Waste divides.')],
+    convention: () => [text('A bale declares pressed litres: expansion tells the loose litres in one of them. Measured: by volume, by weight, or by litres per kg.')],
     gap: blank,
     heading: () => headings('Product', 'Sold as', 'A litre', 'Price', 'Delivery', 'Pack size', 'Unit', 'Label yield', 'Dry density', 'Water in it', 'Declared', 'Expansion', 'Waste', 'Loose', 'Measured', 'Where the figure comes from'),
     units: () => headings('name', '', 'EUR a loose L', 'EUR a pack', 'EUR a pack', 'in its unit', 'of the size', 'L a kg', 'kg a m3 loose', 'share of weight', 'L a pack', 'loose per L', 'share', 'L a pack', '', ''),

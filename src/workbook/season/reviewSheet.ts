@@ -25,11 +25,11 @@ function medium(product: string, unit: string, actualQuantity: number, actualPri
 }
 
 const items: readonly Item[] = [
-  { name: 'Cuttings', unit: 'cuttings', standardQuantity: '=SUM(OrderCuttings)', standardPrice: '=CuttingItself', actualQuantity: 190_400, actualPrice: 0.0625 },
-  { name: 'Sticking labour', unit: 'hours', standardQuantity: '=ROUNDUP(SUMPRODUCT(WayCuttings/WayStuckPerHour),0)', standardPrice: '=ROUND(Wage*(1+OnCosts),2)', actualQuantity: 182, actualPrice: 19.9 },
-  medium('Premix', 'bags', 36, 14.1),
+  { name: 'Cuttings', unit: 'cuttings', standardQuantity: '=SUM(OrderCuttings)', standardPrice: '=CuttingItself', actualQuantity: 186_400, actualPrice: 0.0625 },
+  { name: 'Sticking labour', unit: 'hours', standardQuantity: '=ROUNDUP(SUMPRODUCT(WayCuttings/WayStuckPerHour),0)', standardPrice: '=ROUND(Wage*(1+OnCosts),2)', actualQuantity: 171, actualPrice: 19.9 },
+  medium('Premix', 'bags', 31, 14.1),
   medium('Peat', 'bales', 6, 23.6),
-  medium('Vermiculite', 'bags', 13, 24.3),
+  medium('Vermiculite', 'bags', 11, 23.9),
 ]
 
 /** Rows of one item below its heading: standard, actual, difference. */
@@ -71,6 +71,8 @@ export function reviewSheet(): NamedSheet {
   return {
     sheet: { name: 'Review', widths: [26, 16, 14, 14, 14, 14, 14, 14], frozenRows: at.invented, frozenColumns: 0, rows },
     names: [
+      name('ReviewPrice', 'D', at.sums),
+      name('ReviewUsage', 'E', at.sums),
       name('ReviewTotal', 'F', at.sums),
       name('ReviewLargest', 'B', at.largest),
       name('ReviewUnexplained', 'B', at.unexplained),

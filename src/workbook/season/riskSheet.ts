@@ -47,7 +47,8 @@ export function riskSheet(): NamedSheet {
       height: uncertain.length,
       rows: (at) => uncertain.map(({ argument, what, likely, format, lower, higher }, index) => {
         const row = at.doubts + index
-        const end = (formula: string) => result(argument === 'rounds' ? `=ROUND(${formula},0)` : `=${formula}`, format)
+        // Rounds are whole. All rows have the same formula, so that one that differs is a slip.
+        const end = (formula: string) => result(`=IF(A${row}="rounds",ROUND(${formula},0),${formula})`, format)
         return [
           text(argument),
           text(what),

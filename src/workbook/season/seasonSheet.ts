@@ -53,6 +53,8 @@ export function seasonSheet(): NamedSheet {
     gapMiddle: blank,
     moneyHeading: () => headings('Where the money went', 'Figure', 'Unit', 'Where it comes from'),
     spent: () => line('Spent beyond the standard', total('=ReviewTotal', formats.price), 'EUR', 'Review: positive is adverse. Invented, as if the season were over'),
+    byPrice: () => line('Of that, because prices differed', result('=ReviewPrice', formats.price), 'EUR', 'Review: difference in price x actual quantity'),
+    byUsage: () => line('Of that, because more or less was used', result('=ReviewUsage', formats.price), 'EUR', 'Review: difference in quantity x standard price'),
     mostAdverse: () => line('Most of it on', result('=ReviewLargest'), '', 'Review'),
     saved: () => line('Saved by the cheapest order', result('=SavedByOrder', formats.price), 'EUR', 'Offers: of the medium named there, against one pack of the price list'),
     more: () => line('Stick more, or fewer, of one species', result('=CuttingsToAdd', formats.count), 'cuttings', 'Batches: where a missing liner and a spare one are both counted'),

@@ -25,8 +25,8 @@ export function timingSheet(): NamedSheet {
     litresPerTray: (at) => line('Litres in a tray', result(`=INDEX(WayLitres,MATCH(B${at.way},WayName,0))/INDEX(WayUnits,MATCH(B${at.way},WayName,0))`, formats.litres), 'L loose', 'Ways'),
     firstWeek: () => line('First week', input(8, formats.count), 'week', 'Sticking weeks are on Orders'),
     length: () => line('Weeks in a period', input(4, formats.count), 'weeks', ''),
-    delivery: () => line('Freight of a delivery', input(42, formats.price), 'EUR an order', 'Invented'),
-    holding: () => line('Room for a pack', input(0.35, formats.price), 'EUR a period', 'Invented: dry store, and what is torn or gets wet'),
+    delivery: () => line('Freight of a delivery', input(24, formats.price), 'EUR an order', 'Invented'),
+    holding: () => line('Room for a pack', input(1.3, formats.price), 'EUR a period', 'Invented: dry store, and what is torn or gets wet'),
     onHand: () => line('Packs in stock', input(2, formats.count), 'packs', 'Invented'),
     gapBetween: blank,
     periodHeading: () => headings('Period', 'From week', 'Trays', 'Packs so far', 'Packs needed', 'Price'),
@@ -52,11 +52,11 @@ export function timingSheet(): NamedSheet {
     gapBelow: blank,
     planHeading: () => [heading('The cheapest timing')],
     plan: {
-      height: unitPrices.length + 1,
+      height: unitPrices.length + 1 + 1,
       rows: (at) => spilledTable(
         `=STICK.STOCKPLAN(${column('E', at)},B${at.delivery},B${at.holding},${column('F', at)},B${at.onHand})`,
         [formats.count, formats.count, formats.count, formats.price],
-        unitPrices.length,
+        unitPrices.length + 1,
       ),
     },
   })
