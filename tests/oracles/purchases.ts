@@ -1,0 +1,76 @@
+/** Random purchases, the same on every run, and the cost of an order by the words of the contract. */
+import type { Pack, Purchase } from '../../src/core/method/cheapestOrder'
+
+/** Whole numbers below the limit, from a seed (mulberry32, public domain). */
+export function randomFrom(seed: number): (limit: number) => number {
+  let state = seed
+  return (limit) => {
+    state = (state + 0x6d2b79f5) | 0
+    let mixed = Math.imul(state ^ (state >>> 15), state | 1)
+    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61)
+    return ((mixed ^ (mixed >>> 14)) >>> 0) % limit
+  }
+}
+
+/** Up to six packs with breaks, limits and multiples from up to three suppliers, for 10 to 100,000 L. */
+export function randomPurchase(random: (limit: number) => number): Purchase {
+  const deliveries = Array.from({ length: 1 + random(3) }, () => (random(3) === 0 ? 0 : 1000 + random(9000)))
+  const packs = Array.from({ length: 1 + random(6) }, (): Pack => {
+    const litres = 10_000 + random(290) * 1000 + (random(2) === 0 ? random(1000) : 0)
+    const price = Math.round(litres / 1000 * (14 + random(6)) * (1 + random(100) / 1000))
+    return {
+      litres,
+      price,
+      ...(random(3) === 0 ? {} : { priceBreak: { from: 2 + random(200), price: Math.round(price * (0.8 + random(200) / 1000)) } }),
+      available: random(3) === 0 ? 1 + random(500) : Infinity,
+      multiple: random(3) === 0 ? 1 + random(20) : 1,
+      supplier: random(deliveries.length),
+    }
+  })
+  return { need: Math.round(10_000 * 10 ** (random(4001) / 1000)), packs, deliveries }
+}
+
+/** Small enough to try every order. */
+export function smallPurchase(random: (limit: number) => number): Purchase {
+  const deliveries = Array.from({ length: 1 + random(3) }, () => (random(2) === 0 ? 0 : random(25)))
+  const packs = Array.from({ length: 1 + random(3) }, (): Pack => {
+    const price = random(30)
+    const breakPrice = random(4) === 0 ? random(30) : Math.max(0, price - random(6))
+    return {
+      litres: 1 + random(6),
+      price,
+      ...(random(2) === 0 ? {} : { priceBreak: { from: 1 + random(7), price: breakPrice } }),
+      available: random(3) === 0 ? 1 + random(5) : Infinity,
+      multiple: random(3) === 0 ? 1 + random(3) : 1,
+      supplier: random(deliveries.length),
+    }
+  })
+  return { need: 1 + random(20), packs, deliveries }
+}
+
+export function costOf({ packs, deliveries }: Purchase, bags: readonly number[]): number {
+  const goods = bags.reduce((sum, count, row) => {
+    const { price, priceBreak } = packs[row]!
+    return sum + count * (priceBreak !== undefined && count >= priceBreak.from ? priceBreak.price : price)
+  }, 0)
+  return deliveries.reduce((sum, delivery, supplier) => (packs.some((pack, row) => pack.supplier === supplier && bags[row]! > 0) ? sum + delivery : sum), goods)
+}
+
+export function litresOf({ packs }: Purchase, bags: readonly number[]): number {
+  return bags.reduce((sum, count, row) => sum + count * packs[row]!.litres, 0)
+}
+
+/** The arguments of BUYPLAN: litres and money, and a name for every row that tells it apart. */
+export function argumentsOf({ need, packs, deliveries }: Purchase): readonly unknown[] {
+  return [
+    need / 1000, packs.map((_, row) => `pack ${row}`), packs.map(({ litres }) => litres / 1000), packs.map(({ price }) => price / 100),
+    packs.map(({ priceBreak }) => priceBreak?.from ?? ''), packs.map(({ priceBreak }) => (priceBreak === undefined ? '' : priceBreak.price / 100)),
+    packs.map(({ available }) => (available === Infinity ? '' : available)), packs.map(({ multiple }) => multiple),
+    packs.map(({ supplier }) => `supplier ${supplier}`), packs.map(({ supplier }) => deliveries[supplier]! / 100),
+  ]
+}
+
+/** The bags of each pack in a table of BUYPLAN. */
+export function bagsIn(rows: readonly (readonly (number | string)[])[], { packs }: Purchase): readonly number[] {
+  return packs.map((_, row) => Number(rows.find(([name]) => name === `pack ${row}`)?.[1] ?? 0))
+}
