@@ -34,6 +34,7 @@ test.each([
   // The long sums, on both sides, with batches alike, uneven, as a whole lost or alive, and one tail far out.
   [3000, 20_000, 0.5, 0.2], [15_000, 20_000, 0.5, 0.2], [18_000, 20_000, 0.5, 0.05], [20_000, 20_000, 0.9, 0.15], [17_000, 20_000, 0.85, 0.3],
   [2, 20_000, 0.03, 0.1], [5000, 20_000, 0.5, 0.49], [19_900, 20_000, 0.5, 0.49], [400, 20_000, 0.02, 0.001], [12_500, 20_000, 0.6, 0.004],
+  [19_000, 20_000, 0.9999, 0.003], [12_000, 20_000, 0.9999, 0.003],
 ])('the chance of %i or more out of %i at %d with batches that differ by %d is that of a sum in 60 digits, to a relative 1e-9', (need, stuck, mean, batchSpread) => {
   const exact = sum(betaBinomial(stuck, mean, batchSpread).slice(need)).toNumber()
   expect(Math.abs(chanceOfAtLeast(need, stuck, { mean, batchSpread }) / exact - 1)).toBeLessThan(1e-9)

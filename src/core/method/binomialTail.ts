@@ -76,8 +76,9 @@ const termsAtEnds = 256
  *
  * Between the ends it is an integral from half to half, less its corrections at both (Euler and Maclaurin's, written
  * in central differences), of which the first that is left out falls with the fifth power of the terms at the ends.
- * The integral is taken in panels no wider than the deviation, nor than their distance from the start, nor than half of
- * what is left: near the ends the terms may change as a power of the distance, and so do the panels.
+ * The integral is taken in panels as wide as the deviation, but no wider than their distance from the start, nor than
+ * half of what is left: near the ends the terms may change as a power of the distance, and so do the panels. Far out
+ * nothing but such a power is left, and they widen again.
  */
 function sumOfTail(term: (place: number) => number, last: number, deviation: number): number {
   let sum = 0
@@ -89,7 +90,7 @@ function sumOfTail(term: (place: number) => number, last: number, deviation: num
   // A tail ends where its terms are nothing, unless most batches are lost or live as a whole: then they rise again.
   const rises = term(last) > sum * 1e-30
   for (let low = from; low < to;) {
-    const high = Math.min(low + Math.min(deviation, low, (last - low) / 2), to)
+    const high = Math.min(low + Math.min(Math.max(deviation, low / 4), low, (last - low) / 2), to)
     const panel = integral(term, low, high)
     sum += panel
     low = high
