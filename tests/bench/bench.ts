@@ -10,6 +10,7 @@ import { recalculationMeasure } from '../../src/workbench/grid/recalculationMeas
 import { demoSeason } from '../../src/workbook/season/demoSeason'
 import { launch } from '../browser/launch'
 import { serveDist } from '../browser/serveDist'
+import { argumentsOf, randomFrom, randomPurchase } from '../oracles/purchases'
 import { bundleText, dist, loadBundle } from '../bundle/loadBundle'
 
 function line(what: string, measured: string, promised = ''): void {
@@ -63,6 +64,24 @@ function calls(): void {
   line('CUTTINGS for ten million liners at 99.9999 %, beta-binomial', milliseconds(timed(() => run('CUTTINGS', 1e7, [[0.5]], 0.999999, 0.2))), 'under 50 ms')
   line('OVERSTICK for a million liners, binomial', milliseconds(timed(() => run('OVERSTICK', 1e6, [[0.85]], 0.1, 1.5, 0.05, null))), 'under 50 ms')
   line('OVERSTICK for ten million liners, beta-binomial', milliseconds(timed(() => run('OVERSTICK', 1e7, [[0.85]], 0.1, 1.5, 0.05, 0.05))), 'under 50 ms')
+}
+
+/** The purchases that tests/oracles/buyPlan.test.ts compares with a solver, and a season of a thousand periods. */
+function buying(): void {
+  const functions = loadBundle()
+  const run = (id: string, ...args: readonly unknown[]) => functions.get(id)!(...args.map((argument) => (Array.isArray(argument) ? inColumn(argument) : argument)))
+  const random = randomFrom(1958)
+  const times = Array.from({ length: 1000 }, () => argumentsOf(randomPurchase(random))).map((args) => timed(() => {
+    try {
+      run('BUYPLAN', ...args)
+    } catch {
+      // Some of these needs are beyond what is available, which a cell shows as an error value.
+    }
+  }))
+  line('BUYPLAN, median of 1,000 purchases', milliseconds(median(times)), 'under 1 ms')
+  line('BUYPLAN, the slowest of them', milliseconds(Math.max(...times)), 'under 500 ms')
+  const needs = Array.from({ length: 1000 }, () => random(1000) / 10)
+  line('STOCKPLAN over 1,000 periods', milliseconds(timed(() => run('STOCKPLAN', needs, 40, 0.01, needs.map(() => 2 + random(50) / 100), 100))))
 }
 
 function inColumn(cells: readonly unknown[]): readonly (readonly unknown[])[] {
@@ -125,5 +144,6 @@ async function workbench(): Promise<void> {
 
 sizes()
 calls()
+buying()
 await season()
 await workbench()
