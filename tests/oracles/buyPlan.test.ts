@@ -3,7 +3,7 @@ import loadHighs, { type Highs } from 'highs'
 import { expect, test } from 'vitest'
 import { cheapestOrders, litresToBeHad, type Order, type Purchase } from '../../src/core/method/cheapestOrder'
 import { refusal, table } from '../golden/golden'
-import { argumentsOf, bagsIn, costOf, litresOf, randomFrom, randomPurchase, smallPurchase } from './purchases'
+import { argumentsOf, bagsIn, costOf, litresOf, randomFrom, randomPurchase, smallPurchase, tiedPurchase } from './purchases'
 
 /** The purchase as a linear program in whole numbers: lots below the break, lots from the break on, and which suppliers are used. */
 function modelOf({ need, packs, deliveries }: Purchase): string {
@@ -111,6 +111,16 @@ test('of 2,000 small purchases it is the first of all orders by the rule for tie
     expect(all.length > 0).toBe(litresToBeHad(purchase.packs) >= purchase.need)
   }
   expect(ties, 'purchases with a tie').toBeGreaterThan(200)
+})
+
+test('of 1,000 purchases in which many orders tie it is the first by the rule, and the runner-up is the second', () => {
+  const random = randomFrom(21)
+  for (let instance = 0; instance < 1000; instance++) {
+    const purchase = tiedPurchase(random)
+    const all = everyOrder(purchase)
+    expect(cheapestOrders(purchase, 1), JSON.stringify(purchase)).toEqual(all.slice(0, 1))
+    expect(cheapestOrders(purchase, 2), JSON.stringify(purchase)).toEqual(all.slice(0, 2))
+  }
 })
 
 const common = { available: Infinity, multiple: 1, supplier: 0 }

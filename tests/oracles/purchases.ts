@@ -48,6 +48,15 @@ export function smallPurchase(random: (limit: number) => number): Purchase {
   return { need: 1 + random(20), packs, deliveries }
 }
 
+/** Four or five packs of which many orders cost, hold and count the same, so that partial orders are beaten by ties. */
+export function tiedPurchase(random: (limit: number) => number): Purchase {
+  const packs = Array.from({ length: 4 + random(2) }, (): Pack => {
+    const litres = 1 + random(4)
+    return { litres, price: 10 * litres + (random(4) === 0 ? 1 : 0), available: 2 + random(3), multiple: 1, supplier: 0 }
+  })
+  return { need: 5 + random(15), packs, deliveries: [0] }
+}
+
 export function costOf({ packs, deliveries }: Purchase, bags: readonly number[]): number {
   const goods = bags.reduce((sum, count, row) => {
     const { price, priceBreak } = packs[row]!
