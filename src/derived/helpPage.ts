@@ -69,7 +69,7 @@ function workingSection(working: Working): string {
 function plainSection(definition: Definition, example: Example | undefined): string {
   const plain = plainFormula(definition, example?.given.map(argumentText) ?? [])
   if ('formula' in plain) return `<p>The first example in plain Excel:</p>\n<p>${code(plain.formula)}</p>`
-  const check = plain.check === undefined ? '' : `<p>A formula that checks the answer: ${code(`=${plain.check}`)}</p>`
+  const check = plain.check === undefined ? '' : `<p>A formula that checks the answer: ${code(plain.check)}</p>`
   return `<p>${escaped(plain.reason)}</p>\n${check}`
 }
 

@@ -10,6 +10,7 @@ import { Decimal } from '../core/quantity/decimal'
 
 export type PlainCall =
   | { readonly formula: string }
+  /** The check is a formula too. It calls the answer by the name of the result. */
   | { readonly reason: string; readonly check?: string }
 
 /**
@@ -31,7 +32,10 @@ export function plainFormula(definition: Definition, argumentTexts: readonly str
     }
     return { formula: `=${writeFormula(last!)}` }
   }
-  return 'formula' in body.plain ? { formula: `=${writeFormula(substitute(parseFormula(body.plain.formula), replacements))}` } : body.plain
+  const overArguments = (formula: string) => `=${writeFormula(substitute(parseFormula(formula), replacements))}`
+  if ('formula' in body.plain) return { formula: overArguments(body.plain.formula) }
+  const { reason, check } = body.plain
+  return check === undefined ? { reason } : { reason, check: overArguments(check) }
 }
 
 function argumentFor(parameter: Parameter, text: string, earlier: ReadonlyMap<string, AstExpression>): AstExpression | undefined {

@@ -74,7 +74,7 @@ function PlainPart({ formula, definitions }: { readonly formula: string; readonl
   return plain.without.map(({ id, reason, check }) => (
     <div key={id}>
       <p className={styles.line}>{id}: {reason}{check === undefined ? '' : ' This formula checks the answer:'}</p>
-      {check !== undefined && <code className={styles.formula}>={check}</code>}
+      {check !== undefined && <code className={styles.formula}>{check}</code>}
     </div>
   ))
 }

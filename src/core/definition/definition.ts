@@ -77,7 +77,10 @@ export type MethodResult =
 type WithoutKind<T> = T extends unknown ? Omit<T, 'kind'> : never
 export type RefusalWithoutKind = WithoutKind<Refusal>
 
-/** The call as plain Excel over the parameter names, or why there is none and a formula that checks the answer. */
+/**
+ * The call as plain Excel over the parameter names, or why there is none, and where there can be one a formula over
+ * these names and that of the result which is TRUE of a right answer.
+ */
 export type PlainFormula =
   | { readonly formula: string }
   | { readonly reason: string; readonly check?: string }

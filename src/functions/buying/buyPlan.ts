@@ -118,8 +118,9 @@ export const buyPlan = defineByMethod({
     }
   },
   plain: {
-    reason: 'Excel has no formula that weighs every order of whole bags. With the bags of the plan beside the packs, in the same order and 0 for those that are not bought, this says whether they cover the need.',
-    check: 'SUMPRODUCT(bags,packLitres)>=neededL',
+    reason: 'Excel has no formula that weighs every order of whole bags. The check is for packs of different names and a plan that buys some: whether the bags cover the need, and the costs of the rows make the total.',
+    check: 'LET(boughtEach, DROP(DROP(plan, 1), -1), bagsEach, INDEX(boughtEach, 0, 2), litresEach, XLOOKUP(INDEX(boughtEach, 0, 1), packNames, packLitres), totalCost, INDEX(plan, ROWS(plan), 4), '
+      + 'AND(SUM(bagsEach * litresEach) * (1 + 10 ^ -12) >= neededL, ABS(SUM(INDEX(boughtEach, 0, 4)) - totalCost) <= totalCost / 10 ^ 12))',
   },
   examples: [
     { text: '195 L at 49.50 a bag, and 48.00 from 200 on: five more bags cost less', given: [195, ['Loose fill'], [1], [49.5], [200], [48]], gives: [['Loose fill', 200, 200, 9600, 5], ['total', 200, 200, 9600, 5]], source: 'definition' },

@@ -56,8 +56,9 @@ export const quote = defineByMethod({
   plain: {
     // MIN(IF(…)) takes the least of the larger quantities. MAX stands for those that are not: it is never less than
     // the least, and makes the zone of the largest quantity end before it begins. INT leaves whole quantities as they
-    // are: the workbench's grid compares what TOCOL took straight from cells with the wrong numbers.
-    formula: 'LET(sizeEach, INT(TOCOL(quantities, 1)), floorEach, costPerLiner + setupCost / sizeEach, exactEach, floorEach / (1 - TOCOL(margins, 1)), '
+    // are: the workbench's grid compares what TOCOL took straight from cells with the wrong numbers. The floor price is
+    // told for the whole quantity and divided, so that it is a column where no setup is given, too.
+    formula: 'LET(sizeEach, INT(TOCOL(quantities, 1)), floorEach, (costPerLiner * sizeEach + setupCost) / sizeEach, exactEach, floorEach / (1 - TOCOL(margins, 1)), '
       + 'priceEach, IF(0 < priceStep, IF(exactEach < priceStep, priceStep, ROUNDUP(exactEach / priceStep, 0) * priceStep), exactEach), '
       + 'totalEach, sizeEach * priceEach, '
       + 'warningEach, MAP(sizeEach, priceEach, LAMBDA(size, price, LET('

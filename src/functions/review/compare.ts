@@ -78,8 +78,9 @@ export const compare = defineByMethod({
   plain: {
     // All ways lie side by side in a row, and the rounds that are tried run downwards, so that MMULT counts those too dear.
     // The grid's engine compares only a range that was computed, so later rounds are counted and compared with 0.
-    formula: 'LET(firstEach, TOROW(firstCosts), laterRounds, TOROW(rounds) - 1, roundsEach, laterRounds + 1, cuttingsEach, TOROW(cuttingsPerRound), '
-      + 'yieldEach, TOROW(yields), otherEach, TOROW(otherCostsPerCutting), endEach, TOROW(endValues), upkeepEach, TOROW(washCosts) + TOROW(topUpShares) * firstEach, '
+    // A blank row between the ways is taken along as the dearest way, and left out at the end.
+    formula: 'LET(isWay, TOROW(rounds) - 1 >= 0, firstEach, TOROW(firstCosts), laterRounds, IF(isWay, TOROW(rounds) - 1, 1), roundsEach, laterRounds + 1, '
+      + 'cuttingsEach, IF(isWay, TOROW(cuttingsPerRound), 1), yieldEach, IF(isWay, TOROW(yields), 1), otherEach, TOROW(otherCostsPerCutting), endEach, TOROW(endValues), upkeepEach, TOROW(washCosts) + TOROW(topUpShares) * firstEach, '
       + 'keptEach, (1 - TOROW(lossShares)) / (1 + yearlyInterest) ^ (1 / roundsPerYear), '
       + 'allKept, (1 - keptEach) * 10 ^ 15 < 1, lostEach, IF(allKept, 1, 1 - keptEach), '
       + 'usesEach, IF(allKept, roundsEach, (1 - keptEach ^ roundsEach) / lostEach), '
@@ -94,7 +95,7 @@ export const compare = defineByMethod({
       + 'says, IF(laterRounds = 0, "single use", IF(SUM(IF(laterRounds = 0, 1, 0)) = 0, "no single use to beat", IF(beatsFrom > roundsEach, "not in " & roundsEach & " rounds", beatsFrom))), '
       + 'ways, TRANSPOSE(VSTACK(TOROW(names), levelEach, perCutting, perLiner, firstEach + otherEach * cuttingsEach, says)), '
       + 'VSTACK(HSTACK("name", "level cost per round", "per cutting", "per saleable liner", "cash before the first sale", "rounds until it beats single use"), '
-      + 'SORTBY(ways, TRANSPOSE(perLiner))))',
+      + 'TAKE(SORTBY(ways, TRANSPOSE(IF(isWay, perLiner, MAX(perLiner) + 1))), SUM(IF(isWay, 1, 0)))))',
   },
   examples: [
     {

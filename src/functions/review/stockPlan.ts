@@ -63,8 +63,11 @@ export const stockPlan = defineByMethod({
     }
   },
   plain: {
-    reason: 'Excel has no formula that weighs every timing of the orders. With the orders and stocks of the plan in two columns, this gives its cost, and no other timing gives less.',
-    check: 'SUMPRODUCT((order>0)*orderCosts+order*unitPrices+stockAtEnd*holdingCostPerUnitPeriod)',
+    reason: 'Excel has no formula that weighs every timing of the orders. The check is whether the orders of the plan cover the needs of every period at the cost that the plan says; no other timing costs less.',
+    check: 'LET(periodEach, DROP(DROP(plan, 1), -1), orderEach, INDEX(periodEach, 0, 2), stockEach, INDEX(periodEach, 0, 3), totalCost, INDEX(plan, ROWS(plan), 4), '
+      + 'lastStock, INDEX(stockEach, ROWS(stockEach)), moved, onHand + SUM(orderEach) - SUM(needsPerPeriod), '
+      + 'paid, SUM((orderEach > 0) * TOCOL(orderCosts, 1) + orderEach * TOCOL(unitPrices, 1) + stockEach * holdingCostPerUnitPeriod), '
+      + 'AND(MIN(stockEach) >= 0, ABS(moved - lastStock) <= SUM(needsPerPeriod) / 10 ^ 12, ABS(paid - totalCost) <= totalCost / 10 ^ 12))',
   },
   examples: [
     {

@@ -52,7 +52,7 @@ export function swingsOver(functions: readonly Definition[]): Definition {
     },
     plain: {
       reason: 'Excel has no formula that computes a function by its name. Each end is one call of that function, with one argument at its low or high and the others at their likely values; its own plain formula checks it.',
-      check: 'ABS(atHigh-atLow)=swing',
+      check: 'LET(rowsBelow, DROP(swings, 1), MAX(ABS(ABS(INDEX(rowsBelow, 0, 6) - INDEX(rowsBelow, 0, 4)) - INDEX(rowsBelow, 0, 7))) * 10 ^ 12 <= MAX(INDEX(rowsBelow, 0, 7)))',
     },
     examples: [
       {

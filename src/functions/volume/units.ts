@@ -12,7 +12,7 @@ export const units = defineByMethod({
     fromUnit: text({ text: 'the unit it is in' }),
     toUnit: text({ text: 'the unit it is wanted in' }),
   },
-  result: { name: 'quantity', text: 'the converted number', unit: 'in toUnit' },
+  result: { name: 'converted', text: 'the converted number', unit: 'in toUnit' },
   method: ({ quantity, fromUnit, toUnit }) => {
     const from = readUnit(fromUnit)
     if (isProblem(from)) return { problem: { ...from, parameter: 'fromUnit' } }
@@ -31,8 +31,8 @@ export const units = defineByMethod({
     }
   },
   plain: {
-    reason: "Excel's own CONVERT knows other spellings of the units, and no mass per volume.",
-    check: 'CONVERT(quantity,"ft^3","l"), for cubic feet and litres',
+    reason: "Excel's own CONVERT knows other spellings of the units, and no mass per volume. The check is for units that both spell alike, such as ft3, L, m, in, kg.",
+    check: 'ABS(CONVERT(quantity, fromUnit, toUnit) - converted) <= ABS(converted) / 10 ^ 9',
   },
   examples: [
     { text: 'Cubic feet to litres', given: [1, 'ft3', 'L'], gives: 28.316846592, source: 'nist-sp-811' },
