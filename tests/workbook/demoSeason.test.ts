@@ -434,7 +434,7 @@ describe('the demo season as it calculates', () => {
     const thinTray = levelCost({ ...tray, first: price('Thin tray, single use'), endValue: -price('Thin tray, disposal'), later: 0, lost: 0 }, 1)
     expect(at('Season', 'Washed tray instead of a thin tray', 'B')).toBe(firstRound(tray.rounds, (rounds) => levelCost(tray, rounds) <= thinTray))
     const instead = (reusable: string, single: string) => firstRound(pieceOf(reusable).rounds, (rounds) => costPerLiner(reusable, rounds) <= costPerLiner(single)) ?? 'not in its life'
-    expect(shown('Season', 'Own mix in washed trays instead of premix')).toBe(instead('Peat, coir and perlite', 'Premix'))
+    expect(shown('Season', 'Own mix instead of premix')).toBe(instead('Peat, coir and perlite', 'Premix'))
     expect(shown('Season', 'Sand bed instead of rockwool')).toBe(instead('Sand bed', 'Rockwool'))
     expect(shown('Season', 'Water in vessels instead of rockwool')).toBe(instead('Water', 'Rockwool'))
   })
@@ -454,6 +454,13 @@ describe('the demo season as it calculates', () => {
       expect(relative(outlay!, round === 1 ? tray.first : tray.later * inUse!)).toBeLessThan(1e-9)
       expect(relative(level!, levelCost(tray, round!))).toBeLessThan(1e-9)
     }
+  })
+
+  it('names the species whose way of rooting is misspelt', async () => {
+    const misspelt = (cell: Cell | undefined) => (cell?.value === 'Vermiculite' && cell.look === 'input' ? { ...cell, value: 'Vermiculit' } : cell)
+    const sheets = book.sheets.map((sheet) => (sheet.name === 'Orders' ? { ...sheet, rows: sheet.rows.map((row) => row.map(misspelt)) } : sheet))
+    const orders = (await calculateBook({ ...book, sheets })).sheets.find(({ name }) => name === 'Orders')!
+    expect([...orders.cells.values()].map(({ value }) => value)).toContain('The way of rooting of Dahlia is not on Ways: type it as one of the six is written there.')
   })
 
   it('finds no rate left blank, no cutting, tray or difference uncounted, and every way of rooting known', () => {

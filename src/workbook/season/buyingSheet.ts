@@ -92,7 +92,7 @@ export function buyingSheet(): NamedSheet {
   })
   const name = naming('Buying')
   return {
-    sheet: { name: 'Buying', widths: [28, 17, 9, 14, 12, 11, 9, 12, 11, 11, 12, 13, 13, 12, 11], frozenRows: at.units, frozenColumns: 1, rows },
+    sheet: { name: 'Buying', widths: [29, 16, 9, 14, 12, 11, 9, 12, 11, 11, 12, 13, 13, 12, 11], frozenRows: at.units, frozenColumns: 1, rows },
     names: [
       name('MediaPacks', 'C', at.mediaTotal),
       name('MediaToBuy', 'E', at.mediaTotal),

@@ -19,7 +19,7 @@ export function compareSheet(): NamedSheet {
     heading: () => headings('The answer', 'Figure', 'Unit', 'Where it comes from', '', ''),
     winner: (at) => line('Cheapest way', total(`=A${at.table + 1}`), '', 'First row of the table below'),
     from: (at) => line('It beats single use from', result(`=F${at.table + 1}`, formats.count), 'rounds on', 'Against the cheapest way that serves one round'),
-    ahead: (at) => line('Ahead of the next way by', result(`=D${at.table + 1 + 1}-D${at.table + 1}`, formats.each), 'EUR a liner', 'Second row less first row'),
+    ahead: (at) => line('Ahead of the next by', result(`=D${at.table + 1 + 1}-D${at.table + 1}`, formats.each), 'EUR a liner', 'Second row less first row'),
     next: (at) => line('The next way', result(`=A${at.table + 1 + 1}`), '', 'Second row of the table'),
     compared: () => line('Cuttings in a round', input(1000, formats.count), 'cuttings', 'Level cost and cash in the table are for so many cuttings in every way'),
     gapAbove: blank,
@@ -35,7 +35,7 @@ export function compareSheet(): NamedSheet {
   })
   const name = naming('Compare')
   return {
-    sheet: { name: 'Compare', widths: [22, 21, 13, 18, 24, 31], frozenRows: at.invented, frozenColumns: 0, rows },
+    sheet: { name: 'Compare', widths: [22, 21, 14, 18, 26, 32], frozenRows: at.invented, frozenColumns: 0, rows },
     names: [
       name('CheapestWay', 'B', at.winner),
       name('CheapestFromRound', 'B', at.from),

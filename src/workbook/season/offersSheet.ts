@@ -1,7 +1,7 @@
 import { bags } from '../../functions/buying/bags'
 import type { Cell } from '../book'
 import { cautionLines } from './cautionLines'
-import { formats, heading, headings, headOf, input, openInput, result, spilledTable, text, total, type NamedSheet, type Row } from './cells'
+import { formats, headings, headOf, input, openInput, result, spilledTable, text, total, type NamedSheet, type Row } from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
 
@@ -66,7 +66,7 @@ export function offersSheet(): NamedSheet {
     gapBelow: blank,
     cautions: cautionLines(bags),
     gapAbove: blank,
-    planHeading: () => [heading('The cheapest order')],
+    planHeading: () => headings('The cheapest order', 'packs', 'L loose', 'EUR', 'L loose'),
     plan: {
       height: mostPlanRows + 1,
       rows: (at) => {

@@ -68,7 +68,7 @@ export function pricesSheet(): NamedSheet {
   const name = naming('Prices')
   const last = at.media + priceList.length - 1
   return {
-    sheet: { name: 'Prices', widths: [33, 17, 14, 12, 12, 12, 12, 12, 15, 16, 12, 13, 9, 12, 16, 70], frozenRows: at.units, frozenColumns: 1, rows },
+    sheet: { name: 'Prices', widths: [34, 17, 14, 12, 12, 12, 12, 12, 15, 16, 12, 13, 9, 12, 16, 70], frozenRows: at.units, frozenColumns: 1, rows },
     names: [
       name('MediumName', 'A', at.media, last),
       name('SoldAs', 'B', at.media, last),

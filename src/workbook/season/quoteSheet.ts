@@ -85,7 +85,7 @@ export function quoteSheet(): NamedSheet {
     marginNote: () => [text('What is paid once is spread over the order. One just below a break can cost more than the break itself: offer the break instead.')],
     cautions: cautionLines(mediumCost),
     gapLast: blank,
-    quoteHeading: () => [heading('The quote')],
+    quoteHeading: () => headings('The quote: liners', 'EUR a liner', 'EUR', 'of the price', 'of the cost', 'EUR a liner', '', '', ''),
     quote: {
       height: breaks.length + 1,
       rows: (at) => spilledTable(
@@ -97,7 +97,7 @@ export function quoteSheet(): NamedSheet {
   })
   const name = naming('Quote')
   return {
-    sheet: { name: 'Quote', widths: [28, 14, 16, 14, 14, 14, 14, 14, 14], frozenRows: at.invented, frozenColumns: 0, rows },
+    sheet: { name: 'Quote', widths: [28, 13, 13, 13, 13, 13, 13, 13, 13], frozenRows: at.invented, frozenColumns: 0, rows },
     names: [
       name('FloorPrice', 'B', at.cost),
       name('CostAfterRooting', 'B', at.laterCost),

@@ -87,7 +87,7 @@ export function reuseSheet(): NamedSheet {
   })
   const name = naming('Reuse')
   return {
-    sheet: { name: 'Reuse', widths: [34, 20, 15, 20, 20, 23, 96], frozenRows: at.invented, frozenColumns: 1, rows },
+    sheet: { name: 'Reuse', widths: [34, 20, 14, 19, 22, 25, 96], frozenRows: at.invented, frozenColumns: 1, rows },
     names: [
       name('TrayPrice', 'C', at.first),
       name('TrayRounds', 'C', at.rounds),

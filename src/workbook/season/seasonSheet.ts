@@ -41,7 +41,7 @@ export function seasonSheet(): NamedSheet {
     gapBetween: blank,
     reuseHeading: () => headings('Reuse pays', 'Figure', 'Unit', 'Where it comes from'),
     tray: () => line('Washed tray instead of a thin tray', result('=TrayBreakEven', formats.count), 'from this round on', 'Reuse: first use not washed, breakage and interest counted'),
-    ownMix: () => line('Own mix in washed trays instead of premix', result('=OwnMixBreakEven', formats.count), 'from this round on', 'Reuse: for each saleable liner, all costs of rooting counted'),
+    ownMix: () => line('Own mix instead of premix', result('=OwnMixBreakEven', formats.count), 'from this round on', 'Reuse: in washed trays, all costs of rooting counted'),
     bed: () => line('Sand bed instead of rockwool', result('=BedBreakEven', formats.count), 'from this round on', 'Reuse: the same'),
     vessel: () => line('Water in vessels instead of rockwool', result('=VesselBreakEven', formats.count), 'from this round on', 'Reuse: the same. Easy plants only'),
     gapLower: blank,
@@ -79,7 +79,7 @@ export function seasonSheet(): NamedSheet {
   })
   const name = naming('Season')
   return {
-    sheet: { name: 'Season', widths: [39, 20, 20, 88], frozenRows: at.invented, frozenColumns: 0, rows },
+    sheet: { name: 'Season', widths: [37, 20, 20, 88], frozenRows: at.invented, frozenColumns: 0, rows },
     names: [
       name('YearlyInterest', 'B', at.interest),
       name('RoundsPerYear', 'B', at.roundsPerYear),

@@ -1,7 +1,7 @@
 import { bags } from '../../functions/buying/bags'
 import type { Cell } from '../book'
 import { cautionLines } from './cautionLines'
-import { formats, heading, headings, headOf, input, result, spilledTable, text, type NamedSheet, type Row } from './cells'
+import { formats, headings, headOf, input, result, spilledTable, text, type NamedSheet, type Row } from './cells'
 import { blank, layOut, type RowNumbers } from './layOut'
 import { sixWays } from './sixWays'
 
@@ -50,7 +50,7 @@ export function timingSheet(): NamedSheet {
     gapAbove: blank,
     cautions: cautionLines(bags),
     gapBelow: blank,
-    planHeading: () => [heading('The cheapest timing')],
+    planHeading: () => headings('The cheapest timing', 'packs', 'packs', 'EUR'),
     plan: {
       height: unitPrices.length + 1 + 1,
       rows: (at) => spilledTable(

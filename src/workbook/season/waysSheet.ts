@@ -100,7 +100,7 @@ export function waysSheet(): NamedSheet {
       sand: result(`=F${at.units}*F${at.bedLitres}`, formats.count),
     }, 'Loose litres, not those a bale declares. Settling and spilling divide. Water: first filling and changes'),
 
-    bought: () => section('One vessel, tray, bed or sheet'),
+    bought: () => section('A vessel, tray, bed, sheet'),
     first: (at) => line('Bought for', 'EUR', {
       water: result('=VesselPrice', formats.price),
       ...each({ peat: true, vermiculite: true }, () => result('=TrayPrice', formats.price)),
@@ -141,12 +141,12 @@ export function waysSheet(): NamedSheet {
     washedPerHour: () => line('Roots washed in an hour', 'plants an hour', inputs({ sand: 1800 }, formats.count), 'Only what rooted is washed; trays and blocks are potted on with their medium'),
     weeks: () => line('On the bench until rooted', 'weeks', inputs({ water: 3, peat: 5, vermiculite: 5, sand: 7, premix: 5, rockwool: 4 }, formats.measure), 'Invented'),
     density: (at) => line('Cuttings on the ground', 'per m2', inAll((c) => result(`=${c}${at.used}/${c}${at.ground}`, formats.count)), 'Places used over the ground that one takes'),
-    groundRate: (at) => line('Rate for the ground', 'EUR a m2 and week', {
+    groundRate: (at) => line('Rate for the ground', 'EUR a m2, week', {
       ...each({ water: true, peat: true, vermiculite: true, premix: true, rockwool: true }, () => result('=BenchRate', formats.price)),
       sand: result(`=IF(F${at.load}>F${at.limitMetric},FloorRate,BenchRate)`, formats.price),
     }, 'From Season, with heat and the overheads of the house. A bed that is too heavy for a bench pays the rate of the floor'),
 
-    perCutting: () => section('For each cutting stuck, in every round'),
+    perCutting: () => section('A cutting, every round'),
     perLitre: (at) => line('Price of a litre', 'EUR a loose L', {
       water: result('=WaterPricePerM3/STICK.UNITS(1,"m3","L")', formats.each),
       peat: result('=(1-CoirShare)*PeatBlendCost+CoirShare*CoirBlendCost', formats.each),
@@ -171,7 +171,7 @@ export function waysSheet(): NamedSheet {
     washing: (at) => line('Labour: washing the roots', 'EUR a cutting', { sand: result(`=F${at.strike}*STICK.LABOURCOST(F${at.washedPerHour},Wage,OnCosts)`, formats.each) }, 'Of those that rooted, before potting on'),
     bench: (at) => line('Bench or floor', 'EUR a cutting', inAll((c) => result(`=STICK.BENCHCOST(${c}${at.weeks},${c}${at.density},${c}${at.groundRate},BenchUse)`, formats.each)), 'Weeks x rate over the cuttings; the paths are paid for too'),
     other: (at) => line('All of that', 'EUR a cutting', inAll((c) => total(`=SUM(${c}${at.medium}:${c}${at.bench})`, formats.each)), 'Sum of the lines from the medium on'),
-    piece: (at) => line('Share of vessel, tray, bed or sheet', 'EUR a cutting', inAll((c) => result(`=STICK.REUSECOST(${c}${at.first},${c}${at.rounds},${c}${at.wash},${c}${at.topUp},${c}${at.lost},${c}${at.endValue},YearlyInterest,RoundsPerYear)/${c}${at.used}`, formats.each)), 'Level cost over its rounds, with interest, over the places used'),
+    piece: (at) => line('Share of the piece', 'EUR a cutting', inAll((c) => result(`=STICK.REUSECOST(${c}${at.first},${c}${at.rounds},${c}${at.wash},${c}${at.topUp},${c}${at.lost},${c}${at.endValue},YearlyInterest,RoundsPerYear)/${c}${at.used}`, formats.each)), 'Vessel, tray, bed or sheet: level cost over its rounds, with interest, over the places used'),
     cost: (at) => line('Rooting cost', 'EUR a cutting', inAll((c) => total(rootingCost(c, '1', at), formats.each)), 'The two lines above'),
 
     perLiner: () => section('For each saleable liner'),
@@ -187,7 +187,7 @@ export function waysSheet(): NamedSheet {
       rockwool: result(`=STICK.PERLINER(H${at.first}/H${at.used},H${at.strike}:H${at.gradeOut})`, formats.each),
     }, 'Sand: filling, steaming and topping up over all its rounds, without interest'),
 
-    compared: () => section('For as many cuttings in every way'),
+    compared: () => section('For as many cuttings'),
     comparedCuttings: () => line('Cuttings in a round', 'cuttings', inAll(() => result('=CuttingsCompared', formats.count)), 'From Compare, which reads these lines: one piece of each way holds a different number'),
     comparedFirst: (at) => line('Pieces bought for', 'EUR', forCompared(at.first, at), 'The price of one, for so many cuttings'),
     comparedWash: (at) => line('Pieces washed or steamed for', 'EUR a later round', forCompared(at.wash, at)),
@@ -220,7 +220,7 @@ export function waysSheet(): NamedSheet {
   const across = namingAcross('Ways', sixWays.water.column, sixWays.rockwool.column)
   const inSand = (name: string, row: number) => naming('Ways')(name, sixWays.sand.column, row)
   return {
-    sheet: { name: 'Ways', widths: [31, 18, 15, 20, 13, 13, 12, 11, 100], frozenRows: at.ways, frozenColumns: 1, rows },
+    sheet: { name: 'Ways', widths: [30, 18, 15, 22, 13, 13, 12, 11, 100], frozenRows: at.ways, frozenColumns: 1, rows },
     names: [
       across('WayName', at.ways),
       across('WayKeptIn', at.keptIn),
