@@ -1,0 +1,45 @@
+/** The result of a charted call with its arguments as they were read, or the sentence that its cell says instead. */
+import type { Definition } from '../../core/definition/definition'
+import { evaluate, type Answer } from '../../core/definition/evaluate'
+import type { Decimal } from '../../core/quantity/decimal'
+import { catalogue } from '../../functions/catalogue'
+import { sentence } from '../../wording/en'
+import type { ChartedId } from './chartedCells'
+
+export interface NoChart { readonly sentence: string }
+
+export interface Evaluated {
+  readonly definition: Definition
+  readonly result: Answer
+  readonly decimal: (parameter: string) => Decimal
+  readonly decimals: (parameter: string) => readonly Decimal[]
+  readonly text: (parameter: string) => string
+  readonly texts: (parameter: string) => readonly string[]
+}
+
+export function definitionOf(id: string): Definition {
+  const definition = catalogue.find((one) => one.id === id)
+  if (definition === undefined) throw new Error(`The catalogue holds no ${id}`)
+  return definition
+}
+
+export function evaluated(id: ChartedId, given: readonly unknown[]): Evaluated | NoChart {
+  const definition = definitionOf(id)
+  const evaluation = evaluate(definition, given)
+  if ('cellError' in evaluation) return { sentence: `One of its input cells shows ${evaluation.cellError.code}.` }
+  if ('problems' in evaluation) return { sentence: evaluation.problems.map((problem) => sentence(problem, definition)).join(' ') }
+  const { result, args } = evaluation
+  return {
+    definition,
+    result,
+    decimal: (parameter) => args[parameter] as Decimal,
+    decimals: (parameter) => args[parameter] as readonly Decimal[],
+    text: (parameter) => args[parameter] as string,
+    texts: (parameter) => args[parameter] as readonly string[],
+  }
+}
+
+/** The rows of a table below its headings. */
+export function rowsOf(result: Answer): readonly (readonly (number | string)[])[] {
+  return typeof result === 'number' ? [] : result.slice(1)
+}

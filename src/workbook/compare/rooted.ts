@@ -1,0 +1,57 @@
+/** One way of rooting, as COMPARE and ROOTINGCOST take it, and what a saleable liner costs in it. */
+import type { Decimal } from '../../core/quantity/decimal'
+import { one, zero } from '../../core/quantity/decimal'
+import { levelCosts, type Reuse } from '../../functions/reuse/levelCost'
+import type { Evaluated } from './evaluated'
+
+export interface Rooted extends Reuse {
+  readonly rounds: Decimal
+  readonly cuttings: Decimal
+  readonly yielded: Decimal
+  readonly other: Decimal
+}
+
+/** The ways in the order in which COMPARE was given them. */
+export function rootedOfCompare({ decimal, decimals }: Evaluated): readonly Rooted[] {
+  return decimals('firstCosts').map((firstCost, row) => {
+    const at = (parameter: string) => decimals(parameter)[row]!
+    return {
+      firstCost, rounds: at('rounds'), cuttings: at('cuttingsPerRound'), yielded: at('yields'), washCost: at('washCosts'), topUpShare: at('topUpShares'),
+      lossShare: at('lossShares'), other: at('otherCostsPerCutting'), endValue: at('endValues'), yearlyInterest: decimal('yearlyInterest'), roundsPerYear: decimal('roundsPerYear'),
+    }
+  })
+}
+
+export function rootedOfRootingCost({ decimal }: Evaluated): Rooted {
+  return {
+    firstCost: decimal('firstCost'), rounds: decimal('rounds'), cuttings: decimal('cuttingsPerRound'), yielded: decimal('yield'), washCost: decimal('washCost'), topUpShare: decimal('topUpShare'),
+    lossShare: decimal('lossShare'), other: decimal('otherCostPerCutting'), endValue: decimal('endValue'), yearlyInterest: decimal('yearlyInterest'), roundsPerYear: decimal('roundsPerYear'),
+  }
+}
+
+/** What a saleable liner costs when the way serves so many rounds. */
+export function perLinerOver(rooted: Rooted): (rounds: Decimal) => Decimal {
+  const { over } = levelCosts(rooted)
+  return (rounds) => over(rounds).div(rooted.cuttings).add(rooted.other).div(rooted.yielded)
+}
+
+/** In the order in which they are stacked. */
+export const costParts = [
+  { key: 'bought', name: 'Bought', text: 'vessel, tray, bed or medium, spread over its rounds: first cost less end value, with breakage and interest' },
+  { key: 'upkeep', name: 'Washing and topping up', text: 'before each later round, spread over all rounds' },
+  { key: 'other', name: 'All else per cutting', text: 'the cutting, labour, bench and what else is given per cutting' },
+  { key: 'losses', name: 'Losses', text: 'what the liners that are sold bear for the cuttings that were lost' },
+] as const
+export type CostPart = (typeof costParts)[number]['key']
+
+/**
+ * The cost of a saleable liner, taken apart. The level cost is a sum in which each kind of money stands once, so that
+ * what is bought and its upkeep can each be levelled alone, and add up to the whole.
+ */
+export function partsPerLiner(rooted: Rooted): Readonly<Record<CostPart, Decimal>> {
+  const { firstCost, washCost, topUpShare, rounds, cuttings, other, yielded } = rooted
+  const bought = levelCosts({ ...rooted, washCost: zero, topUpShare: zero }).over(rounds).div(cuttings)
+  const upkeep = levelCosts({ ...rooted, firstCost: zero, topUpShare: zero, endValue: zero, washCost: washCost.add(topUpShare.mul(firstCost)) }).over(rounds).div(cuttings)
+  const perCutting = bought.add(upkeep).add(other)
+  return { bought, upkeep, other, losses: perCutting.mul(one.div(yielded).sub(one)) }
+}

@@ -1,0 +1,212 @@
+import fc from 'fast-check'
+import { beforeAll, describe, expect, it } from 'vitest'
+import { catalogue } from '../../../src/functions/catalogue'
+import type { Book, Cell } from '../../../src/workbook/book'
+import { chartedCells, type ChartedCell, type ChartedId } from '../../../src/workbook/compare/chartedCells'
+import { oddsOf } from '../../../src/workbook/compare/odds'
+import { costParts } from '../../../src/workbook/compare/rooted'
+import { roundsOf } from '../../../src/workbook/compare/rounds'
+import { swingsOf } from '../../../src/workbook/compare/swings'
+import { rootingCostRuns, waysOfCompare, waysOfRootingCosts, type WayCost } from '../../../src/workbook/compare/ways'
+import type { OpenBook } from '../../../src/workbook/openBook'
+import { demoSeason } from '../../../src/workbook/season/demoSeason'
+import { openBook } from '../openBookOf'
+
+function cellWith(id: ChartedId, args: readonly unknown[], address = 'A1'): ChartedCell {
+  return { sheet: 'Sheet', address, row: 0, column: 0, id, args, alone: true }
+}
+
+function exampleOf(id: ChartedId, index = 0): ChartedCell {
+  const { given } = catalogue.find((definition) => definition.id === id)!.examples[index]!
+  return cellWith(id, given.map((value) => (Array.isArray(value) ? value.map((cell) => [cell]) : value)))
+}
+
+function drawn<T extends object>(data: T | { readonly sentence: string }): T {
+  if ('sentence' in data) throw new Error(data.sentence)
+  return data as T
+}
+
+function sumOf({ parts }: WayCost): number {
+  return costParts.reduce((sum, { key }) => sum + parts[key], 0)
+}
+
+let demo: OpenBook
+let cells: readonly ChartedCell[]
+
+const timeToCalculate = 60_000
+
+beforeAll(async () => {
+  demo = await openBook(demoSeason())
+  cells = chartedCells(demo).cells
+}, timeToCalculate)
+
+function cellsOf(id: ChartedId): readonly ChartedCell[] {
+  return cells.filter((cell) => cell.id === id)
+}
+
+/** The number of the demo that stands so many rows below and columns beside a cell. */
+function shownAt({ sheet, row, column }: ChartedCell, below: number, beside: number): unknown {
+  const values = demo.sheets.find(({ name }) => name === sheet)!.cells.values()
+  return [...values].find((cell) => cell.row === row + below && cell.column === column + beside)?.value
+}
+
+describe('the cells of a workbook that can be drawn', () => {
+  it('are found in the demo for every kind of chart, each with its place', () => {
+    expect(cellsOf('COMPARE').map(({ sheet }) => sheet)).toEqual(['Compare'])
+    for (const id of ['ROOTINGCOST', 'BREAKEVEN', 'REUSELEDGER', 'SWINGS', 'ODDS'] as const) expect(cellsOf(id).length, id).toBeGreaterThan(0)
+  })
+
+  it('are found inside a larger formula, which is then known not to be the call alone', () => {
+    expect(cellsOf('BREAKEVEN').every(({ alone }) => !alone)).toBe(true)
+    expect(cellsOf('COMPARE').every(({ alone }) => alone)).toBe(true)
+  })
+
+  it('are said to be incomplete only where a charted function has not been seen calculated', () => {
+    const unseen = (formula: string): OpenBook => ({ names: [], sheets: [{ name: 'Sheet', cells: new Map([['A1', { row: 0, column: 0, formula, value: 1, calls: undefined }]]) }] })
+    expect(chartedCells(unseen('=1+stick.breakeven(B1,B2)')).someUnseen).toBe(true)
+    expect(chartedCells(unseen('=STICK.BAGS(B1,B2)')).someUnseen).toBe(false)
+    expect(chartedCells(demo).someUnseen).toBe(false)
+  })
+})
+
+describe('ways of rooting in parts', () => {
+  it('show the names and figures that the cells of the demo show, in their order', () => {
+    const [cell] = cellsOf('COMPARE')
+    const ways = drawn(waysOfCompare(cell!))
+    expect(ways).toHaveLength(6)
+    ways.forEach((way, index) => {
+      expect(way.name).toBe(shownAt(cell!, index + 1, 0))
+      expect(way.perLiner).toBe(shownAt(cell!, index + 1, 3))
+      expect(sumOf(way)).toBeCloseTo(way.perLiner, 14)
+    })
+  })
+
+  it('take the plug and tray of the example apart as one can by hand', () => {
+    const [tray, plug] = drawn(waysOfCompare(exampleOf('COMPARE')))
+    // The tray: 15 over 6 rounds of 50; five washings of 1.50 over the same; 0.0285; and 0.1035 (1/0.75 - 1).
+    expect(tray).toEqual({ name: 'Tray', perLiner: 0.138, parts: { bought: 0.05, upkeep: 0.025, other: 0.0285, losses: 0.0345 } })
+    expect(plug).toEqual({ name: 'Plug', perLiner: 0.15, parts: { bought: 0.08, upkeep: 0, other: 0.04, losses: 0.03 } })
+  })
+
+  it('keep two ways of the same name apart', () => {
+    const ways = drawn(waysOfCompare(cellWith('COMPARE', [[['Tray'], ['Tray']], [[20], [10]], [[1], [1]], [[100], [100]], [[1], [0.5]]])))
+    expect(ways.map(({ parts }) => parts.losses)).toEqual([0, 0.1])
+    expect(drawn(waysOfCompare(cellWith('COMPARE', [[['Tray'], ['Tray']], [[30], [10]], [[1], [1]], [[100], [100]], [[1], [0.5]]]))).map(({ parts }) => parts.losses)).toEqual([0.1, 0])
+  })
+
+  it('add up to the figure of ROOTINGCOST, whatever the way', () => {
+    const share = (most: number) => fc.integer({ min: 0, max: most * 1000 }).map((thousandths) => thousandths / 1000)
+    const way = fc.tuple(
+      fc.integer({ min: 0, max: 100_000 }).map((cents) => cents / 100), fc.integer({ min: 1, max: 80 }), fc.integer({ min: 1, max: 5000 }), share(1).map((value) => Math.max(value, 0.01)),
+      share(5), share(1), share(0.9), share(2), fc.integer({ min: -500, max: 500 }), share(1), fc.integer({ min: 1, max: 12 }),
+    )
+    fc.assert(fc.property(way, (args) => {
+      const [cost] = drawn(waysOfRootingCosts([cellWith('ROOTINGCOST', args)], { sheets: [], names: [] }))
+      const size = costParts.reduce((sum, { key }) => sum + Math.abs(cost!.parts[key]), 0)
+      expect(Math.abs(sumOf(cost!) - cost!.perLiner)).toBeLessThanOrEqual(1e-14 * Math.max(1, size))
+    }), { numRuns: 200 })
+  })
+
+  it('take cells of ROOTINGCOST that lie side by side as one comparison, with the names above them', () => {
+    const runs = rootingCostRuns(cells)
+    expect(runs.map((run) => run.length)).toEqual([6, 6])
+    const ways = drawn(waysOfRootingCosts(runs[1]!, demo))
+    expect(new Set(ways.map(({ name }) => name))).toEqual(new Set(drawn(waysOfCompare(cellsOf('COMPARE')[0]!)).map(({ name }) => name)))
+    ways.forEach((way, index) => expect(way.perLiner).toBe(shownAt(runs[1]![index]!, 0, 0)))
+  })
+
+  it('take cells below one another so too, with the names beside them', async () => {
+    const way = (name: string, yielded: number): Cell[] => [{ value: name }, { value: yielded }, { formula: `=STICK.ROOTINGCOST(40,1,1000,${yielded})` }]
+    const book: Book = { names: [], sheets: [{ name: 'Mine', widths: [], frozenRows: 0, frozenColumns: 0, rows: [way('Plug', 0.8), way('Block', 0.5)] }] }
+    const opened = await openBook(book)
+    const runs = rootingCostRuns(chartedCells(opened).cells)
+    expect(runs.map((run) => run.map(({ address }) => address))).toEqual([['C1', 'C2']])
+    expect(drawn(waysOfRootingCosts(runs[0]!, opened)).map(({ name, perLiner }) => [name, perLiner])).toEqual([['Plug', 0.05], ['Block', 0.08]])
+  }, timeToCalculate)
+
+  it('say the sentence of the cell where it has no figure', () => {
+    expect(waysOfCompare(cellWith('COMPARE', [[['Tray']], [[1]], [[0]], [[1]], [[1]]]))).toHaveProperty('sentence')
+    expect(waysOfCompare(cellWith('COMPARE', [{ kind: 'cellError', code: '#DIV/0!' }]))).toEqual({ sentence: 'One of its input cells shows #DIV/0!.' })
+  })
+})
+
+describe('the cost with every further round', () => {
+  it('ends at the figures of the cells of COMPARE and marks their break-even rounds', () => {
+    const [cell] = cellsOf('COMPARE')
+    const { lines, singleUse } = drawn(roundsOf(cell!))
+    const rows = [1, 2, 3, 4, 5, 6].map((row) => [0, 3, 5].map((column) => shownAt(cell!, row, column)))
+    const reused = rows.filter(([, , beats]) => beats !== 'single use')
+    expect(lines.map(({ name, points, breakEven, never }) => [name, points.at(-1)!.cost, breakEven?.round ?? never])).toEqual(reused)
+    expect([singleUse?.name, singleUse?.cost]).toEqual(rows.find(([, , beats]) => beats === 'single use')!.slice(0, 2))
+  })
+
+  it('reaches single use at the marked round and is dearer in the round before', () => {
+    const { lines: [tray], singleUse } = drawn(roundsOf(exampleOf('COMPARE')))
+    expect(tray!.breakEven).toEqual({ round: 5, cost: 0.15 })
+    expect(singleUse).toEqual({ name: 'Plug', cost: 0.15 })
+    expect(tray!.points[3]!.cost).toBeGreaterThan(0.15)
+    expect(tray!.points.map(({ round }) => round)).toEqual([1, 2, 3, 4, 5, 6])
+  })
+
+  it('of BREAKEVEN crosses at the round of the cell', () => {
+    for (const index of [0, 1, 2]) {
+      const { gives } = catalogue.find(({ id }) => id === 'BREAKEVEN')!.examples[index]!
+      const { lines: [line], singleUse } = drawn(roundsOf(exampleOf('BREAKEVEN', index)))
+      expect(line!.breakEven!.round).toBe(gives)
+      const before = line!.points.find(({ round }) => round === (gives as number) - 1)!
+      expect(before.cost).toBeGreaterThan(singleUse!.cost)
+      expect(line!.breakEven!.cost).toBeLessThanOrEqual(singleUse!.cost * (1 + 1e-12))
+    }
+  })
+
+  it('says why there is no such round', () => {
+    expect(roundsOf(cellWith('BREAKEVEN', [0.1, 2.4, 0.12]))).toHaveProperty('sentence')
+    const { lines } = drawn(roundsOf(exampleOf('COMPARE', 1)))
+    expect(lines.map(({ never }) => never)).toEqual(['not in 3 rounds'])
+  })
+
+  it('of the ledger is its last column', () => {
+    const [cell] = cellsOf('REUSELEDGER')
+    const { lines: [line], singleUse } = drawn(roundsOf(cell!))
+    expect(singleUse).toBeUndefined()
+    expect(line!.points).toHaveLength(14)
+    line!.points.forEach(({ round, cost }) => expect(cost).toBe(shownAt(cell!, round, 5)))
+  })
+
+  it('shows a long life in steps, with its first, its last and its marked round among them', () => {
+    const { lines: [line] } = drawn(roundsOf(cellWith('COMPARE', [[['Bed'], ['Plug']], [[1000], [4.3]], [[9999], [1]], [[1], [1]], [[1], [1]]])))
+    const rounds = line!.points.map(({ round }) => round)
+    expect(rounds.length).toBeLessThan(70)
+    expect([rounds[0], rounds.at(-1)]).toEqual([1, 9999])
+    expect(line!.breakEven?.round).toBe(233)
+    expect(rounds).toContain(233)
+  })
+})
+
+describe('the tornado and the odds', () => {
+  it('hold the numbers that the cells of the demo show', () => {
+    const [cell] = cellsOf('SWINGS')
+    const { of, unit, likely, bars } = drawn(swingsOf(cell!))
+    expect([of, unit]).toEqual(['ROOTINGCOST', 'money per saleable liner'])
+    expect(likely).toBe(shownAt(cell!, 1, 4))
+    bars.forEach((bar, index) => expect([bar.argument, bar.low, bar.high, bar.atLow, bar.atHigh, bar.swing])
+      .toEqual([0, 1, 2, 3, 5, 6].map((column) => shownAt(cell!, index + 1, column))))
+  })
+
+  it('are read from the sheet where the odds stand there, and drawn anew where they do not', () => {
+    const [cell] = cellsOf('ODDS')
+    const spilled = drawn(oddsOf(cell!, demo))
+    expect(spilled.percentiles).toHaveLength(11)
+    spilled.percentiles.forEach(({ share, result }, index) => expect([share, result]).toEqual([shownAt(cell!, index + 1, 0), shownAt(cell!, index + 1, 1)]))
+    expect([spilled.mean, spilled.likely, spilled.drawsWithoutAnswer]).toEqual([12, 13, 14].map((row) => shownAt(cell!, row, 1)))
+    expect(drawn(oddsOf({ ...cell!, alone: false }, demo))).toEqual(spilled)
+  })
+
+  it('are what the sheet shows, not what it would show if it were calculated', () => {
+    const [cell] = cellsOf('ODDS')
+    const sheets = demo.sheets.map((sheet) => (sheet.name !== cell!.sheet ? sheet : {
+      ...sheet, cells: new Map([...sheet.cells].map(([address, one]) => [address, one.row === cell!.row + 1 && one.column === cell!.column + 1 ? { ...one, value: 0.05 } : one])),
+    }))
+    expect(drawn(oddsOf(cell!, { ...demo, sheets })).percentiles[0]).toEqual({ share: 0, result: 0.05 })
+  })
+})
