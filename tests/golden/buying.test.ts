@@ -67,9 +67,15 @@ describe('BUYPLAN', () => {
     expect(cellOf('BUYPLAN', 'total', 'bags', sum, ['A'], [853.2], [10])).toBe(1)
     expect(cellOf('BUYPLAN', 'total', 'bags', 853.201, ['A'], [853.2], [10])).toBe(2)
   })
-  test('a pack counts down and a need up to the whole millilitre', () => {
-    expect(cellOf('BUYPLAN', 'total', 'litres', 56.633, ['A'], ['1 ft3'], [10])).toBe(84.948)
-    expect(cellOf('BUYPLAN', 'total', 'bags', 56.6315, ['A'], [28.316], [10])).toBe(2)
+  test('units that are no whole millilitres buy no load too many: 2 yd3 are two loads of 1 yd3', () => {
+    expect(table('BUYPLAN', '2 yd3', ['Load'], ['1 yd3'], [40])).toEqual([['Load', 2, 1529.109715968, 80, 0], ['total', 2, 1529.109715968, 80, 0]])
+    expect(table('BUYPLAN', '24 ft3', ['Bag'], ['3 ft3'], [40])[0]).toEqual(['Bag', 8, 679.604318208, 320, 0])
+    expect(cellOf('BUYPLAN', 'total', 'bags', '1 US bushel', ['A'], ['1 US bushel'], [10])).toBe(1)
+    expect(table('BUYPLAN', 0, ['Load'], ['1 yd3'], [40])).toEqual([['total', 0, 0, 0, 0]])
+  })
+  test('a pack that was divided in another cell covers as in BAGS, and leaves no dust over', () => {
+    expect(table('BUYPLAN', 100, ['A'], [100 / 3], [40])).toEqual([['A', 3, 99.9999999999999, 120, 0], ['total', 3, 99.9999999999999, 120, 0]])
+    expect(cellOf('BUYPLAN', 'total', 'bags', 100.00001, ['A'], [100 / 3], [40])).toBe(4)
   })
   test('a price with four decimals is added exactly', () => expect(cellOf('BUYPLAN', 'total', 'cost', 3000, ['A'], [1], [0.0123])).toBe(36.9))
   test('a price whose sums are no longer exact is refused', () => {
@@ -88,7 +94,7 @@ describe('BUYPLAN', () => {
     expect(steps(198, ['A'], [1], [49.5], [200], [48], null, null, ['North'], [12.5])).toEqual([
       ['A', '200 * 48', 9600],
       ['A: break', 'from 200 bags at 48', '2 more bags reach the break and save 201.00'],
-      ['delivery from north', '12.5 for A', 12.5],
+      ['delivery from North', '12.5 for A', 12.5],
       ['runnerUp', '201 A', 9660.5],
       ['litres', 'sum of the rows', 200],
       ['leftover', 'litres - neededL', 2],

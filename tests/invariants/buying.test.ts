@@ -4,7 +4,7 @@ import { expect, test } from 'vitest'
 import { cheapestOrders } from '../../src/core/method/cheapestOrder'
 import { Decimal } from '../../src/core/quantity/decimal'
 import { splitByWeights } from '../../src/core/quantity/splitting'
-import { cellOf, table } from '../golden/golden'
+import { cellOf, table, value } from '../golden/golden'
 import { argumentsOf, bagsIn, litresOf, randomFrom, randomPurchase } from '../oracles/purchases'
 
 const purchase = fc.integer({ min: 1, max: 2 ** 31 }).map((seed) => randomPurchase(randomFrom(seed)))
@@ -21,6 +21,14 @@ test('one more pack to choose from never costs more', () => {
     const fewer = { ...given, packs: given.packs.slice(0, -1) }
     if (fewer.packs.length > 0) expect(costOfPlan(given)).toBeLessThanOrEqual(costOfPlan(fewer))
   }), { numRuns: 300, seed: 12 })
+})
+
+test('one pack is bought in as many bags as BAGS says, whatever the unit, and whole packs cover whole needs', () => {
+  const units = ['L', 'mL', 'ft3', 'yd3', 'US gal', 'imp gal', 'US bushel', 'US dry qt']
+  fc.assert(fc.property(fc.constantFrom(...units), fc.integer({ min: 1, max: 4000 }), fc.integer({ min: 1, max: 300 }), fc.integer({ min: 1, max: 4 }), (unit, needed, each, multiple) => {
+    const [need, pack] = [`${needed} ${unit}`, `${unit === 'mL' ? each + 1 : each / 4} ${unit}`]
+    expect(cellOf('BUYPLAN', 'total', 'bags', need, ['A'], [pack], [1], null, null, null, [multiple])).toBe(value('BAGS', need, pack, 1, 0, multiple))
+  }), { numRuns: 400, seed: 17 })
 })
 
 test('the columns of a plan add up to its total row, to the cent and the millilitre', () => {

@@ -1,6 +1,6 @@
 /**
- * The cheapest order of whole bags that covers a need, with its proof. Every amount is a whole number (millilitres,
- * cents or a finer unit of money), so costs are compared exactly.
+ * The cheapest order of whole bags that covers a need, with its proof. Every amount is a whole number (of
+ * millilitres and cents, or of finer units), so costs are compared exactly.
  *
  * Two things make the cost of an order jump: using a supplier at all, and reaching a price break. The search branches
  * on them, always where the least cost that is still possible is lowest. That least cost is the Lagrangian bound: with

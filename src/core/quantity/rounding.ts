@@ -23,6 +23,14 @@ export function roundUpToWhole(value: Decimal): Decimal {
   return value.sub(Decimal.max(dustOf(value), leastDustOfCount)).ceil()
 }
 
+/**
+ * The least that covers an amount in whole parts, but for dust: as many parts as roundUpToWhole counts cover it. Three
+ * parts of 33.3333333333333 cover 100.
+ */
+export function leastCovering(amount: Decimal, part: Decimal): Decimal {
+  return Decimal.max(0, amount.sub(Decimal.max(dustOf(amount.div(part)), leastDustOfCount).mul(part)))
+}
+
 /** The largest whole number that is not above the value, but for dust: 59.9999999999999 is 60. */
 export function roundDownToWhole(value: Decimal): Decimal {
   return roundUpToWhole(value.neg()).neg()

@@ -2,17 +2,21 @@ import { defineByMethod, type MethodResult, type WorkingStep } from '../../core/
 import { numbers, quantities, quantity, texts } from '../../core/definition/parameter'
 import { cheapestOrders, litresToBeHad, mostLookedAt, mostWorthBuying, type Order, type Pack, type Purchase } from '../../core/method/cheapestOrder'
 import { Decimal, zero } from '../../core/quantity/decimal'
-import { roundDownToWhole, roundUpToWhole } from '../../core/quantity/rounding'
+import { leastCovering, roundDownToWhole, roundUpToWhole } from '../../core/quantity/rounding'
 import { splitByWeights } from '../../core/quantity/splitting'
 
-const millilitres = 1000
+/** Litres are counted to the millilitre at least, and to as many decimals as the packs have. */
+const leastDecimals = 3
 /** Up to here every whole number is one double, so the search adds exactly. */
 const mostExact = Number.MAX_SAFE_INTEGER
 
 /** A row of the arguments. */
 interface Row {
   readonly name: string
+  /** In small letters, so that its spelling does not matter. */
   readonly supplier: string
+  /** The supplier as it was typed. */
+  readonly soldBy: string
   readonly price: Decimal
   readonly priceBreak: { readonly from: Decimal; readonly price: Decimal } | undefined
 }
@@ -32,7 +36,7 @@ export const buyPlan = defineByMethod({
   id: 'BUYPLAN',
   subject: 'buying',
   summary: 'The cheapest order of whole bags that covers a need, from packs with price breaks, limits and suppliers, proven optimal.',
-  convention: 'The need and the packs are loose litres: a compressed bale counts as its declared litres times its expansion. From breakQuantity on, the break price holds for every bag of its row. A delivery is paid once for each supplier used; rows without a name have one common supplier, and rows that name no delivery or 0 take that of their supplier. Cost holds the share of the delivery by litres, in cents, the cents left over to the largest remainders. Of equally cheap orders the one with less left over is taken, then the one with fewer bags, then the one with more bags of the earlier rows. A row leaves over what is not needed any more after the rows before it. Packs count down and the need up to whole millilitres.',
+  convention: 'The need and the packs are loose litres: a compressed bale counts as its declared litres times its expansion. From breakQuantity on, the break price holds for every bag of its row. A delivery is paid once for each supplier used; rows without a name have one common supplier, and rows that name no delivery or 0 take that of their supplier. Cost holds the share of the delivery by litres, in cents, the cents left over to the largest remainders. Of equally cheap orders the one with less left over is taken, then the one with fewer bags, then the one with more bags of the earlier rows. A row leaves over what is not needed any more after the rows before it. What is short of the need by no more than binary dust covers it, as in BAGS.',
   parameters: {
     neededL: quantity('L', { text: 'loose litres that are needed', atLeast: 0 }),
     packNames: texts({ text: 'the packs that can be bought' }),
@@ -75,16 +79,17 @@ export const buyPlan = defineByMethod({
     }
     const rows = packNames.map((name, row): Row => {
       const [from, price] = [breakQuantities[row], breakPrices[row]]
-      return { name, supplier: suppliers[row]!, price: packPrices[row]!, priceBreak: from === undefined || price === undefined ? undefined : { from, price } }
+      return { name, supplier: suppliers[row]!, soldBy: supplierNames[row] ?? '', price: packPrices[row]!, priceBreak: from === undefined || price === undefined ? undefined : { from, price } }
     })
 
     const money = [...rows.flatMap(({ price, priceBreak }) => [price, priceBreak?.price ?? zero]), ...deliveries.values()]
-    const scale = new Decimal(10).pow(Math.max(2, ...money.map((amount) => amount.decimalPlaces())))
+    const scale = tenTo(Math.max(2, ...money.map((amount) => amount.decimalPlaces())))
     const inUnits = (amount: Decimal) => amount.mul(scale).toNumber()
-    const purchase: Purchase = {
-      need: roundUpToWhole(neededL.mul(millilitres)).toNumber(),
+    const needed = leastCovering(neededL, Decimal.min(...packLitres))
+    const purchaseIn = (litreScale: Decimal): Purchase => ({
+      need: roundUpToWhole(needed.mul(litreScale)).toNumber(),
       packs: rows.map(({ price, priceBreak, supplier }, row) => ({
-        litres: roundDownToWhole(packLitres[row]!.mul(millilitres)).toNumber(),
+        litres: roundDownToWhole(packLitres[row]!.mul(litreScale)).toNumber(),
         price: inUnits(price),
         ...(priceBreak === undefined ? {} : { priceBreak: { from: priceBreak.from.toNumber(), price: inUnits(priceBreak.price) } }),
         available: available[row]?.toNumber() ?? Infinity,
@@ -92,27 +97,33 @@ export const buyPlan = defineByMethod({
         supplier: [...deliveries.keys()].indexOf(supplier),
       })),
       deliveries: [...deliveries.values()].map(inUnits),
-    }
+    })
+    // 2 yd3 are two loads of 1 yd3, though neither is whole millilitres. Large sums are held exactly with fewer decimals.
+    let decimals = Math.max(leastDecimals, ...packLitres.map((litres) => litres.decimalPlaces()))
+    while (decimals > leastDecimals && !addsExactly(purchaseIn(tenTo(decimals)))) decimals--
+    const litreScale = tenTo(decimals)
+    const inLitres = (whole: number) => new Decimal(whole).div(litreScale)
+    const purchase = purchaseIn(litreScale)
     const { packs, need } = purchase
     if (need > mostExact || packs.some(({ litres, multiple }) => litres * multiple > mostExact)) return { problem: { code: 'beyondExact', parameter: 'packLitres' } }
     if (litresToBeHad(packs) < need) {
-      return { problem: { kind: 'noAnswer', code: 'cannotCover', needed: inLitres(need).toString(), most: inLitres(litresToBeHad(packs)).toString() } }
+      return { problem: { kind: 'noAnswer', code: 'cannotCover', needed: neededL.toString(), most: inLitres(litresToBeHad(packs)).toString() } }
     }
     if (!addsExactly(purchase)) return { problem: { code: 'beyondExact', parameter: 'packPrices' } }
     const found = need === 0 ? [] : cheapestOrders(purchase, 1)
     if (found === undefined) return { problem: { kind: 'noAnswer', code: 'searchGivenUp', most: mostLookedAt.toLocaleString('en-US') } }
 
     const order = found[0] ?? { bags: rows.map(() => 0), cost: 0, litres: 0 }
-    const lines = linesOf(order, rows, purchase, deliveries)
-    const total = ['total', new Decimal(order.bags.reduce((sum, bags) => sum + bags, 0)), inLitres(order.litres), new Decimal(order.cost).div(scale), inLitres(order.litres - need)]
+    const lines = linesOf(order, rows, purchase, deliveries, { neededL, inLitres })
+    const total = ['total', new Decimal(order.bags.reduce((sum, bags) => sum + bags, 0)), inLitres(order.litres), new Decimal(order.cost).div(scale), leftoverOf(inLitres(order.litres), neededL)]
     return {
       table: [...lines.map(({ row, bags, litres, goods, delivery, leftover }) => [row.name, new Decimal(bags), litres, goods.add(delivery), leftover]), total],
       working: () => [
         ...lines.flatMap((line) => stepsOf(line, need, order)),
-        ...[...deliveries].filter(([, delivery]) => !delivery.isZero()).flatMap(([supplier, delivery]) => deliveryStep(lines.filter(({ row }) => row.supplier === supplier), supplier, delivery)),
+        ...[...deliveries].filter(([, delivery]) => !delivery.isZero()).flatMap(([supplier, delivery]) => deliveryStep(lines.filter(({ row }) => row.supplier === supplier), delivery)),
         ...runnerUp(purchase, rows, scale),
         { name: 'litres', text: 'loose litres in all', formula: 'sum of the rows', value: inLitres(order.litres), unit: 'L' },
-        { name: 'leftover', text: 'litres beyond the need', formula: 'litres - neededL', value: inLitres(order.litres - need), unit: 'L' },
+        { name: 'leftover', text: 'litres beyond the need', formula: 'litres - neededL', value: leftoverOf(inLitres(order.litres), neededL), unit: 'L' },
         { name: 'cost', text: 'the least cost that covers the need', formula: 'goods + deliveries, every order weighed', value: new Decimal(order.cost).div(scale), unit: 'money' },
       ],
     }
@@ -147,22 +158,29 @@ function addsExactly({ need, packs, deliveries }: Purchase): boolean {
   return litres + need <= mostExact && cost + deliveries.reduce((sum, delivery) => sum + delivery, 0) <= mostExact
 }
 
-function inLitres(whole: number): Decimal {
-  return new Decimal(whole).div(millilitres)
+function tenTo(power: number): Decimal {
+  return new Decimal(10).pow(power)
+}
+
+function leftoverOf(litres: Decimal, needed: Decimal): Decimal {
+  return Decimal.max(zero, litres.sub(Decimal.max(zero, needed)))
 }
 
 function pricePaid({ price, priceBreak }: Row, bags: number): Decimal {
   return priceBreak !== undefined && priceBreak.from.lte(bags) ? priceBreak.price : price
 }
 
-function linesOf(order: Order, rows: readonly Row[], { need, packs }: Purchase, deliveries: ReadonlyMap<string, Decimal>): readonly Line[] {
+function linesOf(
+  order: Order, rows: readonly Row[], { packs }: Purchase, deliveries: ReadonlyMap<string, Decimal>,
+  { neededL, inLitres }: { readonly neededL: Decimal; readonly inLitres: (whole: number) => Decimal },
+): readonly Line[] {
   const bought = rows.flatMap((row, index) => (order.bags[index] === 0 ? [] : [{ row, pack: packs[index]!, bags: order.bags[index]! }]))
-  let before = 0
+  let before = zero
   const lines = bought.map(({ row, pack, bags }): Line => {
-    const litres = bags * pack.litres
-    const leftover = Math.max(0, litres - Math.max(0, need - before))
-    before += litres
-    return { row, pack, bags, litres: inLitres(litres), goods: pricePaid(row, bags).mul(bags), delivery: zero, leftover: inLitres(leftover) }
+    const litres = inLitres(bags * pack.litres)
+    const leftover = leftoverOf(litres, neededL.sub(before))
+    before = before.add(litres)
+    return { row, pack, bags, litres, goods: pricePaid(row, bags).mul(bags), delivery: zero, leftover }
   })
   const shares = new Map<Line, Decimal>()
   for (const [supplier, delivery] of deliveries) {
@@ -207,9 +225,11 @@ function amountOf(amount: Decimal): string {
   return amount.toFixed(Math.max(2, amount.decimalPlaces()))
 }
 
-function deliveryStep(lines: readonly Line[], supplier: string, delivery: Decimal): readonly WorkingStep[] {
-  if (lines.length === 0) return []
-  const from = supplier === '' ? '' : ` from ${supplier}`
+function deliveryStep(lines: readonly Line[], delivery: Decimal): readonly WorkingStep[] {
+  const [first] = lines
+  if (first === undefined) return []
+  const { soldBy } = first.row
+  const from = soldBy === '' ? '' : ` from ${soldBy}`
   return [{ name: `delivery${from}`, text: 'delivery, paid once', formula: lines.map((line) => `${line.delivery.toString()} for ${line.row.name}`).join(' + '), value: delivery, unit: 'money' }]
 }
 
