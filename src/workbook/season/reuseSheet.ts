@@ -1,7 +1,7 @@
 import { reuseCost } from '../../functions/reuse/reuseCost'
 import type { Cell } from '../book'
 import { cautionLines } from './cautionLines'
-import { formats, heading, headings, headOf, input, result, spilledTable, text, total, type NamedSheet, type Row } from './cells'
+import { formats, headings, headOf, input, result, spilledTable, text, total, type NamedSheet, type Row } from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
 import { sixWays } from './sixWays'
@@ -75,7 +75,7 @@ export function reuseSheet(): NamedSheet {
     gapBelow: blank,
     cautions: cautionLines(reuseCost),
     gapAbove: blank,
-    ledgerHeading: () => [heading('Ledger of a washed tray'), heading(''), heading(''), heading('EUR a tray bought'), heading('EUR a tray bought'), heading('EUR a tray, round')],
+    ledgerHeading: () => headings('Ledger of a washed tray', 'of one bought', 'EUR', 'EUR', 'EUR', 'EUR a tray, round'),
     ledger: {
       height: trayRounds + 1,
       rows: (at) => spilledTable(
@@ -87,7 +87,7 @@ export function reuseSheet(): NamedSheet {
   })
   const name = naming('Reuse')
   return {
-    sheet: { name: 'Reuse', widths: [34, 20, 14, 19, 22, 25, 96], frozenRows: at.invented, frozenColumns: 1, rows },
+    sheet: { name: 'Reuse', widths: [34, 20, 14, 19, 23, 26, 96], frozenRows: at.invented, frozenColumns: 1, rows },
     names: [
       name('TrayPrice', 'C', at.first),
       name('TrayRounds', 'C', at.rounds),

@@ -73,7 +73,7 @@ export function riskSheet(): NamedSheet {
   })
   const name = naming('Risk')
   return {
-    sheet: { name: 'Risk', widths: [20, 21, 11, 11, 11, 11, 11, 2, 19, 11], frozenRows: at.invented, frozenColumns: 0, rows },
+    sheet: { name: 'Risk', widths: [20, 21, 11, 11, 11, 11, 11, 2, 20, 11], frozenRows: at.invented, frozenColumns: 0, rows },
     names: [
       name('RiskArgument', 'A', at.doubts, at.doubts + uncertain.length - 1),
       name('RiskMeaning', 'B', at.doubts, at.doubts + uncertain.length - 1),

@@ -204,7 +204,7 @@ export function waysSheet(): NamedSheet {
       ...inputs({ vermiculite: 0.5, premix: 0.55 }, formats.share),
       sand: result('=SandHeld', formats.share),
     }, `Measure your own; these: ${noSource}`),
-    settledLitres: (at) => line('Settled medium in one tray or bed', 'L', {
+    settledLitres: (at) => line('Settled, in one tray or bed', 'L', {
       ...each(inTrays, (_, c) => result(`=STICK.UNITS(${c}${at.sites}*${c}${at.cell},"mL","L")`, formats.litres)),
       sand: result(`=STICK.UNITS(F${at.bedArea}*F${at.bedDepth},"m3","L")`, formats.litres),
     }),
