@@ -31,7 +31,7 @@ export const bibliography = {
   'numpy-random': { title: 'NumPy, numpy.random.RandomState', detail: 'The same generator with the same seeding: the random numbers, and the percentiles that its percentile() makes of them' },
   'stdlib-triangular': { title: 'stdlib, namespace stats/base/dists/triangular', detail: 'Worked means, medians and modes of triangular distributions' },
   'wagner-whitin-1958': { title: 'Wagner and Whitin, Management Science 5:89 (1958)', detail: 'Dynamic version of the economic lot size model: twelve months with varying set-up costs' },
-  'inventory-analytics': { title: 'Rossi, Inventory Analytics, tests of its lot-sizing chapter', detail: 'Four periods that need 10, 20, 30 and 40, an order cost of 30 and a holding cost of 1' },
+  'inventory-analytics': { title: 'Rossi, inventoryanalytics (Python library), test wagnerwhitin1958_test', detail: 'Four periods that need 10, 20, 30 and 40, an order cost of 30 and a holding cost of 1: orders of 30, 0, 30 and 40 cost 110' },
   'all-units-discount': { title: 'All-units price breaks, operations management text', detail: 'Yearly 800, order cost 60, holding 30 per cent, five tiers: orders of 200, 40,080 a year' },
   'definition': { title: 'By arithmetic from the definition', detail: 'Follows exactly from the numbers given' },
 } as const satisfies Readonly<Record<string, Source>>

@@ -128,6 +128,11 @@ describe('STOCKPLAN', () => {
     expect(table('STOCKPLAN', [10, 10, 10], 10, 1).slice(0, 3).map((row) => row[1])).toEqual([20, 0, 10])
   })
   test('fractional needs are ordered exactly', () => expect(cellOf('STOCKPLAN', 'total', 'order', [0.1, 0.2, 0.3], 1, 0.01)).toBe(0.6))
+  test('a price that is blank for one period alone is refused: its goods are not free', () => {
+    expect(refusal('STOCKPLAN', [10, 20, 30], 30, 1, [2, '', 3]).sentence).toMatch(/^unitPrices, row 2, is blank, while other ranges have a value there\./)
+    expect(table('STOCKPLAN', [10, 20, '', 30], 30, 1, ['', '', '', ''])).toEqual(table('STOCKPLAN', [10, 20, 30], 30, 1))
+    expect(table('STOCKPLAN', [10, '', 20], 30, 1, [2, '', 3])).toEqual(table('STOCKPLAN', [10, 20], 30, 1, [2, 3]))
+  })
   test('more periods than a plan may have are refused', () => {
     expect(refusal('STOCKPLAN', Array<number>(1001).fill(1), 1, 1).sentence).toBe('needsPerPeriod has 1001 rows; it takes at most 1000. Point it at a shorter range.')
   })

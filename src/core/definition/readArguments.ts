@@ -112,7 +112,8 @@ function areOfOneLength(lines: ReadonlyMap<string, Line>, refuse: Refuse): boole
 
 /**
  * A place that is blank in every range is skipped. One that is blank in some of them only is refused, unless the
- * range may be left out: then its blank cell stands for what the whole range would stand for.
+ * range may be left out: then its blank cell stands for what the whole range would stand for. A range of which one cell
+ * may stand for all has no such holes: a period without its price would be taken as one in which the goods are free.
  */
 function keptPlaces(parameters: Parameters, lines: ReadonlyMap<string, Line>, places: number, refuse: Refuse): readonly number[] {
   const kept: number[] = []
@@ -120,7 +121,10 @@ function keptPlaces(parameters: Parameters, lines: ReadonlyMap<string, Line>, pl
     const blankIn = [...lines].filter(([, { cells }]) => isBlank(cells[place]))
     if (blankIn.length === lines.size) continue
     kept.push(place)
-    for (const [name] of blankIn) if (!parameters[name]!.optional) refuse({ code: 'blankInRow' }, name, place + 1)
+    for (const [name, { cells }] of blankIn) {
+      const { optional, oneForAll } = parameters[name]!
+      if (!optional || (oneForAll === true && !cells.every(isBlank))) refuse({ code: 'blankInRow' }, name, place + 1)
+    }
   }
   return kept
 }
