@@ -3,7 +3,7 @@ import { defineConfig } from 'vitest/config'
 import { BaseSequencer, type TestSpecification } from 'vitest/node'
 
 /** Most mutants die of the tests of the core and of published values, and the run of a mutant ends with its first failure. */
-const killFirst = ['core', 'golden', 'laws', 'derived', 'invariants', 'oracles']
+const killFirst = ['core', 'golden', 'laws', 'derived', 'invariants']
 
 class KillFirst extends BaseSequencer {
   override sort(files: TestSpecification[]): Promise<TestSpecification[]> {
@@ -15,15 +15,17 @@ class KillFirst extends BaseSequencer {
   }
 }
 
-/** The quick tests of the core and of the functions: without the grid's engine, a page or the built script. */
+/** The quick tests of the core and of the functions: without the oracles, the grid's engine, a page or the built script. */
 export default defineConfig({
   test: {
     environment: 'node',
-    include: ['tests/{core,golden,laws,derived,invariants,oracles}/**/*.test.ts'],
+    include: ['tests/{core,golden,laws,derived,invariants}/**/*.test.ts'],
     // These two start the grid's engine.
     exclude: ['tests/derived/plainFormula.test.ts', 'tests/derived/quotePlainFormula.test.ts'],
     setupFiles: ['tests/mutation/fewerInputs.ts'],
     sequence: { sequencer: KillFirst },
+    // A new thread and all imports for every file would take longer than the tests.
+    isolate: false,
     testTimeout: 60_000,
   },
 })
