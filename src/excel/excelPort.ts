@@ -1,8 +1,10 @@
-/** The workbook that is open in Excel. One Excel.run for each action, so that Excel's undo takes an action back as a whole. */
+/** The workbook that is open in Excel. */
+import { addBook } from './addBook'
 import type { CallLog } from './callLog'
 import { blankAsNull, readCell, readWorkbook } from './readWorkbook'
+import { run } from './run'
 import { isAddress } from '../derived/reference'
-import { PortProblem, type WorkbookPort } from '../workbook/port'
+import type { WorkbookPort } from '../workbook/port'
 
 export function excelPort(log: CallLog): WorkbookPort {
   return {
@@ -52,6 +54,8 @@ export function excelPort(log: CallLog): WorkbookPort {
     }),
 
     read: () => run((context) => readWorkbook(context, log)),
+
+    add: addBook,
 
     select: ({ sheet, address }) => run(async (context) => {
       const worksheet = context.workbook.worksheets.getItem(sheet)
@@ -124,24 +128,4 @@ type Handlers = readonly { remove(): void; readonly context: OfficeExtension.Cli
 async function remove(handlers: Handlers): Promise<void> {
   for (const handler of handlers) handler.remove()
   await handlers[0]?.context.sync()
-}
-
-async function run<Answer>(action: (context: Excel.RequestContext) => Promise<Answer>): Promise<Answer> {
-  try {
-    return await Excel.run(action)
-  } catch (error) {
-    throw portProblem(error)
-  }
-}
-
-const problemByExcelCode: Readonly<Record<string, PortProblem['code']>> = {
-  InvalidOperationInCellEditMode: 'cellEditMode',
-  AccessDenied: 'protectedSheet',
-  InvalidSelection: 'noSelection',
-}
-
-function portProblem(error: unknown): PortProblem {
-  const { code = '', message = '' } = error as { code?: string; message?: string }
-  const known = problemByExcelCode[code]
-  return known === undefined ? new PortProblem('hostFailed', [code, message].filter(Boolean).join(' ')) : new PortProblem(known)
 }

@@ -37,6 +37,25 @@ export interface Cell {
   readonly format?: string
   readonly look?: Look
   readonly note?: string
+  /** What may be typed here; a blank cell always may stay blank. */
+  readonly allowed?: Allowed
+}
+
+/** Numbers within limits, or the entries of a list. */
+export type Allowed = AllowedNumber | AllowedEntry
+
+interface AllowedNumber {
+  readonly from: number
+  readonly to?: number
+  readonly whole?: true
+  /** What a user reads who typed something else: what to type. At most 255 characters, the most that Excel shows. */
+  readonly sentence: string
+}
+
+interface AllowedEntry {
+  /** A name or reference of the cells that hold the entries, without "=". */
+  readonly list: string
+  readonly sentence: string
 }
 
 /**

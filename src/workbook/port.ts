@@ -1,3 +1,4 @@
+import type { Book } from './book'
 import type { CallInCell, OpenBook, ReadCell } from './openBook'
 
 /**
@@ -21,6 +22,12 @@ export interface WorkbookPort {
   selectedRange(): Promise<CellPlace>
   /** The whole workbook as it stands. */
   read(): Promise<OpenBook>
+  /**
+   * Adds the sheets of a book after those of the workbook, and its names; all of it or nothing, and one undo takes
+   * it back where the host can. What the workbook holds is never overwritten: a sheet or name that is already
+   * there makes it refuse, with 'nameTaken', before anything is written.
+   */
+  add(book: Book): Promise<void>
   /** Shows a cell and selects it. */
   select(place: CellPlace): Promise<void>
   /**
@@ -45,9 +52,18 @@ export interface SelectedCell extends CellPlace {
   readonly value: string | number | boolean | null
 }
 
+export type PortProblemCode =
+  | 'cellEditMode' | 'protectedSheet' | 'protectedWorkbook' | 'noSelection' | 'hostFailed'
+  /** The detail lists what is already there. */
+  | 'nameTaken'
+  /** A book was not taken; the workbook is as before. */
+  | 'bookRefused'
+  /** A book was not taken, and what the detail lists could not be taken away again. */
+  | 'partLeft'
+
 /** What a host could not do, as data. The pane words it. */
 export class PortProblem extends Error {
-  constructor(readonly code: 'cellEditMode' | 'protectedSheet' | 'noSelection' | 'hostFailed', readonly detail = '') {
+  constructor(readonly code: PortProblemCode, readonly detail = '') {
     super(detail === '' ? code : `${code}: ${detail}`)
     this.name = 'PortProblem'
   }

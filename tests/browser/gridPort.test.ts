@@ -6,11 +6,15 @@ import { build } from 'esbuild'
 import type { Page } from 'playwright-core'
 import { expect, test } from 'vitest'
 import { serve, workbenchPolicy } from '../../src/start/server.mjs'
+import type { Sheet } from '../../src/workbook/book'
+import type { OpenBook, OpenCell } from '../../src/workbook/openBook'
 import { PortProblem, type WorkbookPort } from '../../src/workbook/port'
 import { portContract, type Scene } from '../contract/portContract'
 import { launch } from './launch'
 
 let workbench: Scene
+/** Presses a key where the keyboard is: in the grid. */
+let press: (key: string) => Promise<void>
 
 test('The workbench gives the calls of the selected cell, those within others first, and none of a cell without.', async () => {
   await workbench.type('J4', 10)
@@ -35,26 +39,27 @@ portContract('The workbench', async (): Promise<Scene> => {
   await page.waitForFunction(() => window.port !== undefined)
   await page.evaluate(() => window.focusGrid!())
 
+  press = (key) => page.keyboard.press(key)
   const port = await portOf(page)
   async function select(address: string): Promise<void> {
     const [first = '', last] = address.split(':')
     await selectCell(first)
     if (last === undefined) return
     const [from, to] = [placeOf(first), placeOf(last)]
-    await press(page, 'Shift+ArrowDown', to.row - from.row)
-    await press(page, 'Shift+ArrowRight', to.column - from.column)
+    await pressOften(page, 'Shift+ArrowDown', to.row - from.row)
+    await pressOften(page, 'Shift+ArrowRight', to.column - from.column)
     await page.waitForFunction(async (wanted) => (await window.port!.selectedRange()).address === wanted, address)
   }
   async function selectCell(address: string): Promise<void> {
     // A block shrinks to its first cell only when the keyboard moves.
     if ((await port.selectedRange()).address !== (await port.selectedCell()).address) {
-      await press(page, 'ArrowDown', 1)
-      await press(page, 'ArrowUp', 1)
+      await pressOften(page, 'ArrowDown', 1)
+      await pressOften(page, 'ArrowUp', 1)
     }
     const target = placeOf(address)
     const now = placeOf((await port.selectedCell()).address)
-    await press(page, target.row > now.row ? 'ArrowDown' : 'ArrowUp', Math.abs(target.row - now.row))
-    await press(page, target.column > now.column ? 'ArrowRight' : 'ArrowLeft', Math.abs(target.column - now.column))
+    await pressOften(page, target.row > now.row ? 'ArrowDown' : 'ArrowUp', Math.abs(target.row - now.row))
+    await pressOften(page, target.column > now.column ? 'ArrowRight' : 'ArrowLeft', Math.abs(target.column - now.column))
     await page.waitForFunction(async (wanted) => (await window.port!.selectedCell()).address === wanted, address)
   }
   workbench = {
@@ -81,6 +86,23 @@ portContract('The workbench', async (): Promise<Scene> => {
   return workbench
 })
 
+test('One undo of the workbench takes back all that was added at once, and one redo brings it again, calculated.', async () => {
+  const { port } = workbench
+  const before = await port.read()
+  const sheet = (name: string, formula: string, value: number): Sheet => ({ name, widths: [], frozenRows: 0, frozenColumns: 0, rows: [[{ formula, note: 'Why' }, { value }]] })
+  await port.add({ names: [{ name: 'UndoneRate', refersTo: "'Undone b'!$B$1" }], sheets: [sheet('Undone a', '=UndoneRate*2', 1), sheet('Undone b', '=UndoneRate+1', 21)] })
+  const sheets = async () => (await port.read()).sheets.map(({ name }) => name)
+  const added = [...before.sheets.map(({ name }) => name), 'Undone a', 'Undone b']
+  expect(await sheets()).toEqual(added)
+  expect(await port.valuesOf("'Undone a'!A1", 'Season 1')).toEqual([[42]])
+  await press('Control+z')
+  await expect.poll(sheets).toEqual(before.sheets.map(({ name }) => name))
+  expect((await port.read()).names).toEqual(before.names)
+  await press('Control+y')
+  await expect.poll(sheets).toEqual(added)
+  await expect.poll(() => port.valuesOf("'Undone a'!A1", 'Season 1')).toEqual([[42]])
+})
+
 /** The port of the page, from here. Calls reach the page in the order in which they are made. */
 async function portOf(page: Page): Promise<WorkbookPort> {
   const listeners: (() => void)[] = []
@@ -90,11 +112,14 @@ async function portOf(page: Page): Promise<WorkbookPort> {
     selectedCell: () => page.evaluate(() => window.port!.selectedCell()),
     selectedRange: () => page.evaluate(() => window.port!.selectedRange()),
     async read() {
-      const { names, sheets } = await page.evaluate(async () => {
-        const book = await window.port!.read()
-        return { names: book.names, sheets: book.sheets.map(({ name, cells }) => ({ name, cells: [...cells] })) }
-      })
+      // As one text: the calls of a whole season are many values, and handing them over one by one takes minutes.
+      const text = await page.evaluate(async () => JSON.stringify(await window.port!.read(), (_key, value: unknown) => (value instanceof Map ? [...value] : value)))
+      const { names, sheets } = JSON.parse(text) as { names: OpenBook['names']; sheets: { name: string; cells: [string, OpenCell][] }[] }
       return { names, sheets: sheets.map(({ name, cells }) => ({ name, cells: new Map(cells) })) }
+    },
+    async add(book) {
+      const problem = await page.evaluate((given) => window.port!.add(given).then(() => undefined, ({ code, detail }: PortProblem) => ({ code, detail })), book)
+      if (problem !== undefined) throw new PortProblem(problem.code, problem.detail)
     },
     select: (place) => page.evaluate((given) => window.port!.select(given), place),
     valuesOf: (...asked) => page.evaluate((given) => window.port!.valuesOf(...given), asked),
@@ -117,6 +142,6 @@ function placeOf(address: string): { column: number; row: number } {
   return { column: [...letters].reduce((sum, letter) => 26 * sum + letter.charCodeAt(0) - 64, 0), row: Number(digits) }
 }
 
-async function press(page: Page, key: string, times: number): Promise<void> {
+async function pressOften(page: Page, key: string, times: number): Promise<void> {
   for (let time = 0; time < times; time += 1) await page.keyboard.press(key)
 }

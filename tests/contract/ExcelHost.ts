@@ -9,9 +9,14 @@ import { JSDOM } from 'jsdom'
 
 type CellValue = string | number | boolean
 
+/** The looks, widths and rules that were set, by the cells and then by the property: "A1" has "font.bold". */
+type Appearance = Map<string, Map<string, unknown>>
+
 interface Sheet {
   readonly name: string
   protected: boolean
+  readonly appearance: Appearance
+  frozen: Pick<Block, 'rows' | 'columns'>
   /** By address without dollar signs. What is no formula is its own value. */
   readonly cells: Map<string, { readonly formula: CellValue; readonly value: CellValue }>
 }
@@ -21,7 +26,7 @@ interface Action {
   readonly ActionType: ActionType
   readonly Name: string
   readonly ObjectPathId: number
-  readonly ArgumentInfo?: { readonly Arguments?: readonly unknown[] }
+  readonly ArgumentInfo?: ArgumentInfo
   readonly QueryInfo?: { readonly Select?: readonly string[] }
 }
 
@@ -29,7 +34,13 @@ interface ObjectPath {
   readonly ObjectPathType: number
   readonly Name: string
   readonly ParentObjectPathId?: number
-  readonly ArgumentInfo?: { readonly Arguments?: readonly unknown[] }
+  readonly ArgumentInfo?: ArgumentInfo
+}
+
+interface ArgumentInfo {
+  readonly Arguments?: readonly unknown[]
+  /** Of the arguments that are objects: the paths that lead to them, in the same places. */
+  readonly ReferencedObjectPathIds?: readonly (number | null)[]
 }
 
 interface Batch {
@@ -49,35 +60,61 @@ class Refusal extends Error {
   }
 }
 
+/** The client in the package knows ExcelApi 1.17 and none of what came later, such as notes. */
+const newestOfClient = 17
+
+/** The client's mark of a message that was sent with delayForCellEdit. */
+const delaysForCellEdit = 64
+
+/** In bytes: Excel on the web takes no message above it. */
+const longestMessage = 5 * 1024 * 1024
+
 export class ExcelHost {
   private readonly sheets: Sheet[]
   private active: Sheet
   private address = 'A1'
   /** Set by the client once its script is evaluated. */
   private readonly bridge: { sendMessageToHost(text: string): void; onMessageFromHost?(text: string): void }
+  /** What the batch at hand has added, by its object path: asking again must not add it again. */
+  private readonly made = new Map<number, HostObject>()
   /** How many listeners each event has: every context of the client registers its own. */
   private readonly registered = new Map<string, number>()
   /** True while a user types in a cell: Excel then refuses every batch. */
   editing = false
   /** A failure that Excel gives no code of its own for a port to know. */
   failing = false
+  /** So many actions still go through, then one fails, once. */
+  failingAfter = Infinity
+  /** So many actions still go through, then the user begins to type in a cell, until Excel is asked to wait for the end of it. */
+  typingAfter = Infinity
+  /** Refuses to delete anything. */
+  keeps = false
+  /** What was written into cells, as it came. */
+  readonly rawContents: unknown[] = []
+  /** Whether the structure of the workbook is protected: it then takes no new sheets. */
+  structureProtected = false
+  /** The length of each message so far, in bytes. */
+  readonly messages: number[] = []
+  /** Names of tables, which are no names of their own but take one. */
+  readonly tables: string[] = []
   readonly names = new Map<string, { readonly sheet: string; readonly address: string }>()
   /** How often everything was calculated. */
   calculations = 0
 
   constructor(...names: readonly [string, ...string[]]) {
-    this.sheets = names.map((name) => ({ name, protected: false, cells: new Map() }))
+    this.sheets = names.map(emptySheet)
     this.active = this.sheets[0]!
     this.bridge = { sendMessageToHost: (text) => this.receive(text) }
   }
 
   /** Evaluates the client in a page of its own and gives the global names that an add-in reads. */
-  start(): { readonly Excel: typeof Excel } {
+  start(): { readonly Excel: typeof Excel; readonly Office: object } {
     const { window } = new JSDOM('', { url: 'https://localhost/', runScripts: 'outside-only' })
     Object.assign(window, { _richApiNativeBridge: this.bridge })
     const script = createRequire(import.meta.url).resolve('@microsoft/office-js/dist/excel-web-16.00.js')
     window.eval(readFileSync(script, 'utf8'))
-    return window as unknown as { Excel: typeof Excel }
+    const isSetSupported = (_set: string, version: string) => Number(version.split('.')[1]) <= newestOfClient
+    return { Excel: (window as unknown as { Excel: typeof Excel }).Excel, Office: { context: { requirements: { isSetSupported } } } }
   }
 
   select(address: string, sheet = this.active.name): void {
@@ -101,6 +138,14 @@ export class ExcelHost {
     return this.active.cells.get(address)?.formula ?? ''
   }
 
+  sheetNames(): readonly string[] {
+    return this.sheets.map(({ name }) => name)
+  }
+
+  sheet(called: string): Sheet {
+    return this.sheets.find(({ name }) => name === called)!
+  }
+
   /** A row above the active cell; this host has no formulas that would move with it. */
   insertRow(): void {
     this.raise('DataChanged', { changeType: 'RowInserted' })
@@ -113,8 +158,13 @@ export class ExcelHost {
   }
 
   private receive(text: string): void {
-    const { id, message } = JSON.parse(text) as { id: number; message: { body: Batch } }
-    this.send({ id, message: { statusCode: 200, headers: {}, body: this.answer(message.body) } })
+    const { id, message, flags } = JSON.parse(text) as { id: number; message: { body: Batch }; flags: number }
+    // Such a message waits until the user has left the cell.
+    if (flags & delaysForCellEdit) this.editing = false
+    const length = Buffer.byteLength(text)
+    this.messages.push(length)
+    const body = length > longestMessage ? refusalOf('RequestPayloadSizeLimitExceeded', 0, []) : this.answer(message.body)
+    this.send({ id, message: { statusCode: 200, headers: {}, body } })
   }
 
   private send(message: unknown): void {
@@ -123,14 +173,25 @@ export class ExcelHost {
 
   private answer({ Actions, ObjectPaths }: Batch): unknown {
     const Results: unknown[] = []
+    this.made.clear()
     for (const [ActionIndex, action] of Actions.entries()) {
       try {
+        if (this.typingAfter === 0) {
+          this.typingAfter = Infinity
+          this.editing = true
+        }
+        this.typingAfter -= 1
         if (this.editing) throw new Refusal('InvalidOperationInCellEditMode')
         if (this.failing) throw new Refusal('GeneralException')
+        if (this.failingAfter === 0) {
+          this.failingAfter = Infinity
+          throw new Refusal('GeneralException')
+        }
+        this.failingAfter -= 1
         Results.push({ ActionId: action.Id, Value: this.act(action, ObjectPaths) })
       } catch (error) {
         if (!(error instanceof Refusal)) throw error
-        return { Results, Error: { Code: error.code, Message: 'Excel says no.', ActionIndex, HttpStatusCode: 400 } }
+        return refusalOf(error.code, ActionIndex, Results)
       }
     }
     return { Results }
@@ -140,22 +201,40 @@ export class ExcelHost {
     switch (action.ActionType) {
       case ActionType.Instantiate: {
         const target = this.resolve(action.ObjectPathId, paths)
-        return target === missing ? null : {}
+        if (target === missing) return null
+        // The client finds what it has added again by its id.
+        return target.is === 'sheet' ? { _Id: target.sheet.name } : {}
       }
       // A mark in the batch: its answer tells the client that the actions before it went through.
       case ActionType.Trace: return null
       case ActionType.Query: return this.read(this.resolve(action.ObjectPathId, paths), action.QueryInfo?.Select ?? [])
       case ActionType.SetProperty: return this.write(this.resolve(action.ObjectPathId, paths), action.Name, action.ArgumentInfo?.Arguments?.[0])
-      case ActionType.Method: return this.invoke(this.resolve(action.ObjectPathId, paths), action.Name)
+      case ActionType.Method: return this.invoke(this.resolve(action.ObjectPathId, paths), action.Name, this.argumentsOf(action, paths))
       default: throw new Error(`The host knows no action ${action.ActionType}`)
     }
   }
 
+  private argumentsOf({ ArgumentInfo = {} }: Pick<Action, 'ArgumentInfo'>, paths: Batch['ObjectPaths']): readonly unknown[] {
+    const { Arguments = [], ReferencedObjectPathIds = [] } = ArgumentInfo
+    return Arguments.map((argument, index) => {
+      const path = ReferencedObjectPathIds[index]
+      return path ? this.resolve(path, paths) : argument
+    })
+  }
+
   private resolve(id: number, paths: Batch['ObjectPaths']): HostObject {
+    const known = this.made.get(id)
+    if (known !== undefined) return known
     const path = paths[id]!
     if (path.ParentObjectPathId === undefined) return { is: 'workbook' }
     const parent = this.resolve(path.ParentObjectPathId, paths)
-    const [argument = ''] = (path.ArgumentInfo?.Arguments ?? []) as readonly string[]
+    const given = this.argumentsOf(path, paths)
+    const [argument = ''] = given as readonly string[]
+    const made = this.make(parent, path.Name, given)
+    if (made !== undefined) {
+      this.made.set(id, made)
+      return made
+    }
     switch (`${parent.is}.${path.Name}`) {
       case 'workbook.Worksheets': return { is: 'worksheets' }
       case 'workbook.Names': return { is: 'names' }
@@ -175,6 +254,26 @@ export class ExcelHost {
         return { is: 'range', sheet: this.sheets.find(({ name }) => name === sheet)!, ...blockOf(address) }
       }
       case 'missing.GetRangeOrNullObject': return missing
+      case 'workbook.Protection': return { is: 'protection' }
+      case 'workbook.Tables': return { is: 'tables' }
+      case 'names.': {
+        if (!this.names.has(argument)) throw new Refusal('ItemNotFound')
+        return { is: 'name', name: argument }
+      }
+      case 'sheet.FreezePanes': return { is: 'freezePanes', sheet: (parent as { readonly sheet: Sheet }).sheet }
+      case 'sheet.GetRangeByIndexes': {
+        const [top, left, rows, columns] = given as readonly [number, number, number, number]
+        return { is: 'range', sheet: (parent as { readonly sheet: Sheet }).sheet, top, left, rows, columns }
+      }
+      case 'sheet.GetRanges': {
+        if (argument.length > 8192) throw new Refusal('InvalidArgument')
+        return { is: 'areas', sheet: (parent as { readonly sheet: Sheet }).sheet, areas: argument.split(',').map(blockOf) }
+      }
+      case 'range.Format': case 'areas.Format': return { is: 'appearance', of: parent as Areas, part: 'format' }
+      case 'areas.DataValidation': return { is: 'appearance', of: parent as Areas, part: 'validation' }
+      case 'appearance.Font': case 'appearance.Fill': case 'appearance.Borders':
+        return { is: 'appearance', of: (parent as Look).of, part: path.Name }
+      case 'appearance.': case 'appearance.GetItem': return { is: 'appearance', of: (parent as Look).of, part: argument }
       case 'sheet.GetUsedRangeOrNullObject': return usedRange((parent as { readonly sheet: Sheet }).sheet)
       case 'sheet.GetRange': {
         if (!/^\$?[A-Z]+\$?\d+(:\$?[A-Z]+\$?\d+)?$/i.test(argument)) throw new Refusal('InvalidArgument')
@@ -184,12 +283,35 @@ export class ExcelHost {
     }
   }
 
+  /** What adds something; undefined where the path only leads to what is there. */
+  private make(parent: HostObject, method: string, given: readonly unknown[]): HostObject | undefined {
+    if (parent.is === 'worksheets' && method === 'Add') {
+      const [name] = given as readonly [string]
+      if (this.structureProtected) throw new Refusal('AccessDenied')
+      if (name.length > 31 || /[[\]:*?/\\]/.test(name)) throw new Refusal('InvalidArgument')
+      if (this.sheets.some((sheet) => sheet.name.toLowerCase() === name.toLowerCase())) throw new Refusal('ItemAlreadyExists')
+      const sheet = emptySheet(name)
+      this.sheets.push(sheet)
+      return { is: 'sheet', sheet }
+    }
+    if (parent.is === 'names' && method === 'Add') {
+      const [name, refersTo] = given as readonly [string, string]
+      const [, sheet = '', address = ''] = /^='?(.+?)'?!(.+)$/.exec(refersTo) ?? []
+      if (!this.sheets.some((one) => one.name === sheet) || /^[A-Z]{1,3}\d+$/i.test(name)) throw new Refusal('InvalidArgument')
+      if ([...this.names.keys(), ...this.tables].some((one) => one.toLowerCase() === name.toLowerCase())) throw new Refusal('ItemAlreadyExists')
+      this.names.set(name, { sheet, address })
+      return { is: 'name', name }
+    }
+    return undefined
+  }
+
   private read(target: HostObject, properties: readonly string[]): unknown {
     if (target === missing) return null
     if (target.is === 'worksheets') return { _Items: this.sheets.map(({ name }) => ({ _Id: name, Name: name })) }
     if (target.is === 'names') {
       return { _Items: [...this.names].map(([name, { sheet, address }]) => ({ Name: name, Type: 'Range', Formula: `=${quoted(sheet)}!${address}` })) }
     }
+    if (target.is === 'tables') return { _Items: this.tables.map((name) => ({ _Id: name, Name: name })) }
     return Object.fromEntries(properties.map((property) => {
       // The client asks for a property in small letters and reads it with a capital one.
       return [property.charAt(0).toUpperCase() + property.slice(1), this.property(target, property)]
@@ -198,6 +320,7 @@ export class ExcelHost {
 
   private property(target: HostObject, property: string): unknown {
     if (target.is === 'sheet' && property === 'name') return target.sheet.name
+    if (target.is === 'protection' && property === 'protected') return this.structureProtected
     if (target.is === 'range') {
       switch (property) {
         case 'address': return `${quoted(target.sheet.name)}!${addressOf(target)}`
@@ -212,18 +335,44 @@ export class ExcelHost {
   }
 
   private write(target: HostObject, property: string, value: unknown): void {
-    if (target.is !== 'range' || property !== 'Formulas') throw new Error(`The host cannot set ${property} of ${target.is}`)
+    if (target.is === 'appearance') {
+      for (const address of addressesOf(target.of)) setAppearance(target.of.sheet, address, `${target.part}.${property}`, value)
+      return
+    }
+    if (target.is !== 'range') throw new Error(`The host cannot set ${property} of ${target.is}`)
     if (target.sheet.protected) throw new Refusal('AccessDenied')
-    for (const [row, formulas] of (value as readonly (readonly CellValue[])[]).entries()) {
-      for (const [column, formula] of formulas.entries()) {
-        // It calculates nothing: a formula's own text stands for its value.
-        target.sheet.cells.set(addressOf({ top: target.top + row, left: target.left + column, rows: 1, columns: 1 }), { formula, value: formula })
+    for (const [row, contents] of (value as readonly (readonly (CellValue | null)[])[]).entries()) {
+      for (const [column, content] of contents.entries()) {
+        // Null leaves a cell as it is.
+        if (content === null) continue
+        const address = addressOf({ top: target.top + row, left: target.left + column, rows: 1, columns: 1 })
+        if (property === 'NumberFormat') setAppearance(target.sheet, address, property, content)
+        else if (property === 'Formulas') {
+          this.rawContents.push(content)
+          target.sheet.cells.set(address, this.typed(content))
+        }
+        else throw new Error(`The host cannot set ${property} of a range`)
       }
     }
     this.raise('DataChanged', { changeType: 'RangeEdited' })
   }
 
-  private invoke(target: HostObject, name: string): unknown {
+  /** It calculates nothing: a formula's own text stands for its value. */
+  private typed(content: CellValue): { readonly formula: CellValue; readonly value: CellValue } {
+    if (typeof content !== 'string') return { formula: content, value: content }
+    if (content.startsWith('\'')) return { formula: content.slice(1), value: content.slice(1) }
+    if (!content.startsWith('=')) {
+      const number = Number(content.replace('%', ''))
+      return content === '' || Number.isNaN(number) ? { formula: content, value: content } : { formula: number, value: number }
+    }
+    for (const [, quotedName, bareName] of content.replace(/"[^"]*"/g, '').matchAll(/(?:'((?:[^']|'')+)'|(\b[\w.]+))!/g)) {
+      const name = quotedName?.replaceAll('\'\'', '\'') ?? bareName
+      if (!this.sheets.some((sheet) => sheet.name === name)) throw new Refusal('InvalidArgument')
+    }
+    return { formula: content, value: content }
+  }
+
+  private invoke(target: HostObject, name: string, given: readonly unknown[]): unknown {
     // The client asks to hold on to what it may use again. This host forgets nothing.
     if (name === '_KeepReference') return null
     if (target.is === 'sheet' && name === 'Activate') {
@@ -234,6 +383,24 @@ export class ExcelHost {
       this.select(addressOf(target), target.sheet.name)
       return null
     }
+    if (target.is === 'sheet' && name === 'Delete') {
+      if (this.structureProtected || this.keeps) throw new Refusal('AccessDenied')
+      this.sheets.splice(this.sheets.indexOf(target.sheet), 1)
+      return null
+    }
+    if (target.is === 'name' && name === 'Delete') {
+      this.names.delete(target.name)
+      return null
+    }
+    if (target.is === 'freezePanes') {
+      const [first] = given
+      if (name === 'FreezeRows') target.sheet.frozen = { rows: first as number, columns: 0 }
+      else if (name === 'FreezeColumns') target.sheet.frozen = { rows: 0, columns: first as number }
+      else if (name === 'FreezeAt') target.sheet.frozen = { rows: (first as Block).rows, columns: (first as Block).columns }
+      else throw new Error(`The host knows no ${name} of ${target.is}`)
+      return null
+    }
+    if (target.is === 'application' && name === 'SuspendApiCalculationUntilNextSync') return null
     if (target.is === 'application' && name === 'Calculate') {
       this.calculations += 1
       return null
@@ -253,13 +420,44 @@ interface Block {
   readonly columns: number
 }
 
+/** One block of cells, or several. */
+type Areas = { readonly sheet: Sheet } & (Block | { readonly areas: readonly Block[] })
+
+interface Look {
+  readonly is: 'appearance'
+  readonly of: Areas
+  readonly part: string
+}
+
 type HostObject =
-  | { readonly is: 'workbook' | 'worksheets' | 'names' | 'application' | 'missing' }
-  | { readonly is: 'sheet'; readonly sheet: Sheet }
+  | { readonly is: 'workbook' | 'worksheets' | 'names' | 'tables' | 'application' | 'protection' | 'missing' }
+  | { readonly is: 'sheet' | 'freezePanes'; readonly sheet: Sheet }
+  | { readonly is: 'areas'; readonly sheet: Sheet; readonly areas: readonly Block[] }
+  | Look
   | { readonly is: 'name'; readonly name: string }
   | ({ readonly is: 'range'; readonly sheet: Sheet } & Block)
 
 const missing: HostObject = { is: 'missing' }
+
+function emptySheet(name: string): Sheet {
+  return { name, protected: false, cells: new Map(), appearance: new Map(), frozen: { rows: 0, columns: 0 } }
+}
+
+function refusalOf(Code: string, ActionIndex: number, Results: readonly unknown[]): object {
+  return { Results, Error: { Code, Message: 'Excel says no.', ActionIndex, HttpStatusCode: 400 } }
+}
+
+function addressesOf(of: Areas): readonly string[] {
+  const blocks = 'areas' in of ? of.areas : [of]
+  return blocks.flatMap(({ top, left, rows, columns }) => Array.from({ length: rows * columns }, (_, index) => (
+    addressOf({ top: top + Math.floor(index / columns), left: left + index % columns, rows: 1, columns: 1 })
+  )))
+}
+
+function setAppearance(sheet: Sheet, address: string, property: string, value: unknown): void {
+  const ofCell = sheet.appearance.get(address) ?? new Map<string, unknown>()
+  sheet.appearance.set(address, ofCell.set(property, value))
+}
 
 function usedRange(sheet: Sheet): HostObject {
   const places = [...sheet.cells.keys()].map(placeOf)

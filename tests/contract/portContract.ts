@@ -1,6 +1,9 @@
 /** What every implementation of WorkbookPort must do. Each host runs this one suite. */
 import { afterAll, beforeAll, expect, test } from 'vitest'
+import { addressOf } from '../../src/derived/reference'
+import type { Book } from '../../src/workbook/book'
 import type { WorkbookPort } from '../../src/workbook/port'
+import { demoSeason } from '../../src/workbook/season/demoSeason'
 
 /** A workbook with one empty sheet, "Season 1", and the hands of a user in it. */
 export interface Scene {
@@ -133,6 +136,84 @@ export function portContract(host: string, open: () => Promise<Scene>): void {
     await scene.port.putFormula('=1+1')
     expect(await scene.port.selectedCell()).toMatchObject({ address: 'G5', formula: '=1+1' })
   })
+
+  test(`${host} adds no book while a cell is being typed in.`, async () => {
+    await scene.select('G6')
+    await scene.beginTyping()
+    await expect(scene.port.add(smallBook)).rejects.toMatchObject({ code: 'cellEditMode' })
+    await scene.cancelTyping()
+    expect(await contents(scene.port)).not.toHaveProperty('Trial one')
+  })
+
+  test(`${host} adds a book after what is there: contents, formulas on other sheets and names, and leaves the rest alone.`, async () => {
+    const before = await contents(scene.port)
+    await scene.port.add(smallBook)
+    const { 'Trial one': one, 'Trial two': two, ...others } = await contents(scene.port)
+    expect(others).toEqual(before)
+    expect(one).toEqual({ A1: 'Rates', B1: 'Jan 2', A2: 0.9, B2: '60', C2: true, A3: 0.8, C3: "='Trial two'!A1" })
+    expect(two).toEqual({ A1: '=SUM(TrialRates)', A3: '=STICK.BAGS(300,60)' })
+    expect((await scene.port.read()).names).toContainEqual({ name: 'TrialRates', refersTo: expect.stringMatching(/^'Trial one'!\$?A\$?2:\$?A\$?3$/) })
+    expect(await scene.port.valuesOf('TrialRates', 'Season 1')).toEqual([[0.9], [0.8]])
+  })
+
+  test(`${host} adds nothing of a book if one of its sheets or names is taken, however it is capitalised, and lists what is.`, async () => {
+    const before = await contents(scene.port)
+    const other = { ...smallBook.sheets[0]!, name: 'Trial three' }
+    await expect(scene.port.add({ names: [], sheets: [other, { ...other, name: 'SEASON 1' }] })).rejects.toMatchObject({ code: 'nameTaken', detail: 'the sheet SEASON 1' })
+    await expect(scene.port.add({ names: [{ name: 'trialrates', refersTo: "'Trial three'!$A$1" }], sheets: [other] }))
+      .rejects.toMatchObject({ code: 'nameTaken', detail: 'the name trialrates' })
+    await expect(scene.port.add(smallBook)).rejects.toMatchObject({ detail: 'the sheet Trial one, the sheet Trial two and the name TrialRates' })
+    expect(await contents(scene.port)).toEqual(before)
+  })
+
+  test(`${host} takes everything away again if it cannot add a book to its end.`, async () => {
+    const before = await contents(scene.port)
+    const { names } = await scene.port.read()
+    const [sheet] = smallBook.sheets
+    const book = { names: [{ name: 'TrialFour', refersTo: "'Trial four'!$A$1" }], sheets: [{ ...sheet!, name: 'Trial four' }, { ...sheet!, name: 'Prices [old]' }] }
+    await expect(scene.port.add(book)).rejects.toMatchObject({ code: 'bookRefused' })
+    expect(await contents(scene.port)).toEqual(before)
+    expect((await scene.port.read()).names).toEqual(names)
+  })
+
+  test(`${host} adds the whole demo season, formula by formula.`, { timeout: 60_000 }, async () => {
+    const season = demoSeason()
+    await scene.port.add(season)
+    const open = await scene.port.read()
+    expect(open.names.map(({ name }) => name)).toEqual(expect.arrayContaining(season.names.map(({ name }) => name)))
+    for (const { name, rows } of season.sheets) {
+      const cells = open.sheets.find((sheet) => sheet.name === name)?.cells
+      rows.forEach((row, rowIndex) => row.forEach((cell, column) => {
+        if (cell === undefined || (cell.formula === undefined && (cell.value ?? '') === '')) return
+        const address = addressOf(rowIndex, column)
+        expect(cells?.get(address), `${name}!${address}`).toMatchObject(cell.formula === undefined ? { formula: '', value: cell.value } : { formula: cell.formula })
+      }))
+    }
+  })
+}
+
+/** Two sheets that read each other, of every kind of content. */
+const smallBook: Book = {
+  names: [{ name: 'TrialRates', refersTo: "'Trial one'!$A$2:$A$3" }],
+  sheets: [
+    {
+      name: 'Trial one', widths: [20, 8.5], frozenRows: 1, frozenColumns: 1,
+      rows: [
+        [{ value: 'Rates', look: 'title', note: 'Counted in three trays.' }, { value: 'Jan 2', look: 'heading' }],
+        [{ value: 0.9, look: 'input', format: '0%', allowed: { from: 0, to: 1, sentence: 'Type a share, such as 0.9 or 90%.' } }, { value: '60' }, { value: true }],
+        [{ value: 0.8, look: 'input', format: '0%' }, undefined, { formula: "='Trial two'!A1", look: 'total' }],
+      ],
+    },
+    { name: 'Trial two', widths: [], frozenRows: 0, frozenColumns: 0, rows: [[{ formula: '=SUM(TrialRates)' }], [], [{ formula: '=STICK.BAGS(300,60)' }]] },
+  ],
+}
+
+/** By sheet and address: the formula of a cell, else its value. */
+async function contents(port: WorkbookPort): Promise<Record<string, Record<string, unknown>>> {
+  const { sheets } = await port.read()
+  return Object.fromEntries(sheets.map(({ name, cells }) => (
+    [name, Object.fromEntries([...cells].map(([address, { formula, value }]) => [address, formula === '' ? value : formula]))]
+  )))
 }
 
 /** Resolves when the port calls back next. */

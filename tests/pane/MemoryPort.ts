@@ -1,3 +1,4 @@
+import type { Book } from '../../src/workbook/book'
 import type { CallInCell, OpenBook, ReadCell } from '../../src/workbook/openBook'
 import type { CellPlace, PortProblem, SelectedCell, WorkbookPort } from '../../src/workbook/port'
 
@@ -12,6 +13,7 @@ export class MemoryPort implements WorkbookPort {
   range: CellPlace = { sheet: 'Order book', address: 'B4' }
   /** By reference, as it is typed. */
   values: Readonly<Record<string, readonly (readonly ReadCell[])[]>> = {}
+  readonly added: Book[] = []
   private refusal: PortProblem | undefined
 
   selectedCell(): Promise<SelectedCell> {
@@ -20,6 +22,12 @@ export class MemoryPort implements WorkbookPort {
 
   selectedRange(): Promise<CellPlace> {
     return Promise.resolve(this.range)
+  }
+
+  add(book: Book): Promise<void> {
+    if (this.refusal !== undefined) return Promise.reject(this.refusal)
+    this.added.push(book)
+    return Promise.resolve()
   }
 
   read(): Promise<OpenBook> {

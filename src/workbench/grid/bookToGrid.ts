@@ -26,8 +26,11 @@ export const usualColumnWidth = 88
 const usualRowHeight = 24
 const titleHeight = 34
 
-/** How many empty rows and columns follow what is filled. */
-const roomBelow = 100
+/**
+ * How many empty rows and columns follow what is filled. The grid's engine gives #REF! for a SEQUENCE that would
+ * reach below the last row, even within a formula, and BREAKEVEN tries 200 rounds where nothing is said.
+ */
+const roomBelow = 1000
 const roomBeside = 10
 
 /** The grid's marks for a name of the whole workbook, and for the data of its plugins. */
@@ -40,33 +43,61 @@ export interface GridRoom {
   readonly isNarrow: boolean
 }
 
+/** A book in the grid's words; a workbook is made of them, or they are added to one. */
+export interface GridParts {
+  readonly sheets: readonly (Partial<IWorksheetData> & { readonly id: string })[]
+  readonly styles: Readonly<Record<string, IStyleData>>
+  readonly names: IDefinedNameMapItem
+  /** By the id of their sheet, then by row and column. */
+  readonly notes: Readonly<Record<string, GridNotes>>
+}
+
+export type GridNotes = Readonly<Record<number, Readonly<Record<number, GridNote>>>>
+
+export interface GridNote {
+  readonly id: string
+  readonly row: number
+  readonly col: number
+  readonly width: number
+  readonly height: number
+  readonly note: string
+}
+
 export function bookToGrid(book: Book, id: string, room: GridRoom = { isNarrow: false }): IWorkbookData {
-  const styles = new Map<string, IStyleData>()
-  const sheets = book.sheets.map((sheet, index) => toGridSheet(sheet, sheetId(index), styles, room))
+  const { sheets, styles, names, notes } = gridParts(book, '', room)
   return {
     id,
     name: 'Sticksheet',
     appVersion: '0.25.1',
     locale: LocaleType.EN_US,
-    styles: Object.fromEntries(styles),
+    styles,
     sheetOrder: sheets.map((sheet) => sheet.id),
     sheets: Object.fromEntries(sheets.map((sheet) => [sheet.id, sheet])),
     resources: [
-      { name: namesResource, data: JSON.stringify(gridNames(book)) },
-      { name: notesResource, data: JSON.stringify(Object.fromEntries(book.sheets.map((sheet, index) => [sheetId(index), gridNotes(sheet)]))) },
+      { name: namesResource, data: JSON.stringify(names) },
+      { name: notesResource, data: JSON.stringify(notes) },
     ],
   }
 }
 
-export function gridNames(book: Book): IDefinedNameMapItem {
-  return Object.fromEntries(book.names.map(({ name, refersTo }, index) => {
-    const id = `name${index + 1}`
-    return [id, { id, name, formulaOrRefString: refersTo, localSheetId: wholeWorkbook }]
-  }))
+/** The prefix tells the ids of this book from those of what the workbook holds already. */
+export function gridParts(book: Book, prefix: string, room: GridRoom): GridParts {
+  const styles = new Map<string, IStyleData>()
+  const sheetId = (index: number) => `${prefix}sheet${index + 1}`
+  const sheets = book.sheets.map((sheet, index) => toGridSheet(sheet, sheetId(index), styles, room))
+  return {
+    sheets,
+    styles: Object.fromEntries(styles),
+    names: gridNames(book, prefix),
+    notes: Object.fromEntries(book.sheets.map((sheet, index) => [sheetId(index), gridNotes(sheet)])),
+  }
 }
 
-function sheetId(index: number): string {
-  return `sheet${index + 1}`
+export function gridNames(book: Book, prefix = ''): IDefinedNameMapItem {
+  return Object.fromEntries(book.names.map(({ name, refersTo }, index) => {
+    const id = `${prefix}name${index + 1}`
+    return [id, { id, name, formulaOrRefString: refersTo, localSheetId: wholeWorkbook }]
+  }))
 }
 
 function toGridSheet(sheet: Sheet, id: string, styles: Map<string, IStyleData>, { isNarrow }: GridRoom): Partial<IWorksheetData> & { readonly id: string } {
@@ -125,8 +156,8 @@ function styleOf({ look, format }: Cell, styles: Map<string, IStyleData>): Pick<
   return { s: id }
 }
 
-function gridNotes(sheet: Sheet): Record<number, Record<number, object>> {
-  const notes: Record<number, Record<number, object>> = {}
+function gridNotes(sheet: Sheet): GridNotes {
+  const notes: Record<number, Record<number, GridNote>> = {}
   sheet.rows.forEach((row, rowIndex) => row.forEach((cell, column) => {
     if (cell?.note === undefined) return
     const inRow = notes[rowIndex] ??= {}

@@ -24,6 +24,8 @@ import { addressOf } from '../../derived/reference'
 import type { Book } from '../../workbook/book'
 import type { OpenBook, OpenCell, ReadCell } from '../../workbook/openBook'
 import type { CellPlace } from '../../workbook/port'
+import type { NamesInUse } from '../../workbook/taken'
+import { addBook } from './addBook'
 import { bookToGrid } from './bookToGrid'
 import { guardFormulaCaches, movesPlaces } from './cacheGuard'
 import { cellResult, type CellResult } from './cellResult'
@@ -47,6 +49,9 @@ export interface GridCell extends CellResult {
 export interface Grid {
   /** Replaces the open workbook; resolves once the new one is calculated. */
   open(book: Book): Promise<void>
+  /** Adds a book's sheets and names after those of the workbook; throws where the grid does not take them, and is then as before. */
+  add(book: Book): Promise<void>
+  namesInUse(): NamesInUse
   /** The workbook as it is now; what is still being typed is taken in first. */
   book(): Promise<Book>
   /** Undefined while nothing is selected. */
@@ -86,9 +91,11 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
     return open
   }
   let opened = 0
+  let added = 0
+  const room = () => ({ isNarrow: container.clientWidth < narrow })
   const show = (next: Book): void => {
     opened += 1
-    api.createWorkbook(bookToGrid(next, `book${opened}`, { isNarrow: container.clientWidth < narrow }))
+    api.createWorkbook(bookToGrid(next, `book${opened}`, room()))
   }
 
   show(book)
@@ -107,6 +114,17 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
       show(next)
       await calculated
     },
+    async add(next) {
+      added += 1
+      const calculated = nextCalculation(injector)
+      addBook(injector, { id: workbook().getId(), sheetCount: workbook().getSheets().length }, next, `added${added}-`, room())
+      api.getFormula().executeCalculation()
+      await calculated
+    },
+    namesInUse: () => ({
+      sheets: workbook().getSheets().map((sheet) => sheet.getSheetName()),
+      names: workbook().getDefinedNames().map((name) => name.getName()),
+    }),
     async book() {
       await workbook().endEditingAsync(true)
       return gridToBook(workbook().save())

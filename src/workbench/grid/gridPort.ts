@@ -1,4 +1,5 @@
 import { PortProblem, type WorkbookPort } from '../../workbook/port'
+import { listed, takenBy } from '../../workbook/taken'
 import type { Grid } from './grid'
 
 export function gridPort(grid: Grid): WorkbookPort {
@@ -23,6 +24,14 @@ export function gridPort(grid: Grid): WorkbookPort {
       return range
     },
     read: async () => grid.read(),
+    async add(book) {
+      if (grid.isEditing()) throw new PortProblem('cellEditMode')
+      const taken = takenBy(grid.namesInUse(), book)
+      if (taken.length > 0) throw new PortProblem('nameTaken', listed(taken))
+      await grid.add(book).catch((problem: unknown) => {
+        throw new PortProblem('bookRefused', problem instanceof Error ? problem.message : String(problem))
+      })
+    },
     async select(place) {
       if (grid.isEditing()) throw new PortProblem('cellEditMode')
       if (!grid.select(place)) throw new PortProblem('noSelection')

@@ -4,7 +4,7 @@
  */
 import { BooleanNumber, BorderStyleTypes, type IBorderStyleData, type IStyleData, VerticalAlign } from '@univerjs/core'
 import type { Look } from '../../workbook/book'
-import { palette } from '../palette'
+import { palette } from '../../workbook/palette'
 
 const colour = (name: keyof typeof palette) => ({ rgb: `#${palette[name]}` })
 const fine = (name: keyof typeof palette): IBorderStyleData => ({ s: BorderStyleTypes.THIN, cl: colour(name) })

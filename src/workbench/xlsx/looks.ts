@@ -4,7 +4,7 @@
  */
 import type { Borders, Fill, Font, Style } from '@cj-tech-master/excelts'
 import type { Look } from '../../workbook/book'
-import { palette } from '../palette'
+import { palette } from '../../workbook/palette'
 
 type LookStyle = Partial<Pick<Style, 'font' | 'fill' | 'border' | 'alignment'>>
 
