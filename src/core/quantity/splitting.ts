@@ -15,7 +15,8 @@ export function splitByWeights(amount: Decimal, weights: readonly Decimal[]): re
   const unit = new Decimal(10).pow(-decimals)
   const unitsLeft = amount.sub(parts.reduce((total, part) => total.add(part), zero)).div(unit).toNumber()
   const remainders = exact.map((part, place) => ({ place, remainder: part.sub(parts[place]!) }))
-  const first = remainders.sort((a, b) => b.remainder.cmp(a.remainder) || a.place - b.place).slice(0, unitsLeft)
+  // Sorting keeps equal remainders in their order.
+  const first = remainders.sort((a, b) => b.remainder.cmp(a.remainder)).slice(0, unitsLeft)
   for (const { place } of first) parts[place] = parts[place]!.add(unit)
   return parts
 }

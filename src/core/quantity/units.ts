@@ -88,8 +88,8 @@ export function readUnit(text: string): Unit | UnitProblem {
   if (known !== undefined) return known
   const spellings = Object.hasOwn(ambiguous, spelling) ? ambiguous[spelling] : undefined
   if (spellings !== undefined) return { code: 'unitAmbiguous', unit: text.trim(), spellings }
-  const [above, below, ...more] = spelling.split(/\/| per /)
-  if (above === undefined || below === undefined || more.length > 0) return { code: 'unitUnknown', unit: text.trim() }
+  const [above = '', below, ...more] = spelling.split(/\/| per /)
+  if (below === undefined || more.length > 0) return { code: 'unitUnknown', unit: text.trim() }
   return ratio(readUnit(above), readUnit(below), text.trim())
 }
 
