@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { cellOf, goldenTests, refusal, table, value } from './golden'
+import { workingOf } from '../../src/derived/working'
+import { cellOf, definition, goldenTests, refusal, table, value } from './golden'
 
 /** A yearly interest that makes each of twelve rounds count `rate` more. */
 const yearly = (rate: number) => (1 + rate) ** 12 - 1
@@ -89,6 +90,14 @@ describe('COMPARE', () => {
 
   test('cash before the first sale is the whole first round: the unit and the other costs of all its cuttings', () => {
     expect(cellOf('COMPARE', 'Tray', 'cash before the first sale', ['Tray'], [15], [6], [50], [0.75], [1.5], [0.1], [0.05], [0.06], [3])).toBe(18)
+  })
+
+  test('the working has a line for every column of the table, so that each can be recomputed', () => {
+    const ways: readonly (readonly unknown[])[] = [['Plug', 'Tray'], [8, 15], [1, 6], [100, 50], [0.8, 0.75], [0, 1.5], [0, 0], [0, 0], [0.04, 0.0285]]
+    const working = workingOf(definition('COMPARE'), ways.map((range) => range.map((cell) => [cell])))
+    if (!('steps' in working)) throw new Error(JSON.stringify(working))
+    const columns = ['levelCost', 'perCutting', 'perLiner', 'cashBefore', 'beatsFrom'].map((wanted) => working.steps.find(({ name }) => name === wanted)?.value)
+    expect(columns).toEqual([[8, 3.75], [0.12, 0.1035], [0.15, 0.138], [12, 16.425], ['single use', '5']])
   })
 
   test('without a way of 1 round there is no single use to beat, and the table says so', () => {

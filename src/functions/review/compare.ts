@@ -19,7 +19,7 @@ export const compare = defineByMethod({
   id: 'COMPARE',
   subject: 'review',
   summary: 'Ways of rooting side by side per saleable liner, the cheapest first.',
-  convention: 'The level cost is that of REUSECOST, per unit in use; cuttingsPerRound are the cuttings in one such unit, so a unit lost takes its cuttings along. Per cutting adds the other costs, and per saleable liner divides by the yield, as ROOTINGCOST does. Equal costs keep the given order. Cash before the first sale is the whole first round: firstCost and the other costs of its cuttings. A way with 1 round is single use; a reusable one beats it from the least number of its rounds at which its cost per saleable liner is no higher than that of the cheapest single use, an exact tie counting.',
+  convention: 'The level cost is that of REUSECOST, per unit in use; cuttingsPerRound are the cuttings in one such unit, so a unit lost takes its cuttings along. Per cutting adds the other costs, and per saleable liner divides by the yield, as ROOTINGCOST does. Equal costs keep the given order. Cash before the first sale is the whole first round of one unit: firstCost and the other costs of its cuttings; to compare it, and the level costs, let a unit of each way take equally many cuttings. A way with 1 round is single use; a reusable one beats it from the least number of its rounds at which its cost per saleable liner is no higher than that of the cheapest single use, an exact tie counting.',
   parameters: {
     names: texts({ text: 'the ways of rooting' }),
     firstCosts: numbers('money per unit', { text: 'what one unit costs new: the medium, tray or bed of one round' }),
@@ -71,6 +71,8 @@ export const compare = defineByMethod({
         { name: 'perCutting', text: 'cost per cutting', formula: 'levelCost / cuttingsPerRound + otherCostsPerCutting', value: ways.map(({ perCutting }) => perCutting), unit: 'money per cutting' },
         { name: 'perLiner', text: 'cost per saleable liner', formula: 'perCutting / yields', value: ways.map(({ perLiner }) => perLiner), unit: 'money per liner' },
         { name: 'singleUse', text: 'the cheapest single use per saleable liner', formula: 'least perLiner where rounds = 1', value: singleUse ?? 'no way with 1 round is given', unit: 'money per liner' },
+        { name: 'cashBefore', text: 'cash before the first sale, in the given order', formula: 'firstCosts + otherCostsPerCutting * cuttingsPerRound', value: ways.map(({ cashBefore }) => cashBefore), unit: 'money per unit' },
+        { name: 'beatsFrom', text: 'rounds until it beats single use, in the given order', formula: 'least number of its rounds over which perLiner <= singleUse', value: ways.map((way) => beatsFrom(way, singleUse).toString()), unit: 'rounds' },
         { name: 'order', text: 'the ways, cheapest per saleable liner first', formula: 'by perLiner, equal ones in the given order', value: sorted.map(({ name }) => name), unit: 'text' },
       ],
     }
