@@ -43,7 +43,7 @@ export const buyPlan = defineByMethod({
     packLitres: quantities('L', { text: 'loose litres from one bag: its declared litres times its expansion', atLeast: 0.001 }),
     packPrices: numbers('money per bag', { text: 'price of one bag' }),
     breakQuantities: numbers('bags', { text: 'bags from which the break price holds for all of them; blank for no break', optional: true, above: 0, whole: true }),
-    breakPrices: numbers('money per bag', { text: 'price of every bag from that many on', optional: true }),
+    breakPrices: numbers('money per bag', { text: 'price of every bag from that many on, not above packPrices', optional: true, above: 0 }),
     available: numbers('bags', { text: 'bags that can be had; blank for no limit', optional: true, above: 0, whole: true }),
     orderMultiples: numbers('bags', { text: 'bags that are sold together: a layer, a pallet', default: 1, above: 0, whole: true }),
     supplierNames: texts({ text: 'who sells the pack; blank for one common supplier', optional: true }),
@@ -66,6 +66,10 @@ export const buyPlan = defineByMethod({
     if (lonely !== -1) {
       const [parameter, other] = breakQuantities[lonely] === undefined ? ['breakPrices', 'breakQuantities'] : ['breakQuantities', 'breakPrices']
       return { problem: { code: 'needsOther', parameter: parameter!, row: lonely + 1, other: other! } }
+    }
+    const dearer = breakPrices.findIndex((price, row) => price?.gt(packPrices[row]!) === true)
+    if (dearer !== -1) {
+      return { problem: { code: 'aboveOther', parameter: 'breakPrices', row: dearer + 1, value: breakPrices[dearer]!.toString(), other: 'packPrices', otherValue: packPrices[dearer]!.toString() } }
     }
     const suppliers = packNames.map((_, row) => (supplierNames[row] ?? '').toLowerCase())
     const deliveries = new Map<string, Decimal>()
