@@ -85,8 +85,9 @@ type Refuse = (fault: Fault, parameter?: string, row?: number) => void
 /** Reads the ranges of the call place by place; they belong together, so they must be of one length. */
 function readLines(parameters: Parameters, lines: ReadonlyMap<string, Line>, args: Reading, refuse: Refuse): Layout | undefined {
   const standsForAll = (name: string, { cells }: Line) => parameters[name]!.oneForAll === true && cells.length === 1
-  const aligned = new Map([...lines].filter(([name, line]) => !standsForAll(name, line)))
-  const [first] = aligned.size > 0 ? aligned.values() : lines.values()
+  const several = new Map([...lines].filter(([name, line]) => !standsForAll(name, line)))
+  const aligned = several.size > 0 ? several : lines
+  const [first] = aligned.values()
   if (first === undefined || !areOfOneLength(aligned, refuse)) return undefined
   const kept = keptPlaces(parameters, aligned, first.cells.length, refuse)
   for (const [name, parameter] of Object.entries(parameters)) {

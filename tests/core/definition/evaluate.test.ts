@@ -1,0 +1,88 @@
+import { expect, test } from 'vitest'
+import { defineByMethod, defineBySteps, fillsOneCell, type Example, type MethodResult } from '../../../src/core/definition/definition'
+import { evaluate } from '../../../src/core/definition/evaluate'
+import { number, numbers } from '../../../src/core/definition/parameter'
+import { runSteps } from '../../../src/core/definition/runSteps'
+import { stepsInDoubles } from '../../../src/core/definition/stepsInDoubles'
+import { Decimal } from '../../../src/core/quantity/decimal'
+
+const about = { id: 'OWN', subject: 'counting', summary: 'x', convention: 'x', examples: [] as Example[] } as const
+const one = { name: 'count', text: 'x', unit: 'cuttings' }
+const columns = [{ heading: 'way', text: 'x', unit: 'text' }, { heading: 'cost', text: 'x', unit: 'money' }]
+
+const steps = defineBySteps({
+  ...about, result: one, parameters: { a: number('x', { text: 'x' }), b: number('x', { text: 'x', default: 2 }) },
+  steps: [['sum', 'a + b', 'x', 'both'], ['double', 'sum * 2', 'x', 'twice']],
+})
+
+const parts = defineBySteps({
+  ...about, result: { ...one, like: 'parts' }, parameters: { parts: numbers('x', { text: 'x' }) }, steps: [['twice', 'parts * 2', 'x', 'x']],
+})
+
+function method(result: MethodResult, resultOf = {}) {
+  return defineByMethod({ ...about, result: { ...one, ...resultOf }, parameters: { rows: numbers('x', { text: 'x', optional: true }) }, method: () => result, plain: { reason: 'x' } })
+}
+
+const noWorking = () => []
+
+test('steps give the last one, and each with its value in the working', () => {
+  const evaluation = evaluate(steps, [3])
+  if (!('result' in evaluation)) throw new Error(JSON.stringify(evaluation))
+  expect(evaluation.result).toBe(10)
+  expect(evaluation.working().map(({ name, formula, value, text, unit }) => [name, formula, String(value), text, unit])).toEqual([['sum', 'a + b', '5', 'both', 'x'], ['double', 'sum * 2', '10', 'twice', 'x']])
+})
+
+test('a step may use what stands before it alone', () => {
+  expect(() => defineBySteps({ ...about, result: one, parameters: {}, steps: [['first', 'second', 'x', 'x'], ['second', '1', 'x', 'x']] })).toThrow('second')
+  expect(() => runSteps([], {})).toThrow('at least one step')
+})
+
+test('a range of results lies as its argument lay, with 0 in its blank places', () => {
+  expect(evaluate(parts, [[[1], [''], [3]]])).toMatchObject({ result: [[2], [0], [6]] })
+  expect(evaluate(parts, [[[1, '', 3]]])).toMatchObject({ result: [[2, 0, 6]] })
+})
+
+test('refusals and error values of the arguments are handed on', () => {
+  expect(evaluate(steps, ['x'])).toEqual({ problems: [{ kind: 'refused', code: 'notNumber', parameter: 'a', value: 'x' }] })
+  expect(evaluate(steps, [{ kind: 'cellError', code: '#REF!' }])).toEqual({ cellError: { kind: 'cellError', code: '#REF!' } })
+})
+
+test('a result that no cell holds is refused, alone, in a range and in a table', () => {
+  const outside = { problems: [{ kind: 'refused', code: 'resultOutsideCells' }] }
+  const large = new Decimal('1e400')
+  expect(evaluate(method({ value: large, working: noWorking }), [])).toEqual(outside)
+  expect(evaluate(parts, [[[1e307], [9e307]]])).toEqual(outside)
+  expect(evaluate(method({ table: [['x', new Decimal(1)], ['y', large]], working: noWorking }, { columns }), [])).toEqual(outside)
+})
+
+test('a table has its headings above, and numbers as numbers', () => {
+  expect(evaluate(method({ table: [['x', new Decimal('1.5')]], working: noWorking }, { columns }), [])).toMatchObject({ result: [['way', 'cost'], ['x', 1.5]] })
+})
+
+test('a table that is not the one described is a mistake of ours, and so is a range in no shape', () => {
+  const table = (rows: readonly (readonly (Decimal | string)[])[]) => ({ table: rows, working: noWorking })
+  expect(() => evaluate(method(table([['x']]), { columns }), [])).toThrow('OWN gives a table that is not the one it describes')
+  expect(() => evaluate(method(table([['x', 'y'], ['x']]), { columns }), [])).toThrow('not the one it describes')
+  expect(() => evaluate(method(table([['x']])), [])).toThrow('not the one it describes')
+  const range = { value: [new Decimal(1)], working: noWorking }
+  expect(() => evaluate(method(range), [[[1]]])).toThrow('OWN gives a range but does not say in whose shape')
+  expect(() => evaluate(method(range, { like: 'rows' }), [])).toThrow('does not say in whose shape')
+})
+
+test('a problem of a method is a refusal unless it says otherwise, and its row is that of the range', () => {
+  expect(evaluate(method({ problem: { code: 'batchesOfOne', parameter: 'rows', row: 2 } }), [[[1], [''], [3]]])).toEqual({ problems: [{ kind: 'refused', code: 'batchesOfOne', parameter: 'rows', row: 3 }] })
+  expect(evaluate(method({ problem: { code: 'batchesOfOne', parameter: 'rows', row: 2 } }), [])).toEqual({ problems: [{ kind: 'refused', code: 'batchesOfOne', parameter: 'rows', row: 2 }] })
+  expect(evaluate(method({ problem: { code: 'batchesOfOne' } }), [[[1]]])).toEqual({ problems: [{ kind: 'refused', code: 'batchesOfOne' }] })
+  expect(evaluate(method({ problem: { kind: 'noAnswer', code: 'needsTooMany', most: '9' } }), [])).toEqual({ problems: [{ kind: 'noAnswer', code: 'needsTooMany', most: '9' }] })
+})
+
+test('a function fills one cell unless its result is a range or a table', () => {
+  expect([fillsOneCell(one), fillsOneCell({ ...one, like: 'parts' }), fillsOneCell({ ...one, columns })]).toEqual([true, false, false])
+})
+
+test('the steps in doubles give the last one, call after call', () => {
+  if (!('steps' in steps.body)) throw new Error('no steps')
+  const run = stepsInDoubles(steps.body.steps, ['a', 'b'])
+  const slots = [3, 2]
+  expect([run(slots), (slots[0] = 4, run(slots)), slots]).toEqual([10, 12, [4, 2, 6, 12]])
+})
