@@ -1,5 +1,5 @@
-import { FluentProvider, makeStyles, mergeClasses, Tab, TabList, tokens } from '@fluentui/react-components'
-import { useId, useState } from 'react'
+import { FluentProvider, makeStyles, mergeClasses, Spinner, Tab, TabList, tokens } from '@fluentui/react-components'
+import { lazy, Suspense, useId, useState } from 'react'
 import type { Definition } from '../core/definition/definition'
 import type { WorkbookPort } from '../workbook/port'
 import { CheckSection } from './CheckSection'
@@ -29,7 +29,10 @@ const useStyles = makeStyles({
   title: { position: 'absolute', width: '1px', height: '1px', overflow: 'hidden', clipPath: 'inset(50%)' },
 })
 
-const sections = ['Functions', 'Working', 'Check'] as const
+/** The charts come when they are asked for, so that the pane opens without them. */
+const CompareSection = lazy(async () => ({ default: (await import('./CompareSection')).CompareSection }))
+
+const sections = ['Functions', 'Working', 'Check', 'Compare'] as const
 type Section = (typeof sections)[number]
 
 /** The frame: the title, the sections to choose from, and the chosen one. */
@@ -56,6 +59,13 @@ export function Pane({ definitions, port, theme }: PaneProps) {
       {section === 'Check' && (
         <div role="tabpanel" aria-labelledby={`${tabsId}-Check`} className={styles.panel}>
           <CheckSection definitions={definitions} port={port} />
+        </div>
+      )}
+      {section === 'Compare' && (
+        <div role="tabpanel" aria-labelledby={`${tabsId}-Compare`} className={styles.panel}>
+          <Suspense fallback={<Spinner size="tiny" label="Getting the charts ready" />}>
+            <CompareSection port={port} />
+          </Suspense>
         </div>
       )}
     </FluentProvider>

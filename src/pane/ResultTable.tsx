@@ -5,6 +5,8 @@ import { shortText } from './numberText'
 interface ResultTableProps {
   readonly columns: readonly Column[]
   readonly rows: readonly (readonly (number | string)[])[]
+  /** What the table is of, for who cannot see what it stands beside. */
+  readonly label?: string
 }
 
 const useStyles = makeStyles({
@@ -19,10 +21,10 @@ const useStyles = makeStyles({
 })
 
 /** A table as it will stand in the sheet. */
-export function ResultTable({ columns, rows }: ResultTableProps) {
+export function ResultTable({ columns, rows, label = 'The table that it gives' }: ResultTableProps) {
   const styles = useStyles()
   return (
-    <div className={styles.wide} tabIndex={0} role="region" aria-label="The table that it gives">
+    <div className={styles.wide} tabIndex={0} role="region" aria-label={label}>
       <table className={styles.table}>
         <thead>
           <tr>{columns.map(({ heading, unit }) => <th key={heading} scope="col" title={unit} className={styles.cell}>{heading}</th>)}</tr>

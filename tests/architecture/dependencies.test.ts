@@ -20,6 +20,7 @@ const below: Readonly<Record<string, readonly string[]>> = {
 /** Where alone a package may be imported: a folder or the beginning of a path below src. */
 const homes: readonly (readonly [packages: RegExp, homes: readonly string[]])[] = [
   [/^(react|react-dom|@fluentui)(\/|$)/, ['pane/', 'start/']],
+  [/^d3-/, ['pane/charts/']],
   [/^@univerjs\//, ['workbench/']],
   [/^@cj-tech-master\/excelts(\/|$)/, ['workbench/']],
   [/^decimal\.js(\/|$)/, ['core/quantity/']],
@@ -52,7 +53,7 @@ test('The search for cycles finds one where there is one.', () => {
   expect(findCycle(new Map([['a', ['b']], ['b', ['c']], ['c', ['b']]]))).toEqual(['b', 'c', 'b'])
 })
 
-test('React, the grid, the reader of .xlsx files, decimal.js and the formula parser are imported in their own folders alone.', () => {
+test('React, the charts, the grid, the reader of .xlsx files, decimal.js and the formula parser are imported in their own folders alone.', () => {
   const strays = tree.flatMap((file) => file.packages
     .filter((imported) => homes.some(([packages, places]) => packages.test(imported) && !places.some((place) => file.path.startsWith(place))))
     .map((imported) => shown(file.path, imported)))

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Theme } from '@fluentui/react-components'
+import { markColours } from '../../src/pane/charts/marks'
 import { themes } from '../../src/pane/theme'
 
 /** Relative luminance and contrast as WCAG 2.2 defines them. */
@@ -29,6 +30,12 @@ const pairsThatCarryText: readonly (readonly [keyof Theme, keyof Theme])[] = [
   ['colorNeutralForeground2', 'colorNeutralBackground2'],
   ['colorStatusDangerForeground1', 'colorNeutralBackground2'],
 ]
+
+describe.each(['light', 'dark', 'contrast'] as const)('the %s theme', (name) => {
+  it.each(markColours)('draws charts in %s with at least the contrast of 3 that a shape needs', (colour) => {
+    expect(contrast(themes[name][colour], themes[name].colorNeutralBackground1)).toBeGreaterThanOrEqual(3)
+  })
+})
 
 describe.each(['light', 'dark'] as const)('the %s theme', (name) => {
   it.each(pairsThatCarryText)('shows %s on %s with a contrast of at least 4.5', (foreground, background) => {

@@ -1,0 +1,170 @@
+import { Button, Field, makeStyles, mergeClasses, Select, Spinner, tokens } from '@fluentui/react-components'
+import { useEffect, useId, useMemo, useState, type ReactNode } from 'react'
+import { chartedCells, type ChartedCell, type ChartedId } from '../workbook/compare/chartedCells'
+import type { NoChart } from '../workbook/compare/evaluated'
+import { oddsOf } from '../workbook/compare/odds'
+import { roundsOf } from '../workbook/compare/rounds'
+import { swingsOf } from '../workbook/compare/swings'
+import { rootingCostRuns, waysOfCompare, waysOfRootingCosts } from '../workbook/compare/ways'
+import type { OpenBook } from '../workbook/openBook'
+import type { CellPlace, WorkbookPort } from '../workbook/port'
+import { OddsChart } from './charts/OddsChart'
+import { RoundsChart } from './charts/RoundsChart'
+import { SwingsChart } from './charts/SwingsChart'
+import { WaysChart } from './charts/WaysChart'
+import { portSentence } from './portSentence'
+
+type Reading =
+  | { readonly is: 'reading' }
+  | { readonly is: 'read'; readonly book: OpenBook }
+  | { readonly is: 'failed'; readonly sentence: string }
+
+const useStyles = makeStyles({
+  section: { flexGrow: 1, minHeight: 0, overflowY: 'auto', padding: `${tokens.spacingVerticalS} ${tokens.spacingHorizontalM} ${tokens.spacingVerticalXXL}` },
+  heading: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold, color: tokens.colorBrandForeground1 },
+  subheading: { margin: `${tokens.spacingVerticalXL} 0 ${tokens.spacingVerticalXS}`, fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400, fontWeight: tokens.fontWeightSemibold },
+  line: { margin: `${tokens.spacingVerticalXS} 0`, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
+  error: { color: tokens.colorStatusDangerForeground1 },
+  cell: { display: 'flex', flexWrap: 'wrap', alignItems: 'end', gap: tokens.spacingHorizontalS, marginBottom: tokens.spacingVerticalS },
+})
+
+/** Charts of what the sheets compare. Their numbers are those of the cells. */
+export function CompareSection({ port }: { readonly port: WorkbookPort }) {
+  const styles = useStyles()
+  const headingId = useId()
+  const [reading, setReading] = useState<Reading>({ is: 'reading' })
+
+  async function read() {
+    setReading({ is: 'reading' })
+    try {
+      setReading({ is: 'read', book: await port.read() })
+    } catch (error) {
+      setReading({ is: 'failed', sentence: portSentence(error) })
+    }
+  }
+
+  useEffect(() => {
+    void read()
+    // Once when the section is opened; afterwards on demand, since a large workbook takes a while.
+  }, [port])
+
+  return (
+    <section className={styles.section} aria-labelledby={headingId}>
+      <h2 id={headingId} className={styles.heading}>Compare</h2>
+      {reading.is === 'reading' && <Spinner size="tiny" label="Reading the workbook" />}
+      {reading.is === 'failed' && <p role="status" className={mergeClasses(styles.line, styles.error)}>{reading.sentence}</p>}
+      {reading.is === 'read' && <Charts book={reading.book} port={port} onCalculate={() => void port.calculate().then(read)} />}
+      {reading.is !== 'reading' && <Button size="small" onClick={() => void read()}>Read the workbook again</Button>}
+    </section>
+  )
+}
+
+interface ChartsProps {
+  readonly book: OpenBook
+  readonly port: WorkbookPort
+  readonly onCalculate: () => void
+}
+
+function Charts({ book, port, onCalculate }: ChartsProps) {
+  const styles = useStyles()
+  const { cells, someUnseen } = useMemo(() => chartedCells(book), [book])
+  const of = (...ids: readonly ChartedId[]) => cells.filter(({ id }) => ids.includes(id)).map((cell) => choiceOf([cell]))
+  return (
+    <>
+      <p className={styles.line}>The numbers of these charts are those of the cells.</p>
+      {someUnseen && (
+        <>
+          <p className={styles.line}>Some functions have not been called since the workbook was opened, so their charts are missing yet.</p>
+          <Button size="small" onClick={onCalculate}>Calculate and read again</Button>
+        </>
+      )}
+      <Part
+        title="Ways of rooting" port={port} choices={[...of('COMPARE'), ...rootingCostRuns(cells).map(choiceOf)]}
+        hint="Put STICK.COMPARE with your ways of rooting into a sheet, or STICK.ROOTINGCOST for one way, to see here what a saleable liner costs in each and what it is made of."
+        chart={(chosen) => drawn(chosen[0]!.id === 'COMPARE' ? waysOfCompare(chosen[0]!) : waysOfRootingCosts(chosen, book), (ways) => <WaysChart ways={ways} />)}
+      />
+      <Part
+        title="Round by round" port={port} choices={of('COMPARE', 'BREAKEVEN', 'REUSELEDGER')}
+        hint="Put STICK.BREAKEVEN, STICK.REUSELEDGER or STICK.COMPARE into a sheet to see here how the cost falls with every round, and from which one on it beats single use."
+        chart={([cell]) => drawn(roundsOf(cell!), (rounds) => <RoundsChart rounds={rounds} />)}
+      />
+      <Part
+        title="What moves a result" port={port} choices={of('SWINGS')}
+        hint="Put STICK.SWINGS with a low, a likely and a high value of each argument into a sheet to see here which of them moves the result most."
+        chart={([cell]) => drawn(swingsOf(cell!), (swings) => <SwingsChart swings={swings} />)}
+      />
+      <Part
+        title="How likely a result is" port={port} choices={of('ODDS')}
+        hint="Put STICK.ODDS with a low, a likely and a high value of each argument into a sheet to see here how likely each result is."
+        chart={([cell]) => drawn(oddsOf(cell!, book), (odds) => <OddsChart odds={odds} />)}
+      />
+    </>
+  )
+}
+
+/** The cells that one chart shows. */
+interface Choice {
+  readonly cells: readonly ChartedCell[]
+  readonly label: string
+}
+
+function choiceOf(cells: readonly ChartedCell[]): Choice {
+  const [first, last] = [cells[0]!, cells.at(-1)!]
+  return { cells, label: `${first.id} in ${first === last ? first.address : `${first.address}:${last.address}`} on ${first.sheet}` }
+}
+
+interface PartProps {
+  readonly title: string
+  readonly port: WorkbookPort
+  readonly choices: readonly Choice[]
+  /** What to do where no cell has such a call. */
+  readonly hint: string
+  readonly chart: (cells: readonly ChartedCell[]) => ReactNode
+}
+
+/** One chart, with the choice of the cell that it shows and a way to that cell. */
+function Part({ title, port, choices, hint, chart }: PartProps) {
+  const styles = useStyles()
+  const [place, setPlace] = useState(0)
+  const [sentence, setSentence] = useState('')
+  const chosen = choices[place] ?? choices[0]
+  // Drawn again when another cell is chosen or the workbook was read again, not at every letter of a sentence.
+  const figure = useMemo(() => chosen && chart(chosen.cells), [chosen?.cells[0], chosen?.cells.length])
+
+  async function go({ sheet, address }: CellPlace) {
+    setSentence('')
+    await port.select({ sheet, address }).catch((error: unknown) => setSentence(portSentence(error)))
+  }
+
+  return (
+    <>
+      <h3 className={styles.subheading}>{title}</h3>
+      {chosen === undefined && <p className={styles.line}>{hint}</p>}
+      {chosen !== undefined && (
+        <div className={styles.cell}>
+          {choices.length === 1
+            ? <span className={styles.line}>{chosen.label}</span>
+            : (
+              <Field label={`${title}: cells to show`} size="small">
+                <Select size="small" value={String(choices.indexOf(chosen))} onChange={(_event, { value }) => setPlace(Number(value))}>
+                  {choices.map(({ label }, index) => <option key={index} value={index}>{label}</option>)}
+                </Select>
+              </Field>
+            )}
+          <Button size="small" onClick={() => void go(chosen.cells[0]!)} aria-label={`Go to ${chosen.label}`}>Go to the cell</Button>
+        </div>
+      )}
+      {sentence !== '' && <p role="status" className={mergeClasses(styles.line, styles.error)}>{sentence}</p>}
+      {figure}
+    </>
+  )
+}
+
+function drawn<Data extends object>(data: Data | NoChart, draw: (data: Data) => ReactNode): ReactNode {
+  return 'sentence' in data ? <NoChartText sentence={data.sentence} /> : draw(data as Data)
+}
+
+function NoChartText({ sentence }: NoChart) {
+  const styles = useStyles()
+  return <p className={styles.line}>There is no chart of this cell. {sentence}</p>
+}

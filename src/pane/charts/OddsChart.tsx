@@ -1,0 +1,68 @@
+import { makeStyles, mergeClasses, tokens } from '@fluentui/react-components'
+import { scaleLinear } from 'd3-scale'
+import { line } from 'd3-shape'
+import type { Odds, Percentile } from '../../workbook/compare/odds'
+import { amountText } from './amountText'
+import { BottomAxis, LeftAxis } from './Axis'
+import { ChartFigure } from './ChartFigure'
+import { domainOf } from './domain'
+import { markOf } from './marks'
+import { oddsSummary } from './summaries'
+
+const useStyles = makeStyles({
+  drawing: { display: 'block' },
+  sample: { flexShrink: 0 },
+  axisName: { fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
+  resultName: { textAlign: 'end' },
+  likely: { stroke: tokens.colorNeutralForeground1, strokeWidth: '2px', strokeDasharray: '5 3' },
+  mean: { stroke: tokens.colorNeutralForeground1, strokeWidth: '2px', strokeDasharray: '1 3' },
+})
+
+const height = 240
+const margin = { left: 44, right: 12, top: 12, bottom: 26 }
+const [sampleWidth, sampleHeight, pointRadius] = [34, 16, 4]
+const { colour } = markOf(0)
+
+/** For each result, the share of the draws that lie at or below it. */
+export function OddsChart({ odds }: { readonly odds: Odds }) {
+  const styles = useStyles()
+  const { of, unit, percentiles, mean, likely, drawsWithoutAnswer } = odds
+  const centre = sampleHeight / 2
+  return (
+    <ChartFigure
+      title={`How likely each ${of} is`}
+      summary={oddsSummary(odds)}
+      table={{
+        columns: [
+          { heading: 'share of draws', text: 'which share of the draws lies at or below the result', unit: 'share' },
+          { heading: 'result', text: 'the result of the function', unit },
+        ],
+        rows: [...percentiles.map(({ share, result }) => [share, result]), ['mean', mean], ['all likely', likely], ['draws without answer', drawsWithoutAnswer]],
+      }}
+      legend={[
+        { text: 'share of the draws at or below a result', sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={0} x2={sampleWidth} y1={centre} y2={centre} style={{ stroke: colour, strokeWidth: 2 }} /><circle cx={sampleWidth / 2} cy={centre} r={pointRadius} style={{ fill: colour }} /></svg> },
+        { text: `every argument at its likely value: ${amountText(likely)}`, sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={sampleWidth / 2} x2={sampleWidth / 2} y1={0} y2={sampleHeight} className={styles.likely} /></svg> },
+        { text: `mean of the draws: ${amountText(mean)}`, sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={sampleWidth / 2} x2={sampleWidth / 2} y1={0} y2={sampleHeight} className={styles.mean} /></svg> },
+      ]}
+      draw={(width) => {
+        const x = scaleLinear(domainOf([...percentiles.map(({ result }) => result), likely]), [margin.left, width - margin.right]).nice(4)
+        const y = scaleLinear([0, 1], [height - margin.bottom, margin.top])
+        const path = line<Percentile>(({ result }) => x(result), ({ share }) => y(share))
+        return (
+          <>
+            <div className={styles.axisName}>share of the draws</div>
+            <svg width={width} height={height} className={styles.drawing}>
+              <BottomAxis scale={x} ticks={4} at={height - margin.bottom} gridTo={margin.top} />
+              <LeftAxis scale={y} ticks={5} at={margin.left} gridTo={width - margin.right} text={y.tickFormat(5, '.0%')} />
+              <line x1={x(likely)} x2={x(likely)} y1={margin.top} y2={height - margin.bottom} className={styles.likely} />
+              <line x1={x(mean)} x2={x(mean)} y1={margin.top} y2={height - margin.bottom} className={styles.mean} />
+              <path d={path(percentiles) ?? ''} fill="none" style={{ stroke: colour, strokeWidth: 2 }} />
+              {percentiles.map(({ share, result }) => <circle key={share} cx={x(result)} cy={y(share)} r={pointRadius} style={{ fill: colour }} />)}
+            </svg>
+            <div className={mergeClasses(styles.axisName, styles.resultName)}>{unit}</div>
+          </>
+        )
+      }}
+    />
+  )
+}

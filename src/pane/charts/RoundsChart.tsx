@@ -1,0 +1,121 @@
+import { makeStyles, mergeClasses, tokens } from '@fluentui/react-components'
+import { scaleLinear } from 'd3-scale'
+import { line, symbol } from 'd3-shape'
+import type { Rounds, RoundsLine, RoundsPoint } from '../../workbook/compare/rounds'
+import { amountText } from './amountText'
+import { BottomAxis, LeftAxis } from './Axis'
+import { ChartFigure } from './ChartFigure'
+import { domainOf } from './domain'
+import { markOf, type Mark } from './marks'
+import { roundsSummary } from './summaries'
+
+const useStyles = makeStyles({
+  drawing: { display: 'block' },
+  sample: { flexShrink: 0 },
+  axisName: { fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
+  roundsName: { textAlign: 'end' },
+  single: { stroke: tokens.colorNeutralForeground1, strokeWidth: '3px' },
+  ring: { fill: 'none', stroke: tokens.colorNeutralForeground1, strokeWidth: '2px' },
+  text: { fill: tokens.colorNeutralForeground1, fontSize: tokens.fontSizeBase200, fontFamily: tokens.fontFamilyBase, fontWeight: tokens.fontWeightSemibold },
+})
+
+const height = 240
+const margin = { left: 44, right: 12, top: 22, bottom: 26 }
+const [sampleWidth, sampleHeight] = [34, 16]
+/** In square pixels, as symbols are measured. */
+const shapeArea = 56
+const ringRadius = 9
+
+/** A line for each thing used again, over the rounds it serves, beside that of single use. */
+export function RoundsChart({ rounds }: { readonly rounds: Rounds }) {
+  const styles = useStyles()
+  const { unit, lines, singleUse } = rounds
+  const singles = singleUse === undefined ? [] : [singleUse]
+  const points = lines.flatMap((one) => one.points)
+  return (
+    <ChartFigure
+      title="Cost by the rounds it serves"
+      summary={roundsSummary(rounds)}
+      table={{
+        columns: [
+          { heading: 'what', text: 'what is used again, or once', unit: 'text' },
+          { heading: 'rounds', text: 'rounds it serves', unit: 'rounds' },
+          { heading: 'cost', text: 'the cost over so many rounds', unit },
+          { heading: 'beside single use', text: 'the round from which it is no dearer', unit: 'text' },
+        ],
+        rows: [
+          ...singles.map(({ name, cost }) => [name, 1, cost, 'single use']),
+          ...lines.flatMap(({ name, breakEven, points: own }) => own.map(({ round, cost }) => [name, round, cost, breakEven === undefined ? '–' : besideSingleUse(round, breakEven)])),
+        ],
+      }}
+      legend={[
+        ...lines.map((one, series) => ({
+          text: legendText(one),
+          sample: (
+            <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}>
+              <line x1={0} x2={sampleWidth} y1={sampleHeight / 2} y2={sampleHeight / 2} style={strokeOf(markOf(series))} />
+              <Shape mark={markOf(series)} x={sampleWidth / 2} y={sampleHeight / 2} />
+            </svg>
+          ),
+        })),
+        ...singles.map(({ name }) => ({
+          text: name === 'Single use' ? name : `${name}: the cheapest single use`,
+          sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={0} x2={sampleWidth} y1={sampleHeight / 2} y2={sampleHeight / 2} className={styles.single} /></svg>,
+        })),
+        ...(lines.some(({ breakEven }) => breakEven !== undefined) ? [{
+          text: 'the first round in which it is no dearer than single use',
+          sample: <svg width={sampleWidth} height={2 * ringRadius + 2} aria-hidden="true" className={styles.sample}><circle cx={sampleWidth / 2} cy={ringRadius + 1} r={ringRadius - 1} className={styles.ring} /></svg>,
+        }] : []),
+      ]}
+      draw={(width) => {
+        const x = scaleLinear(domainOf([1, ...points.map(({ round }) => round)]), [margin.left, width - margin.right])
+        const y = scaleLinear(domainOf([...points.map(({ cost }) => cost), ...singles.map(({ cost }) => cost)]), [height - margin.bottom, margin.top]).nice(5)
+        const path = line<RoundsPoint>(({ round }) => x(round), ({ cost }) => y(cost))
+        return (
+          <>
+            <div className={styles.axisName}>{unit}</div>
+            <svg width={width} height={height} className={styles.drawing}>
+              <BottomAxis scale={x} ticks={6} at={height - margin.bottom} gridTo={margin.top} text={(round) => (Number.isInteger(round) ? amountText(round) : '')} />
+              <LeftAxis scale={y} ticks={5} at={margin.left} gridTo={width - margin.right} />
+              {singles.map(({ cost }) => <line key={cost} x1={margin.left} x2={width - margin.right} y1={y(cost)} y2={y(cost)} className={styles.single} />)}
+              {lines.map(({ points: own, breakEven }, series) => {
+                const last = own.at(-1)!
+                return (
+                  <g key={series}>
+                    <path d={path(own) ?? ''} fill="none" style={strokeOf(markOf(series))} />
+                    <Shape mark={markOf(series)} x={x(last.round)} y={y(last.cost)} />
+                    {breakEven !== undefined && (
+                      <>
+                        <circle cx={x(breakEven.round)} cy={y(breakEven.cost)} r={ringRadius} className={styles.ring} />
+                        <text x={x(breakEven.round)} y={y(breakEven.cost) - ringRadius - 4} textAnchor="middle" className={styles.text}>{`round ${amountText(breakEven.round)}`}</text>
+                      </>
+                    )}
+                  </g>
+                )
+              })}
+            </svg>
+            <div className={mergeClasses(styles.axisName, styles.roundsName)}>rounds it serves</div>
+          </>
+        )
+      }}
+    />
+  )
+}
+
+function Shape({ mark, x, y }: { readonly mark: Mark; readonly x: number; readonly y: number }) {
+  return <path d={symbol(mark.shape, shapeArea)() ?? ''} transform={`translate(${x} ${y})`} style={{ fill: mark.colour }} />
+}
+
+function strokeOf({ colour, dash }: Mark) {
+  return { stroke: colour, strokeWidth: 2, strokeDasharray: dash }
+}
+
+function besideSingleUse(round: number, breakEven: RoundsPoint): string {
+  if (round === breakEven.round) return 'no dearer from here on'
+  return round < breakEven.round ? 'dearer' : 'no dearer'
+}
+
+function legendText({ name, breakEven, never }: RoundsLine): string {
+  if (breakEven !== undefined) return `${name}: from round ${amountText(breakEven.round)} on`
+  return never === undefined ? name : `${name}: ${never}`
+}

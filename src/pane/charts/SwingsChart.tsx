@@ -1,0 +1,84 @@
+import { makeStyles, tokens } from '@fluentui/react-components'
+import { scaleLinear } from 'd3-scale'
+import { useId } from 'react'
+import type { Swing, Swings } from '../../workbook/compare/swings'
+import { amountText } from './amountText'
+import { BottomAxis } from './Axis'
+import { ChartFigure } from './ChartFigure'
+import { domainOf } from './domain'
+import { markOf } from './marks'
+import { PatternFill } from './PatternFill'
+import { swingsSummary } from './summaries'
+
+const useStyles = makeStyles({
+  label: { display: 'flex', flexWrap: 'wrap', justifyContent: 'space-between', columnGap: tokens.spacingHorizontalM, marginTop: tokens.spacingVerticalXS, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
+  ends: { fontVariantNumeric: 'tabular-nums' },
+  drawing: { display: 'block' },
+  sample: { flexShrink: 0 },
+  likely: { stroke: tokens.colorNeutralForeground1, strokeWidth: '2px' },
+})
+
+const [barHeight, axisHeight, edge] = [16, 26, 1]
+/** The two ends of an argument differ in pattern and colour. */
+const ends = [{ key: 'atHigh', mark: markOf(0), text: 'with the argument at its high' }, { key: 'atLow', mark: markOf(1), text: 'with the argument at its low' }] as const
+
+/** A bar for each argument, the widest first, from its result at the low to that at the high. */
+export function SwingsChart({ swings }: { readonly swings: Swings }) {
+  const styles = useStyles()
+  const id = useId()
+  const { of, unit, likely, bars } = swings
+  const domain = domainOf(bars.flatMap(({ atLow, atHigh }) => [atLow, atHigh, likely]))
+  /** Where both ends lie on one side, the shorter one must not be hidden. */
+  const longerFirst = (bar: Swing) => [...ends].sort((a, b) => Math.abs(bar[b.key] - likely) - Math.abs(bar[a.key] - likely))
+  const fills = <defs>{ends.map(({ key, mark }) => <PatternFill key={key} id={`${id}${key}`} mark={mark} />)}</defs>
+  const box = ({ key, mark }: (typeof ends)[number]) => ({ fill: `url(#${id}${key})`, style: { stroke: mark.colour } })
+  return (
+    <ChartFigure
+      title={`What moves ${of} most`}
+      summary={swingsSummary(swings)}
+      table={{
+        columns: [
+          { heading: 'argument', text: 'the argument that moves', unit: 'text' },
+          { heading: 'low', text: 'its low', unit: 'in the unit of the argument' },
+          { heading: 'high', text: 'its high', unit: 'in the unit of the argument' },
+          { heading: 'at low', text: 'the result with this argument at its low', unit },
+          { heading: 'all likely', text: 'the result with every argument at its likely value', unit },
+          { heading: 'at high', text: 'the result with this argument at its high', unit },
+          { heading: 'swing', text: 'the difference between the two ends', unit },
+        ],
+        rows: bars.map(({ argument, low, high, atLow, atHigh, swing }) => [argument, low, high, atLow, likely, atHigh, swing]),
+      }}
+      legend={[
+        ...ends.map((end, index) => ({
+          text: end.text,
+          sample: <svg width={20} height={14} aria-hidden="true" className={styles.sample}>{index === 0 && fills}<rect x={edge} y={edge} width={18} height={12} {...box(end)} /></svg>,
+        })),
+        { text: 'with every argument at its likely value', sample: <svg width={20} height={14} aria-hidden="true" className={styles.sample}><line x1={10} x2={10} y1={0} y2={14} className={styles.likely} /></svg> },
+      ]}
+      draw={(width) => {
+        const scale = scaleLinear(domain, [edge, width - edge]).nice(4)
+        return (
+          <>
+            {bars.map((bar) => (
+              <div key={bar.argument}>
+                <div className={styles.label}>
+                  <span>{bar.argument}, {amountText(bar.low)} to {amountText(bar.high)}</span>
+                  <span className={styles.ends}>{amountText(bar.atLow)} to {amountText(bar.atHigh)}</span>
+                </div>
+                <svg width={width} height={barHeight} className={styles.drawing}>
+                  {longerFirst(bar).map((end) => {
+                    const [from, to] = [scale(likely), scale(bar[end.key])]
+                    return from !== to && <rect key={end.key} x={Math.min(from, to)} y={edge} width={Math.abs(to - from)} height={barHeight - 2 * edge} {...box(end)} />
+                  })}
+                  <line x1={scale(likely)} x2={scale(likely)} y1={0} y2={barHeight} className={styles.likely} />
+                </svg>
+              </div>
+            ))}
+            <svg width={width} height={axisHeight} className={styles.drawing}><BottomAxis scale={scale} ticks={4} at={edge} gridTo={edge} /></svg>
+            <div className={styles.label}>{unit}</div>
+          </>
+        )
+      }}
+    />
+  )
+}
