@@ -15,8 +15,7 @@ export type NamedRanges = ReadonlyMap<string, string>
 
 /** Ranges of other workbooks, of tables and of names that stand for a formula are not among them. */
 export function rangesRead(formula: string, sheet: string, names: NamedRanges): readonly RangeRead[] {
-  return tokenize(formula, { mergeRefs: true }).flatMap(({ type, value }): readonly RangeRead[] => {
-    if (type !== tokenTypes.REF_RANGE && type !== tokenTypes.REF_BEAM && type !== tokenTypes.REF_NAMED) return []
+  return referencesIn(formula).flatMap((value): readonly RangeRead[] => {
     const reference = names.get(value.toLowerCase()) ?? value
     const parsed = parseA1Ref(reference)
     const { range, context = [] } = parsed !== undefined && 'range' in parsed ? parsed : {}
@@ -29,6 +28,13 @@ export function rangesRead(formula: string, sheet: string, names: NamedRanges): 
       right: range.right ?? Infinity,
     }]
   })
+}
+
+/** Addresses and names as they are written in a formula. */
+export function referencesIn(formula: string): readonly string[] {
+  return tokenize(formula, { mergeRefs: true })
+    .filter(({ type }) => type === tokenTypes.REF_RANGE || type === tokenTypes.REF_BEAM || type === tokenTypes.REF_NAMED)
+    .map(({ value }) => value)
 }
 
 export function holds(range: RangeRead, sheet: string, row: number, column: number): boolean {

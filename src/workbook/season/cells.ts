@@ -59,11 +59,13 @@ export function spilledTable(formula: string, columnFormats: readonly (string | 
 
 export const headings = (...values: readonly string[]): Row => values.map(heading)
 
+export const inventedMark = 'Invented nursery, invented prices: for demonstration only'
+
 /** The head of every sheet: nobody shall take these prices for somebody's. */
 export function headOf(name: string, about: string): { readonly title: () => Row; readonly invented: () => Row; readonly about: () => Row } {
   return {
     title: () => [title(name)],
-    invented: () => [caution('Invented nursery, invented prices: for demonstration only')],
+    invented: () => [caution(inventedMark)],
     about: () => [text(about)],
   }
 }

@@ -3,7 +3,7 @@ import { formats, headings, headOf, input, result, text, total, type NamedSheet,
 import { blank, layOut } from './layOut'
 import { naming } from './names'
 
-const nursery = 'Vellimoor Young Plants'
+export const nursery = 'Vellimoor Young Plants'
 
 function line(label: string, cell: Cell, unit: string, how = ''): Row {
   return [text(label), cell, text(unit), text(how)]
@@ -72,7 +72,7 @@ export function seasonSheet(): NamedSheet {
     gapLast: blank,
     checks: () => headings('Checks', 'Figure', 'Unit', 'What it shows'),
     counted: () => line('Cuttings that no way counts', result('=SUM(OrderCuttings)-SUM(WayCuttings)', formats.count), 'cuttings', 'Must be 0: else a way is misspelt on Orders, which says where'),
-    rates: () => line('Rates left blank', result('=COUNTBLANK(OrderRates)+COUNTBLANK(WayRates)', formats.count), 'cells', 'Must be 0: a blank rate counts as nothing lost, so too little is stuck'),
+    rates: () => line('Rates left blank', result('=COUNTBLANK(OrderRates)-COUNTBLANK(OrderSpecies)*COLUMNS(OrderRates)+COUNTBLANK(WayRates)', formats.count), 'cells', 'Must be 0: a blank rate counts as nothing lost, so too little is stuck'),
     covered: () => line('Least stock left over', result('=MIN(LeftOver)', formats.litres), 'L loose', 'Must not be below 0: else a medium runs out'),
     timed: () => line('Trays outside the periods', result('=TraysNotTimed', formats.count), 'trays', 'Must be 0: else Timing forgets a sticking week'),
     explained: () => line('Difference left unexplained', result('=ReviewUnexplained', formats.price), 'EUR', 'Must be 0: the variances on Review add up'),
