@@ -3,6 +3,7 @@ import { join } from 'node:path'
 import { runInNewContext } from 'node:vm'
 import { gzipSync } from 'node:zlib'
 import { expect, test } from 'vitest'
+import { call } from '../../src/derived/call'
 import { catalogue } from '../../src/functions/catalogue'
 import { bundleText, CellErrorOfHost, dist, loadBundle } from './loadBundle'
 
@@ -40,6 +41,18 @@ test('The bundle does nothing where there is no Excel to register with.', () => 
 
 test('The bundle stays under 60 kB when it is gzipped.', () => {
   expect(gzipSync(bundleText()).length).toBeLessThan(60_000)
+})
+
+// The build leaves out of the bundle what no call reads.
+test.each(catalogue.map((definition) => [definition.id, definition] as const))('STICK.%s gives through the bundle what it gives from its source, results and sentences alike.', (id, definition) => {
+  for (const { given } of definition.examples) {
+    const args = given.map((argument) => (Array.isArray(argument) ? (argument as readonly unknown[]).map((one) => [one]) : argument))
+    expect(call(definition, args)).toEqual({ kind: 'value', value: ask(id, ...args) })
+  }
+  for (const wrong of [[], Object.keys(definition.parameters).map(() => 'plenty'), Object.keys(definition.parameters).map(() => -1)]) {
+    const { code, message } = refusal(id, ...wrong)
+    expect(call(definition, wrong)).toEqual({ kind: 'error', code, sentence: message })
+  }
 })
 
 // 0.1 m3 + 0.2 m3 is 300 L, and in binary arithmetic a little more. Source: exact division, 300 / 60 = 5.
