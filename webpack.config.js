@@ -46,6 +46,8 @@ const shared = {
 
 const output = { path: join(root, 'dist'), filename: '[name].js', chunkFilename: 'chunks/[id].js', publicPath: '' }
 
+const afterMinimizing = webpack.Compilation.PROCESS_ASSETS_STAGE_OPTIMIZE_TRANSFER
+
 const globals = 'Math, String, Number, Object, Array'
 
 /** Built apart from the pages: modules that no other script shares become one scope, which is smaller. */
@@ -53,14 +55,16 @@ const functions = {
   ...shared,
   name: 'functions',
   entry: { functions: './src/start/functions.ts' },
-  output,
+  // Without a function around it the minimizer sees what nobody uses; the banners put one there afterwards.
+  output: { ...output, iife: false },
+  optimization: { minimizer: [new EsbuildPlugin({ target, treeShaking: true })] },
   module: {
     rules: [typescript, { test: /\.ts$/, include: join(root, 'src', 'functions'), loader: join(root, 'src', 'start', 'withoutTexts.mjs') }],
   },
   plugins: [
     // A host that evaluates the functions in a sandbox looks every global up anew; as parameters they are three times as fast.
-    new webpack.BannerPlugin({ banner: `(function(${globals}){`, raw: true, entryOnly: true }),
-    new webpack.BannerPlugin({ banner: `})(${globals})`, raw: true, footer: true, entryOnly: true }),
+    new webpack.BannerPlugin({ banner: `(function(${globals}){`, raw: true, entryOnly: true, stage: afterMinimizing }),
+    new webpack.BannerPlugin({ banner: `})(${globals})`, raw: true, footer: true, entryOnly: true, stage: afterMinimizing }),
   ],
 }
 
