@@ -8,7 +8,7 @@ export default {
   coverageAnalysis: 'perTest',
   concurrency: 2,
   // A search that a mutant made endless is stopped.
-  timeoutMS: 10_000,
+  timeoutMS: 60_000,
   reporters: ['clear-text', 'json', 'progress-append-only'],
   clearTextReporter: { allowColor: false, logTests: false, reportTests: false },
   jsonReporter: { fileName: 'dist/mutation/report.json' },

@@ -24,8 +24,6 @@ export default defineConfig({
     exclude: ['tests/derived/plainFormula.test.ts', 'tests/derived/quotePlainFormula.test.ts'],
     setupFiles: ['tests/mutation/fewerInputs.ts'],
     sequence: { sequencer: KillFirst },
-    // A new thread and all imports for every file would take longer than the tests.
-    isolate: false,
     testTimeout: 60_000,
   },
 })

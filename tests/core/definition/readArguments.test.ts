@@ -115,9 +115,9 @@ test('a range that is divided by its sum must not be 0 throughout', () => {
 
 test('a name is a text, trimmed, and within a range a number too', () => {
   const name = text({ text: 'the name' })
-  expect([readValue(name, ' Bed '), readValue(name, 60), readValue(name, true), readValue(name, NaN)]).toEqual(['Bed', { code: 'notText', value: '60' }, { code: 'notText', value: 'true' }, { code: 'outsideCells' }])
+  expect([readValue(name, ' Bed '), readValue(name, 60), readValue(name, true), readValue(name, NaN)]).toEqual(['Bed', { code: 'notText', value: '60' }, { code: 'notText', value: 'TRUE' }, { code: 'outsideCells' }])
   expect(read({ names: texts({ text: 'the names' }) }, [[' Bed ', 60, 0.1 + 0.2]])).toEqual({ names: ['Bed', '60', '0.3'] })
-  expect(read({ names: texts({ text: 'the names' }) }, [[false]])).toEqual([{ code: 'notText', parameter: 'names', row: 1, value: 'false' }])
+  expect(read({ names: texts({ text: 'the names' }) }, [[false]])).toEqual([{ code: 'notText', parameter: 'names', row: 1, value: 'FALSE' }])
 })
 
 test('numbers are read with the digits that are shown, and what no cell holds is refused', () => {
