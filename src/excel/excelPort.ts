@@ -1,7 +1,7 @@
 /** The workbook that is open in Excel. */
 import { addBook } from './addBook'
 import type { CallLog } from './callLog'
-import { blankAsNull, readCell, readWorkbook } from './readWorkbook'
+import { blankAsNull, isEmpty, readCell, readWorkbook } from './readWorkbook'
 import { run } from './run'
 import { isAddress } from '../derived/reference'
 import type { WorkbookPort } from '../workbook/port'
@@ -52,6 +52,8 @@ export function excelPort(log: CallLog): WorkbookPort {
       await context.sync()
       return { sheet: sheet.name, address: withoutSheet(range.address) }
     }),
+
+    isEmpty: () => run(isEmpty),
 
     read: () => run((context) => readWorkbook(context, log)),
 

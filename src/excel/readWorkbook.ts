@@ -20,6 +20,15 @@ export async function readWorkbook(context: Excel.RequestContext, log: CallLog):
   }
 }
 
+export async function isEmpty(context: Excel.RequestContext): Promise<boolean> {
+  const { worksheets } = context.workbook
+  worksheets.load(['items/name'])
+  await context.sync()
+  const used = worksheets.items.map((sheet) => sheet.getUsedRangeOrNullObject(true))
+  await context.sync()
+  return used.every(({ isNullObject }) => isNullObject)
+}
+
 function cellsOf(sheet: string, { rowIndex, columnIndex, formulas, values, valueTypes }: Excel.Range, log: CallLog): ReadonlyMap<string, OpenCell> {
   const cells = new Map<string, OpenCell>()
   values.forEach((row, down) => row.forEach((content: unknown, across: number) => {

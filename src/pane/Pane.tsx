@@ -1,5 +1,5 @@
 import { FluentProvider, makeStyles, mergeClasses, Spinner, Tab, TabList, tokens } from '@fluentui/react-components'
-import { lazy, Suspense, useId, useState } from 'react'
+import { lazy, Suspense, useEffect, useId, useState } from 'react'
 import type { Definition } from '../core/definition/definition'
 import type { WorkbookPort } from '../workbook/port'
 import { CheckSection } from './CheckSection'
@@ -32,7 +32,9 @@ const useStyles = makeStyles({
 /** The charts come when they are asked for, so that the pane opens without them. */
 const CompareSection = lazy(async () => ({ default: (await import('./CompareSection')).CompareSection }))
 
-const sections = ['Functions', 'Working', 'Check', 'Compare'] as const
+const SeasonSection = lazy(async () => ({ default: (await import('./SeasonSection')).SeasonSection }))
+
+const sections = ['Season', 'Functions', 'Working', 'Check', 'Compare'] as const
 type Section = (typeof sections)[number]
 
 /** The frame: the title, the sections to choose from, and the chosen one. */
@@ -40,17 +42,32 @@ export function Pane({ definitions, port, theme }: PaneProps) {
   const styles = useStyles()
   const cell = useSelectedCell(port)
   const tabsId = useId()
-  const [section, setSection] = useState<Section>('Functions')
+  const [chosen, setChosen] = useState<Section>()
+  /** It then stays as it was left, with a season that is still being built. */
+  const [seasonLeft, setSeasonLeft] = useState(false)
+  const isEmpty = useIsEmpty(port)
+  // Who opens the pane beside an empty workbook has nothing yet to use a function on.
+  const section = chosen ?? (isEmpty ? 'Season' : 'Functions')
   return (
     <FluentProvider theme={themes[theme]} className={styles.root}>
       <h1 className={styles.title}>Sticksheet</h1>
-      <TabList className={styles.tabs} size="small" selectedValue={section} onTabSelect={(_event, { value }) => setSection(value as Section)}>
+      <TabList className={styles.tabs} size="small" selectedValue={section} onTabSelect={(_event, { value }) => {
+        if (section === 'Season') setSeasonLeft(true)
+        setChosen(value as Section)
+      }}>
         {sections.map((name) => <Tab key={name} id={`${tabsId}-${name}`} value={name}>{name}</Tab>)}
       </TabList>
       {/* Stays while another section shows, so that what was searched and typed is still there afterwards. */}
       <div role="tabpanel" aria-labelledby={`${tabsId}-Functions`} className={mergeClasses(styles.panel, section !== 'Functions' && styles.hidden)}>
         <FunctionsSection definitions={definitions} port={port} cell={cell} />
       </div>
+      {(section === 'Season' || seasonLeft) && (
+        <div role="tabpanel" aria-labelledby={`${tabsId}-Season`} className={mergeClasses(styles.panel, section !== 'Season' && styles.hidden)}>
+          <Suspense fallback={<Spinner size="tiny" label="Getting the season ready" />}>
+            <SeasonSection port={port} />
+          </Suspense>
+        </div>
+      )}
       {section === 'Working' && (
         <div role="tabpanel" aria-labelledby={`${tabsId}-Working`} className={styles.panel}>
           <WorkingSection definitions={definitions} port={port} cell={cell} />
@@ -70,4 +87,14 @@ export function Pane({ definitions, port, theme }: PaneProps) {
       )}
     </FluentProvider>
   )
+}
+
+/** Whether nothing stood in the workbook when the pane was opened. */
+function useIsEmpty(port: WorkbookPort): boolean {
+  const [isEmpty, setIsEmpty] = useState(false)
+  useEffect(() => {
+    // A host that cannot tell says why as soon as anything is asked of it.
+    port.isEmpty().then(setIsEmpty, () => undefined)
+  }, [port])
+  return isEmpty
 }

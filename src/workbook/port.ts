@@ -20,6 +20,8 @@ export interface WorkbookPort {
   putFormula(formula: string, place?: CellPlace): Promise<void>
   /** The selected cells, as a formula on their sheet names them: "B4:B9". */
   selectedRange(): Promise<CellPlace>
+  /** Whether nothing stands in any cell. */
+  isEmpty(): Promise<boolean>
   /** The whole workbook as it stands. */
   read(): Promise<OpenBook>
   /**

@@ -111,6 +111,7 @@ async function portOf(page: Page): Promise<WorkbookPort> {
     host: 'workbench',
     selectedCell: () => page.evaluate(() => window.port!.selectedCell()),
     selectedRange: () => page.evaluate(() => window.port!.selectedRange()),
+    isEmpty: () => page.evaluate(() => window.port!.isEmpty()),
     async read() {
       // As one text: the calls of a whole season are many values, and handing them over one by one takes minutes.
       const text = await page.evaluate(async () => JSON.stringify(await window.port!.read(), (_key, value: unknown) => (value instanceof Map ? [...value] : value)))

@@ -26,6 +26,12 @@ export function portContract(host: string, open: () => Promise<Scene>): void {
   })
   afterAll(() => scene.close())
 
+  test(`${host} knows an empty workbook.`, async () => {
+    expect(await scene.port.isEmpty()).toBe(true)
+    await scene.type('B4', 1)
+    expect(await scene.port.isEmpty()).toBe(false)
+  })
+
   test(`${host} gives sheet, address and value of the selected cell, and no formula where there is none.`, async () => {
     await scene.type('B4', 12.5)
     await scene.select('B4')

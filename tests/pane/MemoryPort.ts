@@ -14,6 +14,9 @@ export class MemoryPort implements WorkbookPort {
   /** By reference, as it is typed. */
   values: Readonly<Record<string, readonly (readonly ReadCell[])[]>> = {}
   readonly added: Book[] = []
+  /** Adding takes until then. */
+  whenAdding: Promise<void> = Promise.resolve()
+  empty = false
   private refusal: PortProblem | undefined
 
   selectedCell(): Promise<SelectedCell> {
@@ -24,10 +27,14 @@ export class MemoryPort implements WorkbookPort {
     return Promise.resolve(this.range)
   }
 
-  add(book: Book): Promise<void> {
-    if (this.refusal !== undefined) return Promise.reject(this.refusal)
+  async add(book: Book): Promise<void> {
+    if (this.refusal !== undefined) throw this.refusal
     this.added.push(book)
-    return Promise.resolve()
+    await this.whenAdding
+  }
+
+  isEmpty(): Promise<boolean> {
+    return Promise.resolve(this.empty)
   }
 
   read(): Promise<OpenBook> {
@@ -63,8 +70,8 @@ export class MemoryPort implements WorkbookPort {
     return () => this.listeners.delete(listener)
   }
 
-  /** From now on every write fails so. */
-  refuse(problem: PortProblem): void {
+  /** From now on every write fails so; undefined lets them through again. */
+  refuse(problem: PortProblem | undefined): void {
     this.refusal = problem
   }
 

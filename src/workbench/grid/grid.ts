@@ -62,6 +62,7 @@ export interface Grid {
   calculate(): Promise<void>
   selectedRange(): CellPlace | undefined
   /** See WorkbookPort. */
+  isEmpty(): boolean
   read(): OpenBook
   /** False where there is no such cell. */
   select(place: CellPlace): boolean
@@ -149,6 +150,7 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
       const range = api.getActiveWorkbook()?.getActiveRange()
       return range ? { sheet: range.getSheetName(), address: range.getA1Notation() } : undefined
     },
+    isEmpty: () => workbook().getSheets().every((sheet) => readCells(injector, sheet, calls).size === 0),
     read() {
       const open = workbook()
       return {

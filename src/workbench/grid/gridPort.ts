@@ -23,6 +23,7 @@ export function gridPort(grid: Grid): WorkbookPort {
       if (range === undefined) throw new PortProblem('noSelection')
       return range
     },
+    isEmpty: async () => grid.isEmpty(),
     read: async () => grid.read(),
     async add(book) {
       if (grid.isEditing()) throw new PortProblem('cellEditMode')
