@@ -44,9 +44,9 @@ export function compile(source: string, known: ReadonlySet<string>): Expression 
   }
 }
 
-function compileNode(node: AstExpression | undefined, known: ReadonlySet<string>, source: string): Compiled {
-  const inner = (child: AstExpression | undefined) => compileNode(child, known, source)
-  switch (node?.type) {
+function compileNode(node: AstExpression, known: ReadonlySet<string>, source: string): Compiled {
+  const inner = (child: AstExpression) => compileNode(child, known, source)
+  switch (node.type) {
     case 'Literal': {
       if (typeof node.value !== 'number') break
       const constant = new Decimal(node.raw)
@@ -63,11 +63,11 @@ function compileNode(node: AstExpression | undefined, known: ReadonlySet<string>
     }
     case 'UnaryExpression': {
       if (node.operator !== '-') break
-      const operand = inner(node.arguments[0])
+      const operand = inner(node.arguments[0]!)
       return (environment) => eachNumber(operand(environment), (a) => a.neg())
     }
     case 'BinaryExpression': {
-      const [left, right] = [inner(node.arguments[0]), inner(node.arguments[1])]
+      const [left, right] = node.arguments.map(inner) as [Compiled, Compiled]
       const operate = operators[node.operator]
       if (operate !== undefined) return (environment) => eachPair(left(environment), right(environment), operate)
       const compare = comparisons[node.operator]
@@ -124,8 +124,8 @@ const pi = Decimal.acos(-1)
 
 /** Only the branch that is taken is computed, as in Excel: the other may divide by zero. */
 function choice(args: readonly Compiled[], source: string): Compiled {
-  const [test, whenTrue, whenFalse] = args
-  if (test === undefined || whenTrue === undefined || whenFalse === undefined) throw new Error(`"${source}": IF takes three arguments`)
+  if (args.length !== 3) throw new Error(`"${source}": IF takes three arguments`)
+  const [test, whenTrue, whenFalse] = args as [Compiled, Compiled, Compiled]
   return (environment) => (test(environment) === true ? whenTrue : whenFalse)(environment)
 }
 

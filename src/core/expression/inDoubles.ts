@@ -139,15 +139,14 @@ function wholePower(base: number, exponent: number): number {
 
 /** Of a number m x 2^k with m near 1 it is k ln 2 and the series 2 (z + z^3/3 + z^5/5 + ...) with z = (m - 1) / (m + 1). */
 function logarithm(value: number): number {
-  if (value === 0) return -Infinity
-  if (!(value > 0 && value < Infinity)) return NaN
+  if (!(value > 0 && value < Infinity)) return value === 0 ? -Infinity : NaN
   let near = value
   let doublings = 0
   for (; near > Math.SQRT2; doublings++) near /= 2
   for (; near < Math.SQRT1_2; doublings--) near *= 2
   const z = (near - 1) / (near + 1)
   let sum = 0
-  for (let odd = 27; odd > 0; odd -= 2) sum = sum * z * z + 1 / odd
+  for (let odd = 27; odd >= 1; odd -= 2) sum = sum * z * z + 1 / odd
   return 2 * z * sum + doublings * Math.LN2
 }
 

@@ -9,7 +9,8 @@ export type Replacements = ReadonlyMap<string, AstExpression>
 
 /** The trees put in are not searched again, so a user's cell name may equal a parameter's. */
 export function substitute(node: AstExpression, replacements: Replacements): AstExpression {
-  const inner = (child: AstExpression) => substitute(child, replacements)
+  // An argument, and what a LET names, may be left empty.
+  const inner = (child: AstExpression | null) => (child === null ? null : substitute(child, replacements)) as AstExpression
   switch (node.type) {
     case 'ReferenceIdentifier':
       return replacements.get(node.value) ?? node
@@ -21,23 +22,19 @@ export function substitute(node: AstExpression, replacements: Replacements): Ast
     }
     case 'CallExpression': {
       const args = node.arguments.map(inner)
-      return chosen(node, args) ?? { ...node, arguments: isRoundUp(node) ? [withoutDust(args[0]!), literal(0)] : args }
+      return chosen(node, args) ?? { ...node, arguments: isCallOf('ROUNDUP', node) ? [withoutDust(args[0]!), literal(0)] : args }
     }
-    case 'LetExpression': {
-      const declarations = node.declarations.map((declaration) => (
-        declaration.init === null ? declaration : { ...declaration, init: inner(declaration.init) }
-      ))
-      return { ...node, declarations, body: node.body === null ? null : inner(node.body) }
-    }
+    case 'LetExpression':
+      return { ...node, declarations: node.declarations.map((declaration) => ({ ...declaration, init: inner(declaration.init) })), body: inner(node.body) }
     case 'LambdaExpression':
-      return { ...node, body: node.body === null ? null : inner(node.body) }
+      return { ...node, body: inner(node.body) }
     default:
       return node
   }
 }
 
-function isRoundUp({ callee }: AstExpression & { type: 'CallExpression' }): boolean {
-  return callee.type === 'Identifier' && callee.name === 'ROUNDUP'
+function isCallOf(name: string, { callee }: AstExpression & { type: 'CallExpression' }): boolean {
+  return callee.type === 'Identifier' && callee.name === name
 }
 
 const decimalsOfCount = 9
@@ -63,13 +60,12 @@ function withoutIdle(operator: string, left: AstExpression, right: AstExpression
     case '*': return a === 0 || b === 0 ? literal(0) : a === 1 ? right : b === 1 ? left : undefined
     case '/': return a === 0 || b === 1 ? left : undefined
     case '^': return b === 1 ? left : a === 1 ? literal(1) : undefined
-    default: return undefined
   }
 }
 
 /** The branch of an IF whose test is between two numbers that are known by now. */
 function chosen(node: AstExpression & { type: 'CallExpression' }, args: readonly AstExpression[]): AstExpression | undefined {
-  if (node.callee.type !== 'Identifier' || node.callee.name !== 'IF') return undefined
+  if (!isCallOf('IF', node)) return undefined
   const [test, whenTrue, whenFalse] = args
   if (test?.type !== 'BinaryExpression' || test.operator !== '<') return undefined
   const [a, b] = test.arguments.map(numberOf)

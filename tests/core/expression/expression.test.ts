@@ -47,6 +47,8 @@ test.each([
   ['+two', 'is outside the subset of Excel that a step may use'],
   ['SQRT(two)', 'is outside the subset of Excel that a step may use'],
   ['IF(two>1,two)', 'IF takes three arguments'],
+  ['IF(two>1,two,two,two)', 'IF takes three arguments'],
+  ['LAMBDA(x,x)(two)', 'is outside the subset of Excel that a step may use'],
   ['IF(two>1,,two)', 'an argument of IF is empty'],
   ['{1,2}', 'is outside the subset of Excel that a step may use'],
 ])('%s fails as it is compiled', (source, message) => {
