@@ -84,6 +84,7 @@ export function SeasonSection({ port }: SeasonSectionProps) {
             <ul className={styles.list}>
               {stage.sheets.map((sheet) => <li key={sheet}><Button size="small" appearance="subtle" onClick={() => void go(sheet)}>{sheet}</Button></li>)}
             </ul>
+            <Button size="small" onClick={() => setStage({ is: 'choosing' })}>Build another season</Button>
           </>
         )
         : (

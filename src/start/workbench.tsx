@@ -5,6 +5,7 @@ import { catalogue } from '../functions/catalogue'
 import { mountPane, type MountedPane } from '../pane/mountPane'
 import { startGrid, type Grid, type GridCell } from '../workbench/grid/grid'
 import { gridPort } from '../workbench/grid/gridPort'
+import type { Book } from '../workbook/book'
 import { demoSeason } from '../workbook/season/demoSeason'
 import { QuestionDialog, type Question } from './QuestionDialog'
 import { useDarkTheme } from './useDarkTheme'
@@ -18,6 +19,8 @@ const regions: readonly Region[] = ['bar', 'sheet', 'functions']
 function beside(region: Region, step: 1 | -1): Region {
   return regions.at((regions.indexOf(region) + step) % regions.length)!
 }
+
+const emptyBook: Book = { names: [], sheets: [{ name: 'Sheet1', widths: [], frozenRows: 0, frozenColumns: 0, rows: [] }] }
 
 const excelFile = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet'
 
@@ -55,6 +58,24 @@ function Workbench() {
     grid?.setDark(dark)
     pane.current?.setTheme(dark ? 'dark' : 'light')
   }, [grid, dark])
+
+  function askForNew() {
+    setQuestion({
+      heading: 'Begin with an empty workbook',
+      lines: ['The workbook that is open goes. Save it first if you want to keep it.'],
+      agree: { label: 'Begin', act: openEmpty },
+    })
+  }
+
+  async function openEmpty() {
+    await grid!.open(emptyBook)
+    setFileName('workbook.xlsx')
+    setLost([])
+    // The pane begins anew too: beside an empty workbook it offers to build a season.
+    pane.current!.unmount()
+    pane.current = mountPane(panePlace.current!, gridPort(grid!), { theme: dark ? 'dark' : 'light' })
+    go('functions')
+  }
 
   async function openFile(file: File) {
     try {
@@ -122,6 +143,7 @@ function Workbench() {
     <div className="workbench" data-shown={shown}>
       <header className="bar" ref={bar}>
         <strong className="name">Sticksheet</strong>
+        <button type="button" disabled={grid === undefined} onClick={askForNew}>New</button>
         <button type="button" disabled={grid === undefined} onClick={() => filePicker.current!.click()}>Open .xlsx</button>
         <button type="button" disabled={grid === undefined} onClick={() => void askAndSave()}>Save .xlsx</button>
         <input

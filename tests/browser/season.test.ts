@@ -1,0 +1,115 @@
+/** Builds a season in the workbench by keyboard alone, in a window as narrow as Excel's pane can be. */
+import { AxeBuilder } from '@axe-core/playwright'
+import type { Browser, Locator, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { Served } from '../../src/start/server.mjs'
+import { demoSeason } from '../../src/workbook/season/demoSeason'
+import { launch } from './launch'
+import { serveDist } from './serveDist'
+
+const pane = 'aside.functions'
+const sheets = demoSeason().sheets.map(({ name }) => name)
+
+let served: Served
+let browser: Browser
+
+beforeAll(async () => {
+  served = await serveDist()
+  browser = await launch()
+})
+
+afterAll(async () => {
+  await browser?.close()
+  await served?.close()
+})
+
+/** Opens the workbench, begins with an empty workbook and goes to the season, all by keyboard. */
+async function openSeason(width: number, colorScheme: 'light' | 'dark' = 'light'): Promise<Page> {
+  const context = await browser.newContext({ viewport: { width, height: 800 }, colorScheme })
+  const page = await context.newPage()
+  await page.goto(served.address)
+  await page.locator(`${pane} h1`).waitFor({ state: 'attached' })
+  await pressUntilFocused(page, 'F6', button(page, 'New'))
+  await page.keyboard.press('Enter')
+  await pressUntilFocused(page, 'Tab', button(page, 'Begin'))
+  await page.keyboard.press('Enter')
+  await pressUntilFocused(page, 'Tab', button(page, 'Build the demo season'))
+  return page
+}
+
+function button(page: Page, name: string): Locator {
+  return page.getByRole('button', { name, exact: true })
+}
+
+/** Fails where the key does not lead there. */
+async function pressUntilFocused(page: Page, key: string, control: Locator): Promise<void> {
+  await control.waitFor()
+  const most = 60
+  for (let presses = 0; presses < most; presses += 1) {
+    if (await control.evaluate((element) => element === document.activeElement)) return
+    await page.keyboard.press(key)
+  }
+  throw new Error(`${most} presses of ${key} did not reach ${String(control)}`)
+}
+
+async function expectNoViolations(page: Page): Promise<void> {
+  // Fluent's own sentinels around the list of tabs: they hand the keyboard on at once and hold no content.
+  const { violations } = await new AxeBuilder({ page }).include(pane).exclude('[data-tabster-dummy]').analyze()
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([])
+}
+
+async function expectNothingTooWide(page: Page): Promise<void> {
+  const tooWide = await page.locator(`${pane} :is(h2, p, li, button)`).evaluateAll((elements) => elements
+    .filter((element) => element.getBoundingClientRect().right > document.documentElement.clientWidth)
+    .map((element) => element.outerHTML))
+  expect(tooWide).toEqual([])
+}
+
+describe.each([320, 420])('in a window %i pixels wide, by keyboard', (width) => {
+  it('the demo season is built into an empty workbook and calculated, and each sheet is one key away', { timeout: 60_000 }, async () => {
+    const page = await openSeason(width)
+    await page.keyboard.press('Enter')
+    await page.getByText(`This adds ${sheets.length} sheets after your own: Season, Orders,`).waitFor()
+    await expectNothingTooWide(page)
+    await pressUntilFocused(page, 'Tab', button(page, `Add these ${sheets.length} sheets`))
+    await page.keyboard.press('Enter')
+    await page.getByText(`Added ${sheets.length} sheets.`).waitFor()
+    await expectNothingTooWide(page)
+    for (const name of ['Season', 'Review']) {
+      await pressUntilFocused(page, 'Tab', button(page, name))
+      await page.keyboard.press('Enter')
+      await expect.poll(() => page.getByRole('status', { name: 'Selected cell', includeHidden: true }).textContent()).toMatch(new RegExp(`^${name}, A1: `))
+    }
+    await page.context().close()
+  })
+})
+
+it('A season that is there already is not built over, and the pane lists what is taken.', { timeout: 60_000 }, async () => {
+  const page = await openSeason(320)
+  for (const label of ['Build the demo season', 'Build an empty season']) {
+    await pressUntilFocused(page, 'Tab', button(page, label))
+    await page.keyboard.press('Enter')
+    await pressUntilFocused(page, 'Tab', button(page, `Add these ${sheets.length} sheets`))
+    await page.keyboard.press('Enter')
+    if (label !== 'Build the demo season') continue
+    await page.getByText(`Added ${sheets.length} sheets.`).waitFor()
+    await pressUntilFocused(page, 'Tab', button(page, 'Build another season'))
+    await page.keyboard.press('Enter')
+  }
+  await page.getByText(/^The workbook already holds the sheet Season, the sheet Orders, .* and \d+ more, and nothing of yours is overwritten/).waitFor()
+  await page.context().close()
+})
+
+it.each(['light', 'dark'] as const)('The season section has no accessibility violation in the %s theme, at any stage.', { timeout: 60_000 }, async (colorScheme) => {
+  const page = await openSeason(320, colorScheme)
+  await expectNoViolations(page)
+  await pressUntilFocused(page, 'Tab', button(page, 'Build an empty season'))
+  await page.keyboard.press('Enter')
+  await button(page, `Add these ${sheets.length} sheets`).waitFor()
+  await expectNoViolations(page)
+  await pressUntilFocused(page, 'Tab', button(page, `Add these ${sheets.length} sheets`))
+  await page.keyboard.press('Enter')
+  await page.getByText(`Added ${sheets.length} sheets.`).waitFor()
+  await expectNoViolations(page)
+  await page.context().close()
+})
