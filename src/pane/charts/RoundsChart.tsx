@@ -16,7 +16,8 @@ const useStyles = makeStyles({
   roundsName: { textAlign: 'end' },
   single: { stroke: tokens.colorNeutralForeground1, strokeWidth: '3px' },
   ring: { fill: 'none', stroke: tokens.colorNeutralForeground1, strokeWidth: '2px' },
-  text: { fill: tokens.colorNeutralForeground1, fontSize: tokens.fontSizeBase200, fontFamily: tokens.fontFamilyBase, fontWeight: tokens.fontWeightSemibold },
+  // Its ground parts it from the lines that it lies on.
+  text: { paintOrder: 'stroke', stroke: tokens.colorNeutralBackground1, strokeWidth: '4px', fill: tokens.colorNeutralForeground1, fontSize: tokens.fontSizeBase200, fontFamily: tokens.fontFamilyBase, fontWeight: tokens.fontWeightSemibold },
 })
 
 const height = 240

@@ -11,12 +11,12 @@ export function waysSummary(ways: readonly WayCost[]): string {
   if (cheapest === undefined) return ''
   const largest = costParts.reduce((most, part) => (cheapest.parts[part.key] > cheapest.parts[most.key] ? part : most))
   const largestPart = `Its largest part is “${largest.name}” with ${amountText(cheapest.parts[largest.key])}.`
-  if (next === undefined) return `${cheapest.name} costs ${amountText(cheapest.perLiner)} for a saleable liner. ${largestPart}`
+  const price = `${amountText(cheapest.perLiner)} for a saleable liner`
+  if (next === undefined) return `${cheapest.name} costs ${price}. ${largestPart}`
   const dearest = others.at(-1)
   return [
-    `${cheapest.name} is cheapest: ${amountText(cheapest.perLiner)} for a saleable liner. ${next.name} comes next with ${amountText(next.perLiner)}.`,
+    `${cheapest.name} is cheapest: ${price}. ${largestPart} ${next.name} comes next with ${amountText(next.perLiner)}.`,
     ...(dearest === undefined ? [] : [`${dearest.name} is dearest with ${amountText(dearest.perLiner)}.`]),
-    largestPart,
   ].join(' ')
 }
 

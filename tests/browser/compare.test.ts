@@ -1,0 +1,147 @@
+/** Reads the charts of the demo season in the pane, by keyboard alone, and holds their numbers against the grid's cells. */
+import { AxeBuilder } from '@axe-core/playwright'
+import type { Browser, Locator, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { Served } from '../../src/start/server.mjs'
+import { launch } from './launch'
+import { serveDist } from './serveDist'
+
+const pane = 'aside.functions'
+const titles = ['Cost of a saleable liner, part by part', 'Cost by the rounds it serves', 'What moves ROOTINGCOST most', 'How likely each ROOTINGCOST is']
+
+let served: Served
+let browser: Browser
+
+beforeAll(async () => {
+  served = await serveDist()
+  browser = await launch()
+})
+
+afterAll(async () => {
+  await browser?.close()
+  await served?.close()
+})
+
+/** Opens the workbench at the demo season and goes to the section by keyboard. */
+async function openCompare(width: number, colorScheme: 'light' | 'dark'): Promise<Page> {
+  const context = await browser.newContext({ viewport: { width, height: 800 }, colorScheme })
+  const page = await context.newPage()
+  await page.goto(served.address)
+  await selectedCell(page).filter({ hasText: /^Season, A1:/ }).waitFor()
+  await pressF6To(page, pane)
+  const chosen = page.locator(pane).getByRole('tab', { selected: true })
+  await tabTo(page, chosen)
+  const compare = page.locator(pane).getByRole('tab', { name: 'Compare' })
+  await pressUntilFocused(page, 'ArrowRight', compare)
+  await page.keyboard.press('Enter')
+  await figure(page, titles[0]!).waitFor()
+  return page
+}
+
+async function pressF6To(page: Page, region: string): Promise<void> {
+  await page.keyboard.press('F6')
+  await expect.poll(() => page.locator(region).evaluate((place) => place.contains(document.activeElement))).toBe(true)
+}
+
+function selectedCell(page: Page): Locator {
+  return page.getByRole('status', { name: 'Selected cell' })
+}
+
+/** With as many digits as a table of the pane. */
+async function numberOfSelectedCell(page: Page): Promise<string> {
+  const text = await selectedCell(page).textContent()
+  return Number(/: ([\d.]+)/.exec(text ?? '')?.[1]).toLocaleString('en-US', { maximumSignificantDigits: 10 })
+}
+
+function figure(page: Page, title: string): Locator {
+  return page.locator(pane).getByRole('figure', { name: title })
+}
+
+function tabTo(page: Page, control: Locator): Promise<void> {
+  return pressUntilFocused(page, 'Tab', control)
+}
+
+/** Fails where the key does not lead to the control. */
+async function pressUntilFocused(page: Page, key: string, control: Locator): Promise<void> {
+  const mostPresses = 60
+  for (let presses = 0; presses < mostPresses; presses += 1) {
+    if (await control.evaluate((element) => element === document.activeElement)) return
+    await page.keyboard.press(key)
+  }
+  throw new Error(`${mostPresses} presses of ${key} did not reach ${String(control)}`)
+}
+
+async function showAsTable(page: Page, title: string): Promise<readonly (readonly string[])[]> {
+  await tabTo(page, figure(page, title).getByRole('button', { name: 'Show as a table' }))
+  await page.keyboard.press('Enter')
+  return figure(page, title).locator('tr').evaluateAll((rows) => rows.map((row) => [...row.children].map((cell) => cell.textContent ?? '')))
+}
+
+async function expectNoViolations(page: Page): Promise<void> {
+  // The tabs' own stops for the keyboard, which hand it on at once, are hidden from screen readers on purpose.
+  const { violations } = await new AxeBuilder({ page }).include(pane).exclude('[data-tabster-dummy]').analyze()
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([])
+}
+
+describe('the charts of the demo season', () => {
+  it('are all drawn at 320 pixels, within the window and above the smallest size that can be read', async () => {
+    const page = await openCompare(320, 'light')
+    for (const title of titles) {
+      const drawing = figure(page, title).getByRole('img', { name: title })
+      expect(await drawing.count(), title).toBe(1)
+      const marks = await drawing.locator('rect, path, circle').count()
+      expect(marks, title).toBeGreaterThan(2)
+    }
+    const outside = await page.locator(`${pane} figure *`).evaluateAll((elements) => elements
+      .filter((element) => element.getBoundingClientRect().right > document.documentElement.clientWidth || element.getBoundingClientRect().left < 0)
+      .map((element) => element.outerHTML))
+    expect(outside).toEqual([])
+    const smallest = await page.locator(`${pane} figure text`).evaluateAll((texts) => Math.min(...texts.map((text) => parseFloat(getComputedStyle(text).fontSize))))
+    expect(smallest).toBeGreaterThanOrEqual(12)
+    await page.context().close()
+  })
+
+  it('show as tables, by keyboard, what the cells of the grid show', async () => {
+    const page = await openCompare(320, 'light')
+    const [headings, ...ways] = await showAsTable(page, titles[0]!)
+    expect(headings).toEqual(['way', 'bought', 'washing and topping up', 'all else per cutting', 'losses', 'per saleable liner'])
+    expect(ways).toHaveLength(6)
+    const swings = await showAsTable(page, titles[2]!)
+    const odds = await showAsTable(page, titles[3]!)
+
+    const goTo = page.locator(pane).getByRole('button', { name: /^Go to COMPARE/ }).first()
+    await pressUntilFocused(page, 'Shift+Tab', goTo)
+    await page.keyboard.press('Enter')
+    await pressF6To(page, '.bar')
+    await pressF6To(page, '.sheet')
+    await selectedCell(page).filter({ hasText: /^Compare, A/ }).waitFor()
+    for (const _column of ['B', 'C', 'D']) await page.keyboard.press('ArrowRight')
+    for (const [name, ...numbers] of ways) {
+      await page.keyboard.press('ArrowDown')
+      await expect.poll(() => numberOfSelectedCell(page), { message: name! }).toBe(numbers.at(-1))
+    }
+    expect(ways.map((row) => row.slice(1, 5).reduce((sum, part) => sum + Number(part), 0).toFixed(9))).toEqual(ways.map((row) => Number(row[5]).toFixed(9)))
+    // The tornado and the odds have their middle in common with the cheapest way, which the demo asks about.
+    expect(Number(swings[1]![4])).toBeCloseTo(Number(ways[0]![5]), 9)
+    expect(Number(odds.find(([name]) => name === 'all likely')![1])).toBeCloseTo(Number(ways[0]![5]), 9)
+    await page.context().close()
+  })
+
+  it('follow the cells that are chosen by keyboard', async () => {
+    const page = await openCompare(320, 'light')
+    const choice = page.locator(pane).getByRole('combobox', { name: 'Round by round: cells to show' })
+    await tabTo(page, choice)
+    const before = await figure(page, titles[1]!).locator('p').textContent()
+    await page.keyboard.press('ArrowDown')
+    await expect.poll(() => figure(page, titles[1]!).locator('p').textContent()).not.toBe(before)
+    await page.context().close()
+  })
+
+  it.each([['light', 320], ['dark', 320], ['light', 1440], ['dark', 1440]] as const)('have no accessibility violation in the %s theme at %i pixels', async (colorScheme, width) => {
+    const page = await openCompare(width, colorScheme)
+    await expectNoViolations(page)
+    for (const title of titles) await showAsTable(page, title)
+    await expectNoViolations(page)
+    await page.context().close()
+  })
+})
