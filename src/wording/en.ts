@@ -104,7 +104,7 @@ const noAnswers: NoAnswerWords = {
   paysTooLate: ({ mostRounds, level, singleUse }) => `Reuse does not pay within ${mostRounds} rounds: by then it costs ${level} a round, and single use ${singleUse} for as many liners. Raise mostRounds if the medium lasts longer.`,
   cannotCover: ({ needed, most }) => `All that is available gives ${most} L, and ${needed} L are needed. Raise available, add a pack, or lower the need.`,
   searchGivenUp: ({ most }) => `No order is given: after ${most} partial orders it was not yet proven which is cheapest. Leave out packs that are hardly cheaper than others, or plan a smaller need at a time.`,
-  surplusPays: ({ surplus, cost }) => `Every surplus cutting brings back ${surplus} on average and costs ${cost}, so more would always pay: bench and market set the limit. Lower valuePerSurplusLiner, or take CUTTINGS.`,
+  surplusPays: ({ surplus, cost }) => `Every surplus cutting brings back ${surplus} on average and costs ${cost}, so more would always pay: bench and market set the limit. Check costPerCutting, lower valuePerSurplusLiner, or take CUTTINGS.`,
   functionHasNoAnswer: ({ of, parameter, row, why }) => `${of} has no answer with ${row === undefined ? `the ${parameter}` : `${parameter}, row ${row}`}: ${(noAnswers[why.code] as Words<NoAnswer>)(why)}`,
   noDrawHasAnswer: ({ of, draws }) => `${of} has no answer with any of the ${draws} draws. Check lows and highs.`,
   paysBeyond: ({ most }) => `Even beyond ${most} cuttings one more would pay. Check costPerCutting, stageRates and batchSpread.`,
@@ -174,7 +174,9 @@ const unitList: Readonly<Record<Dimension, string>> = {
 }
 
 function quoted(text: string): string {
-  const short = text.length > 40 ? `${text.slice(0, 40)}…` : text
+  // By whole signs, since an emoji is two units of a text.
+  const signs = [...text]
+  const short = signs.length > 40 ? `${signs.slice(0, 40).join('')}…` : text
   return `"${short}"`
 }
 

@@ -85,7 +85,7 @@ describe('BUYPLAN', () => {
   test('a price with four decimals is added exactly', () => expect(cellOf('BUYPLAN', 'total', 'cost', 3000, ['A'], [1], [0.0123])).toBe(36.9))
   test('a price whose sums are no longer exact is refused', () => {
     expect(refusal('BUYPLAN', 100_000, ['A'], [10], [3.33333333333333]).sentence).toMatch(/^packPrices has so many digits, or is so large, that the sums are no longer exact\. Round/)
-    expect(refusal('BUYPLAN', '1e14 L', ['A'], [10], [3]).sentence).toMatch(/^packLitres has so many digits/)
+    expect(refusal('BUYPLAN', '1e14 L', ['A'], [10], [3]).sentence).toMatch(/^neededL has so many digits/)
   })
   test('a need beyond all that is available has no answer', () => {
     expect(refusal('BUYPLAN', 1000, names, [60, 70], [9, 20], null, null, [4, 5], [3, 2])).toEqual({ kind: 'error', code: '#N/A', sentence: 'All that is available gives 460 L, and 1000 L are needed. Raise available, add a pack, or lower the need.' })

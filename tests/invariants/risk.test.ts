@@ -171,3 +171,11 @@ function oddsOfOwn(given: readonly unknown[]): readonly (readonly (number | stri
   if (outcome.kind !== 'value' || typeof outcome.value === 'number') throw new Error(JSON.stringify(outcome))
   return outcome.value.slice(1)
 }
+
+test('a draw of large or small amounts is that of ordinary ones in a larger or smaller unit', () => {
+  const share = fc.double({ min: 0, max: 1, noNaN: true })
+  fc.assert(fc.property(three(1000, 10), share, fc.constantFrom(1e300, 1e160, 1e-160, 1e-300), ([low, likely, high], at, unit) => {
+    const ordinary = quantileOf({ low: low!, likely: likely!, high: high! }, at)
+    expect(quantileOf({ low: low! * unit, likely: likely! * unit, high: high! * unit }, at) / unit).toBeCloseTo(ordinary, 9)
+  }))
+})

@@ -194,10 +194,11 @@ export function readValue(parameter: Parameter, value: unknown): Decimal | strin
   if (typeof value === 'number' && !Number.isFinite(value)) return { code: 'outsideCells' }
   if (parameter.takes === 'text') {
     if (typeof value === 'string') return value.trim()
+    if (typeof value === 'boolean') return { code: 'notText', value: asLogical(value) }
     // A name that is a number, such as the 60 of a bag, is a name all the same.
     return typeof value === 'number' && parameter.shape === 'line' ? String(asShown(value)) : { code: 'notText', value: String(value) }
   }
-  if (typeof value === 'boolean') return { code: 'logical', value: value ? 'TRUE' : 'FALSE' }
+  if (typeof value === 'boolean') return { code: 'logical', value: asLogical(value) }
   if (typeof value === 'number') {
     const shown = asShown(value)
     const decimal = new Decimal(shown)
@@ -206,6 +207,11 @@ export function readValue(parameter: Parameter, value: unknown): Decimal | strin
   if (typeof value !== 'string') return { code: 'notNumber', value: String(value) }
   const read = readText(parameter, value)
   return read instanceof Decimal ? faultOf(parameter, read, read.toNumber()) ?? read : read
+}
+
+/** As the cell shows it. */
+function asLogical(value: boolean): string {
+  return value ? 'TRUE' : 'FALSE'
 }
 
 function readText(parameter: Parameter, value: string): Decimal | Fault {

@@ -10,6 +10,9 @@ const leastDecimals = 3
 /** Up to here every whole number is one double, so the search adds exactly. */
 const mostExact = Number.MAX_SAFE_INTEGER
 
+/** The proof weighs all packs against each other, and a cell may not take many seconds. */
+const mostPacks = 100
+
 /** A row of the arguments. */
 interface Row {
   readonly name: string
@@ -62,6 +65,7 @@ export const buyPlan = defineByMethod({
     ],
   },
   method: ({ neededL, packNames, packLitres, packPrices, breakQuantities, breakPrices, available, orderMultiples, supplierNames, deliveryPerOrder }): MethodResult => {
+    if (packNames.length > mostPacks) return { problem: { code: 'tooManyRows', parameter: 'packNames', got: packNames.length, most: mostPacks } }
     const lonely = breakQuantities.findIndex((from, row) => (from === undefined) !== (breakPrices[row] === undefined))
     if (lonely !== -1) {
       const [parameter, other] = breakQuantities[lonely] === undefined ? ['breakPrices', 'breakQuantities'] : ['breakQuantities', 'breakPrices']
@@ -109,7 +113,10 @@ export const buyPlan = defineByMethod({
     const inLitres = (whole: number) => new Decimal(whole).div(litreScale)
     const purchase = purchaseIn(litreScale)
     const { packs, need } = purchase
-    if (need > mostExact || packs.some(({ litres, multiple }) => litres * multiple > mostExact)) return { problem: { code: 'beyondExact', parameter: 'packLitres' } }
+    const tooLarge = need > mostExact ? 'neededL'
+      : packs.some(({ litres }) => litres > mostExact) ? 'packLitres'
+        : packs.some(({ litres, multiple }) => litres * multiple > mostExact) ? 'orderMultiples' : undefined
+    if (tooLarge !== undefined) return { problem: { code: 'beyondExact', parameter: tooLarge } }
     if (litresToBeHad(packs) < need) {
       return { problem: { kind: 'noAnswer', code: 'cannotCover', needed: neededL.toString(), most: inLitres(litresToBeHad(packs)).toString() } }
     }

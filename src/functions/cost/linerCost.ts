@@ -1,6 +1,6 @@
 import { defineByMethod } from '../../core/definition/definition'
 import { numbers, shares } from '../../core/definition/parameter'
-import { one, zero } from '../../core/quantity/decimal'
+import { zero } from '../../core/quantity/decimal'
 
 export const linerCost = defineByMethod({
   id: 'LINERCOST',
@@ -13,7 +13,8 @@ export const linerCost = defineByMethod({
   },
   result: { name: 'costPerLiner', text: 'cost per saleable liner', unit: 'money per saleable liner' },
   method: ({ stageCosts, stageRates }) => {
-    const ratesFromHere = stageRates.map((_, stage) => stageRates.slice(stage).reduce((product, rate) => product.mul(rate), one))
+    const ratesFromHere = stageRates.slice()
+    for (let stage = stageRates.length - 2; stage >= 0; stage--) ratesFromHere[stage] = stageRates[stage]!.mul(ratesFromHere[stage + 1]!)
     const borne = stageCosts.map((cost, stage) => cost.div(ratesFromHere[stage]!))
     const costPerLiner = borne.reduce((sum, cost) => sum.add(cost), zero)
     return {

@@ -5,6 +5,9 @@ import { Decimal, one } from '../../core/quantity/decimal'
 import { isAtMost, roundUpToWhole } from '../../core/quantity/rounding'
 import { linerPrice } from './linerPrice'
 
+/** Each quantity is held against all larger ones, which would take minutes for a whole sheet of them. */
+const mostQuantities = 200
+
 const columns: readonly Column[] = [
   { heading: 'quantity', text: 'liners from which this price is each', unit: 'liners' },
   { heading: 'price each', text: 'selling price of one liner', unit: 'money per liner' },
@@ -29,6 +32,7 @@ export const quote = defineByMethod({
   },
   result: { name: 'quote', text: 'a row for each quantity', unit: 'table', columns },
   method: ({ costPerLiner, quantities, margins, setupCost, priceStep }) => {
+    if (quantities.length > mostQuantities) return { problem: { code: 'tooManyRows', parameter: 'quantities', got: quantities.length, most: mostQuantities } }
     const twice = quantities.find((quantity, index) => quantities.findIndex((other) => other.eq(quantity)) !== index)
     if (twice !== undefined) return { problem: { code: 'givenTwice', parameter: 'quantities', value: twice.toString() } }
     const tiers = quantities.map((quantity, index): Tier => {

@@ -12,6 +12,9 @@ export function thoseOfNumbers(functions: readonly Definition[]): readonly Defin
   ))
 }
 
+/** Every row is one more argument in each of up to 100,000 draws, and a cell may not take many seconds. */
+const mostRows = 50
+
 const unit = 'in the unit of the argument'
 
 export const askedParameters = {
@@ -49,6 +52,7 @@ interface Given {
 }
 
 export function readAsked(functions: readonly Definition[], { functionName, argumentNames, lows, likelies, highs }: Given): Asked | Refused {
+  if (argumentNames.length > mostRows) return { problem: { code: 'tooManyRows', parameter: 'argumentNames', got: argumentNames.length, most: mostRows } }
   const wanted = functionName.toUpperCase().replace(/^STICK\./, '')
   const of = functions.find(({ id }) => id === wanted)
   if (of === undefined) return { problem: { code: 'functionUnknown', parameter: 'functionName', value: functionName, known: functions.map(({ id }) => id) } }

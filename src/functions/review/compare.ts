@@ -3,6 +3,9 @@ import { number, numbers, share, shares, signedNumbers, texts } from '../../core
 import { Decimal, one } from '../../core/quantity/decimal'
 import { levelCosts, payback, type LevelCosts } from '../reuse/levelCost'
 
+/** Each way searches for its round of payback, and a cell may not take many seconds. */
+const mostWays = 1000
+
 interface Way {
   readonly name: string
   readonly rounds: Decimal
@@ -49,6 +52,7 @@ export const compare = defineByMethod({
   },
   method: (args) => {
     const { names, yearlyInterest, roundsPerYear } = args
+    if (names.length > mostWays) return { problem: { code: 'tooManyRows', parameter: 'names', got: names.length, most: mostWays } }
     const ways = names.map((name, row): Way => {
       const [firstCost, rounds, cuttings, yielded, other] = [args.firstCosts[row]!, args.rounds[row]!, args.cuttingsPerRound[row]!, args.yields[row]!, args.otherCostsPerCutting[row]!]
       const costs = levelCosts({
