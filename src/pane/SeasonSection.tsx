@@ -31,7 +31,7 @@ const useStyles = makeStyles({
   heading: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold, color: tokens.colorBrandForeground1 },
   line: { margin: `${tokens.spacingVerticalXS} 0`, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
   buttons: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalS, margin: `${tokens.spacingVerticalS} 0` },
-  list: { listStyleType: 'none', margin: `${tokens.spacingVerticalS} 0`, padding: 0 },
+  list: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalXS, listStyleType: 'none', margin: `${tokens.spacingVerticalS} 0`, padding: 0 },
   error: { color: tokens.colorStatusDangerForeground1 },
 })
 
@@ -75,14 +75,14 @@ export function SeasonSection({ port }: SeasonSectionProps) {
       <h2 id={headingId} className={styles.heading}>Season</h2>
       <p className={styles.line}>
         Builds a season into the open workbook: order book, ways of rooting, prices, buying list, cost per liner, quotes and review, each reading the others.
-        {' '}Your own sheets stay as they are, and one undo takes the season away again.
+        {' '}Your own sheets stay as they are, and {port.host === 'workbench' ? 'one undo takes' : 'undo, or deleting the new sheets, takes'} the season away again.
       </p>
       {stage.is === 'added'
         ? (
           <>
             <p ref={outcome} tabIndex={-1} role="status" className={styles.line}>Added {stage.sheets.length} sheets. Type into the cells in boxes; all else follows.</p>
             <ul className={styles.list}>
-              {stage.sheets.map((sheet) => <li key={sheet}><Button size="small" appearance="subtle" onClick={() => void go(sheet)}>{sheet}</Button></li>)}
+              {stage.sheets.map((sheet) => <li key={sheet}><Button size="small" onClick={() => void go(sheet)}>{sheet}</Button></li>)}
             </ul>
             <Button size="small" onClick={() => setStage({ is: 'choosing' })}>Build another season</Button>
           </>

@@ -1,7 +1,7 @@
 /** A book as the grid's own data. `gridToBook` reads it back. */
 import { CellValueType, type ICellData, type IStyleData, type IWorkbookData, type IWorksheetData, LocaleType } from '@univerjs/core'
 import type { IDefinedNameMapItem } from '@univerjs/engine-formula'
-import type { Book, Cell, CellContent, Look, Sheet } from '../../workbook/book'
+import type { Allowed, Book, Cell, CellContent, Look, Sheet } from '../../workbook/book'
 import { addressOf } from '../../derived/reference'
 import { formulaForGrid } from './formulaForGrid'
 import { lookStyles } from './looks'
@@ -10,6 +10,8 @@ import { lookStyles } from './looks'
 export interface KeptWithCell {
   readonly look?: Look
   readonly spills?: true
+  /** The grid does not hold a user to it; a file that is saved does. */
+  readonly allowed?: Allowed
 }
 
 /** The same for a sheet. */
@@ -134,7 +136,7 @@ function toGridSheet(sheet: Sheet, id: string, styles: Map<string, IStyleData>, 
 }
 
 function toGridCell(cell: Cell, styles: Map<string, IStyleData>): ICellData {
-  const kept: KeptWithCell = { ...(cell.look && { look: cell.look }), ...(cell.spills && { spills: true }) }
+  const kept: KeptWithCell = { ...(cell.look && { look: cell.look }), ...(cell.spills && { spills: true }), ...(cell.allowed && { allowed: cell.allowed }) }
   return {
     ...(cell.formula === undefined ? (cell.value === undefined ? {} : toGridContent(cell.value)) : { f: formulaForGrid(cell.formula) }),
     ...styleOf(cell, styles),

@@ -39,7 +39,7 @@ function toSheet(sheet: Partial<IWorksheetData>, styles: IWorkbookData['styles']
 }
 
 function toCell(cell: ICellData | undefined, styles: IWorkbookData['styles'], note: string | undefined): Cell | undefined {
-  const { look, spills } = (cell?.custom ?? {}) as KeptWithCell
+  const { look, spills, allowed } = (cell?.custom ?? {}) as KeptWithCell
   const format = styleData(cell?.s, styles)?.n?.pattern
   const content = cell === undefined || cell.f ? undefined : toContent(cell)
   const read: Cell = {
@@ -48,6 +48,7 @@ function toCell(cell: ICellData | undefined, styles: IWorkbookData['styles'], no
     ...(format !== undefined && { format }),
     ...(look && { look }),
     ...(note !== undefined && { note }),
+    ...(allowed && { allowed }),
   }
   return Object.keys(read).length === 0 ? undefined : read
 }

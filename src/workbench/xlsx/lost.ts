@@ -28,7 +28,6 @@ const inDrawings: readonly Trait[] = [
 
 const inSheets: readonly Trait[] = [
   { found: /<(\w+:)?conditionalFormatting[ >]/, sentence: 'Conditional formats are left out.' },
-  { found: /<(\w+:)?dataValidation /, sentence: 'Rules for what may be typed into a cell (data validation) are left out.' },
   { found: /<(\w+:)?mergeCell /, sentence: 'Merged cells are separated; their text stays in the first one.' },
   { found: /<(\w+:)?autoFilter /, sentence: 'Filters are left out.' },
   { found: /<(\w+:)?sheetProtection /, sentence: 'The protection of sheets is left out.' },
@@ -53,6 +52,7 @@ export interface SeenInCells {
   ownStyles: boolean
   fixedArrays: boolean
   wholeSpills: boolean
+  otherRules: boolean
 }
 
 export function whatIsLost(parts: Parts, sheets: readonly SheetPart[], namesLost: readonly FileName[], seen: SeenInCells): string[] {
@@ -71,6 +71,7 @@ export function whatIsLost(parts: Parts, sheets: readonly SheetPart[], namesLost
     ...(seen.richText ? ['Formats of single words within a cell are left out; the text stays.'] : []),
     ...(seen.ownStyles ? ['Colours, fonts, borders and alignment are left out; number formats stay.'] : []),
     ...(seen.fixedArrays ? ['Array formulas entered with Ctrl+Shift+Enter become formulas that spill.'] : []),
+    ...(seen.otherRules ? ['Rules for what may be typed into a cell (data validation) are left out, unless they ask for a number within limits or an entry of a list and say so in words.'] : []),
     ...(seen.wholeSpills ? ['Formulas with A1# (a whole spilled range) show an error here.'] : []),
   ]
 }

@@ -3,6 +3,7 @@ import { translateFormulaToA1, translateFormulaToR1C1 } from '@borgar/fx'
 import { ValueType, Workbook, type Cell as FileCell, type Style, type Worksheet } from '@cj-tech-master/excelts'
 import type { Book, Cell, CellContent, DefinedName, Sheet } from '../../workbook/book'
 import { addressOf, cornersOf, placeOf, placesIn } from './address'
+import { allowedIn } from './allowed'
 import { quoteEscapedLetters, serialOf } from './dateFormats'
 import { fromFileSpelling, readsWholeSpill } from './formulaSpelling'
 import { lookOf } from './looks'
@@ -41,7 +42,7 @@ function partsOfCells(parts: Parts): Record<string, Uint8Array> {
 async function readParts(parts: Parts): Promise<ReadBook> {
   const workbook = new Workbook()
   await workbook.xlsx.loadFromFiles(partsOfCells(parts))
-  const seen: SeenInCells = { richText: false, ownStyles: false, fixedArrays: false, wholeSpills: false }
+  const seen: SeenInCells = { richText: false, ownStyles: false, fixedArrays: false, wholeSpills: false, otherRules: false }
   const tables = workbook.worksheets.flatMap(tablesOf)
   const sheets = sheetParts(parts)
   if (sheets.length === 0) throw new XlsxProblem('damaged')
@@ -78,6 +79,9 @@ function readSheet(worksheet: Worksheet, part: SheetPart, parts: Parts, tables: 
     if (Object.keys(cell).length > 0) cells.set(address, cell)
   }
   for (const [address, note] of notesOf(parts, part)) cells.set(address, { ...cells.get(address), note })
+  const { byAddress, others } = allowedIn(worksheet)
+  if (others) seen.otherRules = true
+  for (const [address, allowed] of byAddress) cells.set(address, { ...cells.get(address), allowed })
 
   const [view] = views
   const frozen = view?.state === 'frozen' ? view : undefined

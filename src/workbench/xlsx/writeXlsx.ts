@@ -3,6 +3,7 @@ import { Workbook, type CellErrorValue, type Cell as FileCell, type Worksheet } 
 import type { Book, Cell, DefinedName, Sheet } from '../../workbook/book'
 import type { CalculatedBook, CalculatedCell, CalculatedSheet } from '../../workbook/calculated'
 import { addressOf, placesIn } from './address'
+import { ruleOf } from './allowed'
 import { isArrayFormula } from './arrayEvaluation'
 import { isWholeFormula, toFileSpelling, tokensOf } from './formulaSpelling'
 import { lookStyles } from './looks'
@@ -61,6 +62,7 @@ function writeCell(target: FileCell, cell: Cell, calculated: CalculatedCell | un
   if (cell.look !== undefined) Object.assign(target, lookStyles[cell.look])
   if (cell.format !== undefined) target.numFmt = cell.format
   if (cell.note !== undefined) target.note = cell.note
+  if (cell.allowed !== undefined) target.dataValidation = ruleOf(cell.allowed)
   if (cell.formula === undefined) {
     if (cell.value !== undefined) target.value = cell.value
     return

@@ -1,5 +1,5 @@
 /** The kinds of cells a sheet of the season is written with, so that a sheet reads like its own table of contents. */
-import type { Cell, CellContent, DefinedName, Sheet } from '../book'
+import type { Allowed, Cell, CellContent, DefinedName, Sheet } from '../book'
 
 export type Row = readonly (Cell | undefined)[]
 
@@ -29,13 +29,20 @@ export const text = (value: string): Cell => ({ value, look: 'text' })
 export const heading = (value: string): Cell => ({ value, look: 'heading' })
 export const caution = (value: string): Cell => ({ value, look: 'caution' })
 
+const share: Allowed = { from: 0, to: 1, sentence: 'Type a share from 0 to 1, or a percentage from 0% to 100%: 0.95 or 95%.' }
+
+/** Every share of the season lies between none and all; what else may be typed a cell says itself. */
+const allowedBy = (format: string | undefined) => (format === formats.share ? { allowed: share } : {})
+
 /** The only cells that are meant to be typed into. */
 export function input(value: CellContent, format?: string, note?: string): Cell {
-  return { value, look: 'input', ...(format === undefined ? {} : { format }), ...(note === undefined ? {} : { note }) }
+  return { value, look: 'input', ...(format === undefined ? {} : { format }), ...(note === undefined ? {} : { note }), ...allowedBy(format) }
 }
 
 /** An input that a line leaves open on purpose. */
-export const openInput = (format: string): Cell => ({ look: 'input', format })
+export const openInput = (format: string): Cell => ({ look: 'input', format, ...allowedBy(format) })
+
+export const allowing = (cell: Cell, allowed: Allowed): Cell => ({ ...cell, allowed })
 
 export function result(formula: string, format?: string): Cell {
   return { formula, look: 'result', ...(format === undefined ? {} : { format }) }

@@ -1,11 +1,14 @@
-import type { Cell } from '../book'
-import { formats, headings, headOf, heading, input, openInput, result, text, total, type NamedSheet, type Row } from './cells'
+import type { Allowed, Cell } from '../book'
+import { allowing, formats, headings, headOf, heading, input, openInput, result, text, total, type NamedSheet, type Row } from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
 import { orderBook, type OrderLine } from './orderBook'
 import { pastBatches, spreadName } from './pastBatches'
 
 const rateNote = 'Invented rate. Take your own counts of past batches.'
+
+const liners: Allowed = { from: 0, whole: true, sentence: 'Type the number of liners ordered: a whole number, 0 or more.' }
+const wayOnWays: Allowed = { list: 'WayName', sentence: 'Type one of the six ways of rooting as it is written on Ways, or choose it from the list.' }
 
 function batchSpread({ species, batchSpread }: OrderLine): Cell {
   if (pastBatches.some((past) => past.species === species)) return result(`=${spreadName(species)}`, formats.share)
@@ -17,8 +20,8 @@ function orderRow(line: OrderLine, row: number): Row {
   const ofWay = (range: string) => `INDEX(${range},MATCH(C${row},WayName,0))`
   return [
     input(line.species),
-    input(line.liners, formats.count),
-    input(line.way),
+    allowing(input(line.liners, formats.count), liners),
+    allowing(input(line.way), wayOnWays),
     result(`=${ofWay('WaySuits')}`),
     // Some builds of Excel hand a blank cell over as 0, which is no confidence at all; so the blank is told apart here.
     result(`=IF(N${row}="",STICK.CUTTINGS(B${row},K${row}:M${row}),STICK.CUTTINGS(B${row},K${row}:M${row},N${row},O${row}))`, formats.count),

@@ -14,7 +14,7 @@ const small: Book = {
       frozenRows: 1,
       frozenColumns: 2,
       rows: [
-        [{ value: 12.5, look: 'input', format: '#,##0.00' }, undefined, { value: true }],
+        [{ value: 12.5, look: 'input', format: '#,##0.00', allowed: { from: 0, sentence: 'Type a price.' } }, undefined, { value: true }],
         [],
         [{ formula: '=SEQUENCE(2)*Price', spills: true, look: 'result' }, { value: '60' }, { value: '15%', look: 'text' }],
       ],

@@ -28,6 +28,12 @@ describe('a book that was written to a file', () => {
     expect(await calculateBook(book)).toEqual(before)
   })
 
+  it('says in the file what may be typed, one rule for each block of cells', async () => {
+    const { 'xl/worksheets/sheet1.xml': xml } = await partsOf(await writeXlsx(sampleBook))
+    expect(xml).toContain('<dataValidation type="list" allowBlank="1" showErrorMessage="1" errorStyle="stop" errorTitle="Sticksheet" error="Choose a part." sqref="A4"><formula1>parts</formula1></dataValidation>')
+    expect(xml).toMatch(/<dataValidation type="whole" [^>]*error="Type &quot;1&quot; to &lt;9&gt;\." sqref="A5:A6"><formula1>1<\/formula1><formula2>9<\/formula2>/)
+  })
+
   it('keeps any typed value in any place', async () => {
     const content = fc.oneof(
       fc.string({ unit: 'grapheme', minLength: 1, maxLength: 40 }).filter((text) => !hasCharactersForbiddenInXml(text)),

@@ -1,0 +1,48 @@
+/** What may be typed into a cell, as a file says it (data validation), and back. */
+import type { Cell as FileCell, Worksheet } from '@cj-tech-master/excelts'
+import type { Allowed } from '../../workbook/book'
+import { addressOf, cornersOf, placesIn } from './address'
+
+type Rule = NonNullable<FileCell['dataValidation']>
+
+export function ruleOf(allowed: Allowed): Rule {
+  const said = { allowBlank: true, showErrorMessage: true, errorStyle: 'stop', errorTitle: 'Sticksheet', error: allowed.sentence }
+  if ('list' in allowed) return { type: 'list', formulae: [allowed.list], ...said }
+  const type = allowed.whole ? 'whole' : 'decimal'
+  if (allowed.to === undefined) return { type, operator: 'greaterThanOrEqual', formulae: [allowed.from], ...said }
+  return { type, operator: 'between', formulae: [allowed.from, allowed.to], ...said }
+}
+
+/** By address, what a book can hold; `others` is true where the sheet has rules of another kind too. */
+export function allowedIn(worksheet: Worksheet): { readonly byAddress: ReadonlyMap<string, Allowed>; readonly others: boolean } {
+  const byAddress = new Map<string, Allowed>()
+  let others = false
+  for (const [key, rule] of Object.entries(worksheet.model.dataValidations ?? {})) {
+    if (rule === undefined) continue
+    const allowed = allowedOf(rule)
+    const range = key.replace(/^range:/, '')
+    if (allowed === undefined || cellCount(range) > mostCells) others = true
+    else for (const place of placesIn(range)) byAddress.set(addressOf(place), allowed)
+  }
+  return { byAddress, others }
+}
+
+/** A rule for whole columns would fill a book with cells. */
+const mostCells = 10_000
+
+function cellCount(range: string): number {
+  const [from, to] = cornersOf(range)
+  return (to.row - from.row + 1) * (to.column - from.column + 1)
+}
+
+function allowedOf(rule: Rule): Allowed | undefined {
+  if (rule.type === 'any' || rule.showErrorMessage !== true || !rule.error || rule.showInputMessage || (rule.errorStyle ?? 'stop') !== 'stop') return undefined
+  const [from, to] = rule.formulae
+  const sentence = rule.error
+  // Entries that are written out in the rule itself have quotation marks around them.
+  if (rule.type === 'list') return typeof from === 'string' && !from.startsWith('"') ? { list: from, sentence } : undefined
+  if ((rule.type !== 'whole' && rule.type !== 'decimal') || typeof from !== 'number') return undefined
+  const whole = rule.type === 'whole' ? { whole: true as const } : {}
+  if (rule.operator === 'greaterThanOrEqual') return { from, ...whole, sentence }
+  return (rule.operator ?? 'between') === 'between' && typeof to === 'number' ? { from, to, ...whole, sentence } : undefined
+}
