@@ -62,7 +62,7 @@ describe('a book in the grid', () => {
       })
       expect(workbook.getActiveSheet().getRange('A4').getRawValue()).toBe(14)
       const [sheet] = gridToBook(workbook.save()).sheets
-      expect(sheet!.rows[0]![0]).toEqual({ value: 14, look: 'input', format: '#,##0.00' })
+      expect(sheet!.rows[0]![0]).toEqual({ value: 14, look: 'input', format: '#,##0.00', allowed: { from: 0, sentence: 'Type a price.' } })
       expect(sheet!.rows[3]![0]).toEqual({ formula: '=SEQUENCE(2)*Price', spills: true, look: 'result' })
       expect(sheet!.rows[4]).toBeUndefined()
     } finally {
