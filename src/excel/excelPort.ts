@@ -1,5 +1,6 @@
 /** The workbook that is open in Excel. */
 import { addBook } from './addBook'
+import { addChart } from './addChart'
 import type { CallLog } from './callLog'
 import { blankAsNull, isEmpty, readCell, readWorkbook } from './readWorkbook'
 import { run } from './run'
@@ -58,6 +59,8 @@ export function excelPort(log: CallLog): WorkbookPort {
     read: () => run((context) => readWorkbook(context, log)),
 
     add: addBook,
+
+    addChart,
 
     select: ({ sheet, address }) => run(async (context) => {
       const worksheet = context.workbook.worksheets.getItem(sheet)

@@ -1,4 +1,5 @@
 import type { Book } from './book'
+import type { SheetChart } from './compare/sheetChart'
 import type { CallInCell, OpenBook, ReadCell } from './openBook'
 
 /**
@@ -30,6 +31,8 @@ export interface WorkbookPort {
    * there makes it refuse, with 'nameTaken', before anything is written.
    */
   add(book: Book): Promise<void>
+  /** Puts a chart of cells into their sheet, all of it or nothing; absent where sheets hold no charts. */
+  addChart?(chart: SheetChart): Promise<void>
   /** Shows a cell and selects it. */
   select(place: CellPlace): Promise<void>
   /**

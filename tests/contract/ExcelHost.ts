@@ -12,11 +12,19 @@ type CellValue = string | number | boolean
 /** The looks, widths and rules that were set, by the cells and then by the property: "A1" has "font.bold". */
 type Appearance = Map<string, Map<string, unknown>>
 
+/** What was set of it and called of it, by the path from the chart: "Title.Text". A range stands for itself as its address. */
+interface Chart {
+  readonly name: string
+  readonly settings: Map<string, unknown>
+  series: number
+}
+
 interface Sheet {
   readonly name: string
   protected: boolean
   readonly appearance: Appearance
   frozen: Pick<Block, 'rows' | 'columns'>
+  readonly charts: Chart[]
   /** By address without dollar signs. What is no formula is its own value. */
   readonly cells: Map<string, { readonly formula: CellValue; readonly value: CellValue }>
 }
@@ -235,6 +243,7 @@ export class ExcelHost {
       this.made.set(id, made)
       return made
     }
+    if (parent.is === 'chart') return { ...parent, part: `${parent.part}${path.Name}${path.Name === 'GetItemAt' ? String(given[0]) : ''}.` }
     switch (`${parent.is}.${path.Name}`) {
       case 'workbook.Worksheets': return { is: 'worksheets' }
       case 'workbook.Names': return { is: 'names' }
@@ -259,6 +268,18 @@ export class ExcelHost {
       case 'names.': {
         if (!this.names.has(argument)) throw new Refusal('ItemNotFound')
         return { is: 'name', name: argument }
+      }
+      case 'sheet.Charts': return { is: 'charts', sheet: (parent as { readonly sheet: Sheet }).sheet }
+      case 'charts.GetItem': case 'charts.': {
+        const { sheet } = parent as { readonly sheet: Sheet }
+        const chart = sheet.charts.find(({ name }) => name === argument)
+        if (chart === undefined) throw new Refusal('ItemNotFound')
+        return { is: 'chart', sheet, chart, part: '' }
+      }
+      case 'range.GetOffsetRange': {
+        const [down, right] = given as readonly [number, number]
+        const range = parent as Extract<HostObject, { is: 'range' }>
+        return { ...range, top: range.top + down, left: range.left + right }
       }
       case 'sheet.FreezePanes': return { is: 'freezePanes', sheet: (parent as { readonly sheet: Sheet }).sheet }
       case 'sheet.GetRangeByIndexes': {
@@ -294,6 +315,18 @@ export class ExcelHost {
       this.sheets.push(sheet)
       return { is: 'sheet', sheet }
     }
+    if (parent.is === 'charts' && method === 'Add') {
+      if (parent.sheet.protected) throw new Refusal('AccessDenied')
+      const [type, source] = given as readonly [string, Extract<HostObject, { is: 'range' }>]
+      const chart: Chart = { name: `Chart ${parent.sheet.charts.length + 1}`, settings: new Map([['type', type], ['source', addressOf(source)]]), series: source.columns }
+      parent.sheet.charts.push(chart)
+      return { is: 'chart', sheet: parent.sheet, chart, part: '' }
+    }
+    if (parent.is === 'chart' && parent.part === 'Series.' && method === 'Add') {
+      const index = parent.chart.series
+      parent.chart.series += 1
+      return { ...parent, part: `Series.GetItemAt${index}.` }
+    }
     if (parent.is === 'names' && method === 'Add') {
       const [name, refersTo] = given as readonly [string, string]
       const [, sheet = '', address = ''] = /^='?(.+?)'?!(.+)$/.exec(refersTo) ?? []
@@ -311,6 +344,7 @@ export class ExcelHost {
     if (target.is === 'names') {
       return { _Items: [...this.names].map(([name, { sheet, address }]) => ({ Name: name, Type: 'Range', Formula: `=${quoted(sheet)}!${address}` })) }
     }
+    if (target.is === 'charts') return { _Items: target.sheet.charts.map(({ name }) => ({ _Id: name, Name: name })) }
     if (target.is === 'tables') return { _Items: this.tables.map((name) => ({ _Id: name, Name: name })) }
     return Object.fromEntries(properties.map((property) => {
       // The client asks for a property in small letters and reads it with a capital one.
@@ -337,6 +371,10 @@ export class ExcelHost {
   private write(target: HostObject, property: string, value: unknown): void {
     if (target.is === 'appearance') {
       for (const address of addressesOf(target.of)) setAppearance(target.of.sheet, address, `${target.part}.${property}`, value)
+      return
+    }
+    if (target.is === 'chart') {
+      target.chart.settings.set(`${target.part}${property}`, value)
       return
     }
     if (target.is !== 'range') throw new Error(`The host cannot set ${property} of ${target.is}`)
@@ -388,6 +426,15 @@ export class ExcelHost {
       this.sheets.splice(this.sheets.indexOf(target.sheet), 1)
       return null
     }
+    if (target.is === 'chart' && name === 'Delete') {
+      target.sheet.charts.splice(target.sheet.charts.indexOf(target.chart), 1)
+      return null
+    }
+    if (target.is === 'chart') {
+      const shown = given.map((argument) => (typeof argument === 'object' && argument !== null ? addressOf(argument as Block) : argument))
+      target.chart.settings.set(`${target.part}${name}`, shown.length === 1 ? shown[0] : shown)
+      return null
+    }
     if (target.is === 'name' && name === 'Delete') {
       this.names.delete(target.name)
       return null
@@ -432,6 +479,9 @@ interface Look {
 type HostObject =
   | { readonly is: 'workbook' | 'worksheets' | 'names' | 'tables' | 'application' | 'protection' | 'missing' }
   | { readonly is: 'sheet' | 'freezePanes'; readonly sheet: Sheet }
+  | { readonly is: 'charts'; readonly sheet: Sheet }
+  /** The chart itself, or a part of it by its path. */
+  | { readonly is: 'chart'; readonly sheet: Sheet; readonly chart: Chart; readonly part: string }
   | { readonly is: 'areas'; readonly sheet: Sheet; readonly areas: readonly Block[] }
   | Look
   | { readonly is: 'name'; readonly name: string }
@@ -440,7 +490,7 @@ type HostObject =
 const missing: HostObject = { is: 'missing' }
 
 function emptySheet(name: string): Sheet {
-  return { name, protected: false, cells: new Map(), appearance: new Map(), frozen: { rows: 0, columns: 0 } }
+  return { name, protected: false, cells: new Map(), appearance: new Map(), frozen: { rows: 0, columns: 0 }, charts: [] }
 }
 
 function refusalOf(Code: string, ActionIndex: number, Results: readonly unknown[]): object {

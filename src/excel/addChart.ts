@@ -1,0 +1,77 @@
+/** Puts a chart of cells into their sheet in Excel: all of it, or none. */
+import type { SheetChart } from '../workbook/compare/sheetChart'
+import { knows, run } from './run'
+
+export async function addChart(chart: SheetChart): Promise<void> {
+  let before: ReadonlySet<string> | undefined
+  try {
+    await run(async (context) => {
+      const worksheet = context.workbook.worksheets.getItem(chart.sheet)
+      before = await namesOfCharts(context, chart.sheet)
+      draw(worksheet, chart, before.size)
+      await context.sync()
+    }, knows('1.20') ? { mergeUndoGroup: true } : {})
+  } catch (problem) {
+    if (before !== undefined) await takeBack(chart.sheet, before)
+    throw problem
+  }
+}
+
+async function namesOfCharts(context: Excel.RequestContext, sheet: string): Promise<ReadonlySet<string>> {
+  const { charts } = context.workbook.worksheets.getItem(sheet)
+  charts.load('items/name')
+  await context.sync()
+  return new Set(charts.items.map(({ name }) => name))
+}
+
+const typeOf: Readonly<Record<SheetChart['kind'], 'BarClustered' | 'Line' | 'XYScatterLines'>> = { bars: 'BarClustered', line: 'Line', tornado: 'BarClustered', curve: 'XYScatterLines' }
+
+/** In cells of the usual size, which hold the labels too. */
+const [rowsOfChart, columnsOfChart] = [20, 9]
+
+/** @param others How many charts the sheet holds: the new one is put below the place of as many. */
+function draw(worksheet: Excel.Worksheet, { kind, title, along, series, alongTitle, valueTitle, from, free }: SheetChart, others: number): void {
+  const alongCells = worksheet.getRange(along)
+  const [first, ...more] = series
+  const chart = worksheet.charts.add(typeOf[kind], worksheet.getRange(first!.values), 'Columns')
+  const drawn = [chart.series.getItemAt(0), ...more.map(({ name }) => chart.series.add(name))]
+  series.forEach(({ name, values }, index) => {
+    const one = drawn[index]!
+    one.name = name
+    one.setValues(worksheet.getRange(values))
+    one.setXAxisValues(alongCells)
+    // Both ends of a bar lie on one line.
+    if (kind === 'tornado') one.set({ overlap: 100, gapWidth: 40 })
+  })
+  const { categoryAxis, valueAxis } = chart.axes
+  chart.title.text = title
+  chart.legend.visible = series.length > 1
+  nameAxis(valueAxis, valueTitle)
+  nameAxis(categoryAxis, alongTitle)
+  if (kind === 'bars' || kind === 'tornado') {
+    // Excel draws bars from below; the table's first row belongs at the top.
+    categoryAxis.reversePlotOrder = true
+    categoryAxis.tickLabelPosition = 'Low'
+  }
+  if (from !== undefined) valueAxis.setPositionAt(from)
+  if (kind === 'curve') valueAxis.maximum = 1
+  const start = worksheet.getRange(free.address).getOffsetRange(others * (rowsOfChart + 1), 0)
+  chart.setPosition(start, start.getOffsetRange(rowsOfChart - 1, columnsOfChart - 1))
+  worksheet.activate()
+  chart.activate()
+}
+
+function nameAxis(axis: Excel.ChartAxis, name: string): void {
+  if (name === '') axis.title.visible = false
+  else axis.title.text = name
+}
+
+/** What was not there before is ours, and not whole. */
+async function takeBack(sheet: string, before: ReadonlySet<string>): Promise<void> {
+  await run(async (context) => {
+    for (const name of await namesOfCharts(context, sheet)) {
+      if (!before.has(name)) context.workbook.worksheets.getItem(sheet).charts.getItem(name).delete()
+    }
+    await context.sync()
+  }, { delayForCellEdit: true })
+}
