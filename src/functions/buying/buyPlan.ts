@@ -44,7 +44,7 @@ export const buyPlan = defineByMethod({
     neededL: quantity('L', { text: 'loose litres that are needed', atLeast: 0 }),
     packNames: texts({ text: 'the packs that can be bought' }),
     packLitres: quantities('L', { text: 'loose litres from one bag: its declared litres times its expansion', atLeast: 0.001 }),
-    packPrices: numbers('money per bag', { text: 'price of one bag' }),
+    packPrices: numbers('money per bag', { text: 'price of one bag; what is yours already is no purchase', above: 0 }),
     breakQuantities: numbers('bags', { text: 'bags from which the break price holds for all of them; blank for no break', optional: true, above: 0, whole: true }),
     breakPrices: numbers('money per bag', { text: 'price of every bag from that many on, not above packPrices', optional: true, above: 0 }),
     available: numbers('bags', { text: 'bags that can be had; blank for no limit', optional: true, above: 0, whole: true }),
