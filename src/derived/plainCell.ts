@@ -2,7 +2,7 @@
 import { tokenize, tokenTypes, type Token } from '@borgar/fx'
 import type { Definition } from '../core/definition/definition'
 import { argumentsFrom } from './callArguments'
-import { plainFormula } from './plainFormula'
+import { plainFormula, type PlainCall } from './plainFormula'
 
 export type PlainCell =
   | { readonly formula: string }
@@ -22,6 +22,15 @@ export function plainCell(formula: string, definitions: readonly Definition[]): 
   return without.size > 0 ? { without: [...without.values()] } : { formula: text }
 }
 
+function plainOf(definition: Definition, args: readonly string[]): PlainCall {
+  try {
+    return plainFormula(definition, args)
+  } catch {
+    // Cells of a closed workbook stand with its folder, and other hosts may hand over formulas of their own kind.
+    return { reason: 'An argument of this call is written in a way that is not read here, such as cells of a closed workbook. Put them into cells of this workbook first.' }
+  }
+}
+
 function plainText(tokens: readonly Token[], definitions: readonly Definition[], refuse: (none: NoPlain) => void): string {
   let text = ''
   for (let at = 0; at < tokens.length; at++) {
@@ -32,7 +41,7 @@ function plainText(tokens: readonly Token[], definitions: readonly Definition[],
       continue
     }
     const { args, end } = argumentsFrom(tokens, at + 1)
-    const plain = plainFormula(definition, args.map((argument) => plainText(argument, definitions, refuse).trim()))
+    const plain = plainOf(definition, args.map((argument) => plainText(argument, definitions, refuse).trim()))
     if ('formula' in plain) {
       const isWhole = at === 1 && end === tokens.length - 1
       text += isWhole ? plain.formula.slice(1) : `(${plain.formula.slice(1)})`

@@ -19,24 +19,59 @@ export function typedArgument(parameter: Parameter, typed: string): TypedArgumen
   if (text === '') return { kind: 'blank' }
   if (text.startsWith('=')) return asFormula(text.slice(1))
   if (namesCells(parameter, text)) return { kind: 'cells', reference: text }
-  if (parameter.shape === 'line' && text.includes(';')) return asList(text.split(';').map((part) => part.trim()))
+  if (parameter.shape === 'line' && text.includes(';')) return asList(partsOf(text))
   const constant = constantOf(parameter, text)
-  if (constant !== undefined) return { kind: 'value', value: constant, formulaText: /^[\d.]+ ?%$/.test(text) ? text : constantText(constant) }
-  return /[(*/^&+]/.test(text) ? asFormula(text) : isName(text) ? { kind: 'cells', reference: text } : asValue(text)
+  if (constant !== undefined) return { kind: 'value', value: constant, formulaText: parameter.takes === 'number' && isPerCent(text) ? text : constantText(constant) }
+  return /[(*/^&+[#]/.test(text) ? asFormula(text) : isName(text) ? { kind: 'cells', reference: text } : asValue(text)
 }
 
 /** The text to show in the form for an argument of a formula: the reverse of typedArgument. */
-export function textOfArgument(formulaText: string): string {
+export function textOfArgument(parameter: Parameter, formulaText: string): string {
   const text = formulaText.trim()
+  const shown = shownText(text)
+  // A text that looks like a cell, a block of constants or a column of a table would mean something else if it were typed so.
+  return spelled(textInFormula(typedArgument(parameter, shown))) === spelled(text) ? shown : `=${text}`
+}
+
+/** The argument as it stands in a formula. */
+export function textInFormula(argument: TypedArgument): string {
+  switch (argument.kind) {
+    case 'blank': return ''
+    case 'value': return argument.formulaText
+    case 'cells': return argument.reference
+    case 'formula': return argument.text
+  }
+}
+
+function shownText(text: string): string {
   const tokens = tokenize(text)
   const [only] = tokens
   if (tokens.length === 1 && only?.type === tokenTypes.STRING) return unquoted(only.value)
   const inner = /^\{(.*)\}$/s.exec(text)?.[1]
   if (inner !== undefined) {
     const parts = tokenize(inner).filter(({ type, value }) => type !== tokenTypes.WHITESPACE && !(type === tokenTypes.OPERATOR && (value === ';' || value === ',')))
-    return parts.map(({ type, value }) => (type === tokenTypes.STRING ? unquoted(value) : value)).join('; ')
+    return parts.map(({ type, value }) => (type === tokenTypes.STRING && !value.includes(';') ? unquoted(value) : value)).join('; ')
   }
-  return tokens.some(({ type }) => type === tokenTypes.FUNCTION || type === tokenTypes.OPERATOR) ? `=${text}` : text
+  return !isPerCent(text) && tokens.some(({ type }) => type === tokenTypes.FUNCTION || type === tokenTypes.OPERATOR) ? `=${text}` : text
+}
+
+/** A formula in one spelling, to compare two: without spaces, 0.90 as 0.9, and a row of constants as a column of them. */
+function spelled(text: string): string {
+  const tokens = tokenize(text).filter(({ type }) => type !== tokenTypes.WHITESPACE)
+  const isRow = /^\{.*\}$/s.test(text) && !tokens.some(({ type, value }) => type === tokenTypes.OPERATOR && value === ';')
+  return tokens.map(({ type, value }) => {
+    if (type === tokenTypes.NUMBER) return String(Number(value))
+    return isRow && type === tokenTypes.OPERATOR && value === ',' ? ';' : value
+  }).join('')
+}
+
+function isPerCent(text: string): boolean {
+  return /^[\d.]+ ?%$/.test(text)
+}
+
+/** A part in quotes may hold a semicolon; the inch mark of a pot is no such quote. */
+function partsOf(list: string): readonly string[] {
+  return [...`${list};`.matchAll(/\s*("(?:[^"]|"")*"\s*|[^;]*);/g)].map(([, part = '']) => part.trim())
 }
 
 /** A unit such as ft3 is also the address of a cell, so where text is taken only capital letters name a cell. */

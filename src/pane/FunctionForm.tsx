@@ -54,7 +54,7 @@ export function FunctionForm({ definition, port, cell }: FunctionFormProps) {
   useEffect(() => {
     if (cell === undefined) return
     if (inCell !== undefined) {
-      setTexts(parameters.map((_, index) => textOfArgument(inCell[index] ?? '')))
+      setTexts(parameters.map(([, parameter], index) => textOfArgument(parameter, inCell[index] ?? '')))
       setTarget({ sheet: cell.sheet, address: cell.address })
     } else if (target === undefined) {
       setTarget({ sheet: cell.sheet, address: cell.address })

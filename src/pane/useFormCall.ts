@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react'
 import type { Definition } from '../core/definition/definition'
 import { tryCall, type Tried } from '../derived/tryCall'
-import { typedArgument, type TypedArgument } from '../derived/typedArgument'
+import { textInFormula, typedArgument, type TypedArgument } from '../derived/typedArgument'
 import type { WorkbookPort } from '../workbook/port'
 
 export interface FormCall {
@@ -16,7 +16,7 @@ export interface FormCall {
 export function useFormCall(definition: Definition, texts: readonly string[], sheet: string, port: WorkbookPort): FormCall {
   const typed = Object.values(definition.parameters).map((parameter, index) => typedArgument(parameter, texts[index] ?? ''))
   const needsSheet = typed.some(({ kind }) => kind === 'formula')
-  const formula = `=STICK.${definition.id}(${typed.map(formulaText).join(',').replace(/,+$/, '')})`
+  const formula = `=STICK.${definition.id}(${typed.map(textInFormula).join(',').replace(/,+$/, '')})`
   const [tried, setTried] = useState<Tried>()
 
   useEffect(() => {
@@ -37,15 +37,6 @@ export function useFormCall(definition: Definition, texts: readonly string[], sh
     // The formula says all that was typed.
   }, [definition, formula, sheet, port])
   return { formula, tried, needsSheet }
-}
-
-function formulaText(argument: TypedArgument): string {
-  switch (argument.kind) {
-    case 'blank': return ''
-    case 'value': return argument.formulaText
-    case 'cells': return argument.reference
-    case 'formula': return argument.text
-  }
 }
 
 /** A name that the workbook does not have is given as text, which the argument reader refuses by that text. */

@@ -29,3 +29,10 @@ test('A function that has no plain formula is named once, with the reason and it
   const result = plain('=STICK.CUTTINGS(A1,B1:B3,0.9)+STICK.CUTTINGS(A2,B1:B3,0.9)')
   expect(result).toMatchObject({ without: [{ id: 'CUTTINGS', reason: expect.stringContaining('no formula') as unknown, check: expect.stringContaining('BINOM.DIST') as unknown }] })
 })
+
+test.each([
+  ['cells of a closed workbook', "=STICK.PERLINER('C:\\Prices\\[Order book.xlsx]May'!A1,B1:B3)"],
+  ['semicolons between the arguments', '=STICK.PERLINER(A1;B1:B3)'],
+])('What the parser does not know, such as %s, is said instead of thrown into the pane.', (_, formula) => {
+  expect(plain(formula)).toMatchObject({ without: [{ id: 'PERLINER', reason: expect.stringContaining('closed workbook') as unknown }] })
+})

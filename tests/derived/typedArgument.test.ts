@@ -16,6 +16,7 @@ describe('what is typed for an argument', () => {
     ['a number with its unit', litres, '3.8 cu ft', '3.8 cu ft', '"3.8 cu ft"'],
     ['a share in per cent', rate, '15%', '15%', '15%'],
     ['a unit, though FT3 is also a cell', unit, 'ft3', 'ft3', '"ft3"'],
+    ['per cent as a text', unit, '15%', '15%', '"15%"'],
     ['a text in quotes', unit, '"L"', 'L', '"L"'],
     ['a word that is no number, for the argument reader to refuse', litres, 'a lot', 'a lot', '"a lot"'],
     ['a number with thousands or decimals, for the argument reader to refuse', litres, '1,500', '1,500', '"1,500"'],
@@ -25,7 +26,8 @@ describe('what is typed for an argument', () => {
 
   test('may be a list, for an argument that takes a range', () => {
     expect(typedArgument(rates, '0.9; 95%;0,8')).toEqual({ kind: 'value', value: [[0.9], ['95%'], [0.8]], formulaText: '{0.9;"95%";0.8}' })
-    expect(typedArgument(names, 'Peat; "Sand; sharp"; 60')).toMatchObject({ value: expect.arrayContaining([['Peat'], [60]]) as unknown })
+    expect(typedArgument(names, 'Peat; "Sand; sharp"; 60')).toEqual({ kind: 'value', value: [['Peat'], ['Sand; sharp'], [60]], formulaText: '{"Peat";"Sand; sharp";60}' })
+    expect(typedArgument(names, 'Pot 4"; Pot 6"')).toMatchObject({ value: [['Pot 4"'], ['Pot 6"']] })
     expect(typedArgument(numbers('weeks', { text: 'weeks' }), '3')).toEqual({ kind: 'value', value: 3, formulaText: '3' })
   })
 
@@ -39,6 +41,8 @@ describe('what is typed for an argument', () => {
 
   test('may be a formula that only the sheet can calculate, and may be nothing', () => {
     expect(typedArgument(litres, '=A1*2')).toEqual({ kind: 'formula', text: 'A1*2' })
+    expect(typedArgument(rates, 'Rates[Strike]')).toEqual({ kind: 'formula', text: 'Rates[Strike]' })
+    expect(typedArgument(rates, 'A1#')).toEqual({ kind: 'formula', text: 'A1#' })
     expect(typedArgument(litres, 'SUM(A1:A3)')).toEqual({ kind: 'formula', text: 'SUM(A1:A3)' })
     expect(typedArgument(number('days', { text: 'days' }), '  ')).toEqual({ kind: 'blank' })
   })
@@ -47,7 +51,25 @@ describe('what is typed for an argument', () => {
 describe('a call in a cell', () => {
   test('is shown in the form as it would be typed there', () => {
     const args = callArguments('=STICK.BAGS( A1*2, "65 mL",,Prices!B4,{0.9;"95%"})', 'BAGS')
-    expect(args?.map(textOfArgument)).toEqual(['=A1*2', '65 mL', '', 'Prices!B4', '0.9; 95%'])
+    expect(args?.map((argument) => textOfArgument(argument.includes('{') ? rates : litres, argument))).toEqual(['=A1*2', '65 mL', '', 'Prices!B4', '0.9; 95%'])
+  })
+
+  test.each([
+    ['a text that is also an address', unit, '"M3"', '="M3"'],
+    ['a text that is no address', unit, '"ft3"', 'ft3'],
+    ['a number as text', litres, '"15"', '="15"'],
+    ['a column of a table', rates, 'Rates[Strike]', 'Rates[Strike]'],
+    ['a spilled range', rates, 'A1#', '=A1#'],
+    ['a logical value', litres, 'TRUE', '=TRUE'],
+    ['an error', litres, '#REF!', '#REF!'],
+    ['a block of constants', rates, '{1,2;3,4}', '={1,2;3,4}'],
+    ['a row of constants', rates, '{0.90,0.8}', '0.90; 0.8'],
+    ['names with a semicolon or a quote', names, '{"Sand; sharp";"Pot 4"""}', '"Sand; sharp"; Pot 4"'],
+    ['a share in per cent', rate, '15%', '15%'],
+    ['per cent of a cell', rate, 'A1%', '=A1%'],
+    ['cells of a sheet with an apostrophe', litres, "'O''Brien!x'!B4", "'O''Brien!x'!B4"],
+  ] as const)('is shown so that it still means the same: %s', (_, parameter, written, shown) => {
+    expect(textOfArgument(parameter, written)).toBe(shown)
   })
 
   test('is none of the form where more stands in the cell, or another function', () => {
