@@ -111,7 +111,9 @@ const deadZone: Rule = ({ definition, args }) => {
   return outcome.value.slice(1).filter((row) => row[column] !== 'none').map((row) => found.deadZone(String(row[0]), String(row[column])))
 }
 
-const rules: readonly Rule[] = [noLosses, neverWashed, benchFull, noDelivery, pressedAsLoose, deepBed, wideCell, largePot, markupAsMargin, deadZone]
+const unroundedQuote: Rule = (given) => (has(given, 'margins') && numberIn(given, 'priceStep')?.isZero() === true ? [found.unroundedQuote()] : [])
+
+const rules: readonly Rule[] = [noLosses, neverWashed, benchFull, noDelivery, pressedAsLoose, deepBed, wideCell, largePot, markupAsMargin, unroundedQuote, deadZone]
 
 function labelsByRow(sheet: OpenSheet): ReadonlyMap<number, readonly string[]> {
   const labels = new Map<number, string[]>()
