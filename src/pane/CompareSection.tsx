@@ -4,6 +4,7 @@ import { chartedCells, type ChartedCell, type ChartedId } from '../workbook/comp
 import type { NoChart } from '../workbook/compare/evaluated'
 import { oddsOf } from '../workbook/compare/odds'
 import { roundsOf } from '../workbook/compare/rounds'
+import { sheetChartOf, type SheetChart } from '../workbook/compare/sheetChart'
 import { swingsOf } from '../workbook/compare/swings'
 import { rootingCostRuns, waysOfCompare, waysOfRootingCosts } from '../workbook/compare/ways'
 import type { OpenBook } from '../workbook/openBook'
@@ -24,6 +25,7 @@ const useStyles = makeStyles({
   heading: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold, color: tokens.colorBrandForeground1 },
   subheading: { margin: `${tokens.spacingVerticalXL} 0 ${tokens.spacingVerticalXS}`, fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400, fontWeight: tokens.fontWeightSemibold },
   line: { margin: `${tokens.spacingVerticalXS} 0`, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
+  put: { marginTop: tokens.spacingVerticalXS },
   error: { color: tokens.colorStatusDangerForeground1 },
   cell: { display: 'flex', flexWrap: 'wrap', alignItems: 'end', gap: tokens.spacingHorizontalS, marginBottom: tokens.spacingVerticalS },
 })
@@ -68,10 +70,16 @@ interface ChartsProps {
 function Charts({ book, port, onCalculate }: ChartsProps) {
   const styles = useStyles()
   const { cells, someUnseen } = useMemo(() => chartedCells(book), [book])
+  const inSheetFrom = (...ids: readonly ChartedId[]) => ([cell]: readonly ChartedCell[]) => (
+    ids.includes(cell!.id) ? sheetChartOf(cell!, book) : undefined
+  )
   const of = (...ids: readonly ChartedId[]) => cells.filter(({ id }) => ids.includes(id)).map((cell) => choiceOf([cell]))
   return (
     <>
-      <p className={styles.line}>The numbers of these charts are those of the cells.</p>
+      <p className={styles.line}>
+        The numbers of these charts are those of the cells.
+        {port.addChart === undefined && ' The sheets here hold no charts of their own; in Excel a button puts a chart into the sheet.'}
+      </p>
       {someUnseen && (
         <>
           <p className={styles.line}>Some functions have not been called since the workbook was opened, so their charts are missing yet.</p>
@@ -82,21 +90,25 @@ function Charts({ book, port, onCalculate }: ChartsProps) {
         title="Ways of rooting" port={port} choices={[...of('COMPARE'), ...rootingCostRuns(cells).map(choiceOf)]}
         hint="Put STICK.COMPARE with your ways of rooting into a sheet, or STICK.ROOTINGCOST for one way, to see here what a saleable liner costs in each and what it is made of."
         chart={(chosen) => drawn(chosen[0]!.id === 'COMPARE' ? waysOfCompare(chosen[0]!) : waysOfRootingCosts(chosen, book), (ways) => <WaysChart ways={ways} />)}
+        inSheet={inSheetFrom('COMPARE')} tableFunction="COMPARE"
       />
       <Part
         title="Round by round" port={port} choices={of('COMPARE', 'BREAKEVEN', 'REUSELEDGER')}
         hint="Put STICK.BREAKEVEN, STICK.REUSELEDGER or STICK.COMPARE into a sheet to see here how the cost falls with every round, and from which one on it beats single use."
         chart={([cell]) => drawn(roundsOf(cell!), (rounds) => <RoundsChart rounds={rounds} />)}
+        inSheet={inSheetFrom('REUSELEDGER')} tableFunction="REUSELEDGER"
       />
       <Part
         title="What moves a result" port={port} choices={of('SWINGS')}
         hint="Put STICK.SWINGS with a low, a likely and a high value of each argument into a sheet to see here which of them moves the result most."
         chart={([cell]) => drawn(swingsOf(cell!), (swings) => <SwingsChart swings={swings} />)}
+        inSheet={inSheetFrom('SWINGS')} tableFunction="SWINGS"
       />
       <Part
         title="How likely a result is" port={port} choices={of('ODDS')}
         hint="Put STICK.ODDS with a low, a likely and a high value of each argument into a sheet to see here how likely each result is."
         chart={([cell]) => drawn(oddsOf(cell!, book), (odds) => <OddsChart odds={odds} />)}
+        inSheet={inSheetFrom('ODDS')} tableFunction="ODDS"
       />
     </>
   )
@@ -120,20 +132,38 @@ interface PartProps {
   /** What to do where no cell has such a call. */
   readonly hint: string
   readonly chart: (cells: readonly ChartedCell[]) => ReactNode
+  /** The chart for the sheet itself, where the cells hold a table for it; the function that fills such a table. */
+  readonly inSheet: (cells: readonly ChartedCell[]) => SheetChart | undefined
+  readonly tableFunction: ChartedId
 }
 
 /** One chart, with the choice of the cell that it shows and a way to that cell. */
-function Part({ title, port, choices, hint, chart }: PartProps) {
+function Part({ title, port, choices, hint, chart, inSheet, tableFunction }: PartProps) {
   const styles = useStyles()
   const [place, setPlace] = useState(0)
-  const [sentence, setSentence] = useState('')
+  const [said, setSaid] = useState<{ readonly sentence: string; readonly failed: boolean }>()
   const chosen = choices[place] ?? choices[0]
   // Drawn again when another cell is chosen or the workbook was read again, not at every letter of a sentence.
   const figure = useMemo(() => chosen && chart(chosen.cells), [chosen?.cells[0], chosen?.cells.length])
 
-  async function go({ sheet, address }: CellPlace) {
-    setSentence('')
-    await port.select({ sheet, address }).catch((error: unknown) => setSentence(portSentence(error)))
+  const sheetChart = useMemo(() => chosen && port.addChart && inSheet(chosen.cells), [chosen?.cells[0], chosen?.cells.length])
+
+  async function attempt(action: Promise<void>, done?: string) {
+    setSaid(undefined)
+    try {
+      await action
+      if (done !== undefined) setSaid({ sentence: done, failed: false })
+    } catch (error) {
+      setSaid({ sentence: portSentence(error), failed: true })
+    }
+  }
+
+  function go({ sheet, address }: CellPlace) {
+    void attempt(port.select({ sheet, address }))
+  }
+
+  function put(chartOfSheet: SheetChart) {
+    void attempt(port.addChart!(chartOfSheet), `The chart is on ${chartOfSheet.sheet}, at ${chartOfSheet.free.address} or below. It follows its cells.`)
   }
 
   return (
@@ -151,11 +181,15 @@ function Part({ title, port, choices, hint, chart }: PartProps) {
                 </Select>
               </Field>
             )}
-          <Button size="small" onClick={() => void go(chosen.cells[0]!)} aria-label={`Go to ${chosen.label}`}>Go to the cell</Button>
+          <Button size="small" onClick={() => go(chosen.cells[0]!)} aria-label={`Go to ${chosen.label}`}>Go to the cell</Button>
         </div>
       )}
-      {sentence !== '' && <p role="status" className={mergeClasses(styles.line, styles.error)}>{sentence}</p>}
       {figure}
+      {sheetChart !== undefined && <Button size="small" className={styles.put} onClick={() => put(sheetChart)} aria-label={`Put the chart of ${chosen!.label} into the sheet`}>Put this chart into the sheet</Button>}
+      {chosen !== undefined && port.addChart !== undefined && sheetChart === undefined && (
+        <p className={styles.line}>Excel draws its own charts from tables in cells: put STICK.{tableFunction} by itself into a cell, and choose that cell here.</p>
+      )}
+      {said !== undefined && <p role="status" className={mergeClasses(styles.line, said.failed && styles.error)}>{said.sentence}</p>}
     </>
   )
 }

@@ -1,4 +1,5 @@
 import type { Book } from '../../src/workbook/book'
+import type { SheetChart } from '../../src/workbook/compare/sheetChart'
 import type { CallInCell, OpenBook, ReadCell } from '../../src/workbook/openBook'
 import type { CellPlace, PortProblem, SelectedCell, WorkbookPort } from '../../src/workbook/port'
 
@@ -14,6 +15,9 @@ export class MemoryPort implements WorkbookPort {
   /** By reference, as it is typed. */
   values: Readonly<Record<string, readonly (readonly ReadCell[])[]>> = {}
   readonly added: Book[] = []
+  readonly insertedRows: CellPlace[] = []
+  /** Set for a host whose sheets hold charts. */
+  addChart?: (chart: SheetChart) => Promise<void>
   /** Adding takes until then. */
   whenAdding: Promise<void> = Promise.resolve()
   empty = false
@@ -31,6 +35,12 @@ export class MemoryPort implements WorkbookPort {
     if (this.refusal !== undefined) throw this.refusal
     this.added.push(book)
     await this.whenAdding
+  }
+
+  insertRow(place: CellPlace): Promise<void> {
+    if (this.refusal !== undefined) return Promise.reject(this.refusal)
+    this.insertedRows.push(place)
+    return Promise.resolve()
   }
 
   isEmpty(): Promise<boolean> {

@@ -3,6 +3,7 @@ import { act } from 'react'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { catalogue } from '../../src/functions/catalogue'
 import { mountPane, type MountedPane } from '../../src/pane/mountPane'
+import type { SheetChart } from '../../src/workbook/compare/sheetChart'
 import type { OpenCell } from '../../src/workbook/openBook'
 import { PortProblem } from '../../src/workbook/port'
 import { MemoryPort } from './MemoryPort'
@@ -183,6 +184,39 @@ describe('the section Compare', () => {
     await click(button('Calculate and read again')!)
     await until(() => element.querySelectorAll('figure').length === 2)
     expect(text()).not.toContain('have not been called')
+  })
+
+  it('puts a chart into the sheet where sheets hold charts, and says where', async () => {
+    const put: SheetChart[] = []
+    port.addChart = async (chart) => { put.push(chart) }
+    hold(exampleCell('SWINGS', 2))
+    await openCompare()
+    await click(button('Put this chart into the sheet')!)
+    expect(put.map(({ sheet, kind, along }) => ({ sheet, kind, along }))).toEqual([{ sheet: 'Ways', kind: 'tornado', along: 'A4:A5' }])
+    expect(text()).toContain('The chart is on Ways, at C3 or below.')
+  })
+
+  it('says what to do where the sheet takes no chart', async () => {
+    port.addChart = () => Promise.reject(new PortProblem('protectedSheet'))
+    hold(exampleCell('SWINGS', 2))
+    await openCompare()
+    await click(button('Put this chart into the sheet')!)
+    expect(text()).toContain('This sheet is protected')
+  })
+
+  it('tells which function gives Excel cells to draw from, where the chosen one gives none', async () => {
+    port.addChart = async () => undefined
+    hold(exampleCell('BREAKEVEN', 0))
+    await openCompare()
+    expect(button('Put this chart into the sheet')).toBeUndefined()
+    expect(text()).toContain('put STICK.REUSELEDGER by itself into a cell')
+  })
+
+  it('has no such button where sheets hold no charts, and says so', async () => {
+    hold(exampleCell('SWINGS', 2))
+    await openCompare()
+    expect(button('Put this chart into the sheet')).toBeUndefined()
+    expect(text()).toContain('The sheets here hold no charts of their own')
   })
 
   it('says what to do where the workbook cannot be read', async () => {

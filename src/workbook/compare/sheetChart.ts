@@ -4,6 +4,7 @@ import type { OpenBook } from '../openBook'
 import type { CellPlace } from '../port'
 import type { ChartedCell } from './chartedCells'
 import { evaluated, rowsOf } from './evaluated'
+import { oddsOf } from './odds'
 import { askedFor } from './swings'
 
 export interface SheetChart {
@@ -25,10 +26,15 @@ export interface SheetSeries { readonly name: string; readonly values: string }
 
 /** Undefined where the cells hold no table to draw: the function is a part of a larger formula, or gives one number. */
 export function sheetChartOf(cell: ChartedCell, book: OpenBook): SheetChart | undefined {
-  const table = cell.alone ? evaluated(cell.id, cell.args) : undefined
-  if (table === undefined || 'sentence' in table) return undefined
-  const rows = rowsOf(table.result).length
-  const column = (place: number, last = rows) => `${addressOf(cell.row + 1, cell.column + place)}:${addressOf(cell.row + last, cell.column + place)}`
+  if (!cell.alone) return undefined
+  return cell.id === 'ODDS' ? curveOf(cell, book) : chartOfTable(cell, book)
+}
+
+function chartOfTable(cell: ChartedCell, book: OpenBook): SheetChart | undefined {
+  const table = evaluated(cell.id, cell.args)
+  if ('sentence' in table) return undefined
+  const rows = rowsOf(table.result)
+  const column = (place: number) => columnBelow(cell, place, rows.length)
   const common = { sheet: cell.sheet, free: freeBeside(cell, book) }
   switch (cell.id) {
     case 'COMPARE':
@@ -38,17 +44,26 @@ export function sheetChartOf(cell: ChartedCell, book: OpenBook): SheetChart | un
     case 'SWINGS': {
       const { of, unit } = askedFor(table.text('functionName'))
       const ends = [{ name: 'with the argument at its low', values: column(3) }, { name: 'with the argument at its high', values: column(5) }]
-      return { ...common, kind: 'tornado', title: `What moves ${of} most`, along: column(0), alongTitle: '', valueTitle: unit, series: ends, from: Number(rowsOf(table.result)[0]?.[4]) }
-    }
-    case 'ODDS': {
-      const { of, unit } = askedFor(table.text('functionName'))
-      // The last rows of the table are no percentiles.
-      const shares = rowsOf(table.result).filter(([share]) => typeof share === 'number').length
-      return { ...common, kind: 'curve', title: `How likely each ${of} is`, along: column(1, shares), alongTitle: unit, valueTitle: 'share of the draws', series: [{ name: 'share of the draws', values: column(0, shares) }] }
+      return { ...common, kind: 'tornado', title: `What moves ${of} most`, along: column(0), alongTitle: '', valueTitle: unit, series: ends, from: Number(rows[0]?.[4]) }
     }
     default:
       return undefined
   }
+}
+
+function curveOf(cell: ChartedCell, book: OpenBook): SheetChart | undefined {
+  const odds = oddsOf(cell, book)
+  if ('sentence' in odds) return undefined
+  const { of, unit, percentiles: { length } } = odds
+  return {
+    sheet: cell.sheet, free: freeBeside(cell, book), kind: 'curve', title: `How likely each ${of} is`, along: columnBelow(cell, 1, length), alongTitle: unit, valueTitle: 'share of the draws',
+    series: [{ name: 'share of the draws', values: columnBelow(cell, 0, length) }],
+  }
+}
+
+/** So many cells below the headings of a table. */
+function columnBelow({ row, column }: ChartedCell, place: number, length: number): string {
+  return `${addressOf(row + 1, column + place)}:${addressOf(row + length, column + place)}`
 }
 
 /** At the height of the cell, right of all that stands there or further down. */
