@@ -6,6 +6,8 @@ export default {
   // Texts for people may be worded otherwise. An expression is a string too, but an empty one fails as the module loads.
   mutator: { excludedMutations: ['StringLiteral'] },
   coverageAnalysis: 'perTest',
+  // What is computed once as a module loads would need every test of every file, for hours.
+  ignoreStatic: true,
   concurrency: 2,
   // A search that a mutant made endless is stopped.
   timeoutMS: 60_000,
