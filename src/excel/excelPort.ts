@@ -1,5 +1,6 @@
 /** The workbook that is open in Excel. */
 import { addBook } from './addBook'
+import { insertRow } from './insertRow'
 import { addChart } from './addChart'
 import type { CallLog } from './callLog'
 import { blankAsNull, isEmpty, readCell, readWorkbook } from './readWorkbook'
@@ -59,6 +60,8 @@ export function excelPort(log: CallLog): WorkbookPort {
     read: () => run((context) => readWorkbook(context, log)),
 
     add: addBook,
+
+    insertRow,
 
     addChart,
 

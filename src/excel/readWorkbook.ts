@@ -34,13 +34,17 @@ function cellsOf(sheet: string, { rowIndex, columnIndex, formulas, values, value
   values.forEach((row, down) => row.forEach((content: unknown, across: number) => {
     const value = readCell(content, valueTypes[down]?.[across])
     const typed: unknown = formulas[down]?.[across]
-    const formula = typeof typed === 'string' && typed.startsWith('=') ? typed : ''
+    const formula = isFormula(typed) ? typed : ''
     if (value === null && formula === '') return
     const address = addressOf(rowIndex + down, columnIndex + across)
     const calls = log.of(`${sheet}!${address}`)
     cells.set(address, { row: rowIndex + down, column: columnIndex + across, formula, value, calls: calls.length === 0 ? undefined : calls })
   }))
   return cells
+}
+
+export function isFormula(content: unknown): content is string {
+  return typeof content === 'string' && content.startsWith('=')
 }
 
 export function readCell(value: unknown, type: unknown): ReadCell {

@@ -33,6 +33,11 @@ export interface WorkbookPort {
   add(book: Book): Promise<void>
   /** Puts a chart of cells into their sheet, all of it or nothing; absent where sheets hold no charts. */
   addChart?(chart: SheetChart): Promise<void>
+  /**
+   * Inserts a row above that of the cell, in one undo where the host can, with the formulas, the looks and the rules
+   * of the row before it, and nothing typed in. A range that reaches from above it to below it grows.
+   */
+  insertRow(place: CellPlace): Promise<void>
   /** Shows a cell and selects it. */
   select(place: CellPlace): Promise<void>
   /**

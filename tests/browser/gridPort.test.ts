@@ -16,17 +16,6 @@ let workbench: Scene
 /** Presses a key where the keyboard is: in the grid. */
 let press: (key: string) => Promise<void>
 
-test('The workbench gives the calls of the selected cell, those within others first, and none of a cell without.', async () => {
-  await workbench.type('J4', 10)
-  await workbench.select('J5')
-  await workbench.port.putFormula('=STICK.BAGS(STICK.FILL(J4,6500),"60 L")')
-  expect(await workbench.port.callsOfSelectedCell()).toEqual([{ id: 'FILL', args: [[[10]], 6500] }, { id: 'BAGS', args: [65, '60 L'] }])
-  await workbench.port.calculate()
-  expect(await workbench.port.callsOfSelectedCell()).toHaveLength(2)
-  await workbench.select('J4')
-  expect(await workbench.port.callsOfSelectedCell()).toEqual([])
-})
-
 portContract('The workbench', async (): Promise<Scene> => {
   const folder = mkdtempSync(join(tmpdir(), 'sticksheet-port-'))
   await build({ entryPoints: [join(import.meta.dirname, 'portPage.ts')], outfile: join(folder, 'page.js'), bundle: true, format: 'esm', logLevel: 'error' })
@@ -86,6 +75,17 @@ portContract('The workbench', async (): Promise<Scene> => {
   return workbench
 })
 
+test('The workbench gives the calls of the selected cell, those within others first, and none of a cell without.', async () => {
+  await workbench.type('J4', 10)
+  await workbench.select('J5')
+  await workbench.port.putFormula('=STICK.BAGS(STICK.FILL(J4,6500),"60 L")')
+  expect(await workbench.port.callsOfSelectedCell()).toEqual([{ id: 'FILL', args: [[[10]], 6500] }, { id: 'BAGS', args: [65, '60 L'] }])
+  await workbench.port.calculate()
+  expect(await workbench.port.callsOfSelectedCell()).toHaveLength(2)
+  await workbench.select('J4')
+  expect(await workbench.port.callsOfSelectedCell()).toEqual([])
+})
+
 test('One undo of the workbench takes back all that was added at once, and one redo brings it again, calculated.', async () => {
   const { port } = workbench
   const before = await port.read()
@@ -122,6 +122,7 @@ async function portOf(page: Page): Promise<WorkbookPort> {
       const problem = await page.evaluate((given) => window.port!.add(given).then(() => undefined, ({ code, detail }: PortProblem) => ({ code, detail })), book)
       if (problem !== undefined) throw new PortProblem(problem.code, problem.detail)
     },
+    insertRow: (place) => page.evaluate((given) => window.port!.insertRow(given), place),
     select: (place) => page.evaluate((given) => window.port!.select(given), place),
     valuesOf: (...asked) => page.evaluate((given) => window.port!.valuesOf(...given), asked),
     async putFormula(...asked) {

@@ -6,6 +6,7 @@
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { JSDOM } from 'jsdom'
+import { filledInto } from '../../src/derived/relativeFormula'
 
 type CellValue = string | number | boolean
 
@@ -286,6 +287,10 @@ export class ExcelHost {
         const [top, left, rows, columns] = given as readonly [number, number, number, number]
         return { is: 'range', sheet: (parent as { readonly sheet: Sheet }).sheet, top, left, rows, columns }
       }
+      case 'range.GetUsedRange': {
+        const range = parent as Extract<HostObject, { is: 'range' }>
+        return usedRange({ ...range.sheet, cells: new Map([...range.sheet.cells].filter(([address]) => isWithin(range, address))) })
+      }
       case 'sheet.GetRanges': {
         if (argument.length > 8192) throw new Refusal('InvalidArgument')
         return { is: 'areas', sheet: (parent as { readonly sheet: Sheet }).sheet, areas: argument.split(',').map(blockOf) }
@@ -297,7 +302,7 @@ export class ExcelHost {
       case 'appearance.': case 'appearance.GetItem': return { is: 'appearance', of: (parent as Look).of, part: argument }
       case 'sheet.GetUsedRangeOrNullObject': return usedRange((parent as { readonly sheet: Sheet }).sheet)
       case 'sheet.GetRange': {
-        if (!/^\$?[A-Z]+\$?\d+(:\$?[A-Z]+\$?\d+)?$/i.test(argument)) throw new Refusal('InvalidArgument')
+        if (!/^(\$?[A-Z]+\$?\d+(:\$?[A-Z]+\$?\d+)?|\d+:\d+)$/i.test(argument)) throw new Refusal('InvalidArgument')
         return { is: 'range', sheet: (parent as { readonly sheet: Sheet }).sheet, ...blockOf(argument) }
       }
       default: throw new Error(`The host knows no ${path.Name} of ${parent.is}`)
@@ -326,6 +331,11 @@ export class ExcelHost {
       const index = parent.chart.series
       parent.chart.series += 1
       return { ...parent, part: `Series.GetItemAt${index}.` }
+    }
+    if (parent.is === 'range' && method === 'Insert') {
+      if (parent.sheet.protected) throw new Refusal('AccessDenied')
+      this.moveRows(parent.sheet, parent.top, 1)
+      return parent
     }
     if (parent.is === 'names' && method === 'Add') {
       const [name, refersTo] = given as readonly [string, string]
@@ -385,6 +395,7 @@ export class ExcelHost {
         if (content === null) continue
         const address = addressOf({ top: target.top + row, left: target.left + column, rows: 1, columns: 1 })
         if (property === 'NumberFormat') setAppearance(target.sheet, address, property, content)
+        else if (property === 'Formulas' && content === '') target.sheet.cells.delete(address)
         else if (property === 'Formulas') {
           this.rawContents.push(content)
           target.sheet.cells.set(address, this.typed(content))
@@ -410,6 +421,36 @@ export class ExcelHost {
     return { formula: content, value: content }
   }
 
+  /** Moves what stands from a row on; formulas that read it follow within their own row only, names as a whole. */
+  private moveRows(sheet: Sheet, from: number, by: 1 | -1): void {
+    const moved = [...sheet.cells].flatMap(([address, cell]) => {
+      const { row, column } = placeOf(address)
+      if (row < from) return [[address, cell] as const]
+      if (by < 0 && row === from) return []
+      const next = addressOf({ top: row + by, left: column, rows: 1, columns: 1 })
+      const { formula } = cell
+      const follows = typeof formula === 'string' && formula.startsWith('=') ? filledInto(formula, address, next) : formula
+      return [[next, { formula: follows, value: formula === cell.value ? follows : cell.value }] as const]
+    })
+    sheet.cells.clear()
+    for (const [address, cell] of moved) sheet.cells.set(address, cell)
+    for (const [name, { sheet: of, address }] of this.names) {
+      if (of !== sheet.name) continue
+      const shifted = address.replace(/\d+/g, (digits) => String(Number(digits) - 1 >= from ? Number(digits) + by : digits))
+      this.names.set(name, { sheet: of, address: shifted })
+    }
+    this.raise('DataChanged', { changeType: 'RowInserted' })
+  }
+
+  private copyRow(sheet: Sheet, from: number, into: number): void {
+    for (const [address, { formula }] of [...sheet.cells]) {
+      const { row, column } = placeOf(address)
+      if (row !== from) continue
+      const next = addressOf({ top: into, left: column, rows: 1, columns: 1 })
+      sheet.cells.set(next, this.typed(typeof formula === 'string' && formula.startsWith('=') ? filledInto(formula, address, next) : formula))
+    }
+  }
+
   private invoke(target: HostObject, name: string, given: readonly unknown[]): unknown {
     // The client asks to hold on to what it may use again. This host forgets nothing.
     if (name === '_KeepReference') return null
@@ -419,6 +460,15 @@ export class ExcelHost {
     }
     if (target.is === 'range' && name === 'Select') {
       this.select(addressOf(target), target.sheet.name)
+      return null
+    }
+    if (target.is === 'range' && name === 'CopyFrom') {
+      if (this.keeps) throw new Refusal('GeneralException')
+      this.copyRow(target.sheet, blockOf(String(given[0])).top, target.top)
+      return null
+    }
+    if (target.is === 'range' && name === 'Delete') {
+      this.moveRows(target.sheet, target.top, -1)
       return null
     }
     if (target.is === 'sheet' && name === 'Delete') {
@@ -517,7 +567,17 @@ function usedRange(sheet: Sheet): HostObject {
   return { is: 'range', sheet, top, left, rows: Math.max(...rows) - top + 1, columns: Math.max(...columns) - left + 1 }
 }
 
+/** Of Excel on the web and on the desktop. */
+const columnsOfSheet = 16_384
+
+function isWithin({ top, left, rows, columns }: Block, address: string): boolean {
+  const { row, column } = placeOf(address)
+  return row >= top && row < top + rows && column >= left && column < left + columns
+}
+
 function blockOf(address: string): Block {
+  const [, firstRow, lastRow] = /^(\d+):(\d+)$/.exec(address) ?? []
+  if (firstRow !== undefined) return { top: Number(firstRow) - 1, left: 0, rows: Number(lastRow) - Number(firstRow) + 1, columns: columnsOfSheet }
   const [from = '', to = from] = address.replaceAll('$', '').toUpperCase().split(':')
   const [first, last] = [placeOf(from), placeOf(to)]
   return { top: first.row, left: first.column, rows: last.row - first.row + 1, columns: last.column - first.column + 1 }

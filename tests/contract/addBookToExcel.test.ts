@@ -148,3 +148,24 @@ test('What Excel does not let go of again is named.', async () => {
   await expect(port.add(bookOf(sheetOf([{ value: 1 }]), { ...bare, name: 'Prices [old]', rows: [] })))
     .rejects.toMatchObject({ code: 'partLeft', detail: 'the sheet Trial and the sheet Prices [old]' })
 })
+
+describe('a row that is inserted', () => {
+  const lines: Book = { names: [], sheets: [sheetOf([{ value: 'Liners' }], [{ value: 5 }, { formula: '=A2*2' }], [{ value: 6 }, { formula: '=A3*2' }])] }
+  const contents = () => Object.fromEntries([...host.sheet('Trial').cells].map(([address, { formula }]) => [address, formula]))
+
+  test('goes again if it cannot be filled.', async () => {
+    await port.add(lines)
+    const before = contents()
+    host.keeps = true
+    await expect(port.insertRow({ sheet: 'Trial', address: 'A3' })).rejects.toMatchObject({ code: 'hostFailed', detail: 'GeneralException Excel says no.' })
+    expect(contents()).toEqual(before)
+  })
+
+  test('is refused by a protected sheet, which stays as it was.', async () => {
+    await port.add(lines)
+    const before = contents()
+    host.sheet('Trial').protected = true
+    await expect(port.insertRow({ sheet: 'Trial', address: 'A3' })).rejects.toMatchObject({ code: 'protectedSheet' })
+    expect(contents()).toEqual(before)
+  })
+})

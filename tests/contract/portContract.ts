@@ -1,7 +1,7 @@
 /** What every implementation of WorkbookPort must do. Each host runs this one suite. */
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { addressOf } from '../../src/derived/reference'
-import type { Book } from '../../src/workbook/book'
+import type { Book, Cell } from '../../src/workbook/book'
 import type { WorkbookPort } from '../../src/workbook/port'
 import { demoSeason } from '../../src/workbook/season/demoSeason'
 
@@ -170,6 +170,15 @@ export function portContract(host: string, open: () => Promise<Scene>): void {
       .rejects.toMatchObject({ code: 'nameTaken', detail: 'the name trialrates' })
     await expect(scene.port.add(smallBook)).rejects.toMatchObject({ detail: 'the sheet Trial one, the sheet Trial two and the name TrialRates' })
     expect(await contents(scene.port)).toEqual(before)
+  })
+
+  test(`${host} inserts a row with the formulas of the one above it and nothing typed in, and ranges across it grow.`, async () => {
+    const rows = [1, 2, 3].map((liners, index): Cell[] => [{ value: liners, look: 'input' }, { formula: `=A${index + 2}*Factor`, look: 'result' }])
+    const sheet = { name: 'Lines', widths: [], frozenRows: 1, frozenColumns: 0, rows: [[{ value: 'Liners' }], ...rows] }
+    await scene.port.add({ names: [{ name: 'Factor', refersTo: 'Lines!$A$2' }, { name: 'AllLines', refersTo: 'Lines!$A$2:$A$4' }], sheets: [sheet] })
+    await scene.port.insertRow({ sheet: 'Lines', address: 'A4' })
+    expect((await contents(scene.port)).Lines).toEqual({ A1: 'Liners', A2: 1, B2: '=A2*Factor', A3: 2, B3: '=A3*Factor', B4: '=A4*Factor', A5: 3, B5: '=A5*Factor' })
+    expect(await scene.port.valuesOf('AllLines', 'Lines')).toEqual([[1], [2], [null], [3]])
   })
 
   test(`${host} takes everything away again if it cannot add a book to its end.`, async () => {

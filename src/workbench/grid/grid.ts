@@ -1,5 +1,5 @@
 /** The embedded grid behind one door: nothing outside this folder knows which grid it is. */
-import { ICommandService, type Injector, LocaleType, LogLevel, mergeLocales, Univer, type Worksheet } from '@univerjs/core'
+import { type ICellData, ICommandService, type Injector, IUndoRedoService, LocaleType, LogLevel, mergeLocales, Univer, type Worksheet } from '@univerjs/core'
 import { FUniver } from '@univerjs/core/facade'
 import {
   CalculationMode, FormulaDataModel, FormulaExecutedStateType, type FRange, type FWorkbook, type FWorksheet, ILayoutService, type ISetFormulaCalculationNotificationMutation,
@@ -21,6 +21,7 @@ import type { Definition } from '../../core/definition/definition'
 import type { MadeCall } from '../../derived/madeCall'
 import { rangesRead } from '../../derived/rangesRead'
 import { addressOf } from '../../derived/reference'
+import { filledInto } from '../../derived/relativeFormula'
 import type { Book } from '../../workbook/book'
 import type { OpenBook, OpenCell, ReadCell } from '../../workbook/openBook'
 import type { CellPlace } from '../../workbook/port'
@@ -52,6 +53,8 @@ export interface Grid {
   /** Adds a book's sheets and names after those of the workbook; throws where the grid does not take them, and is then as before. */
   add(book: Book): Promise<void>
   namesInUse(): NamesInUse
+  /** See WorkbookPort. False where there is no such row with another one above it. */
+  insertRow(place: CellPlace): Promise<boolean>
   /** The workbook as it is now; what is still being typed is taken in first. */
   book(): Promise<Book>
   /** Undefined while nothing is selected. */
@@ -126,6 +129,23 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
       sheets: workbook().getSheets().map((sheet) => sheet.getSheetName()),
       names: workbook().getDefinedNames().map((name) => name.getName()),
     }),
+    async insertRow({ sheet, address }) {
+      const worksheet = workbook().getSheetByName(sheet)
+      const row = worksheet?.getRange(address).getRow() ?? 0
+      if (!worksheet || row < 1) return false
+      const calculated = nextCalculation(injector)
+      const batch = injector.get(IUndoRedoService).__tempBatchingUndoRedo(workbook().getId())
+      try {
+        worksheet.insertRows(row)
+        injector.get(ICommandService).syncExecuteCommand(SetRangeValuesCommand.id, {
+          unitId: workbook().getId(), subUnitId: worksheet.getSheetId(), value: { [row]: filledDown(worksheet, row) },
+        })
+      } finally {
+        batch.dispose()
+      }
+      await calculated
+      return true
+    },
     async book() {
       await workbook().endEditingAsync(true)
       return gridToBook(workbook().save())
@@ -272,6 +292,23 @@ function readCells(injector: Injector, sheet: FWorksheet, calls: CellCalls): Ope
   }
   worksheet.getCellMatrix().forValue((row, column) => take(row, column))
   for (const [row, columns] of Object.entries(spilled)) for (const column of Object.keys(columns ?? {})) take(Number(row), Number(column))
+  return cells
+}
+
+/** The cells of the row above, as a row that nobody has typed in yet: its formulas and how its cells look. */
+function filledDown(worksheet: FWorksheet, row: number): Record<number, ICellData> {
+  const data = worksheet.getSheet()
+  const cells: Record<number, ICellData> = {}
+  for (let column = 0; column < data.getColumnCount(); column += 1) {
+    const above = data.getCellRaw(row - 1, column)
+    if (!above) continue
+    const formula = worksheet.getRange(row - 1, column).getFormula()
+    cells[column] = {
+      ...(above.s && { s: above.s }),
+      ...(above.custom && { custom: above.custom }),
+      ...(formula !== '' && { f: filledInto(formula, addressOf(row - 1, column), addressOf(row, column)) }),
+    }
+  }
   return cells
 }
 

@@ -33,6 +33,10 @@ export function gridPort(grid: Grid): WorkbookPort {
         throw new PortProblem('bookRefused', problem instanceof Error ? problem.message : String(problem))
       })
     },
+    async insertRow(place) {
+      if (grid.isEditing()) throw new PortProblem('cellEditMode')
+      if (!await grid.insertRow(place)) throw new PortProblem('noSelection')
+    },
     async select(place) {
       if (grid.isEditing()) throw new PortProblem('cellEditMode')
       if (!grid.select(place)) throw new PortProblem('noSelection')
