@@ -12,6 +12,8 @@ interface FunctionsSectionProps {
   readonly definitions: readonly Definition[]
   readonly port: WorkbookPort
   readonly cell: SelectedCell | undefined
+  /** A function to open. */
+  readonly asked?: { readonly id: string } | undefined
 }
 
 const useStyles = makeStyles({
@@ -51,7 +53,7 @@ const useStyles = makeStyles({
 })
 
 /** The functions by subject, or those that a search finds; one of them opened. */
-export function FunctionsSection({ definitions, port, cell }: FunctionsSectionProps) {
+export function FunctionsSection({ definitions, port, cell, asked }: FunctionsSectionProps) {
   const styles = useStyles()
   const headingId = useId()
   const [query, setQuery] = useState('')
@@ -66,6 +68,12 @@ export function FunctionsSection({ definitions, port, cell }: FunctionsSectionPr
   useEffect(() => {
     if (onlyUsedId !== undefined) setOpenId(onlyUsedId)
   }, [onlyUsedId, cellKey])
+
+  useEffect(() => {
+    if (asked === undefined) return
+    setQuery('')
+    setOpenId(asked.id)
+  }, [asked])
 
   useEffect(() => {
     if (openId !== undefined) list.current?.querySelector(`[data-function="${openId}"]`)?.scrollIntoView?.({ block: 'nearest' })

@@ -34,7 +34,9 @@ const CompareSection = lazy(async () => ({ default: (await import('./CompareSect
 
 const SeasonSection = lazy(async () => ({ default: (await import('./SeasonSection')).SeasonSection }))
 
-const sections = ['Season', 'Functions', 'Working', 'Check', 'Compare'] as const
+const LibrarySection = lazy(async () => ({ default: (await import('./LibrarySection')).LibrarySection }))
+
+const sections = ['Season', 'Functions', 'Working', 'Check', 'Compare', 'Library'] as const
 type Section = (typeof sections)[number]
 
 /** The frame: the title, the sections to choose from, and the chosen one. */
@@ -43,6 +45,8 @@ export function Pane({ definitions, port, theme }: PaneProps) {
   const cell = useSelectedCell(port)
   const tabsId = useId()
   const [chosen, setChosen] = useState<Section>()
+  /** A function that another section asked to open; a new object each time, so that it opens again. */
+  const [asked, setAsked] = useState<{ readonly id: string }>()
   /** It then stays as it was left, with a season that is still being built. */
   const [seasonLeft, setSeasonLeft] = useState(false)
   const isEmpty = useIsEmpty(port)
@@ -59,7 +63,7 @@ export function Pane({ definitions, port, theme }: PaneProps) {
       </TabList>
       {/* Stays while another section shows, so that what was searched and typed is still there afterwards. */}
       <div role="tabpanel" aria-labelledby={`${tabsId}-Functions`} className={mergeClasses(styles.panel, section !== 'Functions' && styles.hidden)}>
-        <FunctionsSection definitions={definitions} port={port} cell={cell} />
+        <FunctionsSection definitions={definitions} port={port} cell={cell} asked={asked} />
       </div>
       {(section === 'Season' || seasonLeft) && (
         <div role="tabpanel" aria-labelledby={`${tabsId}-Season`} className={mergeClasses(styles.panel, section !== 'Season' && styles.hidden)}>
@@ -76,6 +80,13 @@ export function Pane({ definitions, port, theme }: PaneProps) {
       {section === 'Check' && (
         <div role="tabpanel" aria-labelledby={`${tabsId}-Check`} className={styles.panel}>
           <CheckSection definitions={definitions} port={port} />
+        </div>
+      )}
+      {section === 'Library' && (
+        <div role="tabpanel" aria-labelledby={`${tabsId}-Library`} className={styles.panel}>
+          <Suspense fallback={<Spinner size="tiny" label="Getting the library ready" />}>
+            <LibrarySection onOpenFunction={(id) => { setAsked({ id }); setChosen('Functions') }} />
+          </Suspense>
         </div>
       )}
       {section === 'Compare' && (

@@ -316,3 +316,29 @@ describe('the check of the workbook', () => {
     expect(text()).toContain('0 errors, 1 doubt.')
   })
 })
+
+describe('the library', () => {
+  async function openLibrary(): Promise<void> {
+    await click(tab('Library'))
+    // It is loaded when it is asked for.
+    await act(async () => { await import('../../src/pane/LibrarySection') })
+  }
+
+  it('says of every band where it comes from, ends every caution with the label and the local rules, and shows no price', async () => {
+    await openLibrary()
+    const bands = [...element.querySelectorAll('article li')].map(({ textContent }) => textContent ?? '')
+    expect(bands.length).toBeGreaterThan(5)
+    for (const band of bands) expect(band).toMatch(/Common practice, no source|RootMaker/)
+    const cautions = [...element.querySelectorAll('article')].map((article) => article.lastElementChild?.textContent ?? '')
+    expect(cautions.length).toBe(12)
+    for (const caution of cautions) expect(caution).toMatch(/^Caution\. .*Follow the label and your local rules\.$/)
+    expect(text()).not.toMatch(/EUR|[$€£]\s?\d/)
+  })
+
+  it('opens a function that costs the entry', async () => {
+    await openLibrary()
+    await click([...element.querySelectorAll<HTMLElement>('article button')].find(({ textContent }) => textContent === 'WEIGHTTOLITRES'))
+    expect(tab('Functions')?.getAttribute('aria-selected')).toBe('true')
+    expect(entry('WEIGHTTOLITRES').getAttribute('aria-expanded')).toBe('true')
+  })
+})
