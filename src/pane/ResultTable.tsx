@@ -15,9 +15,11 @@ const useStyles = makeStyles({
   cell: {
     padding: `${tokens.spacingVerticalXXS} ${tokens.spacingHorizontalS} ${tokens.spacingVerticalXXS} 0`,
     textAlign: 'left',
+    // The pane breaks long words anywhere, and a table scrolls instead.
+    overflowWrap: 'normal',
     borderBottom: `${tokens.strokeWidthThin} solid ${tokens.colorNeutralStroke2}`,
   },
-  number: { textAlign: 'right', fontVariantNumeric: 'tabular-nums' },
+  number: { whiteSpace: 'nowrap', textAlign: 'right', fontVariantNumeric: 'tabular-nums' },
 })
 
 /** A table as it will stand in the sheet. */
@@ -27,7 +29,7 @@ export function ResultTable({ columns, rows, label = 'The table that it gives' }
     <div className={styles.wide} tabIndex={0} role="region" aria-label={label}>
       <table className={styles.table}>
         <thead>
-          <tr>{columns.map(({ heading, unit }) => <th key={heading} scope="col" title={unit} className={styles.cell}>{heading}</th>)}</tr>
+          <tr>{columns.map(({ heading, unit }, column) => <th key={column} scope="col" title={unit} className={styles.cell}>{heading}</th>)}</tr>
         </thead>
         <tbody>
           {rows.map((row, index) => (

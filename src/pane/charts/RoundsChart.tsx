@@ -4,7 +4,7 @@ import { line, symbol } from 'd3-shape'
 import type { Rounds, RoundsLine, RoundsPoint } from '../../workbook/compare/rounds'
 import { amountText } from './amountText'
 import { BottomAxis, LeftAxis } from './Axis'
-import { ChartFigure } from './ChartFigure'
+import { ChartFigure, type ChartTable } from './ChartFigure'
 import { domainOf } from './domain'
 import { markOf, type Mark } from './marks'
 import { roundsSummary } from './summaries'
@@ -26,6 +26,8 @@ const [sampleWidth, sampleHeight] = [34, 16]
 /** In square pixels, as symbols are measured. */
 const shapeArea = 56
 const ringRadius = 9
+/** In a cell of the table: it does not serve so many rounds. */
+const none = '–'
 
 /** A line for each thing used again, over the rounds it serves, beside that of single use. */
 export function RoundsChart({ rounds }: { readonly rounds: Rounds }) {
@@ -37,18 +39,7 @@ export function RoundsChart({ rounds }: { readonly rounds: Rounds }) {
     <ChartFigure
       title="Cost by the rounds it serves"
       summary={roundsSummary(rounds)}
-      table={{
-        columns: [
-          { heading: 'what', text: 'what is used again, or once', unit: 'text' },
-          { heading: 'rounds', text: 'rounds it serves', unit: 'rounds' },
-          { heading: 'cost', text: 'the cost over so many rounds', unit },
-          { heading: 'beside single use', text: 'the round from which it is no dearer', unit: 'text' },
-        ],
-        rows: [
-          ...singles.map(({ name, cost }) => [name, 1, cost, 'single use']),
-          ...lines.flatMap(({ name, breakEven, points: own }) => own.map(({ round, cost }) => [name, round, cost, breakEven === undefined ? '–' : besideSingleUse(round, breakEven)])),
-        ],
-      }}
+      table={tableOf(rounds)}
       legend={[
         ...lines.map((one, series) => ({
           text: legendText(one),
@@ -111,9 +102,23 @@ function strokeOf({ colour, dash }: Mark) {
   return { stroke: colour, strokeWidth: 2, strokeDasharray: dash }
 }
 
-function besideSingleUse(round: number, breakEven: RoundsPoint): string {
-  if (round === breakEven.round) return 'no dearer from here on'
-  return round < breakEven.round ? 'dearer' : 'no dearer'
+/** A row for each round, a column for each line, and single use beside them. */
+function tableOf({ unit, lines, singleUse }: Rounds): ChartTable {
+  const singles = singleUse === undefined ? [] : [singleUse]
+  const costs = lines.map(({ points }) => new Map(points.map(({ round, cost }) => [round, cost])))
+  const all = [...new Set(costs.flatMap((ofLine) => [...ofLine.keys()]))].sort((a, b) => a - b)
+  const verdicts = lines.map(({ breakEven, never }) => breakEven?.round ?? never ?? none)
+  return {
+    columns: [
+      { heading: 'rounds', text: 'rounds it serves', unit: 'rounds' },
+      ...lines.map(({ name }) => ({ heading: name, text: 'the cost over so many rounds', unit })),
+      ...singles.map(({ name }) => ({ heading: name === 'Single use' ? name : `${name}, single use`, text: 'the cheapest single use', unit })),
+    ],
+    rows: [
+      ...all.map((round) => [round, ...costs.map((ofLine) => ofLine.get(round) ?? none), ...singles.map(({ cost }) => cost)]),
+      ...singles.map(() => ['no dearer than single use from round', ...verdicts, none]),
+    ],
+  }
 }
 
 function legendText({ name, breakEven, never }: RoundsLine): string {
