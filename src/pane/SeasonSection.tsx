@@ -1,9 +1,11 @@
 import { Button, makeStyles, mergeClasses, Spinner, tokens } from '@fluentui/react-components'
 import { useEffect, useId, useRef, useState } from 'react'
 import type { Book } from '../workbook/book'
-import type { WorkbookPort } from '../workbook/port'
+import type { CellPlace, WorkbookPort } from '../workbook/port'
 import { blankSeason } from '../workbook/season/blankSeason'
 import { demoSeason } from '../workbook/season/demoSeason'
+import { lastOrderLine } from '../workbook/season/orderLine'
+import { placeText } from './cellText'
 import { portSentence } from './portSentence'
 
 interface SeasonSectionProps {
@@ -41,6 +43,7 @@ export function SeasonSection({ port }: SeasonSectionProps) {
   const headingId = useId()
   const outcome = useRef<HTMLParagraphElement>(null)
   const [stage, setStage] = useState<Stage>({ is: 'choosing' })
+  const [line, setLine] = useState<CellPlace | 'adding'>()
   const [sentence, setSentence] = useState('')
 
   // The button that was pressed is gone by then, and the keyboard would be nowhere.
@@ -62,6 +65,25 @@ export function SeasonSection({ port }: SeasonSectionProps) {
     } catch (error) {
       setSentence(portSentence(error))
       setStage({ is: 'announced', season, book })
+    }
+  }
+
+  async function addLine() {
+    setSentence('')
+    setLine('adding')
+    try {
+      const last = lastOrderLine((await port.read()).names)
+      if (last === undefined) {
+        setSentence('This workbook has no order book yet: build a season first.')
+        setLine(undefined)
+        return
+      }
+      await port.insertRow(last)
+      await port.select(last)
+      setLine(last)
+    } catch (error) {
+      setSentence(portSentence(error))
+      setLine(undefined)
     }
   }
 
@@ -107,6 +129,12 @@ export function SeasonSection({ port }: SeasonSectionProps) {
         </>
       )}
       {stage.is === 'adding' && <Spinner size="tiny" label="Adding the sheets" />}
+      <h3 className={styles.heading}>Order book</h3>
+      <p className={styles.line}>A further line goes above the last one, so that totals, names and all other sheets count it.</p>
+      <div className={styles.buttons}>
+        <Button disabledFocusable={stage.is === 'adding' || line === 'adding'} onClick={() => void addLine()}>Add an order line</Button>
+      </div>
+      {line !== 'adding' && line !== undefined && <p role="status" className={styles.line}>The line is ready at {placeText(line)}: type its species, liners, way of rooting, weeks and rates.</p>}
       {sentence !== '' && <p role="alert" className={mergeClasses(styles.line, styles.error)}>{sentence}</p>}
     </section>
   )

@@ -9,6 +9,7 @@ import { serve, workbenchPolicy } from '../../src/start/server.mjs'
 import type { Sheet } from '../../src/workbook/book'
 import type { OpenBook, OpenCell } from '../../src/workbook/openBook'
 import { PortProblem, type WorkbookPort } from '../../src/workbook/port'
+import { lastOrderLine } from '../../src/workbook/season/orderLine'
 import { portContract, type Scene } from '../contract/portContract'
 import { launch } from './launch'
 
@@ -101,6 +102,35 @@ test('One undo of the workbench takes back all that was added at once, and one r
   await press('Control+y')
   await expect.poll(sheets).toEqual(added)
   await expect.poll(() => port.valuesOf("'Undone a'!A1", 'Season 1')).toEqual([[42]])
+})
+
+test('A line that is added to the order book of the season is counted on all sheets of the workbench.', { timeout: 60_000 }, async () => {
+  const { port } = workbench
+  const figure = async (reference: string) => Number((await port.valuesOf(reference, 'Season'))?.[0]?.[0])
+  const total = async (name: string) => (await port.valuesOf(name, 'Season'))!.reduce((sum, [value]) => sum + Number(value), 0)
+  const before = { liners: await total('OrderLiners'), buying: await figure('BuyingTotal'), cuttings: await total('OrderCuttings') }
+  const place = lastOrderLine((await port.read()).names)!
+  await port.insertRow(place)
+  const row = Number(place.address.slice(1))
+  const typed = { A: '="Rubus"', B: '=9000', C: '="Premix"', I: '=20', J: '=6', K: '=0.9', L: '=0.95', M: '=0.9' }
+  for (const [column, formula] of Object.entries(typed)) await port.putFormula(formula, { sheet: 'Orders', address: `${column}${row}` })
+  expect(await total('OrderLiners')).toBe(before.liners + 9000)
+  // 9000 / (0.9 x 0.95 x 0.9), rounded up.
+  expect(await total('OrderCuttings')).toBe(before.cuttings + 11696)
+  expect(await figure('BuyingTotal')).toBeGreaterThan(before.buying)
+  const { sheets } = await port.read()
+  const errors = sheets.flatMap(({ name, cells }) => [...cells].filter(([, { value }]) => typeof value === 'object' && value !== null).map(([address]) => `${name}!${address}`))
+  expect(errors).toEqual([])
+})
+
+test('One undo of the workbench takes an inserted row back, with all that was filled into it.', async () => {
+  const { port } = workbench
+  const lines = async () => [...(await port.read()).sheets.find(({ name }) => name === 'Lines')!.cells].map(([address, { formula, value }]) => [address, formula, value])
+  const before = await lines()
+  await port.insertRow({ sheet: 'Lines', address: 'A3' })
+  expect(await lines()).not.toEqual(before)
+  await press('Control+z')
+  await expect.poll(lines).toEqual(before)
 })
 
 /** The port of the page, from here. Calls reach the page in the order in which they are made. */

@@ -106,6 +106,23 @@ describe('the season section', () => {
     expect(port.added).toHaveLength(1)
   })
 
+  it('adds an order line above the last one, goes there and says what to type', async () => {
+    port.book = { sheets: [], names: [{ name: 'OrderSpecies', refersTo: "'My orders'!$A$8:$A$24" }] }
+    await click('Add an order line')
+    expect(port.insertedRows).toEqual([{ sheet: 'My orders', address: 'A24' }])
+    expect(await port.selectedCell()).toMatchObject({ sheet: 'My orders', address: 'A24' })
+    expect(element.textContent).toContain('The line is ready at A24 on My orders: type its species')
+  })
+
+  it('says that there is no order book yet, and why a line could not be added', async () => {
+    await click('Add an order line')
+    expect(element.querySelector('[role="alert"]')?.textContent).toBe('This workbook has no order book yet: build a season first.')
+    port.book = { sheets: [], names: [{ name: 'OrderSpecies', refersTo: 'Orders!$A$8:$A$24' }] }
+    port.refuse(new PortProblem('cellEditMode'))
+    await click('Add an order line')
+    expect(element.querySelector('[role="alert"]')?.textContent).toBe('Press Enter or Esc in the cell first, then try again.')
+  })
+
   it('shows while it adds, takes no second order meanwhile, and goes on when another section is looked at', async () => {
     let finish = (): void => undefined
     port.whenAdding = new Promise((resolve) => { finish = resolve })
