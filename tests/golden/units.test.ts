@@ -45,6 +45,10 @@ test('gal alone is refused, and both spellings are offered', () => {
   expect(refusal('UNITS', 1, 'gal', 'L').sentence).toBe('fromUnit has "gal", which means two different units. Type "US gal" or "imp gal".')
 })
 
+test('the unit that is wanted is refused like the one that is given', () => {
+  expect(refusal('UNITS', 1, 'L', 'gal').sentence).toBe('toUnit has "gal", which means two different units. Type "US gal" or "imp gal".')
+})
+
 test.each(['quart', 'qt', 'bushel', 'bu', 'ton', 'gallon', 'Gallons'])('%s alone is refused, since it names two units', (unit) => {
   expect(refusal('UNITS', 1, unit, 'L').sentence).toContain('means two different units')
 })
