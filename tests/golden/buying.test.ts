@@ -48,15 +48,19 @@ describe('BUYPLAN', () => {
     expect(refusal('BUYPLAN', 600, names, [60, 70], [9, 20], null, null, [0, 3]).sentence).toMatch(/^available, row 1, is 0, or a blank cell/)
   })
   test('a break quantity without a price, and the reverse, are refused with the row of the sheet', () => {
-    expect(refusal('BUYPLAN', 600, ['A', '', 'B'], [60, '', 70], [9, '', 20], ['', '', 5], [8, '', 7]).sentence).toBe('breakPrices, row 1, has a value, and breakQuantities beside it is blank. Type both, or clear both.')
-    expect(refusal('BUYPLAN', 600, ['A', '', 'B'], [60, '', 70], [9, '', 20], ['', '', 5]).sentence).toBe('breakQuantities, row 3, has a value, and breakPrices beside it is blank. Type both, or clear both.')
+    expect(refusal('BUYPLAN', 600, ['A', '', 'B'], [60, '', 70], [9, '', 20], ['', '', 5], [8, '', 7]).sentence).toBe('breakPrices, row 1, has a value, and breakQuantities beside it is blank or 0. Type both, or clear both.')
+    expect(refusal('BUYPLAN', 600, ['A', '', 'B'], [60, '', 70], [9, '', 20], ['', '', 5]).sentence).toBe('breakQuantities, row 3, has a value, and breakPrices beside it is blank or 0. Type both, or clear both.')
   })
+  test('a 0 in both columns of a break, as some hosts hand blanks over, is no break', () => {
+    expect(table('BUYPLAN', 600, ['A', 'B'], [60, 70], [9, 11], [5, 0], [8, 0])).toEqual(table('BUYPLAN', 600, ['A', 'B'], [60, 70], [9, 11], [5, ''], [8, '']))
+  })
+
   test('a price of 0, as some hosts hand a blank over, is refused with its row: no bag is free', () => {
     expect(refusal('BUYPLAN', 600, ['A', 'B'], [60, 70], [9, 0]).sentence).toMatch(/^packPrices, row 2, is 0, or a blank cell; it must be above 0\. /)
   })
 
   test('a break price of 0, as some hosts hand a blank over, and one above the price are refused: nothing is bought for free or by a slip', () => {
-    expect(refusal('BUYPLAN', 600, names, [60, 70], [9, 20], [5, 5], [8, 0]).sentence).toMatch(/^breakPrices, row 2, is 0, or a blank cell/)
+    expect(refusal('BUYPLAN', 600, names, [60, 70], [9, 20], [5, 5], [8, 0]).sentence).toBe('breakQuantities, row 2, has a value, and breakPrices beside it is blank or 0. Type both, or clear both.')
     expect(refusal('BUYPLAN', 600, ['A', '', 'B'], [60, '', 70], [9, '', 20], ['', '', 5], ['', '', 21]).sentence).toBe('breakPrices, row 3, is 21 and packPrices beside it is 20; it may not be above it. Check both cells.')
     expect(cellOf('BUYPLAN', 'total', 'cost', 600, names, [60, 70], [9, 20], [5, 5], [9, 20])).toBe(90)
   })

@@ -45,8 +45,8 @@ export const buyPlan = defineByMethod({
     packNames: texts({ text: 'the packs that can be bought' }),
     packLitres: quantities('L', { text: 'loose litres from one bag: its declared litres times its expansion', atLeast: 0.001 }),
     packPrices: numbers('money per bag', { text: 'price of one bag; what is yours already is no purchase', above: 0 }),
-    breakQuantities: numbers('bags', { text: 'bags from which the break price holds for all of them; blank for no break', optional: true, above: 0, whole: true }),
-    breakPrices: numbers('money per bag', { text: 'price of every bag from that many on, not above packPrices', optional: true, above: 0 }),
+    breakQuantities: numbers('bags', { text: 'bags from which the break price holds for all of them; blank or 0 for no break', default: 0, whole: true }),
+    breakPrices: numbers('money per bag', { text: 'price of every bag from that many on, not above packPrices; blank or 0 for no break', default: 0 }),
     available: numbers('bags', { text: 'bags that can be had; blank for no limit', optional: true, above: 0, whole: true }),
     orderMultiples: numbers('bags', { text: 'bags that are sold together: a layer, a pallet', default: 1, above: 0, whole: true }),
     supplierNames: texts({ text: 'who sells the pack; blank for one common supplier', optional: true }),
@@ -66,12 +66,13 @@ export const buyPlan = defineByMethod({
   },
   method: ({ neededL, packNames, packLitres, packPrices, breakQuantities, breakPrices, available, orderMultiples, supplierNames, deliveryPerOrder }): MethodResult => {
     if (packNames.length > mostPacks) return { problem: { code: 'tooManyRows', parameter: 'packNames', got: packNames.length, most: mostPacks } }
-    const lonely = breakQuantities.findIndex((from, row) => (from === undefined) !== (breakPrices[row] === undefined))
+    // Some hosts hand a blank cell over as 0, so 0 in both columns is no break, and in one of them a slip.
+    const lonely = breakQuantities.findIndex((from, row) => from.isZero() !== breakPrices[row]!.isZero())
     if (lonely !== -1) {
-      const [parameter, other] = breakQuantities[lonely] === undefined ? ['breakPrices', 'breakQuantities'] : ['breakQuantities', 'breakPrices']
+      const [parameter, other] = breakQuantities[lonely]!.isZero() ? ['breakPrices', 'breakQuantities'] : ['breakQuantities', 'breakPrices']
       return { problem: { code: 'needsOther', parameter: parameter!, row: lonely + 1, other: other! } }
     }
-    const dearer = breakPrices.findIndex((price, row) => price?.gt(packPrices[row]!) === true)
+    const dearer = breakPrices.findIndex((price, row) => price.gt(packPrices[row]!))
     if (dearer !== -1) {
       return { problem: { code: 'aboveOther', parameter: 'breakPrices', row: dearer + 1, value: breakPrices[dearer]!.toString(), other: 'packPrices', otherValue: packPrices[dearer]!.toString() } }
     }
@@ -86,8 +87,8 @@ export const buyPlan = defineByMethod({
       deliveries.set(supplier, known.isZero() ? delivery : known)
     }
     const rows = packNames.map((name, row): Row => {
-      const [from, price] = [breakQuantities[row], breakPrices[row]]
-      return { name, supplier: suppliers[row]!, soldBy: supplierNames[row] ?? '', price: packPrices[row]!, priceBreak: from === undefined || price === undefined ? undefined : { from, price } }
+      const [from, price] = [breakQuantities[row]!, breakPrices[row]!]
+      return { name, supplier: suppliers[row]!, soldBy: supplierNames[row] ?? '', price: packPrices[row]!, priceBreak: from.isZero() ? undefined : { from, price } }
     })
 
     const money = [...rows.flatMap(({ price, priceBreak }) => [price, priceBreak?.price ?? zero]), ...deliveries.values()]
