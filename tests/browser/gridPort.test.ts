@@ -123,14 +123,17 @@ test('A line that is added to the order book of the season is counted on all she
   expect(errors).toEqual([])
 })
 
-test('One undo of the workbench takes an inserted row back, with all that was filled into it.', async () => {
+test('One undo of the workbench takes an inserted row back, with all that was filled into it, and one redo brings it again.', async () => {
   const { port } = workbench
   const lines = async () => [...(await port.read()).sheets.find(({ name }) => name === 'Lines')!.cells].map(([address, { formula, value }]) => [address, formula, value])
   const before = await lines()
   await port.insertRow({ sheet: 'Lines', address: 'A3' })
-  expect(await lines()).not.toEqual(before)
+  const inserted = await lines()
+  expect(inserted).not.toEqual(before)
   await press('Control+z')
   await expect.poll(lines).toEqual(before)
+  await press('Control+y')
+  await expect.poll(lines).toEqual(inserted)
 })
 
 /** The port of the page, from here. Calls reach the page in the order in which they are made. */

@@ -134,15 +134,11 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
       const row = worksheet?.getRange(address).getRow() ?? 0
       if (!worksheet || row < 1) return false
       const calculated = nextCalculation(injector)
-      const batch = injector.get(IUndoRedoService).__tempBatchingUndoRedo(workbook().getId())
-      try {
-        worksheet.insertRows(row)
-        injector.get(ICommandService).syncExecuteCommand(SetRangeValuesCommand.id, {
-          unitId: workbook().getId(), subUnitId: worksheet.getSheetId(), value: { [row]: filledDown(worksheet, row) },
-        })
-      } finally {
-        batch.dispose()
-      }
+      worksheet.insertRows(row)
+      const fill = { id: SetRangeValuesMutation.id, params: { unitId: workbook().getId(), subUnitId: worksheet.getSheetId(), cellValue: { [row]: filledDown(worksheet, row) } } }
+      injector.get(ICommandService).syncExecuteCommand(fill.id, fill.params)
+      // The undo of the insertion takes the row away with what was filled into it; its redo has to fill it again.
+      injector.get(IUndoRedoService).pitchTopUndoElement()?.redoMutations.push(fill)
       await calculated
       return true
     },
