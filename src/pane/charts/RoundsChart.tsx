@@ -116,7 +116,7 @@ function tableOf({ unit, lines, singleUse }: Rounds): ChartTable {
     ],
     rows: [
       ...all.map((round) => [round, ...costs.map((ofLine) => ofLine.get(round) ?? none), ...singles.map(({ cost }) => cost)]),
-      ...singles.map(() => ['no dearer than single use from round', ...verdicts, none]),
+      ...singles.map(() => ['no dearer from', ...verdicts, none]),
     ],
   }
 }
