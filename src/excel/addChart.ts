@@ -1,5 +1,5 @@
 /** Puts a chart of cells into their sheet in Excel: all of it, or none. */
-import type { SheetChart } from '../workbook/compare/sheetChart'
+import type { SheetChart } from '../workbook/sheetChart'
 import { knows, run } from './run'
 
 export async function addChart(chart: SheetChart): Promise<void> {
@@ -55,7 +55,7 @@ function draw(worksheet: Excel.Worksheet, { kind, title, along, series, alongTit
   }
   if (from !== undefined) valueAxis.setPositionAt(from)
   if (kind === 'curve') valueAxis.maximum = 1
-  const start = worksheet.getRange(free.address).getOffsetRange(others * (rowsOfChart + 1), 0)
+  const start = worksheet.getRange(free).getOffsetRange(others * (rowsOfChart + 1), 0)
   chart.setPosition(start, start.getOffsetRange(rowsOfChart - 1, columnsOfChart - 1))
   worksheet.activate()
   chart.activate()

@@ -4,11 +4,12 @@ import { chartedCells, type ChartedCell, type ChartedId } from '../workbook/comp
 import type { NoChart } from '../workbook/compare/evaluated'
 import { oddsOf } from '../workbook/compare/odds'
 import { roundsOf } from '../workbook/compare/rounds'
-import { sheetChartOf, type SheetChart } from '../workbook/compare/sheetChart'
+import { sheetChartOf } from '../workbook/compare/sheetChart'
 import { swingsOf } from '../workbook/compare/swings'
 import { rootingCostRuns, waysOfCompare, waysOfRootingCosts } from '../workbook/compare/ways'
 import type { OpenBook } from '../workbook/openBook'
 import type { CellPlace, WorkbookPort } from '../workbook/port'
+import type { SheetChart } from '../workbook/sheetChart'
 import { OddsChart } from './charts/OddsChart'
 import { RoundsChart } from './charts/RoundsChart'
 import { SwingsChart } from './charts/SwingsChart'
@@ -163,7 +164,7 @@ function Part({ title, port, choices, hint, chart, inSheet, tableFunction }: Par
   }
 
   function put(chartOfSheet: SheetChart) {
-    void attempt(port.addChart!(chartOfSheet), `The chart is on ${chartOfSheet.sheet}, at ${chartOfSheet.free.address} or below. It follows its cells.`)
+    void attempt(port.addChart!(chartOfSheet), `The chart is on ${chartOfSheet.sheet}, at ${chartOfSheet.free} or below. It follows its cells.`)
   }
 
   return (

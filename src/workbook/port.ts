@@ -1,5 +1,5 @@
 import type { Book } from './book'
-import type { SheetChart } from './compare/sheetChart'
+import type { SheetChart } from './sheetChart'
 import type { CallInCell, OpenBook, ReadCell } from './openBook'
 
 /**

@@ -4,8 +4,9 @@ import { catalogue } from '../../src/functions/catalogue'
 import { CallLog } from '../../src/excel/callLog'
 import { excelPort } from '../../src/excel/excelPort'
 import type { ChartedCell, ChartedId } from '../../src/workbook/compare/chartedCells'
-import { sheetChartOf, type SheetChart } from '../../src/workbook/compare/sheetChart'
+import { sheetChartOf } from '../../src/workbook/compare/sheetChart'
 import type { OpenBook } from '../../src/workbook/openBook'
+import type { SheetChart } from '../../src/workbook/sheetChart'
 import { ExcelHost } from './ExcelHost'
 
 let host: ExcelHost

@@ -1,5 +1,5 @@
 import type { Book } from '../../src/workbook/book'
-import type { SheetChart } from '../../src/workbook/compare/sheetChart'
+import type { SheetChart } from '../../src/workbook/sheetChart'
 import type { CallInCell, OpenBook, ReadCell } from '../../src/workbook/openBook'
 import type { CellPlace, PortProblem, SelectedCell, WorkbookPort } from '../../src/workbook/port'
 

@@ -1,28 +1,11 @@
-/** Charts of a sheet's own, made by its host from the cells that a table fills. */
+/** The chart that a sheet itself can hold of the table in its cells. */
 import { addressOf } from '../../derived/reference'
 import type { OpenBook } from '../openBook'
-import type { CellPlace } from '../port'
+import type { SheetChart } from '../sheetChart'
 import type { ChartedCell } from './chartedCells'
 import { evaluated, rowsOf } from './evaluated'
 import { oddsOf } from './odds'
 import { askedFor } from './swings'
-
-export interface SheetChart {
-  readonly sheet: string
-  readonly kind: 'bars' | 'line' | 'tornado' | 'curve'
-  readonly title: string
-  /** Cells of the names of the bars, or of the values along the line. */
-  readonly along: string
-  readonly series: readonly SheetSeries[]
-  readonly alongTitle: string
-  readonly valueTitle: string
-  /** Where the bars of a tornado begin. */
-  readonly from?: number
-  /** Nothing stands in this cell, right of it or below it. */
-  readonly free: CellPlace
-}
-
-export interface SheetSeries { readonly name: string; readonly values: string }
 
 /** Undefined where the cells hold no table to draw: the function is a part of a larger formula, or gives one number. */
 export function sheetChartOf(cell: ChartedCell, book: OpenBook): SheetChart | undefined {
@@ -67,8 +50,8 @@ function columnBelow({ row, column }: ChartedCell, place: number, length: number
 }
 
 /** At the height of the cell, right of all that stands there or further down. */
-function freeBeside({ sheet, row }: ChartedCell, { sheets }: OpenBook): CellPlace {
+function freeBeside({ sheet, row }: ChartedCell, { sheets }: OpenBook): string {
   const cells = [...(sheets.find(({ name }) => name === sheet)?.cells.values() ?? [])]
   const last = Math.max(...cells.filter((cell) => cell.row >= row).map(({ column }) => column))
-  return { sheet, address: addressOf(row, last + 1 + 1) }
+  return addressOf(row, last + 1 + 1)
 }
