@@ -38,9 +38,11 @@ async function namesInUse(context: Excel.RequestContext): Promise<NamesInUse> {
 }
 
 /**
- * Excel takes no message above 5 MB. In characters, which may be three bytes each; a message is sent once so many
- * wait, so the longest has twice as many.
+ * Excel takes no message above 5 MB. A message is sent once so many bytes wait, so the longest has one block more,
+ * and the marks of its transport. A season is far below: it goes in one message, which is one undo in any Excel.
  */
+const mostOfMessage = 1_500_000
+/** Cells are written in blocks of at most so many bytes, so that a sheet may be longer than a message. */
 const mostOfBlock = 500_000
 /** What an order about some cells takes at most, with the address of the cells. */
 const sizeOfOrder = 6_000
@@ -50,7 +52,7 @@ async function write(context: Excel.RequestContext, book: Book): Promise<void> {
   let waiting = 0
   const sendWhenMany = async (size: number) => {
     waiting += size
-    if (waiting < mostOfBlock) return
+    if (waiting < mostOfMessage) return
     waiting = 0
     await context.sync()
   }
@@ -79,7 +81,7 @@ function* blocksOf(rows: Sheet['rows']): Generator<Block> {
   let top = 0
   let size = 0
   for (const [index, row] of rows.entries()) {
-    const sizeOfRow = JSON.stringify(row).length
+    const sizeOfRow = bytesOf(JSON.stringify(row))
     if (index > top && size + sizeOfRow > mostOfBlock) {
       yield { top, rows: rows.slice(top, index), size }
       top = index
@@ -88,6 +90,10 @@ function* blocksOf(rows: Sheet['rows']): Generator<Block> {
     size += sizeOfRow
   }
   if (top < rows.length) yield { top, rows: rows.slice(top), size }
+}
+
+function bytesOf(text: string): number {
+  return new TextEncoder().encode(text).length
 }
 
 async function writeContents(worksheet: Excel.Worksheet, { rows }: Sheet, sent: Sent): Promise<void> {
@@ -137,7 +143,7 @@ async function setAppearance(worksheet: Excel.Worksheet, sheet: Sheet, sent: Sen
   for (const { row, column, cell } of cellsOf(sheet)) {
     if (cell.note === undefined) continue
     worksheet.notes.add(worksheet.getRangeByIndexes(row, column, 1, 1), cell.note)
-    await sent(sizeOfOrder + cell.note.length)
+    await sent(sizeOfOrder + bytesOf(cell.note))
   }
 }
 

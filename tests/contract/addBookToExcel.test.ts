@@ -91,6 +91,11 @@ describe('a book that Excel takes', () => {
     expect(host.rawContents).toEqual(expect.arrayContaining(["'March 5", "'1-2", "'TRUE", "''tis", "'#N/A"]))
   })
 
+  test('goes in one message after the question what is there, if it is as short as a season: that is one undo in any Excel.', async () => {
+    await port.add(demoSeason())
+    expect(host.messages).toHaveLength(2)
+  })
+
   test('is sent in messages below 5 MB, however long it is, and arrives whole.', async () => {
     const long = 'Rates multiply, losses divide – '.repeat(30)
     const rows = Array.from({ length: 12_000 }, (_, row): Cell[] => [{ value: `${long}${row}` }, { formula: `=A${row + 1}`, format: '0.0', look: 'input' }])

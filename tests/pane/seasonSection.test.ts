@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import { act } from 'react'
-import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
 import { mountPane, type MountedPane } from '../../src/pane/mountPane'
 import { PortProblem } from '../../src/workbook/port'
 import { blankSeason } from '../../src/workbook/season/blankSeason'
@@ -40,7 +40,10 @@ async function click(label: string): Promise<void> {
   await act(async () => button(label)!.click())
 }
 
-/** The section is loaded when it is first shown. */
+// The pane loads the section when it is first shown; here it is at hand by then.
+beforeAll(() => import('../../src/pane/SeasonSection'))
+
+/** It shows a moment after it was asked for all the same. */
 async function untilShown(label: string): Promise<void> {
   await expect.poll(async () => {
     await act(async () => undefined)
