@@ -19,7 +19,7 @@ export function portSentence(error: unknown): string {
     case 'noSelection':
       return 'Select a cell in the sheet first, then try again.'
     case 'hostFailed':
-      return `The workbook did not take the formula${quoted(problem.detail)}: select another cell, then try again.`
+      return `The workbook did not take it${quoted(problem.detail)}: nothing was changed. Try again, or somewhere else.`
   }
 }
 

@@ -11,10 +11,10 @@ describe('the sentence for what a workbook could not do', () => {
     [new PortProblem('nameTaken', 'the sheet Orders'), 'The workbook already holds the sheet Orders, and nothing of yours is overwritten: rename or delete that first, or open an empty workbook.'],
     [new PortProblem('bookRefused', 'Too much.'), 'The workbook did not take the sheets (it says “Too much”) and is as it was: try again, or open an empty workbook.'],
     [new PortProblem('partLeft', 'the sheet Orders'), 'The workbook took only a part and did not let go of it again: delete the sheet Orders, then try again.'],
-    [new PortProblem('hostFailed'), 'The workbook did not take the formula: select another cell, then try again.'],
-    [new PortProblem('hostFailed', 'Out of memory.'), 'The workbook did not take the formula (it says “Out of memory”): select another cell, then try again.'],
-    [new Error('lost'), 'The workbook did not take the formula (it says “lost”): select another cell, then try again.'],
-    ['odd', 'The workbook did not take the formula (it says “odd”): select another cell, then try again.'],
+    [new PortProblem('hostFailed'), 'The workbook did not take it: nothing was changed. Try again, or somewhere else.'],
+    [new PortProblem('hostFailed', 'Out of memory.'), 'The workbook did not take it (it says “Out of memory”): nothing was changed. Try again, or somewhere else.'],
+    [new Error('lost'), 'The workbook did not take it (it says “lost”): nothing was changed. Try again, or somewhere else.'],
+    ['odd', 'The workbook did not take it (it says “odd”): nothing was changed. Try again, or somewhere else.'],
   ])('says what to do about %s', (error, sentence) => {
     expect(portSentence(error)).toBe(sentence)
   })
