@@ -112,7 +112,7 @@ function cheapestOrders(short: readonly Decimal[], orderCosts: readonly Decimal[
       chosen.push(undefined)
     } else {
       const costs = starts.map((start) => start.fixed.add(start.perUnit.mul(needed)))
-      const best = starts.reduce((first, start, place) => (comesFirst(start, costs[place]!, starts[first]!, costs[first]!) ? place : first), 0)
+      const best = starts.reduce((first, start, place) => (isNoWorse(start, costs[place]!, starts[first]!, costs[first]!) ? place : first), 0)
       least = costs[best]!.add(shared)
       const start = starts[best]!
       ordersBefore = start.orders
@@ -135,9 +135,9 @@ function cheapestOrders(short: readonly Decimal[], orderCosts: readonly Decimal[
   return orders
 }
 
-function comesFirst(start: Start, cost: Decimal, other: Start, otherCost: Decimal): boolean {
-  const dearer = cost.cmp(otherCost) || start.orders - other.orders
-  return dearer < 0 || (dearer === 0 && start.period > other.period)
+/** Of two starts that cost the same in as many orders, the later one. */
+function isNoWorse(later: Start, cost: Decimal, earlier: Start, earlierCost: Decimal): boolean {
+  return (cost.cmp(earlierCost) || later.orders - earlier.orders) <= 0
 }
 
 function runningSums(amounts: readonly Decimal[]): readonly Decimal[] {
