@@ -1,8 +1,8 @@
 /** Reads the charts of the demo season in the pane, by keyboard alone, and holds their numbers against the grid's cells. */
-import { AxeBuilder } from '@axe-core/playwright'
 import type { Browser, Locator, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { Served } from '../../src/start/server.mjs'
+import { expectNoViolations } from './expectNoViolations'
 import { launch } from './launch'
 import { serveDist } from './serveDist'
 
@@ -75,12 +75,6 @@ async function showAsTable(page: Page, title: string): Promise<readonly (readonl
   await tabTo(page, figure(page, title).getByRole('button', { name: 'Show as a table' }))
   await page.keyboard.press('Enter')
   return figure(page, title).locator('tr').evaluateAll((rows) => rows.map((row) => [...row.children].map((cell) => cell.textContent ?? '')))
-}
-
-async function expectNoViolations(page: Page): Promise<void> {
-  // The tabs' own stops for the keyboard, which hand it on at once, are hidden from screen readers on purpose.
-  const { violations } = await new AxeBuilder({ page }).include(pane).exclude('[data-tabster-dummy]').analyze()
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([])
 }
 
 describe('the charts of the demo season', () => {

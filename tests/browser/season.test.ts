@@ -1,9 +1,9 @@
 /** Builds a season in the workbench by keyboard alone, in a window as narrow as Excel's pane can be. */
-import { AxeBuilder } from '@axe-core/playwright'
 import type { Browser, Locator, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { Served } from '../../src/start/server.mjs'
 import { demoSeason } from '../../src/workbook/season/demoSeason'
+import { expectNoViolations } from './expectNoViolations'
 import { launch } from './launch'
 import { serveDist } from './serveDist'
 
@@ -50,12 +50,6 @@ async function pressUntilFocused(page: Page, key: string, control: Locator): Pro
     await page.keyboard.press(key)
   }
   throw new Error(`${most} presses of ${key} did not reach ${String(control)}`)
-}
-
-async function expectNoViolations(page: Page): Promise<void> {
-  // Fluent's own sentinels around the list of tabs: they hand the keyboard on at once and hold no content.
-  const { violations } = await new AxeBuilder({ page }).include(pane).exclude('[data-tabster-dummy]').analyze()
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([])
 }
 
 async function expectNothingTooWide(page: Page): Promise<void> {

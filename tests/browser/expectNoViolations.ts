@@ -1,0 +1,12 @@
+import { AxeBuilder } from '@axe-core/playwright'
+import type { Page } from 'playwright-core'
+import { expect } from 'vitest'
+
+/** Fluent's own stops for the keyboard around the list of tabs: they hand it on at once and hold no content. */
+const sentinels = '[data-tabster-dummy]'
+
+/** Checks the pane, which is ours; the grid beside it draws on a canvas. */
+export async function expectNoViolations(page: Page): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).include('aside.functions').exclude(sentinels).analyze()
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([])
+}
