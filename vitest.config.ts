@@ -20,6 +20,8 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,
+          // The grid calculates on; a busy machine takes longer than the second that vitest would wait.
+          expect: { poll: { timeout: 15_000 } },
           // One Chromium at a time: several would compete for the processor and time out.
           fileParallelism: false,
         },
