@@ -6,6 +6,7 @@ import { readFile, rename, rm, stat, writeFile } from 'node:fs/promises'
 import { basename, dirname, extname, join, resolve } from 'node:path'
 import { parseArgs } from 'node:util'
 import { holds, rangesRead } from '../derived/rangesRead'
+import { found } from '../wording/findings'
 import type { Book } from '../workbook/book'
 import type { CalculatedBook } from '../workbook/calculated'
 import { calculateBook } from '../workbench/engine/calculate'
@@ -124,17 +125,6 @@ interface CellProblem {
   readonly from: string | undefined
 }
 
-const whatErrorsMean: Readonly<Record<string, string>> = {
-  '#DIV/0!': 'divides by 0 or by an empty cell',
-  '#N/A': 'finds nothing',
-  '#NAME?': 'has a function or a name that is not known here',
-  '#NULL!': 'names two ranges that do not meet',
-  '#NUM!': 'has no number as its answer',
-  '#REF!': 'reads a cell that is not there',
-  '#SPILL!': 'has no room to spill: something stands in its way',
-  '#VALUE!': 'has a text where a number is wanted',
-}
-
 function problemsOf(book: Book, { sheets }: CalculatedBook): CellProblem[] {
   const names = new Map(book.names.map(({ name, refersTo }) => [name.toLowerCase(), refersTo]))
   const inError = sheets.flatMap(({ name, cells }) => [...cells].flatMap(([address, { error, sentence }]) => (
@@ -156,7 +146,7 @@ function problemLines(problems: readonly CellProblem[]): string[] {
   if (refused.length + others.length === 0) return followers.map(({ cell, code, from }) => `${cell}  ${code}  The formula reads ${from ?? ''}, which shows an error.`)
   return [
     ...refused.map(({ cell, code, sentence }) => `${cell}  ${code}  ${sentence ?? ''}`),
-    ...others.map(({ cell, code }) => `${cell}  ${code}  The formula ${whatErrorsMean[code] ?? 'shows an error'}.`),
+    ...others.map(({ cell, code }) => `${cell}  ${code}  ${found.shows(code)}`),
     ...(followers.length === 0 ? [] : [followersLine(followers)]),
   ]
 }

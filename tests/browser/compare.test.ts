@@ -1,32 +1,17 @@
 /** Reads the charts of the demo season in the pane, by keyboard alone, and holds their numbers against the grid's cells. */
-import type { Browser, Locator, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import type { Served } from '../../src/start/server.mjs'
+import type { Locator, Page } from 'playwright-core'
+import { describe, expect, it } from 'vitest'
 import { expectNoViolations } from './expectNoViolations'
-import { launch } from './launch'
-import { serveDist } from './serveDist'
+import { workbenchPages } from './workbenchPages'
 
 const pane = 'aside.functions'
 const titles = ['Cost of a saleable liner, part by part', 'Cost by the rounds it serves', 'What moves ROOTINGCOST most', 'How likely each ROOTINGCOST is']
 
-let served: Served
-let browser: Browser
-
-beforeAll(async () => {
-  served = await serveDist()
-  browser = await launch()
-})
-
-afterAll(async () => {
-  await browser?.close()
-  await served?.close()
-})
+const pages = workbenchPages()
 
 /** Opens the workbench at the demo season and goes to the section by keyboard. */
 async function openCompare(width: number, colorScheme: 'light' | 'dark'): Promise<Page> {
-  const context = await browser.newContext({ viewport: { width, height: 800 }, colorScheme })
-  const page = await context.newPage()
-  await page.goto(served.address)
+  const page = await pages.open({ viewport: { width, height: 800 }, colorScheme })
   await selectedCell(page).filter({ hasText: /^Season, A1:/ }).waitFor()
   await pressF6To(page, pane)
   const chosen = page.locator(pane).getByRole('tab', { selected: true })

@@ -1,35 +1,20 @@
 /** Drives the pane beside the grid by keyboard alone, in a window as narrow as Excel's pane can be. */
-import type { Browser, Locator, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { Locator, Page } from 'playwright-core'
+import { describe, expect, it } from 'vitest'
 import { fillsOneCell } from '../../src/core/definition/definition'
 import { catalogue } from '../../src/functions/catalogue'
-import type { Served } from '../../src/start/server.mjs'
 import { expectNoViolations } from './expectNoViolations'
-import { launch } from './launch'
-import { serveDist } from './serveDist'
+import { workbenchPages } from './workbenchPages'
 
 const narrow = { width: 320, height: 800 }
 /** The grid has sidebars of its own. */
 const pane = 'aside.functions'
 
-let served: Served
-let browser: Browser
-
-beforeAll(async () => {
-  served = await serveDist()
-  browser = await launch()
-})
-
-afterAll(async () => {
-  await browser?.close()
-  await served?.close()
-})
+const pages = workbenchPages()
 
 /** Opens the workbench and goes to the functions by keyboard. */
 async function openPane(colorScheme: 'light' | 'dark'): Promise<Page> {
-  const context = await browser.newContext({ viewport: narrow, colorScheme })
-  const page = await context.newPage()
-  await page.goto(served.address)
+  const page = await pages.open({ viewport: narrow, colorScheme })
   await page.locator(`${pane} h1`).waitFor({ state: 'attached' })
   // The sheet has the keyboard at first and keeps Tab to itself; F6 leaves it for the functions.
   await pressF6To(page, pane)

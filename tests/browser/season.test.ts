@@ -1,33 +1,18 @@
 /** Builds a season in the workbench by keyboard alone, in a window as narrow as Excel's pane can be. */
-import type { Browser, Locator, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import type { Served } from '../../src/start/server.mjs'
+import type { Locator, Page } from 'playwright-core'
+import { describe, expect, it } from 'vitest'
 import { demoSeason } from '../../src/workbook/season/demoSeason'
 import { expectNoViolations } from './expectNoViolations'
-import { launch } from './launch'
-import { serveDist } from './serveDist'
+import { workbenchPages } from './workbenchPages'
 
 const pane = 'aside.functions'
 const sheets = demoSeason().sheets.map(({ name }) => name)
 
-let served: Served
-let browser: Browser
-
-beforeAll(async () => {
-  served = await serveDist()
-  browser = await launch()
-})
-
-afterAll(async () => {
-  await browser?.close()
-  await served?.close()
-})
+const pages = workbenchPages()
 
 /** Opens the workbench, begins with an empty workbook and goes to the season, all by keyboard. */
 async function openSeason(width: number, colorScheme: 'light' | 'dark' = 'light'): Promise<Page> {
-  const context = await browser.newContext({ viewport: { width, height: 800 }, colorScheme })
-  const page = await context.newPage()
-  await page.goto(served.address)
+  const page = await pages.open({ viewport: { width, height: 800 }, colorScheme })
   await page.locator(`${pane} h1`).waitFor({ state: 'attached' })
   await pressUntilFocused(page, 'F6', button(page, 'New'))
   await page.keyboard.press('Enter')

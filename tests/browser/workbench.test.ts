@@ -1,31 +1,16 @@
 /** Opens the workbench in a real browser, changes the season by keyboard and reads what the live region says of the cells. */
 import { AxeBuilder } from '@axe-core/playwright'
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import type { Served } from '../../src/start/server.mjs'
-import { launch } from './launch'
-import { serveDist } from './serveDist'
+import type { Page } from 'playwright-core'
+import { describe, expect, it } from 'vitest'
+import { workbenchPages } from './workbenchPages'
 
 const wide = { width: 1440, height: 900 }
 const narrow = { width: 320, height: 640 }
 
-let served: Served
-let browser: Browser
-
-beforeAll(async () => {
-  served = await serveDist()
-  browser = await launch()
-})
-
-afterAll(async () => {
-  await browser?.close()
-  await served?.close()
-})
+const pages = workbenchPages()
 
 async function openWorkbench(viewport: { width: number; height: number }, colorScheme: 'light' | 'dark' = 'light'): Promise<Page> {
-  const context = await browser.newContext({ viewport, colorScheme, acceptDownloads: true })
-  const page = await context.newPage()
-  await page.goto(served.address)
+  const page = await pages.open({ viewport, colorScheme, acceptDownloads: true })
   await atCell(page, 'Season, A1')
   return page
 }
@@ -133,20 +118,19 @@ describe('the workbench', () => {
   })
 
   it('asks no other machine for anything', async () => {
-    const context = await browser.newContext({ viewport: wide })
+    const page = await pages.blank({ viewport: wide })
     const asked: string[] = []
-    context.on('request', (request) => asked.push(request.url()))
-    const page = await context.newPage()
+    page.context().on('request', (request) => asked.push(request.url()))
     page.on('websocket', (socket) => asked.push(socket.url()))
-    await page.goto(served.address)
+    await page.goto(pages.address)
     await atCell(page, 'Season, A1')
     await page.keyboard.type('=STICK.BAGS(300,60)')
     await press(page, 'Enter')
     await atCell(page, 'Season, A2')
-    const foreign = asked.filter((address) => !/^(data|blob):/.test(address) && !address.startsWith(served.address))
+    const foreign = asked.filter((address) => !/^(data|blob):/.test(address) && !address.startsWith(pages.address))
     expect(asked.length).toBeGreaterThan(1)
     expect(foreign).toEqual([])
-    await context.close()
+    await page.context().close()
   })
 
   it('saves a workbook that it opens again with the same input in it', async () => {

@@ -13,21 +13,24 @@ export const levelCostSteps: readonly StepDraft[] = [
   ['levelCost', '(firstCost + later - back) / uses', 'money per unit and round', 'all of it over the uses'],
 ]
 
+/** REUSELEDGER takes the same. */
+export const reuseParameters = {
+  firstCost: money('money per unit', { text: 'what one unit costs new' }),
+  rounds: number('rounds', { text: 'rounds it is used, the first one included', atLeast: 1, atMost: 1_000_000, whole: true }),
+  washCost: money('money per unit and round', { text: 'washing and disinfecting before each later round', default: 0 }),
+  topUpShare: share({ text: 'share of firstCost that is topped up before each later round', default: 0, atMost: 1 }),
+  lossShare: share({ text: 'share of the units that is lost in each round', default: 0, below: 1 }),
+  endValue: number('money per unit', { text: 'what a survivor is worth after the last round; negative for disposal', default: 0 }),
+  yearlyInterest: share({ text: 'interest for a year', default: 0, atMost: 1 }),
+  roundsPerYear: number('rounds per year', { text: 'rounds in a year', default: 1, above: 0, atMost: 366 }),
+}
+
 export const reuseCost = defineBySteps({
   id: 'REUSECOST',
   subject: 'reuse',
   summary: 'Level cost per round of something that is washed and used again.',
   convention: 'All money flows at the start of a round. The first use is not washed; each later round pays washing and topping up; broken units are not replaced; the end value comes back after the last round. The level cost is the amount which, paid for every unit then in use at the start of every round, has the same present value.',
-  parameters: {
-    firstCost: money('money per unit', { text: 'what one unit costs new' }),
-    rounds: number('rounds', { text: 'rounds it is used, the first one included', atLeast: 1, atMost: 1_000_000, whole: true }),
-    washCost: money('money per unit and round', { text: 'washing and disinfecting before each later round', default: 0 }),
-    topUpShare: share({ text: 'share of firstCost that is topped up before each later round', default: 0, atMost: 1 }),
-    lossShare: share({ text: 'share of the units that is lost in each round', default: 0, below: 1 }),
-    endValue: number('money per unit', { text: 'what a survivor is worth after the last round; negative for disposal', default: 0 }),
-    yearlyInterest: share({ text: 'interest for a year', default: 0, atMost: 1 }),
-    roundsPerYear: number('rounds per year', { text: 'rounds in a year', default: 1, above: 0, atMost: 366 }),
-  },
+  parameters: reuseParameters,
   result: { name: 'levelCost', text: 'level cost per round and unit in use', unit: 'money per unit and round' },
   steps: levelCostSteps,
   examples: [

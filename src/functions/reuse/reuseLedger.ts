@@ -1,7 +1,8 @@
 import { defineByMethod, type WorkingStep } from '../../core/definition/definition'
-import { money, number, share } from '../../core/definition/parameter'
+import { number } from '../../core/definition/parameter'
 import { one } from '../../core/quantity/decimal'
 import { levelCosts } from './levelCost'
+import { reuseParameters } from './reuseCost'
 
 export const reuseLedger = defineByMethod({
   id: 'REUSELEDGER',
@@ -9,14 +10,8 @@ export const reuseLedger = defineByMethod({
   summary: 'The money that flows, round by round, for something that is washed and used again.',
   convention: 'Every amount is for one unit bought. The outlay is paid at the start of the round for the units then in use, and is not discounted: the first cost in round 1, washing and topping up in each later round, never a replacement of lost units. The end value is in no outlay and in no present value: it counts in the level cost alone, which takes it as coming back one round after the round of its row. The last level cost is that of REUSECOST.',
   parameters: {
-    firstCost: money('money per unit', { text: 'what one unit costs new' }),
+    ...reuseParameters,
     rounds: number('rounds', { text: 'rounds it is used, the first one included; each is a row of the table', atLeast: 1, atMost: 1000, whole: true }),
-    washCost: money('money per unit and round', { text: 'washing and disinfecting before each later round', default: 0 }),
-    topUpShare: share({ text: 'share of firstCost that is topped up before each later round', default: 0, atMost: 1 }),
-    lossShare: share({ text: 'share of the units that is lost in each round', default: 0, below: 1 }),
-    endValue: number('money per unit', { text: 'what a survivor is worth after the last round; negative for disposal', default: 0 }),
-    yearlyInterest: share({ text: 'interest for a year', default: 0, atMost: 1 }),
-    roundsPerYear: number('rounds per year', { text: 'rounds in a year', default: 1, above: 0, atMost: 366 }),
   },
   result: {
     name: 'ledger',
