@@ -234,9 +234,8 @@ function faultOf(parameter: Parameter, value: Decimal, shown: number): Fault | u
   if (!fitsCell(value)) return { code: 'outsideCells' }
   const broken = brokenLimit(parameter, shown)
   if (broken === undefined) return undefined
-  if (shown === 0 && (broken.is === 'above' || (broken.is === 'atLeast' && broken.value > 0))) return { code: 'zeroOrBlank' }
-  const tooHigh = broken.is === 'below' || broken.is === 'atMost'
-  if (parameter.share === true && tooHigh && shown > 1 && shown <= 100) return { code: 'percentTyped', value: value.toString() }
+  if (shown === 0 && (broken.is === 'above' || broken.is === 'atLeast')) return { code: 'zeroOrBlank' }
+  if (parameter.share === true && shown > 1 && shown <= 100) return { code: 'percentTyped', value: value.toString() }
   return { code: 'outOfRange', value: value.toString(), limit: broken }
 }
 

@@ -18,11 +18,12 @@ const severalMarks = /^[+-]?\d+[.,]\d+[.,]\d/
 const notPlainDigits = /[\u00bc-\u00be\u2150-\u215f\u2189]|^[+-]?\d+(\s+\d+)?\s*[/\u2044]\s*\d|(?![0-9])\p{Nd}/u
 
 export function readNumberText(text: string): NumberText {
-  if (severalMarks.test(text.trim())) return { unclear: 'severalMarks' }
-  if (notPlainDigits.test(text.trim())) return { unclear: 'notPlainDigits' }
-  const match = pattern.exec(text.trim())
+  const typed = text.trim()
+  if (severalMarks.test(typed)) return { unclear: 'severalMarks' }
+  if (notPlainDigits.test(typed)) return { unclear: 'notPlainDigits' }
+  const match = pattern.exec(typed)
   if (match === null) return undefined
   const [, sign = '', digits = '', exponent = '0', rest = ''] = match
   if (/^[1-9]\d{0,2},\d{3}$/.test(digits)) return { unclear: 'unclearComma' }
-  return { value: fromText(`${sign}${digits.replace(',', '.')}e${exponent}`), rest: rest.trim() }
+  return { value: fromText(`${sign}${digits.replace(',', '.')}e${exponent}`), rest }
 }

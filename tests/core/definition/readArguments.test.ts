@@ -117,6 +117,7 @@ test('a name is a text, trimmed, and within a range a number too', () => {
   const name = text({ text: 'the name' })
   expect([readValue(name, ' Bed '), readValue(name, 60), readValue(name, true), readValue(name, NaN)]).toEqual(['Bed', { code: 'notText', value: '60' }, { code: 'notText', value: 'TRUE' }, { code: 'outsideCells' }])
   expect(read({ names: texts({ text: 'the names' }) }, [[' Bed ', 60, 0.1 + 0.2]])).toEqual({ names: ['Bed', '60', '0.3'] })
+  expect(read({ names: texts({ text: 'the names' }) }, [[{}]])).toEqual([{ code: 'notText', parameter: 'names', row: 1, value: '[object Object]' }])
   expect(read({ names: texts({ text: 'the names' }) }, [[false]])).toEqual([{ code: 'notText', parameter: 'names', row: 1, value: 'FALSE' }])
 })
 
