@@ -6,6 +6,7 @@ import type { Finding } from '../workbook/check/finding'
 import type { WorkbookPort } from '../workbook/port'
 import { placeText } from './cellText'
 import { portSentence } from './portSentence'
+import { usePaneStyles } from './usePaneStyles'
 
 interface CheckSectionProps {
   readonly definitions: readonly Definition[]
@@ -18,12 +19,8 @@ type Result =
   | { readonly is: 'failed'; readonly sentence: string }
 
 const useStyles = makeStyles({
-  section: { flexGrow: 1, minHeight: 0, overflowY: 'auto', padding: `${tokens.spacingVerticalS} ${tokens.spacingHorizontalM} ${tokens.spacingVerticalXXL}` },
-  heading: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold, color: tokens.colorBrandForeground1 },
-  line: { margin: `${tokens.spacingVerticalXS} 0`, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
   list: { listStyleType: 'none', margin: `${tokens.spacingVerticalS} 0`, padding: 0 },
   finding: { padding: `${tokens.spacingVerticalXS} 0`, borderBottom: `${tokens.strokeWidthThin} solid ${tokens.colorNeutralStroke2}`, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
-  error: { color: tokens.colorStatusDangerForeground1 },
   doubt: { color: tokens.colorStatusWarningForeground1 },
   kind: { fontWeight: tokens.fontWeightSemibold },
 })
@@ -31,6 +28,7 @@ const useStyles = makeStyles({
 /** What was forgotten or looks wrong in the workbook, each with a way to its cell. */
 export function CheckSection({ definitions, port }: CheckSectionProps) {
   const styles = useStyles()
+  const pane = usePaneStyles()
   const headingId = useId()
   const [result, setResult] = useState<Result>({ is: 'reading' })
   const [sentence, setSentence] = useState('')
@@ -58,14 +56,14 @@ export function CheckSection({ definitions, port }: CheckSectionProps) {
   }
 
   return (
-    <section className={styles.section} aria-labelledby={headingId}>
-      <h2 id={headingId} className={styles.heading}>Check</h2>
+    <section className={pane.section} aria-labelledby={headingId}>
+      <h2 id={headingId} className={pane.heading}>Check</h2>
       {result.is === 'reading' && <Spinner size="tiny" label="Reading the workbook" />}
-      {result.is === 'failed' && <p className={mergeClasses(styles.line, styles.error)}>{result.sentence}</p>}
-      {result.is === 'checked' && <p role="status" className={styles.line}>{countText(result.findings)}</p>}
+      {result.is === 'failed' && <p className={mergeClasses(pane.line, pane.error)}>{result.sentence}</p>}
+      {result.is === 'checked' && <p role="status" className={pane.line}>{countText(result.findings)}</p>}
       {result.is === 'checked' && result.unseen && (
         <>
-          <p className={styles.line}>Some functions have not been called since the workbook was opened, so their inputs are not checked yet.</p>
+          <p className={pane.line}>Some functions have not been called since the workbook was opened, so their inputs are not checked yet.</p>
           <Button size="small" onClick={() => void port.calculate().then(check)}>Calculate and check</Button>
         </>
       )}
@@ -74,13 +72,13 @@ export function CheckSection({ definitions, port }: CheckSectionProps) {
           {result.findings.map((finding, index) => (
             <li key={index} className={styles.finding}>
               <Button size="small" appearance="subtle" onClick={() => void go(finding)}>{placeText(finding)}</Button>{' '}
-              <span className={mergeClasses(styles.kind, finding.kind === 'error' ? styles.error : styles.doubt)}>{finding.kind === 'error' ? 'Error' : 'Doubt'}</span>
+              <span className={mergeClasses(styles.kind, finding.kind === 'error' ? pane.error : styles.doubt)}>{finding.kind === 'error' ? 'Error' : 'Doubt'}</span>
               <div>{finding.sentence}</div>
             </li>
           ))}
         </ul>
       )}
-      {sentence !== '' && <p role="status" className={mergeClasses(styles.line, styles.error)}>{sentence}</p>}
+      {sentence !== '' && <p role="status" className={mergeClasses(pane.line, pane.error)}>{sentence}</p>}
       {result.is !== 'reading' && <Button size="small" onClick={() => void check()}>Check again</Button>}
     </section>
   )

@@ -15,6 +15,7 @@ import { RoundsChart } from './charts/RoundsChart'
 import { SwingsChart } from './charts/SwingsChart'
 import { WaysChart } from './charts/WaysChart'
 import { portSentence } from './portSentence'
+import { usePaneStyles } from './usePaneStyles'
 
 type Reading =
   | { readonly is: 'reading' }
@@ -22,18 +23,14 @@ type Reading =
   | { readonly is: 'failed'; readonly sentence: string }
 
 const useStyles = makeStyles({
-  section: { flexGrow: 1, minHeight: 0, overflowY: 'auto', padding: `${tokens.spacingVerticalS} ${tokens.spacingHorizontalM} ${tokens.spacingVerticalXXL}` },
-  heading: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold, color: tokens.colorBrandForeground1 },
   subheading: { margin: `${tokens.spacingVerticalXL} 0 ${tokens.spacingVerticalXS}`, fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400, fontWeight: tokens.fontWeightSemibold },
-  line: { margin: `${tokens.spacingVerticalXS} 0`, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
   put: { marginTop: tokens.spacingVerticalXS },
-  error: { color: tokens.colorStatusDangerForeground1 },
   cell: { display: 'flex', flexWrap: 'wrap', alignItems: 'end', gap: tokens.spacingHorizontalS, marginBottom: tokens.spacingVerticalS },
 })
 
 /** Charts of what the sheets compare. Their numbers are those of the cells. */
 export function CompareSection({ port }: { readonly port: WorkbookPort }) {
-  const styles = useStyles()
+  const pane = usePaneStyles()
   const headingId = useId()
   const [reading, setReading] = useState<Reading>({ is: 'reading' })
 
@@ -52,10 +49,10 @@ export function CompareSection({ port }: { readonly port: WorkbookPort }) {
   }, [port])
 
   return (
-    <section className={styles.section} aria-labelledby={headingId}>
-      <h2 id={headingId} className={styles.heading}>Compare</h2>
+    <section className={pane.section} aria-labelledby={headingId}>
+      <h2 id={headingId} className={pane.heading}>Compare</h2>
       {reading.is === 'reading' && <Spinner size="tiny" label="Reading the workbook" />}
-      {reading.is === 'failed' && <p role="status" className={mergeClasses(styles.line, styles.error)}>{reading.sentence}</p>}
+      {reading.is === 'failed' && <p role="status" className={mergeClasses(pane.line, pane.error)}>{reading.sentence}</p>}
       {reading.is === 'read' && <Charts book={reading.book} port={port} onCalculate={() => void port.calculate().then(read)} />}
       {reading.is !== 'reading' && <Button size="small" onClick={() => void read()}>Read the workbook again</Button>}
     </section>
@@ -69,7 +66,7 @@ interface ChartsProps {
 }
 
 function Charts({ book, port, onCalculate }: ChartsProps) {
-  const styles = useStyles()
+  const pane = usePaneStyles()
   const { cells, someUnseen } = useMemo(() => chartedCells(book), [book])
   const inSheetFrom = (...ids: readonly ChartedId[]) => ([cell]: readonly ChartedCell[]) => (
     ids.includes(cell!.id) ? sheetChartOf(cell!, book) : undefined
@@ -77,13 +74,13 @@ function Charts({ book, port, onCalculate }: ChartsProps) {
   const of = (...ids: readonly ChartedId[]) => cells.filter(({ id }) => ids.includes(id)).map((cell) => choiceOf([cell]))
   return (
     <>
-      <p className={styles.line}>
+      <p className={pane.line}>
         The numbers of these charts are those of the cells.
         {port.addChart === undefined && ' The sheets here hold no charts of their own; in Excel a button puts a chart into the sheet.'}
       </p>
       {someUnseen && (
         <>
-          <p className={styles.line}>Some functions have not been called since the workbook was opened, so their charts are missing yet.</p>
+          <p className={pane.line}>Some functions have not been called since the workbook was opened, so their charts are missing yet.</p>
           <Button size="small" onClick={onCalculate}>Calculate and read again</Button>
         </>
       )}
@@ -141,6 +138,7 @@ interface PartProps {
 /** One chart, with the choice of the cell that it shows and a way to that cell. */
 function Part({ title, port, choices, hint, chart, inSheet, tableFunction }: PartProps) {
   const styles = useStyles()
+  const pane = usePaneStyles()
   const [place, setPlace] = useState(0)
   const [said, setSaid] = useState<{ readonly sentence: string; readonly failed: boolean }>()
   const chosen = choices[place] ?? choices[0]
@@ -170,11 +168,11 @@ function Part({ title, port, choices, hint, chart, inSheet, tableFunction }: Par
   return (
     <>
       <h3 className={styles.subheading}>{title}</h3>
-      {chosen === undefined && <p className={styles.line}>{hint}</p>}
+      {chosen === undefined && <p className={pane.line}>{hint}</p>}
       {chosen !== undefined && (
         <div className={styles.cell}>
           {choices.length === 1
-            ? <span className={styles.line}>{chosen.label}</span>
+            ? <span className={pane.line}>{chosen.label}</span>
             : (
               <Field label={`${title}: cells to show`} size="small">
                 <Select size="small" value={String(choices.indexOf(chosen))} onChange={(_event, { value }) => setPlace(Number(value))}>
@@ -188,9 +186,9 @@ function Part({ title, port, choices, hint, chart, inSheet, tableFunction }: Par
       {figure}
       {sheetChart !== undefined && <Button size="small" className={styles.put} onClick={() => put(sheetChart)} aria-label={`Put the chart of ${chosen!.label} into the sheet`}>Put this chart into the sheet</Button>}
       {chosen !== undefined && port.addChart !== undefined && sheetChart === undefined && (
-        <p className={styles.line}>Excel draws its own charts from tables in cells: put STICK.{tableFunction} by itself into a cell, and choose that cell here.</p>
+        <p className={pane.line}>Excel draws its own charts from tables in cells: put STICK.{tableFunction} by itself into a cell, and choose that cell here.</p>
       )}
-      {said !== undefined && <p role="status" className={mergeClasses(styles.line, said.failed && styles.error)}>{said.sentence}</p>}
+      {said !== undefined && <p role="status" className={mergeClasses(pane.line, said.failed && pane.error)}>{said.sentence}</p>}
     </>
   )
 }
@@ -200,6 +198,6 @@ function drawn<Data extends object>(data: Data | NoChart, draw: (data: Data) => 
 }
 
 function NoChartText({ sentence }: NoChart) {
-  const styles = useStyles()
-  return <p className={styles.line}>There is no chart of this cell. {sentence}</p>
+  const pane = usePaneStyles()
+  return <p className={pane.line}>There is no chart of this cell. {sentence}</p>
 }

@@ -8,6 +8,7 @@ import { isEmptyCell, placeText } from './cellText'
 import { shortText } from './numberText'
 import { portSentence } from './portSentence'
 import { ResultTable } from './ResultTable'
+import { usePaneStyles } from './usePaneStyles'
 
 interface ExampleBlockProps {
   readonly definition: Definition
@@ -21,14 +22,6 @@ type Outcome = { readonly done: boolean; readonly sentence: string }
 const useStyles = makeStyles({
   example: { display: 'flex', flexDirection: 'column', rowGap: tokens.spacingVerticalXS, paddingBottom: tokens.spacingVerticalS },
   line: { margin: 0 },
-  formula: {
-    padding: `${tokens.spacingVerticalXS} ${tokens.spacingHorizontalS}`,
-    backgroundColor: tokens.colorNeutralBackground4,
-    borderRadius: tokens.borderRadiusMedium,
-    fontFamily: tokens.fontFamilyMonospace,
-    fontSize: tokens.fontSizeBase200,
-    lineHeight: tokens.lineHeightBase300,
-  },
   small: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
   button: { alignSelf: 'flex-start' },
   done: { color: tokens.colorBrandForeground1 },
@@ -38,6 +31,7 @@ const useStyles = makeStyles({
 /** A worked example, and the button that puts it into the sheet. */
 export function ExampleBlock({ definition, example, port, cell }: ExampleBlockProps) {
   const styles = useStyles()
+  const pane = usePaneStyles()
   const formulaId = useId()
   const noteId = useId()
   const [outcome, setOutcome] = useState<Outcome>()
@@ -56,7 +50,7 @@ export function ExampleBlock({ definition, example, port, cell }: ExampleBlockPr
   return (
     <div className={styles.example}>
       <p className={styles.line}>{example.text}</p>
-      <code id={formulaId} className={styles.formula}>{formula}</code>
+      <code id={formulaId} className={pane.formula}>{formula}</code>
       {definition.result.columns === undefined
         ? <p className={styles.line}>gives {givesText(example.gives)} {definition.result.unit}</p>
         : <ResultTable columns={definition.result.columns} rows={rowsOf(example.gives)} />}

@@ -11,6 +11,7 @@ import { isEmptyCell, placeText } from './cellText'
 import { portSentence } from './portSentence'
 import { TriedResult } from './TriedResult'
 import { useFormCall } from './useFormCall'
+import { usePaneStyles } from './usePaneStyles'
 
 interface FunctionFormProps {
   readonly definition: Definition
@@ -27,14 +28,6 @@ const useStyles = makeStyles({
   input: { flexGrow: 1, minWidth: 0 },
   pick: { flexShrink: 0, minWidth: 'auto' },
   small: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
-  formula: {
-    padding: `${tokens.spacingVerticalXS} ${tokens.spacingHorizontalS}`,
-    backgroundColor: tokens.colorNeutralBackground4,
-    borderRadius: tokens.borderRadiusMedium,
-    fontFamily: tokens.fontFamilyMonospace,
-    fontSize: tokens.fontSizeBase200,
-    lineHeight: tokens.lineHeightBase300,
-  },
   buttons: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalS },
   done: { color: tokens.colorBrandForeground1 },
   refused: { color: tokens.colorStatusDangerForeground1 },
@@ -43,6 +36,7 @@ const useStyles = makeStyles({
 /** A call to fill in: its arguments typed or picked from the sheet, its result while one types, and the cell that it goes into. */
 export function FunctionForm({ definition, port, cell }: FunctionFormProps) {
   const styles = useStyles()
+  const pane = usePaneStyles()
   const parameters = Object.entries(definition.parameters)
   const [texts, setTexts] = useState<readonly string[]>(() => parameters.map(() => ''))
   const [target, setTarget] = useState<CellPlace>()
@@ -111,7 +105,7 @@ export function FunctionForm({ definition, port, cell }: FunctionFormProps) {
           </Field>
         )
       })}
-      <code className={styles.formula}>{formula}</code>
+      <code className={pane.formula}>{formula}</code>
       <TriedResult definition={definition} tried={tried} needsSheet={needsSheet} />
       <p className={styles.small}>{targetText(target, cell, isTargetSelected)}</p>
       <div className={styles.buttons}>

@@ -3,6 +3,7 @@ import { useId } from 'react'
 import { bibliography } from '../sources/bibliography'
 import { cautionSentences } from '../wording/cautions'
 import { materials, waysOfRooting, type Band, type LibraryEntry } from '../workbook/library/library'
+import { usePaneStyles } from './usePaneStyles'
 
 interface LibrarySectionProps {
   /** Opens a function of the catalogue. */
@@ -10,8 +11,6 @@ interface LibrarySectionProps {
 }
 
 const useStyles = makeStyles({
-  section: { flexGrow: 1, minHeight: 0, overflowY: 'auto', padding: `${tokens.spacingVerticalS} ${tokens.spacingHorizontalM} ${tokens.spacingVerticalXXL}` },
-  heading: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold, color: tokens.colorBrandForeground1 },
   group: { margin: `${tokens.spacingVerticalL} 0 0`, fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400, fontWeight: tokens.fontWeightSemibold },
   name: { margin: `${tokens.spacingVerticalM} 0 0`, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold },
   text: { margin: `${tokens.spacingVerticalXXS} 0`, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
@@ -25,11 +24,12 @@ const useStyles = makeStyles({
 /** What to know of each way of rooting and each material before one types figures of one's own. */
 export function LibrarySection({ onOpenFunction }: LibrarySectionProps) {
   const styles = useStyles()
+  const pane = usePaneStyles()
   const headingId = useId()
   const entry = (one: LibraryEntry) => <Entry key={one.name} entry={one} onOpenFunction={onOpenFunction} />
   return (
-    <section className={styles.section} aria-labelledby={headingId}>
-      <h2 id={headingId} className={styles.heading}>Library</h2>
+    <section className={pane.section} aria-labelledby={headingId}>
+      <h2 id={headingId} className={pane.heading}>Library</h2>
       <p className={styles.text}>For orientation only: measure your own, and take prices from your own invoices. There are none here.</p>
       <h3 className={styles.group}>Six ways of rooting</h3>
       {waysOfRooting.map(entry)}

@@ -7,6 +7,7 @@ import { demoSeason } from '../workbook/season/demoSeason'
 import { lastOrderLine } from '../workbook/season/orderLine'
 import { placeText } from './cellText'
 import { portSentence } from './portSentence'
+import { usePaneStyles } from './usePaneStyles'
 
 interface SeasonSectionProps {
   readonly port: WorkbookPort
@@ -29,17 +30,14 @@ type Stage =
   | { readonly is: 'added'; readonly sheets: readonly string[] }
 
 const useStyles = makeStyles({
-  section: { flexGrow: 1, minHeight: 0, overflowY: 'auto', padding: `${tokens.spacingVerticalS} ${tokens.spacingHorizontalM} ${tokens.spacingVerticalXXL}` },
-  heading: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold, color: tokens.colorBrandForeground1 },
-  line: { margin: `${tokens.spacingVerticalXS} 0`, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
   buttons: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalS, margin: `${tokens.spacingVerticalS} 0` },
   list: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalXS, listStyleType: 'none', margin: `${tokens.spacingVerticalS} 0`, padding: 0 },
-  error: { color: tokens.colorStatusDangerForeground1 },
 })
 
 /** Builds the workbook of a season into the open file. */
 export function SeasonSection({ port }: SeasonSectionProps) {
   const styles = useStyles()
+  const pane = usePaneStyles()
   const headingId = useId()
   const outcome = useRef<HTMLParagraphElement>(null)
   const [stage, setStage] = useState<Stage>({ is: 'choosing' })
@@ -93,16 +91,16 @@ export function SeasonSection({ port }: SeasonSectionProps) {
   }
 
   return (
-    <section className={styles.section} aria-labelledby={headingId}>
-      <h2 id={headingId} className={styles.heading}>Season</h2>
-      <p className={styles.line}>
+    <section className={pane.section} aria-labelledby={headingId}>
+      <h2 id={headingId} className={pane.heading}>Season</h2>
+      <p className={pane.line}>
         Builds a season into the open workbook: order book, ways of rooting, prices, buying list, cost per liner, quotes and review, each reading the others.
         {' '}Your own sheets stay as they are, and {port.host === 'workbench' ? 'one undo takes' : 'undo, or deleting the new sheets, takes'} the season away again.
       </p>
       {stage.is === 'added'
         ? (
           <>
-            <p ref={outcome} tabIndex={-1} role="status" className={styles.line}>Added {stage.sheets.length} sheets. Type into the cells in boxes; all else follows.</p>
+            <p ref={outcome} tabIndex={-1} role="status" className={pane.line}>Added {stage.sheets.length} sheets. Type into the cells in boxes; all else follows.</p>
             <ul className={styles.list}>
               {stage.sheets.map((sheet) => <li key={sheet}><Button size="small" onClick={() => void go(sheet)}>{sheet}</Button></li>)}
             </ul>
@@ -119,8 +117,8 @@ export function SeasonSection({ port }: SeasonSectionProps) {
       {(stage.is === 'announced' || stage.is === 'adding') && (
         <>
           <div role="status">
-            <p className={styles.line}>{announcement(stage.book)}</p>
-            <p className={styles.line}>{stage.season.about}</p>
+            <p className={pane.line}>{announcement(stage.book)}</p>
+            <p className={pane.line}>{stage.season.about}</p>
           </div>
           <div className={styles.buttons}>
             <Button appearance="primary" disabledFocusable={stage.is === 'adding'} onClick={() => void add(stage.season, stage.book)}>Add these {stage.book.sheets.length} sheets</Button>
@@ -129,13 +127,13 @@ export function SeasonSection({ port }: SeasonSectionProps) {
         </>
       )}
       {stage.is === 'adding' && <Spinner size="tiny" label="Adding the sheets" />}
-      <h3 className={styles.heading}>Order book</h3>
-      <p className={styles.line}>A further line goes above the last one, so that totals, names and all other sheets count it.</p>
+      <h3 className={pane.heading}>Order book</h3>
+      <p className={pane.line}>A further line goes above the last one, so that totals, names and all other sheets count it.</p>
       <div className={styles.buttons}>
         <Button disabledFocusable={stage.is === 'adding' || line === 'adding'} onClick={() => void addLine()}>Add an order line</Button>
       </div>
-      {line !== 'adding' && line !== undefined && <p role="status" className={styles.line}>The line is ready at {placeText(line)}: type its species, liners, way of rooting, weeks and rates.</p>}
-      {sentence !== '' && <p role="alert" className={mergeClasses(styles.line, styles.error)}>{sentence}</p>}
+      {line !== 'adding' && line !== undefined && <p role="status" className={pane.line}>The line is ready at {placeText(line)}: type its species, liners, way of rooting, weeks and rates.</p>}
+      {sentence !== '' && <p role="alert" className={mergeClasses(pane.line, pane.error)}>{sentence}</p>}
     </section>
   )
 }

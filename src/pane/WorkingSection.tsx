@@ -8,6 +8,7 @@ import { callsOfFormula } from './callsOfFormula'
 import { placeText } from './cellText'
 import { functionsUsed } from './functionsUsed'
 import { useCalls } from './useCalls'
+import { usePaneStyles } from './usePaneStyles'
 import { WorkingOfCall } from './WorkingOfCall'
 
 interface WorkingSectionProps {
@@ -17,40 +18,29 @@ interface WorkingSectionProps {
 }
 
 const useStyles = makeStyles({
-  section: { flexGrow: 1, minHeight: 0, overflowY: 'auto', padding: `${tokens.spacingVerticalS} ${tokens.spacingHorizontalM} ${tokens.spacingVerticalXXL}` },
-  heading: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold, color: tokens.colorBrandForeground1 },
   subheading: { margin: `${tokens.spacingVerticalL} 0 ${tokens.spacingVerticalXXS}`, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold },
-  line: { margin: `${tokens.spacingVerticalXS} 0`, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
-  formula: {
-    display: 'block',
-    padding: `${tokens.spacingVerticalXS} ${tokens.spacingHorizontalS}`,
-    backgroundColor: tokens.colorNeutralBackground4,
-    borderRadius: tokens.borderRadiusMedium,
-    fontFamily: tokens.fontFamilyMonospace,
-    fontSize: tokens.fontSizeBase200,
-    lineHeight: tokens.lineHeightBase300,
-  },
 })
 
 /** How the number in the selected cell came about: each call of ours step by step, and the formula without the add-in. */
 export function WorkingSection({ definitions, port, cell }: WorkingSectionProps) {
   const styles = useStyles()
+  const pane = usePaneStyles()
   const headingId = useId()
   const calls = useCalls(port, cell)
   const formula = cell?.formula ?? ''
   const uses = functionsUsed(formula, definitions).length > 0
   const shown = useMemo(() => (calls === 'unknown' ? [] : callsOfFormula(formula, calls, definitions)), [calls, formula, definitions])
   return (
-    <section className={styles.section} aria-labelledby={headingId}>
-      <h2 id={headingId} className={styles.heading}>Working{cell === undefined ? '' : ` of ${placeText(cell)}`}</h2>
-      {uses ? <code className={styles.formula}>{formula}</code> : <p className={styles.line}>{emptyText(cell)}</p>}
+    <section className={pane.section} aria-labelledby={headingId}>
+      <h2 id={headingId} className={pane.heading}>Working{cell === undefined ? '' : ` of ${placeText(cell)}`}</h2>
+      {uses ? <code className={pane.formula}>{formula}</code> : <p className={pane.line}>{emptyText(cell)}</p>}
       {uses && calls === 'unknown' && (
         <>
-          <p className={styles.line}>Its functions have not been called since the workbook was opened or its rows moved.</p>
+          <p className={pane.line}>Its functions have not been called since the workbook was opened or its rows moved.</p>
           <Button size="small" onClick={() => void port.calculate()}>Calculate the workbook</Button>
         </>
       )}
-      {uses && calls !== 'unknown' && shown.length === 0 && <p className={styles.line}>No function of ours was called here: the formula did not come to it.</p>}
+      {uses && calls !== 'unknown' && shown.length === 0 && <p className={pane.line}>No function of ours was called here: the formula did not come to it.</p>}
       {shown.map(({ definition, args }, index) => <WorkingOfCall key={index} id={definition.id} summary={definition.summary} working={workingOf(definition, args)} />)}
       {uses && (
         <>
@@ -68,13 +58,13 @@ function emptyText(cell: SelectedCell | undefined): string {
 }
 
 function PlainPart({ formula, definitions }: { readonly formula: string; readonly definitions: readonly Definition[] }) {
-  const styles = useStyles()
+  const pane = usePaneStyles()
   const plain = plainCell(formula, definitions)
-  if ('formula' in plain) return <code className={styles.formula}>{plain.formula}</code>
+  if ('formula' in plain) return <code className={pane.formula}>{plain.formula}</code>
   return plain.without.map(({ id, reason, check }) => (
     <div key={id}>
-      <p className={styles.line}>{id}: {reason}{check === undefined ? '' : ' This formula checks the answer:'}</p>
-      {check !== undefined && <code className={styles.formula}>{check}</code>}
+      <p className={pane.line}>{id}: {reason}{check === undefined ? '' : ' This formula checks the answer:'}</p>
+      {check !== undefined && <code className={pane.formula}>{check}</code>}
     </div>
   ))
 }

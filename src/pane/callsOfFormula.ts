@@ -1,5 +1,6 @@
 import type { Definition } from '../core/definition/definition'
 import type { CallInCell } from '../workbook/openBook'
+import { idsCalled } from './functionsUsed'
 
 export interface ShownCall {
   readonly definition: Definition
@@ -12,9 +13,7 @@ export interface ShownCall {
  */
 export function callsOfFormula(formula: string, calls: readonly CallInCell[], definitions: readonly Definition[]): readonly ShownCall[] {
   const left = new Map<string, number>()
-  for (const [, id = ''] of formula.replace(/"(?:[^"]|"")*"|'(?:[^']|'')*'/g, '').matchAll(/\bSTICK\.(\w+)\s*\(/gi)) {
-    left.set(id.toUpperCase(), (left.get(id.toUpperCase()) ?? 0) + 1)
-  }
+  for (const id of idsCalled(formula)) left.set(id, (left.get(id) ?? 0) + 1)
   const shown: ShownCall[] = []
   for (const { id, args } of [...calls].reverse()) {
     const count = left.get(id) ?? 0

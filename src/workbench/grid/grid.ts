@@ -22,7 +22,7 @@ import type { MadeCall } from '../../derived/madeCall'
 import { rangesRead } from '../../derived/rangesRead'
 import { addressOf } from '../../derived/reference'
 import { filledInto } from '../../derived/relativeFormula'
-import type { Book } from '../../workbook/book'
+import type { Book, DefinedName } from '../../workbook/book'
 import type { OpenBook, OpenCell, ReadCell } from '../../workbook/openBook'
 import type { CellPlace } from '../../workbook/port'
 import type { NamesInUse } from '../../workbook/taken'
@@ -127,7 +127,7 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
     },
     namesInUse: () => ({
       sheets: workbook().getSheets().map((sheet) => sheet.getSheetName()),
-      names: workbook().getDefinedNames().map((name) => name.getName()),
+      names: namesOf(workbook()).map(({ name }) => name),
     }),
     async insertRow({ sheet, address }) {
       const worksheet = workbook().getSheetByName(sheet)
@@ -170,7 +170,7 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
     read() {
       const open = workbook()
       return {
-        names: open.getDefinedNames().map((name) => ({ name: name.getName(), refersTo: name.getFormulaOrRefString().replace(/^=/, '') })),
+        names: namesOf(open),
         sheets: open.getSheets().map((sheet) => ({ name: sheet.getSheetName(), cells: readCells(injector, sheet, calls) })),
       }
     },
@@ -184,17 +184,17 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
       return true
     },
     valuesOf(reference, sheet) {
-      const names = new Map(workbook().getDefinedNames().map((name) => [name.getName().toLowerCase(), name.getFormulaOrRefString().replace(/^=/, '')]))
+      const names = new Map(namesOf(workbook()).map(({ name, refersTo }) => [name.toLowerCase(), refersTo]))
       const [range, ...more] = rangesRead(`=${reference}`, sheet, names)
       const worksheet = range && workbook().getSheetByName(range.sheet)
       if (!worksheet || more.length > 0) return undefined
-      const last = worksheet.getSheet()
-      const rows = Math.min(range.bottom, last.getRowCount() - 1) - range.top + 1
-      const columns = Math.min(range.right, last.getColumnCount() - 1) - range.left + 1
+      const data = worksheet.getSheet()
+      const rows = Math.min(range.bottom, data.getRowCount() - 1) - range.top + 1
+      const columns = Math.min(range.right, data.getColumnCount() - 1) - range.left + 1
       if (rows < 1 || columns < 1) return undefined
       const at = { workbook: workbook().getId(), sheet: worksheet.getSheetId() }
       return Array.from({ length: rows }, (_row, row) => Array.from({ length: columns }, (_cell, column) => {
-        const { value, error } = resultAt(injector, last, { ...at, row: range.top + row, column: range.left + column })
+        const { value, error } = resultAt(injector, data, { ...at, row: range.top + row, column: range.left + column })
         return error === undefined ? value : { kind: 'cellError', code: error } as const
       }))
     },
@@ -306,6 +306,10 @@ function filledDown(worksheet: FWorksheet, row: number): Record<number, ICellDat
     }
   }
   return cells
+}
+
+function namesOf(open: FWorkbook): readonly DefinedName[] {
+  return open.getDefinedNames().map((name) => ({ name: name.getName(), refersTo: name.getFormulaOrRefString().replace(/^=/, '') }))
 }
 
 function placeOf(cell: FRange): Place {
