@@ -33,10 +33,11 @@ export function CheckSection({ definitions, port }: CheckSectionProps) {
   const [result, setResult] = useState<Result>({ is: 'reading' })
   const [sentence, setSentence] = useState('')
 
-  async function check() {
+  async function check({ calculateFirst = false } = {}) {
     setSentence('')
     setResult({ is: 'reading' })
     try {
+      if (calculateFirst) await port.calculate()
       const book = await port.read()
       const unseen = book.sheets.some(({ cells }) => [...cells.values()].some(({ formula, calls }) => /\bSTICK\./i.test(formula) && calls === undefined))
       setResult({ is: 'checked', findings: checkBook(book, definitions), unseen })
@@ -64,7 +65,7 @@ export function CheckSection({ definitions, port }: CheckSectionProps) {
       {result.is === 'checked' && result.unseen && (
         <>
           <p className={pane.line}>Some functions have not been called since the workbook was opened, so their inputs are not checked yet.</p>
-          <Button size="small" onClick={() => void port.calculate().then(check)}>Calculate and check</Button>
+          <Button size="small" onClick={() => void check({ calculateFirst: true })}>Calculate and check</Button>
         </>
       )}
       {result.is === 'checked' && (

@@ -34,9 +34,10 @@ export function CompareSection({ port }: { readonly port: WorkbookPort }) {
   const headingId = useId()
   const [reading, setReading] = useState<Reading>({ is: 'reading' })
 
-  async function read() {
+  async function read({ calculateFirst = false } = {}) {
     setReading({ is: 'reading' })
     try {
+      if (calculateFirst) await port.calculate()
       setReading({ is: 'read', book: await port.read() })
     } catch (error) {
       setReading({ is: 'failed', sentence: portSentence(error) })
@@ -53,7 +54,7 @@ export function CompareSection({ port }: { readonly port: WorkbookPort }) {
       <h2 id={headingId} className={pane.heading}>Compare</h2>
       {reading.is === 'reading' && <Spinner size="tiny" label="Reading the workbook" />}
       {reading.is === 'failed' && <p role="status" className={mergeClasses(pane.line, pane.error)}>{reading.sentence}</p>}
-      {reading.is === 'read' && <Charts book={reading.book} port={port} onCalculate={() => void port.calculate().then(read)} />}
+      {reading.is === 'read' && <Charts book={reading.book} port={port} onCalculate={() => void read({ calculateFirst: true })} />}
       {reading.is !== 'reading' && <Button size="small" onClick={() => void read()}>Read the workbook again</Button>}
     </section>
   )

@@ -19,6 +19,7 @@ const useStyles = makeStyles({
     overflowWrap: 'normal',
     borderBottom: `${tokens.strokeWidthThin} solid ${tokens.colorNeutralStroke2}`,
   },
+  unit: { display: 'block', fontWeight: tokens.fontWeightRegular, color: tokens.colorNeutralForeground2 },
   number: { whiteSpace: 'nowrap', textAlign: 'right', fontVariantNumeric: 'tabular-nums' },
 })
 
@@ -29,7 +30,7 @@ export function ResultTable({ columns, rows, label = 'The table that it gives' }
     <div className={styles.wide} tabIndex={0} role="region" aria-label={label}>
       <table className={styles.table}>
         <thead>
-          <tr>{columns.map(({ heading, unit }, column) => <th key={column} scope="col" title={unit} className={styles.cell}>{heading}</th>)}</tr>
+          <tr>{columns.map(({ heading, unit }, column) => <th key={column} scope="col" className={styles.cell}>{heading}{unit !== 'text' && unit !== heading && <span className={styles.unit}>{unit}</span>}</th>)}</tr>
         </thead>
         <tbody>
           {rows.map((row, index) => (

@@ -1,5 +1,5 @@
-import { Button, makeStyles, tokens } from '@fluentui/react-components'
-import { useId, useMemo } from 'react'
+import { Button, makeStyles, mergeClasses, tokens } from '@fluentui/react-components'
+import { useId, useMemo, useState } from 'react'
 import type { Definition } from '../core/definition/definition'
 import { plainCell } from '../derived/plainCell'
 import { workingOf } from '../derived/working'
@@ -7,6 +7,7 @@ import type { SelectedCell, WorkbookPort } from '../workbook/port'
 import { callsOfFormula } from './callsOfFormula'
 import { placeText } from './cellText'
 import { functionsUsed } from './functionsUsed'
+import { portSentence } from './portSentence'
 import { useCalls } from './useCalls'
 import { usePaneStyles } from './usePaneStyles'
 import { WorkingOfCall } from './WorkingOfCall'
@@ -30,6 +31,13 @@ export function WorkingSection({ definitions, port, cell }: WorkingSectionProps)
   const formula = cell?.formula ?? ''
   const uses = functionsUsed(formula, definitions).length > 0
   const shown = useMemo(() => (calls === 'unknown' ? [] : callsOfFormula(formula, calls, definitions)), [calls, formula, definitions])
+  const [failure, setFailure] = useState('')
+
+  async function calculate() {
+    setFailure('')
+    await port.calculate().catch((error: unknown) => setFailure(portSentence(error)))
+  }
+
   return (
     <section className={pane.section} aria-labelledby={headingId}>
       <h2 id={headingId} className={pane.heading}>Working{cell === undefined ? '' : ` of ${placeText(cell)}`}</h2>
@@ -37,7 +45,8 @@ export function WorkingSection({ definitions, port, cell }: WorkingSectionProps)
       {uses && calls === 'unknown' && (
         <>
           <p className={pane.line}>Its functions have not been called since the workbook was opened or its rows moved.</p>
-          <Button size="small" onClick={() => void port.calculate()}>Calculate the workbook</Button>
+          <Button size="small" onClick={() => void calculate()}>Calculate the workbook</Button>
+          {failure !== '' && <p role="alert" className={mergeClasses(pane.line, pane.error)}>{failure}</p>}
         </>
       )}
       {uses && calls !== 'unknown' && shown.length === 0 && <p className={pane.line}>No function of ours was called here: the formula did not come to it.</p>}

@@ -71,6 +71,7 @@ export class MemoryPort implements WorkbookPort {
   }
 
   calculate(): Promise<void> {
+    if (this.refusal !== undefined) return Promise.reject(this.refusal)
     this.calls = this.callsAfterCalculation
     return this.select({})
   }

@@ -85,9 +85,10 @@ function figure(title: string): HTMLElement {
   return [...element.querySelectorAll('figure')].find((one) => one.querySelector('figcaption')?.textContent === title)!
 }
 
+/** The words of a heading without the unit below them. */
 async function tableOf(title: string): Promise<readonly (readonly string[])[]> {
   await click([...figure(title).querySelectorAll('button')].find(({ textContent }) => textContent === 'Show as a table')!)
-  return [...figure(title).querySelectorAll('tr')].map((row) => [...row.children].map((cell) => cell.textContent ?? ''))
+  return [...figure(title).querySelectorAll('tr')].map((row) => [...row.children].map((cell) => cell.firstChild?.textContent ?? ''))
 }
 
 /** A table of the catalogue's example as the pane writes numbers. */

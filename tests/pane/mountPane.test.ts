@@ -182,6 +182,14 @@ describe('the working of the selected cell', () => {
     expect(text()).toContain('Step by step')
   })
 
+  it('says why the workbook could not be calculated', async () => {
+    port.calls = undefined
+    await act(async () => port.select({ formula: '=STICK.BAGS(A1,60)', value: 5 }))
+    port.refuse(new PortProblem('cellEditMode'))
+    await click(buttons('Calculate the workbook')[0])
+    expect(text()).toContain('Press Enter or Esc in the cell first, then try again.')
+  })
+
   it('says what to select where the cell uses no function of ours', async () => {
     expect(text()).toContain('This cell holds no formula. Select one that uses a STICK function.')
     await selectCell('=1+1')
@@ -307,6 +315,16 @@ describe('the check of the workbook', () => {
     expect(text()).toContain('1 error, 0 doubts.')
   })
 
+  it('says why the workbook could not be calculated, and goes on from there', async () => {
+    port.book = { names: [], sheets: [{ name: 'Prices', cells: new Map<string, OpenCell>([['B2', { ...forgotten, calls: undefined }]]) }] }
+    await click(tab('Check'))
+    port.refuse(new PortProblem('cellEditMode'))
+    await click(buttons('Calculate and check')[0])
+    expect(text()).toContain('Press Enter or Esc in the cell first, then try again.')
+    await click(buttons('Check again')[0])
+    expect(text()).toContain('have not been called since the workbook was opened')
+  })
+
   it('offers to calculate where calls are not known yet', async () => {
     port.book = { names: [], sheets: [{ name: 'Prices', cells: new Map<string, OpenCell>([['B2', { ...forgotten, calls: undefined }]]) }] }
     await click(tab('Check'))
@@ -341,4 +359,10 @@ describe('the library', () => {
     expect(tab('Functions')?.getAttribute('aria-selected')).toBe('true')
     expect(entry('WEIGHTTOLITRES').getAttribute('aria-expanded')).toBe('true')
   })
+})
+
+it('names the unit in every heading of a table of numbers', async () => {
+  await click(entry('QUOTE'))
+  const headings = [...element.querySelectorAll('[data-function="QUOTE"] table')[0]!.querySelectorAll('th')].map(({ textContent }) => textContent)
+  expect(headings.slice(0, 3)).toEqual(['quantityliners', 'price eachmoney per liner', 'totalmoney'])
 })
