@@ -14,7 +14,7 @@ export const found = {
   largePot: (litres: string, label: string, most: string) => `${litres} L in a vessel of ${label}: one as deep as it is wide holds ${most} L at most. Check the volume.`,
   markupAsMargin: (margin: string, markup: string, meant: string) => `A margin of ${margin} of the price is a markup of ${markup} on the cost. Where ${margin} on the cost was meant, type a margin of ${meant}.`,
   unroundedQuote: () => 'The prices of this quote are not rounded, so a shown price times the quantity is not the shown total. Type a priceStep, such as 0.01.',
-  deadZone: (quantity: string, warning: string) => `In the quote from ${quantity} on: ${warning}.`,
+  deadZone: (quantity: string, warning: string) => `In the quote, at ${quantity} liners: ${warning} (liners). Change a price or a quantity of the quote, or offer the larger order.`,
 } as const
 
 const errorMeaning: Readonly<Record<string, string>> = {
