@@ -606,6 +606,24 @@ describe('the demo season as it calculates', () => {
     expect(at('Season', 'Quantities with a warning', 'B')).toBeGreaterThan(0)
   })
 
+  it('tells what is left of an order that asks for less, and what may come off at most', () => {
+    const cents = (amount: number) => Math.ceil(amount * 100 - 1e-9) / 100
+    const liners = typed('Quote', 'Liners of the order', 'B')
+    const breakReached = [...'BCDEF'].filter((column) => typed('Quote', 'Order of so many liners', column) <= liners).at(-1)!
+    const perOrder = typed('Quote', 'Paid once an order', 'B')
+    const listed = cents((floorPrice() + perOrder / typed('Quote', 'Order of so many liners', breakReached)) / (1 - typed('Quote', 'Margin, share of the price', breakReached)))
+    expect(at('Quote', 'Price listed for so many', 'B')).toBe(listed)
+    const asked = cents(listed * (1 - typed('Quote', 'Asked to come off', 'B')))
+    expect(at('Quote', 'Price with that off', 'B')).toBe(asked)
+    const floor = floorPrice() + perOrder / liners
+    expect(at('Season', 'Margin it would leave', 'B')).toBeCloseTo((asked - floor) / asked, 9)
+    expect(at('Quote', 'Left of the whole order', 'B')).toBeCloseTo(liners * (asked - floor), 6)
+    const least = cents(floor / (1 - typed('Quote', 'Least margin', 'B')))
+    expect(at('Quote', 'Most that can come off', 'B')).toBeCloseTo((listed - least) / listed, 9)
+    expect(asked).toBeLessThan(least)
+    expect(shown('Season', 'The order that asks for less')).toBe(`Offer ${least.toFixed(2)}`)
+  })
+
   it('says what each doubt alone does to a saleable liner, and keeps the odds between the best and the worst of them', () => {
     const way = shown('Risk', 'Way of rooting') as string
     const swings = tableOf('Risk', 'argument', 'ABCDEFG')

@@ -30,6 +30,9 @@ const dash = text('–')
 export function quoteSheet(): NamedSheet {
   const letters = breaks.map((_, index) => String.fromCharCode('B'.charCodeAt(0) + index))
   const ofWay = (range: string, row: number) => `INDEX(${range},MATCH($B$${row},WayName,0))`
+  const acrossBreaks = (row: number) => `$${letters[0]}$${row}:$${letters.at(-1)}$${row}`
+  /** Of the largest break that the order reaches. */
+  const reached = (line: 'quantities' | 'margins', at: Readonly<Record<typeof line | 'liners', number>>) => `INDEX(${acrossBreaks(at[line])},MATCH(B${at.liners},${acrossBreaks(at.quantities)},1))`
   const { rows, at } = layOut({
     ...headOf('Quote', 'What a saleable liner costs over all its stages, which is the floor of any price, and what to ask for it by the size of the order.'),
     gap: blank,
@@ -83,13 +86,26 @@ export function quoteSheet(): NamedSheet {
     quantities: () => [heading('Order of so many liners'), ...breaks.map(({ quantity }) => input(quantity, formats.count))],
     margins: () => [heading('Margin, share of the price'), ...breaks.map(({ margin }) => input(margin, formats.share))],
     marginNote: () => [text('What is paid once is spread over the order. One just below a break can cost more than the break itself: offer the break instead.')],
+    gapAsked: blank,
+    order: () => headings('An order that asks for less', 'Figure', 'Unit', '', 'Where it comes from', '', '', '', ''),
+    liners: () => line('Liners of the order', input(12_000, formats.count), 'liners', 'Invented'),
+    off: () => line('Asked to come off', input(0.08, formats.share), 'share of the price', 'Invented'),
+    leastMargin: () => line('Least margin', input(0.24, formats.share), 'share of the price', 'Invented: below it the order is not taken'),
+    listed: (at) => line('Price listed for so many', result(`=STICK.LINERPRICE(B${at.cost}+B${at.setup}/${reached('quantities', at)},${reached('margins', at)},B${at.step})`, formats.price), 'EUR a liner', 'That of the largest quantity the order reaches; quantities from small to large'),
+    lessened: (at) => line('Price with that off', result(`=STICK.LINERPRICE(B${at.listed}*(1-B${at.off}),0,B${at.step})`, formats.price), 'EUR a liner', 'Rounded up to whole steps'),
+    orderFloor: (at) => line('Floor of this order', result(`=B${at.cost}+B${at.setup}/B${at.liners}`, formats.each), 'EUR a liner', 'With its part of what is paid once'),
+    marginLeft: (at) => line('Margin left', result(`=1-B${at.orderFloor}/B${at.lessened}`, formats.share), 'share of the price', 'After what was asked to come off'),
+    moneyLeft: (at) => line('Left of the whole order', total(`=(B${at.lessened}-B${at.orderFloor})*B${at.liners}`, formats.price), 'EUR', 'For selling, the office and profit'),
+    leastPrice: (at) => line('Least price', result(`=STICK.LINERPRICE(B${at.orderFloor},B${at.leastMargin},B${at.step})`, formats.price), 'EUR a liner', 'The floor at the least margin, rounded up to whole steps'),
+    mostOff: (at) => line('Most that can come off', result(`=MAX(1-B${at.leastPrice}/B${at.listed},0)`, formats.share), 'share of the price', 'From the listed price down to the least price'),
+    answerToOrder: (at) => line('Answer', total(`=IF(B${at.lessened}<B${at.orderFloor},"No: below the floor",IF(B${at.lessened}<B${at.leastPrice},"Offer "&TEXT(B${at.leastPrice},"0.00"),"Take it"))`), '', 'Take it at the price asked, offer the least price instead, or leave it'),
     cautions: cautionLines(mediumCost),
     gapLast: blank,
     quoteHeading: () => headings('The quote: liners', 'EUR a liner', 'EUR', 'of the price', 'of the cost', 'EUR a liner', '', '', ''),
     quote: {
       height: breaks.length + 1,
       rows: (at) => spilledTable(
-        `=STICK.QUOTE(B${at.cost},${letters[0]}${at.quantities}:${letters.at(-1)}${at.quantities},${letters[0]}${at.margins}:${letters.at(-1)}${at.margins},B${at.setup},B${at.step})`,
+        `=STICK.QUOTE(B${at.cost},${acrossBreaks(at.quantities)},${acrossBreaks(at.margins)},B${at.setup},B${at.step})`,
         [formats.count, formats.price, formats.price, formats.share, formats.share, formats.each, undefined],
         breaks.length,
       ),
@@ -102,6 +118,8 @@ export function quoteSheet(): NamedSheet {
       name('FloorPrice', 'B', at.cost),
       name('CostAfterRooting', 'B', at.laterCost),
       name('LinerPrice', 'B', at.price),
+      name('AnswerToOrder', 'B', at.answerToOrder),
+      name('OrderMarginLeft', 'B', at.marginLeft),
       name('LargestQuantity', 'A', at.quote + breaks.length),
       name('LargestPriceEach', 'B', at.quote + breaks.length),
       name('QuoteWarnings', 'G', at.quote + 1, at.quote + breaks.length),

@@ -50,6 +50,8 @@ export function seasonSheet(): NamedSheet {
     price: () => line('Price at the margin wanted', result('=LinerPrice', formats.price), 'EUR a liner', 'Quote'),
     largest: () => line('Price at the largest quantity quoted', result('=LargestPriceEach', formats.price), 'EUR a liner', 'Quote: paid-once costs spread over it'),
     warned: () => line('Quantities with a warning', result('=ROWS(QuoteWarnings)-COUNTIF(QuoteWarnings,"none")', formats.count), 'quantities', 'Quote: orders just below a break that would cost more than the break'),
+    order: () => line('The order that asks for less', result('=AnswerToOrder'), '', 'Quote: against the least margin'),
+    orderMargin: () => line('Margin it would leave', result('=OrderMarginLeft', formats.share), 'share of the price', 'Quote: at the price that was asked'),
     gapMiddle: blank,
     moneyHeading: () => headings('Where the money went', 'Figure', 'Unit', 'Where it comes from'),
     spent: () => line('Spent beyond the standard', total('=ReviewTotal', formats.price), 'EUR', 'Review: positive is adverse. Invented, as if the season were over'),
