@@ -4,7 +4,7 @@
  */
 import type { Definition } from '../core/definition/definition'
 import { evaluate, type Answer } from '../core/definition/evaluate'
-import { sentence } from '../wording/en'
+import { sentence } from '../wording/en/problems'
 
 export type { Answer }
 

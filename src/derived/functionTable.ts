@@ -1,6 +1,6 @@
 /** The table of the cell functions in README.md, and the README with that table put between its two marks. */
 import type { Definition } from '../core/definition/definition'
-import { subjectNames } from '../wording/subjects'
+import { subjectNames } from '../wording/en/subjects'
 import { signature } from './parameterText'
 
 const start = '<!-- Function table, written by npm run readme: start -->'

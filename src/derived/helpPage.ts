@@ -2,7 +2,7 @@
 import type { Column, Definition, Example } from '../core/definition/definition'
 import { bibliography } from '../sources/bibliography'
 import { cautionFor } from '../wording/cautions'
-import { subjectNames } from '../wording/subjects'
+import { subjectNames } from '../wording/en/subjects'
 import { argumentText, exampleFormula } from './exampleFormula'
 import { signature, takesText } from './parameterText'
 import { plainFormula } from './plainFormula'

@@ -1,7 +1,7 @@
 /** A call that is still being typed: its result, or what is wrong, argument by argument. */
 import type { Definition } from '../core/definition/definition'
 import { evaluate } from '../core/definition/evaluate'
-import { sentence } from '../wording/en'
+import { sentence } from '../wording/en/problems'
 import type { Answer } from './call'
 
 export type Tried =

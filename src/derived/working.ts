@@ -3,7 +3,7 @@ import type { Definition } from '../core/definition/definition'
 import { evaluate } from '../core/definition/evaluate'
 import { isBlank } from '../core/definition/readArguments'
 import { Decimal, toCell } from '../core/quantity/decimal'
-import { sentence } from '../wording/en'
+import { sentence } from '../wording/en/problems'
 
 export type Working =
   | { readonly inputs: readonly WorkingInput[]; readonly steps: readonly WorkingLine[]; readonly convention: string }

@@ -1,5 +1,5 @@
 import type { Definition, Subject } from '../core/definition/definition'
-import { subjectNames } from '../wording/subjects'
+import { subjectNames } from '../wording/en/subjects'
 
 export interface SubjectGroup {
   readonly subject: Subject

@@ -4,7 +4,7 @@
  * word one slip of the finger away. Better places come first.
  */
 import type { Definition } from '../core/definition/definition'
-import { subjectNames } from '../wording/subjects'
+import { subjectNames } from '../wording/en/subjects'
 import { emptyWords, namedThings, sameWords } from '../wording/searchWords'
 
 /** How much a hit counts, by where it was found. */

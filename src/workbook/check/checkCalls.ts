@@ -3,7 +3,7 @@ import type { Definition } from '../../core/definition/definition'
 import { isBlank, readArguments, type ReadValues } from '../../core/definition/readArguments'
 import { Decimal } from '../../core/quantity/decimal'
 import { call } from '../../derived/call'
-import { found } from '../../wording/findings'
+import { found } from '../../wording/en/findings'
 import type { OpenSheet } from '../openBook'
 import type { Finding } from './finding'
 

@@ -1,6 +1,6 @@
 /** Columns that were filled down and then changed in one place. */
 import { relativeFormula } from '../../derived/relativeFormula'
-import { found } from '../../wording/findings'
+import { found } from '../../wording/en/findings'
 import type { OpenCell, OpenSheet } from '../openBook'
 import type { Finding } from './finding'
 

@@ -1,7 +1,7 @@
 /** Cells that show an error: where it comes from, and which of the cells that only pass it on. */
 import { isCellError } from '../../core/definition/problem'
 import { rangesRead, type RangeRead } from '../../derived/rangesRead'
-import { found } from '../../wording/findings'
+import { found } from '../../wording/en/findings'
 import type { OpenBook, OpenCell } from '../openBook'
 import type { Finding } from './finding'
 

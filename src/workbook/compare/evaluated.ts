@@ -3,7 +3,7 @@ import type { Definition } from '../../core/definition/definition'
 import { evaluate, type Answer } from '../../core/definition/evaluate'
 import type { Decimal } from '../../core/quantity/decimal'
 import { catalogue } from '../../functions/catalogue'
-import { sentence } from '../../wording/en'
+import { sentence } from '../../wording/en/problems'
 import type { ChartedId } from './chartedCells'
 
 export interface NoChart { readonly sentence: string }

@@ -1,4 +1,4 @@
-import type { Subject } from '../core/definition/definition'
+import type { Subject } from '../../core/definition/definition'
 
 /** The subjects of the catalogue, in the order in which they are listed. */
 export const subjectNames: Readonly<Record<Subject, string>> = {

@@ -1,11 +1,11 @@
 /**
  * Problem -> English sentence. Each says which argument, what it got, what it takes and what to type.
- * A second language is a second file of this shape; tests/wording holds them to the same codes.
+ * A second language is a second file of this shape, in a folder of its own.
  */
-import type { Definition } from '../core/definition/definition'
-import type { Parameter } from '../core/definition/parameter'
-import type { Limit, NoAnswer, Problem, Refusal } from '../core/definition/problem'
-import type { Dimension } from '../core/quantity/units'
+import type { Definition } from '../../core/definition/definition'
+import type { Parameter } from '../../core/definition/parameter'
+import type { Limit, NoAnswer, Problem, Refusal } from '../../core/definition/problem'
+import type { Dimension } from '../../core/quantity/units'
 
 export function sentence(problem: Problem, definition: Definition): string {
   if (problem.kind === 'noAnswer') return (noAnswers[problem.code] as Words<NoAnswer>)(problem)

@@ -1,0 +1,4 @@
+/** The section Library, without its entries. */
+export const library = {
+  materials: 'Materials',
+}

@@ -1,0 +1,13 @@
+/** What a workbook could not do, as one sentence that says what to do about it. */
+const says = (detail: string) => (detail === '' ? '' : ` (it says “${detail.trim().replace(/\.$/, '')}”)`)
+
+export const port = {
+  cellEditMode: () => 'Press Enter or Esc in the cell first, then try again.',
+  protectedSheet: () => 'This sheet is protected: unprotect it or select a cell on another sheet, then try again.',
+  protectedWorkbook: () => 'The structure of this workbook is protected, so it takes no new sheets: unprotect it on the Review tab, or open another workbook.',
+  nameTaken: (detail: string) => `The workbook already holds ${detail}, and nothing of yours is overwritten: rename or delete that first, or open an empty workbook.`,
+  bookRefused: (detail: string) => `The workbook did not take the sheets${says(detail)} and is as it was: try again, or open an empty workbook.`,
+  partLeft: (detail: string) => `The workbook took only a part and did not let go of it again: delete ${detail}, then try again.`,
+  noSelection: () => 'Select a cell in the sheet first, then try again.',
+  hostFailed: (detail: string) => `The workbook did not take it${says(detail)}: nothing was changed. Try again, or somewhere else.`,
+}

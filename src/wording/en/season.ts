@@ -1,0 +1,4 @@
+/** The section Season. */
+export const season = {
+  buildDemo: 'Build the demo season',
+}

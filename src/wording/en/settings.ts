@@ -1,0 +1,4 @@
+/** The section Settings. */
+export const settings = {
+  language: 'Language',
+}

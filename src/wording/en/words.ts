@@ -1,0 +1,15 @@
+/** All that the pane says, in English. The texts of a section stand together in its file. */
+import { check } from './check'
+import { compare } from './compare'
+import { found } from './findings'
+import { frame } from './frame'
+import { functions } from './functions'
+import { library } from './library'
+import { port } from './port'
+import { sentence } from './problems'
+import { season } from './season'
+import { settings } from './settings'
+import { subjectNames } from './subjects'
+import { working } from './working'
+
+export const english = { frame, functions, season, working, check, compare, library, settings, port, found, sentence, subjectNames }
