@@ -42,7 +42,7 @@ export function CheckSection({ definitions, port }: CheckSectionProps) {
       const unseen = book.sheets.some(({ cells }) => [...cells.values()].some(({ formula, calls }) => /\bSTICK\./i.test(formula) && calls === undefined))
       setResult({ is: 'checked', findings: checkBook(book, definitions), unseen })
     } catch (error) {
-      setResult({ is: 'failed', sentence: portSentence(error) })
+      setResult({ is: 'failed', sentence: portSentence(error, 'reading') })
     }
   }
 

@@ -40,7 +40,7 @@ export function CompareSection({ port }: { readonly port: WorkbookPort }) {
       if (calculateFirst) await port.calculate()
       setReading({ is: 'read', book: await port.read() })
     } catch (error) {
-      setReading({ is: 'failed', sentence: portSentence(error) })
+      setReading({ is: 'failed', sentence: portSentence(error, 'reading') })
     }
   }
 

@@ -56,7 +56,7 @@ export function FunctionForm({ definition, port, cell }: FunctionFormProps) {
     // Only another cell, or another formula in it, begins anew.
   }, [cellKey, cell?.formula])
 
-  const { formula, tried, needsSheet } = useFormCall(definition, texts, target?.sheet ?? cell?.sheet ?? '', port)
+  const { formula, tried, needsSheet, failure } = useFormCall(definition, texts, target?.sheet ?? cell?.sheet ?? '', port)
   const problems = tried !== undefined && 'problems' in tried ? tried.problems : []
 
   function change(index: number, text: string) {
@@ -107,6 +107,7 @@ export function FunctionForm({ definition, port, cell }: FunctionFormProps) {
       })}
       <code className={pane.formula}>{formula}</code>
       <TriedResult definition={definition} tried={tried} needsSheet={needsSheet} />
+      {failure !== '' && <p role="status" className={mergeClasses(styles.small, styles.refused)}>{failure}</p>}
       <p className={styles.small}>{targetText(target, cell, isTargetSelected)}</p>
       <div className={styles.buttons}>
         <Button type="submit" appearance="primary" size="small" disabled={!isComplete(tried, needsSheet)}>

@@ -1,7 +1,7 @@
 import { PortProblem } from '../workbook/port'
 
 /** What a workbook could not do, as one sentence that says what to do about it. */
-export function portSentence(error: unknown): string {
+export function portSentence(error: unknown, doing: 'reading' | 'writing' = 'writing'): string {
   const problem = error instanceof PortProblem ? error : new PortProblem('hostFailed', error instanceof Error ? error.message : String(error))
   switch (problem.code) {
     case 'cellEditMode':
@@ -19,7 +19,9 @@ export function portSentence(error: unknown): string {
     case 'noSelection':
       return 'Select a cell in the sheet first, then try again.'
     case 'hostFailed':
-      return `The workbook did not take it${quoted(problem.detail)}: nothing was changed. Try again, or somewhere else.`
+      return doing === 'reading'
+        ? `The workbook could not be read${quoted(problem.detail)}: try again.`
+        : `The workbook did not take it${quoted(problem.detail)}: nothing was changed. Try again, or somewhere else.`
   }
 }
 

@@ -3,6 +3,7 @@ import type { Definition } from '../core/definition/definition'
 import { tryCall, type Tried } from '../derived/tryCall'
 import { textInFormula, typedArgument, type TypedArgument } from '../derived/typedArgument'
 import type { WorkbookPort } from '../workbook/port'
+import { portSentence } from './portSentence'
 
 export interface FormCall {
   /** In en-US form, with its leading "=". */
@@ -10,6 +11,8 @@ export interface FormCall {
   /** Undefined while cells are read, and where a formula among the arguments must be calculated by the sheet. */
   readonly tried: Tried | undefined
   readonly needsSheet: boolean
+  /** Why the cells could not be read; empty where they were. */
+  readonly failure: string
 }
 
 /** The call that the texts of a form stand for, tried with what the cells hold now. */
@@ -18,14 +21,20 @@ export function useFormCall(definition: Definition, texts: readonly string[], sh
   const needsSheet = typed.some(({ kind }) => kind === 'formula')
   const formula = `=STICK.${definition.id}(${typed.map(textInFormula).join(',').replace(/,+$/, '')})`
   const [tried, setTried] = useState<Tried>()
+  const [failure, setFailure] = useState('')
 
   useEffect(() => {
     let isCurrent = true
+    const show = (result: Tried | undefined, why = '') => {
+      if (!isCurrent) return
+      setTried(result)
+      setFailure(why)
+    }
     const read = () => {
-      if (needsSheet) return setTried(undefined)
+      if (needsSheet) return show(undefined)
       Promise.all(typed.map((argument) => valueOf(argument, sheet, port))).then(
-        (args) => isCurrent && setTried(tryCall(definition, args)),
-        () => isCurrent && setTried(undefined),
+        (args) => show(tryCall(definition, args)),
+        (error: unknown) => show(undefined, portSentence(error, 'reading')),
       )
     }
     read()
@@ -36,7 +45,7 @@ export function useFormCall(definition: Definition, texts: readonly string[], sh
     }
     // The formula says all that was typed.
   }, [definition, formula, sheet, port])
-  return { formula, tried, needsSheet }
+  return { formula, tried, needsSheet, failure }
 }
 
 /** A name that the workbook does not have is given as text, which the argument reader refuses by that text. */

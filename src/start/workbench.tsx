@@ -11,9 +11,9 @@ import { QuestionDialog, type Question } from './QuestionDialog'
 import { useDarkTheme } from './useDarkTheme'
 import './workbench.css'
 
-/** Where the keyboard can be. In a narrow window the sheet and the functions take turns. */
-type Region = 'bar' | 'sheet' | 'functions'
-const regions: readonly Region[] = ['bar', 'sheet', 'functions']
+/** Where the keyboard can be. In a narrow window the sheet and the pane take turns. */
+type Region = 'bar' | 'sheet' | 'pane'
+const regions: readonly Region[] = ['bar', 'sheet', 'pane']
 
 /** The region after this one, or before it; after the last comes the first. */
 function beside(region: Region, step: 1 | -1): Region {
@@ -26,7 +26,7 @@ const excelFile = 'application/vnd.openxmlformats-officedocument.spreadsheetml.s
 
 function Workbench() {
   const [dark, setDark] = useDarkTheme()
-  const [shown, setShown] = useState<'sheet' | 'functions'>('sheet')
+  const [shown, setShown] = useState<'sheet' | 'pane'>('sheet')
   const [cell, setCell] = useState<GridCell>()
   const [question, setQuestion] = useState<Question>()
   /** What the open file held that a saved one will not. */
@@ -74,7 +74,7 @@ function Workbench() {
     // The pane begins anew too: beside an empty workbook it offers to build a season.
     pane.current!.unmount()
     pane.current = mountPane(panePlace.current!, gridPort(grid!), { theme: dark ? 'dark' : 'light' })
-    go('functions')
+    go('pane')
   }
 
   async function openFile(file: File) {
@@ -132,7 +132,7 @@ function Workbench() {
     }
     const regionOf = (at: Node): Region => {
       if (bar.current!.contains(at)) return 'bar'
-      return panePlace.current!.contains(at) ? 'functions' : 'sheet'
+      return panePlace.current!.contains(at) ? 'pane' : 'sheet'
     }
     // On the window and before anybody else: the grid keeps most keys to itself, and Tab never leaves it.
     window.addEventListener('keydown', takeKey, { capture: true })
@@ -157,9 +157,9 @@ function Workbench() {
         />
         <div className="turns" role="group" aria-label="Show">
           <button type="button" aria-pressed={shown === 'sheet'} onClick={() => go('sheet')}>Sheet</button>
-          <button type="button" aria-pressed={shown === 'functions'} onClick={() => go('functions')}>Functions</button>
+          <button type="button" aria-pressed={shown === 'pane'} onClick={() => go('pane')}>Pane</button>
         </div>
-        <span className="keys"><kbd>F6</kbd> next part<span className="more">: bar, sheet or functions</span></span>
+        <span className="keys"><kbd>F6</kbd> next part<span className="more">: bar, sheet or pane</span></span>
         <span className="keys"><kbd>Alt</kbd> <kbd>Page Down</kbd> next sheet</span>
         <button type="button" className="theme" aria-pressed={dark} onClick={() => setDark(!dark)}>Dark</button>
       </header>
@@ -167,7 +167,7 @@ function Workbench() {
         <div className="grid" ref={gridPlace} />
         <p className="cell" role="status" aria-label="Selected cell" data-refused={cell?.sentence !== undefined}>{cell && cellText(cell)}</p>
       </main>
-      <aside className="functions" ref={panePlace} aria-label="Functions" />
+      <aside className="functions" ref={panePlace} aria-label="Pane" />
       {question && <QuestionDialog question={question} close={() => setQuestion(undefined)} />}
     </div>
   )

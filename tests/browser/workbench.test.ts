@@ -187,10 +187,10 @@ describe('the workbench', () => {
     }
   }
 
-  it('shows either the sheet or the functions in a narrow window', async () => {
+  it('shows either the sheet or the pane in a narrow window', async () => {
     const page = await openWorkbench(narrow)
     expect([await page.locator('.sheet').isVisible(), await page.locator('.functions').isVisible()]).toEqual([true, false])
-    await page.getByRole('button', { name: 'Functions', exact: true }).click()
+    await page.getByRole('button', { name: 'Pane', exact: true }).click()
     expect([await page.locator('.sheet').isVisible(), await page.locator('.functions').isVisible()]).toEqual([false, true])
     await page.close()
   })

@@ -259,6 +259,17 @@ describe('the form of a function', () => {
     expect(await port.selectedCell()).toMatchObject({ sheet: 'Order book', address: 'B4', formula: '=STICK.BAGS(Prices!C3,60)' })
   })
 
+  it('says why there is no result where the cells cannot be read, and keeps what was typed', async () => {
+    port.valuesOf = () => Promise.reject(new PortProblem('cellEditMode'))
+    await type('neededL', 'C3')
+    await type('bagVolumeL', '60')
+    expect(text()).toContain('Press Enter or Esc in the cell first, then try again.')
+    expect([field('neededL').value, field('bagVolumeL').value]).toEqual(['C3', '60'])
+    await type('neededL', '300')
+    expect(text()).not.toContain('Press Enter or Esc')
+    expect(result()).toBe('gives 5 bags')
+  })
+
   it('opens the call of the selected cell for change', async () => {
     port.values = { A1: [[300]] }
     await act(async () => port.select({ formula: '=STICK.BAGS(A1,"60 L",,A2*2)', value: 5 }))

@@ -18,4 +18,10 @@ describe('the sentence for what a workbook could not do', () => {
   ])('says what to do about %s', (error, sentence) => {
     expect(portSentence(error)).toBe(sentence)
   })
+
+  it('speaks of reading where nothing was to be written', () => {
+    expect(portSentence(new Error('Out of memory.'), 'reading')).toBe('The workbook could not be read (it says “Out of memory”): try again.')
+    expect(portSentence(new PortProblem('hostFailed'), 'reading')).toBe('The workbook could not be read: try again.')
+    expect(portSentence(new PortProblem('cellEditMode'), 'reading')).toBe('Press Enter or Esc in the cell first, then try again.')
+  })
 })
