@@ -3,10 +3,15 @@ import { tokenize, tokenTypes, type Token } from '@borgar/fx'
 
 /** Undefined where the formula is not this one call and nothing else. */
 export function callArguments(formula: string, id: string): readonly string[] | undefined {
-  const [prefix, name, open, ...rest] = tokenize(formula.trim())
+  const [prefix, name, open, ...rest] = withoutAt(tokenize(formula.trim()))
   if (prefix?.type !== tokenTypes.FX_PREFIX || name?.value.toUpperCase() !== `STICK.${id}` || open?.value !== '(') return undefined
   const { args, end } = argumentsFrom([open, ...rest], 0)
   return end === rest.length ? args.map((argument) => argument.map(({ value }) => value).join('').trim()) : undefined
+}
+
+/** Without the @ that Excel shows before a function which is to fill one cell only: =@STICK.BAGS(A1,60). */
+function withoutAt(tokens: readonly Token[]): readonly Token[] {
+  return tokens[1]?.value === '@' ? [tokens[0]!, ...tokens.slice(2)] : tokens
 }
 
 /** The tokens of each argument of a call, and where its closing bracket stands. */

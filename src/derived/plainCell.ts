@@ -1,6 +1,6 @@
 /** A cell's formula without the add-in: each call of ours replaced by its plain Excel formula. */
 import { tokenize, tokenTypes, type Token } from '@borgar/fx'
-import type { Definition } from '../core/definition/definition'
+import { fillsOneCell, type Definition } from '../core/definition/definition'
 import { argumentsFrom } from './callArguments'
 import { plainFormula, type PlainCall } from './plainFormula'
 
@@ -31,20 +31,29 @@ function plainOf(definition: Definition, args: readonly string[]): PlainCall {
   }
 }
 
+function calledBy(token: Token | undefined, definitions: readonly Definition[]): Definition | undefined {
+  return token?.type === tokenTypes.FUNCTION ? definitions.find(({ id }) => `STICK.${id}` === token.value.toUpperCase()) : undefined
+}
+
 function plainText(tokens: readonly Token[], definitions: readonly Definition[], refuse: (none: NoPlain) => void): string {
   let text = ''
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at]!
-    const definition = token.type === tokenTypes.FUNCTION ? definitions.find(({ id }) => `STICK.${id}` === token.value.toUpperCase()) : undefined
+    const hasAt = token.value === '@' && calledBy(tokens[at + 1], definitions) !== undefined
+    const start = hasAt ? at + 1 : at
+    const definition = calledBy(tokens[start], definitions)
     if (definition === undefined) {
       text += token.value
       continue
     }
-    const { args, end } = argumentsFrom(tokens, at + 1)
+    const { args, end } = argumentsFrom(tokens, start + 1)
     const plain = plainOf(definition, args.map((argument) => plainText(argument, definitions, refuse).trim()))
     if ('formula' in plain) {
       const isWhole = at === 1 && end === tokens.length - 1
-      text += isWhole ? plain.formula.slice(1) : `(${plain.formula.slice(1)})`
+      const formula = plain.formula.slice(1)
+      // An @ takes one cell of what a function fills, and changes nothing where that is one cell anyway.
+      if (hasAt && !fillsOneCell(definition.result)) text += `INDEX(${formula},1,1)`
+      else text += isWhole ? formula : `(${formula})`
     } else {
       refuse({ id: definition.id, ...plain })
     }

@@ -1,13 +1,9 @@
 /** Which cells a formula reads: to tell where an error comes from, and what a number was made of. */
 import { parseA1Ref, tokenize, tokenTypes } from '@borgar/fx'
+import type { Block } from './reference'
 
-/** Rows and columns from 0 on, both ends included; a whole row or column has no end. */
-export interface RangeRead {
+export interface RangeRead extends Block {
   readonly sheet: string
-  readonly top: number
-  readonly left: number
-  readonly bottom: number
-  readonly right: number
 }
 
 /** What a defined name refers to, without "=", by the name in lower case. */

@@ -27,3 +27,27 @@ function typeOfOnlyToken(text: string): string | undefined {
 export function addressOf(row: number, column: number): string {
   return stringifyA1Ref({ range: { top: row, left: column, bottom: row, right: column } })
 }
+
+/** "B4", "B4:C9"; "B:B" and "4:4" for whole columns and rows. */
+export function blockAddress({ top, left, bottom, right }: Block): string {
+  return stringifyA1Ref({
+    range: {
+      ...(Number.isFinite(bottom) && { top, bottom }),
+      ...(Number.isFinite(right) && { left, right }),
+    },
+  })
+}
+
+/** Rows and columns from 0 on, both ends included; a whole row or column has no end. */
+export interface Block {
+  readonly top: number
+  readonly left: number
+  readonly bottom: number
+  readonly right: number
+}
+
+/** The name of a sheet as a formula writes it before an address. What looks like an address itself needs quotes too. */
+export function quotedSheet(sheet: string): string {
+  const isPlain = /^[A-Za-z_]\w*$/.test(sheet) && !isAddress(sheet) && !/^r?\d*c?\d*$/i.test(sheet)
+  return isPlain ? sheet : `'${sheet.replaceAll("'", "''")}'`
+}

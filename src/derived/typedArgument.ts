@@ -2,6 +2,8 @@
 import { tokenize, tokenTypes } from '@borgar/fx'
 import type { Parameter } from '../core/definition/parameter'
 import { readNumberText } from '../core/definition/readNumber'
+import type { DecimalMark } from '../core/quantity/decimalMark'
+import { commaFormula, commaNumberOf, pointFormula, pointNumber } from './decimalComma'
 import { isName, isReference } from './reference'
 
 export type TypedArgument =
@@ -14,23 +16,38 @@ export type TypedArgument =
 
 type Constant = number | string
 
-export function typedArgument(parameter: Parameter, typed: string): TypedArgument {
+export function typedArgument(parameter: Parameter, typed: string, mark: DecimalMark = '.'): TypedArgument {
+  const { number, formula } = readings[mark]
   const text = typed.trim()
   if (text === '') return { kind: 'blank' }
-  if (text.startsWith('=')) return asFormula(text.slice(1))
+  if (text.startsWith('=')) return asFormula(formula(text.slice(1)))
   if (namesCells(parameter, text)) return { kind: 'cells', reference: text }
-  if (parameter.shape === 'line' && text.includes(';')) return asList(partsOf(text))
-  const constant = constantOf(parameter, text)
-  if (constant !== undefined) return { kind: 'value', value: constant, formulaText: parameter.takes === 'number' && isPerCent(text) ? text : constantText(constant) }
-  return /[(*/^&+[#]/.test(text) ? asFormula(text) : isName(text) ? { kind: 'cells', reference: text } : asValue(text)
+  if (parameter.shape === 'line' && text.includes(';')) return asList(partsOf(text).map((part) => (parameter.takes === 'number' ? number(part) : part)))
+  const constant = constantOf(parameter, parameter.takes === 'number' ? number(text) : text)
+  if (constant !== undefined) return { kind: 'value', value: constant, formulaText: parameter.takes === 'number' && isPerCent(number(text)) ? number(text) : constantText(constant) }
+  return /[(*/^&+[#]/.test(text) ? asFormula(formula(text)) : isName(text) ? { kind: 'cells', reference: text } : asValue(text)
 }
 
+const asItIs = (text: string): string => text
+
+/** From what is typed to the en-US form. */
+const readings = {
+  '.': { number: asItIs, formula: asItIs },
+  ',': { number: pointNumber, formula: pointFormula },
+} as const
+
+/** And back to what is shown. */
+const showings = {
+  '.': { number: asItIs, formula: asItIs },
+  ',': { number: commaNumberOf, formula: commaFormula },
+} as const
+
 /** The text to show in the form for an argument of a formula: the reverse of typedArgument. */
-export function textOfArgument(parameter: Parameter, formulaText: string): string {
+export function textOfArgument(parameter: Parameter, formulaText: string, mark: DecimalMark = '.'): string {
   const text = formulaText.trim()
-  const shown = shownText(text)
+  const shown = shownText(text, parameter, mark)
   // A text that looks like a cell, a block of constants or a column of a table would mean something else if it were typed so.
-  return spelled(textInFormula(typedArgument(parameter, shown))) === spelled(text) ? shown : `=${text}`
+  return spelled(textInFormula(typedArgument(parameter, shown, mark))) === spelled(text) ? shown : `=${showings[mark].formula(text)}`
 }
 
 /** The argument as it stands in a formula. */
@@ -43,16 +60,18 @@ export function textInFormula(argument: TypedArgument): string {
   }
 }
 
-function shownText(text: string): string {
+function shownText(text: string, { takes }: Parameter, mark: DecimalMark): string {
+  const { formula } = showings[mark]
+  const number = takes === 'number' ? showings[mark].number : asItIs
   const tokens = tokenize(text)
   const [only] = tokens
-  if (tokens.length === 1 && only?.type === tokenTypes.STRING) return unquoted(only.value)
+  if (tokens.length === 1 && only?.type === tokenTypes.STRING) return number(unquoted(only.value))
   const inner = /^\{(.*)\}$/s.exec(text)?.[1]
   if (inner !== undefined) {
     const parts = tokenize(inner).filter(({ type, value }) => type !== tokenTypes.WHITESPACE && !(type === tokenTypes.OPERATOR && (value === ';' || value === ',')))
-    return parts.map(({ type, value }) => (type === tokenTypes.STRING && !value.includes(';') ? unquoted(value) : value)).join('; ')
+    return parts.map(({ type, value }) => number(type === tokenTypes.STRING && !value.includes(';') ? unquoted(value) : value)).join('; ')
   }
-  return !isPerCent(text) && tokens.some(({ type }) => type === tokenTypes.FUNCTION || type === tokenTypes.OPERATOR) ? `=${text}` : text
+  return !isPerCent(text) && tokens.some(({ type }) => type === tokenTypes.FUNCTION || type === tokenTypes.OPERATOR) ? `=${formula(text)}` : number(text)
 }
 
 /** A formula in one spelling, to compare two: without spaces, 0.90 as 0.9, and a row of constants as a column of them. */

@@ -4,6 +4,7 @@ import type { Definition } from '../core/definition/definition'
 import type { Parameter } from '../core/definition/parameter'
 import { callArguments } from '../derived/callArguments'
 import { defaultText, takesText } from '../derived/parameterText'
+import { quotedSheet } from '../derived/reference'
 import type { Tried } from '../derived/tryCall'
 import { textOfArgument } from '../derived/typedArgument'
 import type { CellPlace, SelectedCell, WorkbookPort } from '../workbook/port'
@@ -141,8 +142,4 @@ function targetText(target: CellPlace | undefined, cell: SelectedCell | undefine
   if (target === undefined) return 'Select the cell in which the result shall stand.'
   if (isTargetSelected && cell !== undefined && !isEmptyCell(cell)) return `It goes into ${placeText(target)} and replaces what stands there.`
   return `It goes into ${placeText(target)}.`
-}
-
-function quotedSheet(sheet: string): string {
-  return /^[A-Za-z_]\w*$/.test(sheet) ? sheet : `'${sheet.replaceAll("'", "''")}'`
 }

@@ -21,6 +21,12 @@ test('A call within a call is replaced first, and commas within brackets and arr
   expect(plain('=STICK.PERLINER(STICK.PERLINER(MAX(A1,2),{0.5,0.9}),B1)')).toEqual({ formula: '=MAX(A1,2)/PRODUCT({0.5,0.9})/PRODUCT(B1)' })
 })
 
+test('An @ before a call, which Excel shows in older workbooks, goes where the function fills one cell, and else takes the first.', () => {
+  expect(plain('=@STICK.PERLINER(A1,B1:C1)')).toEqual({ formula: '=A1/PRODUCT(B1:C1)' })
+  expect(plain('=2*@STICK.PERLINER(A1,B1:C1)')).toEqual({ formula: '=2*(A1/PRODUCT(B1:C1))' })
+  expect(plain('=@STICK.BLENDPARTS(A1,B1:B3,0)')).toMatchObject({ formula: expect.stringMatching(/^=INDEX\(.+,1,1\)$/) as unknown })
+})
+
 test('What the user rounds stays rounded as the user says; only our own counts lose the dust.', () => {
   expect(plain('=STICK.TRAYS(ROUNDUP(A1,2),72)')).toEqual({ formula: '=ROUNDUP(ROUND(ROUNDUP(A1,2)/72,9),0)' })
 })

@@ -74,6 +74,7 @@ describe('a call in a cell', () => {
 
   test('is none of the form where more stands in the cell, or another function', () => {
     expect(callArguments('=STICK.BAGS(A1,60)+1', 'BAGS')).toBeUndefined()
+  expect(callArguments('=@STICK.BAGS(A1,60)', 'BAGS')).toEqual(['A1', '60'])
     expect(callArguments('=STICK.BAGSX(A1,60)', 'BAGS')).toBeUndefined()
     expect(callArguments('=2', 'BAGS')).toBeUndefined()
     expect(callArguments('', 'BAGS')).toBeUndefined()
