@@ -23,11 +23,14 @@ function answer(definition: Definition, given: readonly unknown[], log: CallLog)
   }
 }
 
-/** Excel hands over one argument more than the function has: an object that describes the call. */
+/**
+ * Excel hands over one argument more than the function has: an object that describes the call. It fills up with null
+ * what was left out before it; should a version not do so, the object is still known by its name of the function.
+ */
 function withoutInvocation(definition: Definition, given: readonly unknown[]): readonly unknown[] {
   const last = given.at(-1)
-  const describesTheCall = given.length > Object.keys(definition.parameters).length
-    && typeof last === 'object' && last !== null && !Array.isArray(last)
+  const describesTheCall = typeof last === 'object' && last !== null && !Array.isArray(last)
+    && (given.length > Object.keys(definition.parameters).length || 'functionName' in last)
   return describesTheCall ? given.slice(0, -1) : given
 }
 
