@@ -32,8 +32,8 @@ export function addressOf(row: number, column: number): string {
 export function blockAddress({ top, left, bottom, right }: Block): string {
   return stringifyA1Ref({
     range: {
-      ...(Number.isFinite(bottom) && { top, bottom }),
-      ...(Number.isFinite(right) && { left, right }),
+      ...(Number.isFinite(bottom) ? { top, bottom } : { top: null, bottom: null }),
+      ...(Number.isFinite(right) ? { left, right } : { left: null, right: null }),
     },
   })
 }

@@ -72,9 +72,12 @@ describe('a call in a cell', () => {
     expect(textOfArgument(parameter, written)).toBe(shown)
   })
 
+  test('is the same with the @ that Excel shows in older workbooks', () => {
+    expect(callArguments('=@STICK.BAGS(A1,60)', 'BAGS')).toEqual(['A1', '60'])
+  })
+
   test('is none of the form where more stands in the cell, or another function', () => {
     expect(callArguments('=STICK.BAGS(A1,60)+1', 'BAGS')).toBeUndefined()
-  expect(callArguments('=@STICK.BAGS(A1,60)', 'BAGS')).toEqual(['A1', '60'])
     expect(callArguments('=STICK.BAGSX(A1,60)', 'BAGS')).toBeUndefined()
     expect(callArguments('=2', 'BAGS')).toBeUndefined()
     expect(callArguments('', 'BAGS')).toBeUndefined()
