@@ -1,7 +1,7 @@
 /** The table of the cell functions in README.md, and the README with that table put between its two marks. */
 import type { Definition } from '../core/definition/definition'
 import { subjectNames } from '../wording/en/subjects'
-import { signature } from './parameterText'
+import { signature } from './signature'
 
 const start = '<!-- Function table, written by npm run readme: start -->'
 const end = '<!-- Function table: end -->'

@@ -4,7 +4,7 @@
  * has a sentence for each; a typed parameter would be refused by Excel without one.
  */
 import { fillsOneCell, type Definition } from '../core/definition/definition'
-import { takesText } from './parameterText'
+import { takesText } from '../wording/en/parameters'
 
 /** Where the add-in is served while it is developed; a store wants all files on one domain. */
 export const addinAddress = 'https://localhost:3000'

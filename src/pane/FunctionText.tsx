@@ -1,6 +1,6 @@
 import { makeStyles, tokens } from '@fluentui/react-components'
 import type { Definition, Example } from '../core/definition/definition'
-import { signature } from '../derived/parameterText'
+import { signature } from '../derived/signature'
 import { cautionFor } from '../wording/cautions'
 import type { SelectedCell, WorkbookPort } from '../workbook/port'
 import { ExampleBlock } from './ExampleBlock'

@@ -14,6 +14,9 @@ export const found = {
   largePot: (litres: string, label: string, most: string) => `${litres} L in a vessel of ${label}: one as deep as it is wide holds ${most} L at most. Check the volume.`,
   markupAsMargin: (margin: string, markup: string, meant: string) => `A margin of ${margin} of the price is a markup of ${markup} on the cost. Where ${margin} on the cost was meant, type a margin of ${meant}.`,
   unroundedQuote: () => 'The prices of this quote are not rounded, so a shown price times the quantity is not the shown total. Type a priceStep, such as 0.01.',
+  oldPrice: (day: string, days: number, start: string, most: number) => `This price is of ${day}, ${days} days before the season starts (${start}); more than ${most} days are old. Ask for a new price, or keep it on purpose.`,
+  dayAsText: (text: string, hasTwoReadings: boolean) => `“${text}” is a text and no day, so the age of the price is not known${hasTwoReadings ? '; some read its day first, others its month' : ''}. Type it as year-month-day, such as 2026-02-09.`,
+  noSeasonStart: () => 'The first day of the season is missing, so the age of its prices was not checked. Type it as year-month-day, such as 2026-02-09.',
   deadZone: (quantity: string, warning: string) => `In the quote, at ${quantity} liners: ${warning} (liners). Change a price or a quantity of the quote, or offer the larger order.`,
 } as const
 

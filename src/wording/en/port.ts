@@ -8,6 +8,8 @@ export const port = {
   nameTaken: (detail: string) => `The workbook already holds ${detail}, and nothing of yours is overwritten: rename or delete that first, or open an empty workbook.`,
   bookRefused: (detail: string) => `The workbook did not take the sheets${says(detail)} and is as it was: try again, or open an empty workbook.`,
   partLeft: (detail: string) => `The workbook took only a part and did not let go of it again: delete ${detail}, then try again.`,
+  cellChanged: (detail: string) => `${detail} holds something else by now, so nothing was changed: look at it, then try again.`,
+  partChanged: (detail: string) => `The workbook changed only a part and did not change it back: look at ${detail}, and undo there (Ctrl+Z) what is not as it was.`,
   noSelection: () => 'Select a cell in the sheet first, then try again.',
   hostFailed: (detail: string) => `The workbook did not take it${says(detail)}: nothing was changed. Try again, or somewhere else.`,
 }

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { defineByMethod } from '../../src/core/definition/definition'
 import { money, number, numbers, quantities, quantity, share, shares, text } from '../../src/core/definition/parameter'
-import { defaultText, rangeText, signature, takesText } from '../../src/derived/parameterText'
+import { signature } from '../../src/derived/signature'
+import { defaultText, rangeText, takesText } from '../../src/wording/en/parameters'
 
 describe('the text of a parameter', () => {
   const ranges = [
