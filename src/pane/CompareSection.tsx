@@ -88,7 +88,7 @@ function Charts({ book, port, onCalculate }: ChartsProps) {
       <Part
         title="Ways of rooting" port={port} choices={[...of('COMPARE'), ...rootingCostRuns(cells).map(choiceOf)]}
         hint="Put STICK.COMPARE with your ways of rooting into a sheet, or STICK.ROOTINGCOST for one way, to see here what a saleable liner costs in each and what it is made of."
-        chart={(chosen) => drawn(chosen[0]!.id === 'COMPARE' ? waysOfCompare(chosen[0]!) : waysOfRootingCosts(chosen, book), (ways) => <WaysChart ways={ways} />)}
+        chart={(chosen) => drawn(chosen[0]!.id === 'COMPARE' ? waysOfCompare(chosen[0]!, book) : waysOfRootingCosts(chosen, book), (ways) => <WaysChart ways={ways} />)}
         inSheet={inSheetFrom('COMPARE')} tableFunction="COMPARE"
       />
       <Part

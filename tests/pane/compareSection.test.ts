@@ -114,7 +114,8 @@ describe('the section Compare', () => {
     const [tray, plug] = [[0.05, 0.025, 0.0285, 0.0345], [0.08, 0.04, 0.03]]
     const perUnit = bars[0]![0]! / 0.05
     expect(bars.map((widths) => widths.map((width) => Number((width / perUnit).toFixed(10))))).toEqual([tray, plug])
-    expect(figure(title).textContent).toContain('Tray is cheapest: 0.138 for a saleable liner. Its largest part is “Bought” with 0.05. Plug comes next with 0.15.')
+    expect(figure(title).textContent).toContain('Tray is cheapest: 0.138 for a saleable liner. Its largest part is “Medium” with 0.05. Plug comes next with 0.15.')
+    expect(figure(title).textContent).toContain('Tray, Plug: bench and labour are within “Other costs”, because the workbook does not tell them apart.')
     const table = await tableOf(title)
     expect(table.slice(1)).toEqual([['Tray', '0.05', '0.025', '0.0285', '0.0345', '0.138'], ['Plug', '0.08', '0', '0.04', '0.03', '0.15']])
   })

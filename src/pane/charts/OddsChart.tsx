@@ -2,7 +2,7 @@ import { makeStyles, mergeClasses, tokens } from '@fluentui/react-components'
 import { scaleLinear } from 'd3-scale'
 import { line } from 'd3-shape'
 import type { Odds, Percentile } from '../../workbook/compare/odds'
-import { amountText } from './amountText'
+import { textIn } from './amountText'
 import { BottomAxis, LeftAxis } from './Axis'
 import { ChartFigure } from './ChartFigure'
 import { domainOf } from './domain'
@@ -41,8 +41,8 @@ export function OddsChart({ odds }: { readonly odds: Odds }) {
       }}
       legend={[
         { text: 'share of the draws at or below a result', sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={0} x2={sampleWidth} y1={centre} y2={centre} style={{ stroke: colour, strokeWidth: 2 }} /><circle cx={sampleWidth / 2} cy={centre} r={pointRadius} style={{ fill: colour }} /></svg> },
-        { text: `every argument at its likely value: ${amountText(likely)}`, sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={sampleWidth / 2} x2={sampleWidth / 2} y1={0} y2={sampleHeight} className={styles.likely} /></svg> },
-        { text: `mean of the draws: ${amountText(mean)}`, sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={sampleWidth / 2} x2={sampleWidth / 2} y1={0} y2={sampleHeight} className={styles.mean} /></svg> },
+        { text: `every argument at its likely value: ${textIn(unit)(likely)}`, sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={sampleWidth / 2} x2={sampleWidth / 2} y1={0} y2={sampleHeight} className={styles.likely} /></svg> },
+        { text: `mean of the draws: ${textIn(unit)(mean)}`, sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={sampleWidth / 2} x2={sampleWidth / 2} y1={0} y2={sampleHeight} className={styles.mean} /></svg> },
       ]}
       draw={(width) => {
         const x = scaleLinear(domainOf([...percentiles.map(({ result }) => result), likely]), [margin.left, width - margin.right]).nice(4)

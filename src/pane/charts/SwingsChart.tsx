@@ -2,7 +2,7 @@ import { makeStyles, tokens } from '@fluentui/react-components'
 import { scaleLinear } from 'd3-scale'
 import { useId } from 'react'
 import type { Swing, Swings } from '../../workbook/compare/swings'
-import { amountText } from './amountText'
+import { amountText, textIn } from './amountText'
 import { BottomAxis } from './Axis'
 import { ChartFigure } from './ChartFigure'
 import { domainOf } from './domain'
@@ -63,7 +63,7 @@ export function SwingsChart({ swings }: { readonly swings: Swings }) {
               <div key={bar.argument}>
                 <div className={styles.label}>
                   <span>{bar.argument}, {amountText(bar.low)} to {amountText(bar.high)}</span>
-                  <span className={styles.ends}>{amountText(bar.atLow)} to {amountText(bar.atHigh)}</span>
+                  <span className={styles.ends}>{textIn(unit)(bar.atLow)} to {textIn(unit)(bar.atHigh)}</span>
                 </div>
                 <svg width={width} height={barHeight} className={styles.drawing}>
                   {longerFirst(bar).map((end) => {

@@ -4,7 +4,8 @@ import { stack, stackOffsetDiverging } from 'd3-shape'
 import { useId } from 'react'
 import { costParts, type CostPart } from '../../workbook/compare/rooted'
 import type { WayCost } from '../../workbook/compare/ways'
-import { amountText } from './amountText'
+import { useWords } from '../useWords'
+import { moneyText } from './amountText'
 import { BottomAxis } from './Axis'
 import { ChartFigure } from './ChartFigure'
 import { markOf } from './marks'
@@ -17,33 +18,36 @@ const useStyles = makeStyles({
   drawing: { display: 'block' },
 })
 
-const unit = 'money per saleable liner'
 const [barHeight, axisHeight, edge] = [18, 26, 1]
 
 /** A bar for each way of rooting, stacked from its parts. */
 export function WaysChart({ ways }: { readonly ways: readonly WayCost[] }) {
   const styles = useStyles()
   const id = useId()
-  const stacked = stack<unknown, WayCost, CostPart>().keys(costParts.map(({ key }) => key)).value(({ parts }, key) => parts[key]).offset(stackOffsetDiverging)(ways)
+  const { compare: { parts: words, partFrom, oneNumber, perLiner: unit } } = useWords()
+  // A part that no way tells apart is not drawn as if it cost nothing.
+  const shown = costParts.filter((part) => ways.some(({ parts }) => parts[part] !== undefined))
+  const untold = ways.filter(({ parts }) => parts.bench === undefined).map(({ name }) => name)
+  const stacked = stack<unknown, WayCost, CostPart>().keys(shown).value(({ parts }, key) => parts[key] ?? 0).offset(stackOffsetDiverging)(ways)
   const ends = stacked.flatMap((part) => part.flatMap(([start, end]) => [start, end]))
-  const fillOf = (part: number) => `${id}${part}`
-  const fills = <defs>{costParts.map(({ key }, part) => <PatternFill key={key} id={fillOf(part)} mark={markOf(part)} />)}</defs>
-  const box = (part: number) => ({ fill: `url(#${fillOf(part)})`, style: { stroke: markOf(part).colour } })
+  const markOfPart = (part: CostPart) => markOf(costParts.indexOf(part))
+  const fills = <defs>{shown.map((part) => <PatternFill key={part} id={`${id}${part}`} mark={markOfPart(part)} />)}</defs>
+  const box = (part: CostPart) => ({ fill: `url(#${id}${part})`, style: { stroke: markOfPart(part).colour } })
   return (
     <ChartFigure
       title="Cost of a saleable liner, part by part"
-      summary={waysSummary(ways)}
+      summary={[waysSummary(ways, words), ...(untold.length === 0 ? [] : [oneNumber(untold)])].join(' ')}
       table={{
         columns: [
           { heading: 'way', text: 'the way of rooting', unit: 'text' },
-          ...costParts.map(({ name, text }) => ({ heading: name.toLowerCase(), text, unit })),
+          ...shown.map((part) => ({ heading: words[part].name.toLowerCase(), text: words[part].text, unit })),
           { heading: 'per saleable liner', text: 'the parts together', unit },
         ],
-        rows: ways.map(({ name, parts, perLiner }) => [name, ...costParts.map(({ key }) => parts[key]), perLiner]),
+        rows: ways.map(({ name, parts, perLiner }) => [name, ...shown.map((part) => parts[part] ?? '–'), perLiner]),
       }}
-      legend={costParts.map(({ name, text }, part) => ({
-        text: `${name}: ${text}`,
-        sample: <svg width={20} height={14} aria-hidden="true" className={styles.drawing} style={{ flexShrink: 0 }}>{part === 0 && fills}<rect x={edge} y={edge} width={18} height={12} {...box(part)} /></svg>,
+      legend={shown.map((part, index) => ({
+        text: partFrom(words[part].name, words[part].text, headingsOf(ways, part)),
+        sample: <svg width={20} height={14} aria-hidden="true" className={styles.drawing} style={{ flexShrink: 0 }}>{index === 0 && fills}<rect x={edge} y={edge} width={18} height={12} {...box(part)} /></svg>,
       }))}
       draw={(width) => {
         const scale = scaleLinear([Math.min(0, ...ends), Math.max(0, ...ends)], [edge, width - edge]).nice(4)
@@ -51,11 +55,11 @@ export function WaysChart({ ways }: { readonly ways: readonly WayCost[] }) {
           <>
             {ways.map(({ name, perLiner }, way) => (
               <div key={way}>
-                <div className={styles.label}><span>{name}</span><span className={styles.total}>{amountText(perLiner)}</span></div>
+                <div className={styles.label}><span>{name}</span><span className={styles.total}>{moneyText(perLiner)}</span></div>
                 <svg width={width} height={barHeight} className={styles.drawing}>
                   {stacked.map((part, index) => {
                     const [start, end] = part[way]!
-                    return start !== end && <rect key={index} x={scale(start)} y={edge} width={scale(end) - scale(start)} height={barHeight - 2 * edge} {...box(index)} />
+                    return start !== end && <rect key={index} x={scale(start)} y={edge} width={scale(end) - scale(start)} height={barHeight - 2 * edge} {...box(shown[index]!)} />
                   })}
                 </svg>
               </div>
@@ -67,4 +71,8 @@ export function WaysChart({ ways }: { readonly ways: readonly WayCost[] }) {
       }}
     />
   )
+}
+
+function headingsOf(ways: readonly WayCost[], part: CostPart): readonly string[] {
+  return [...new Set(ways.flatMap(({ calledIn }) => calledIn?.[part] ?? []))]
 }

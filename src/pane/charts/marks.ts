@@ -2,7 +2,7 @@
 import { tokens } from '@fluentui/react-components'
 import { symbolCircle, symbolCross, symbolDiamond, symbolSquare, symbolTriangle, symbolWye, type SymbolType } from 'd3-shape'
 
-export const patterns = ['solid', 'slanted', 'dotted', 'level', 'crossed'] as const
+export const patterns = ['solid', 'slanted', 'dotted', 'level', 'crossed', 'open'] as const
 export type Pattern = (typeof patterns)[number]
 
 export interface Mark {

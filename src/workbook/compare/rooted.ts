@@ -3,6 +3,7 @@ import type { Decimal } from '../../core/quantity/decimal'
 import { one, zero } from '../../core/quantity/decimal'
 import { levelCosts, type Reuse } from '../../functions/reuse/levelCost'
 import type { Evaluated } from './evaluated'
+import type { OtherCosts } from './otherCosts'
 
 export interface Rooted extends Reuse {
   readonly rounds: Decimal
@@ -36,22 +37,19 @@ export function perLinerOver(rooted: Rooted): (rounds: Decimal) => Decimal {
 }
 
 /** In the order in which they are stacked. */
-export const costParts = [
-  { key: 'bought', name: 'Bought', text: 'vessel, tray, bed or medium, spread over its rounds: first cost less end value, with breakage and interest' },
-  { key: 'upkeep', name: 'Washing and topping up', text: 'before each later round, spread over all rounds' },
-  { key: 'other', name: 'All else per cutting', text: 'the cutting, labour, bench and what else is given per cutting' },
-  { key: 'losses', name: 'Losses', text: 'what the liners that are sold bear for the cuttings that were lost' },
-] as const
-export type CostPart = (typeof costParts)[number]['key']
+export const costParts = ['medium', 'reuse', 'bench', 'labour', 'other', 'losses'] as const
+export type CostPart = (typeof costParts)[number]
 
 /**
  * The cost of a saleable liner, taken apart. The level cost is a sum in which each kind of money stands once, so that
- * what is bought and its upkeep can each be levelled alone, and add up to the whole.
+ * what is bought and its upkeep can each be levelled alone, and add up to the whole. Bench and labour are missing
+ * where the workbook does not tell them from the other costs.
  */
-export function partsPerLiner(rooted: Rooted): Readonly<Record<CostPart, Decimal>> {
+export function partsPerLiner(rooted: Rooted, others?: OtherCosts): Readonly<Partial<Record<CostPart, Decimal>>> {
   const { firstCost, washCost, topUpShare, rounds, cuttings, other, yielded } = rooted
   const bought = levelCosts({ ...rooted, washCost: zero, topUpShare: zero }).over(rounds).div(cuttings)
   const upkeep = levelCosts({ ...rooted, firstCost: zero, topUpShare: zero, endValue: zero, washCost: washCost.add(topUpShare.mul(firstCost)) }).over(rounds).div(cuttings)
-  const perCutting = bought.add(upkeep).add(other)
-  return { bought, upkeep, other, losses: perCutting.mul(one.div(yielded).sub(one)) }
+  const losses = bought.add(upkeep).add(other).mul(one.div(yielded).sub(one))
+  if (others === undefined) return { medium: bought, reuse: upkeep, other, losses }
+  return { medium: bought.add(others.medium.amount), reuse: upkeep, bench: others.bench.amount, labour: others.labour.amount, other: others.other.amount, losses }
 }

@@ -4,26 +4,34 @@ import { addressOf } from '../../derived/reference'
 import type { OpenBook, OpenSheet } from '../openBook'
 import type { ChartedCell } from './chartedCells'
 import { evaluated, rowsOf, type NoChart } from './evaluated'
+import { otherCosts, type OtherCosts } from './otherCosts'
 import { partsPerLiner, perLinerOver, rootedOfCompare, rootedOfRootingCost, type CostPart, type Rooted } from './rooted'
 
 export interface WayCost {
   readonly name: string
-  readonly parts: Readonly<Record<CostPart, number>>
+  readonly parts: Readonly<Partial<Record<CostPart, number>>>
+  /** Where the workbook tells the other costs apart: how the cells of each part are called. */
+  readonly calledIn?: Readonly<Partial<Record<CostPart, readonly string[]>>>
   /** The figure of the cell. */
   readonly perLiner: number
 }
 
 /** The ways in the order of the cells, the cheapest first. */
-export function waysOfCompare({ args }: ChartedCell): readonly WayCost[] | NoChart {
-  const comparison = evaluated('COMPARE', args)
+export function waysOfCompare(cell: ChartedCell, book: OpenBook): readonly WayCost[] | NoChart {
+  const comparison = evaluated('COMPARE', cell.args)
   if ('sentence' in comparison) return comparison
-  // Names need not differ, so the ways are put into the table's order by what it is sorted by.
-  const sorted = rootedOfCompare(comparison)
-    .map((rooted) => ({ rooted, shown: perLinerOver(rooted)(rooted.rounds).toSignificantDigits(15) }))
+  const given = rootedOfCompare(comparison)
+  const others = otherCosts(cell, given.map(({ other }) => other), book)
+  const sorted = orderOf(given)
+  return rowsOf(comparison.result).map(([name, , , perLiner], row) => wayCost(String(name), Number(perLiner), given[sorted[row]!]!, others[sorted[row]!]))
+}
+
+/** The places of the ways as given, the cheapest first. Names need not differ, so they are sorted as the function does. */
+export function orderOf(ways: readonly Rooted[]): readonly number[] {
+  return ways
+    .map((rooted, place) => ({ place, shown: perLinerOver(rooted)(rooted.rounds).toSignificantDigits(15) }))
     .sort((a, b) => a.shown.cmp(b.shown))
-  return rowsOf(comparison.result).map(([name, , , perLiner], row) => (
-    { name: String(name), parts: cellsOf(sorted[row]!.rooted), perLiner: Number(perLiner) }
-  ))
+    .map(({ place }) => place)
 }
 
 /** Neighbours in a row or column that each call ROOTINGCOST, as one comparison. */
@@ -50,10 +58,11 @@ function runs(cells: readonly ChartedCell[], placeOf: (cell: ChartedCell) => rea
 export function waysOfRootingCosts(run: readonly ChartedCell[], book: OpenBook): readonly WayCost[] | NoChart {
   const names = namesOf(run, book.sheets.find(({ name }) => name === run[0]?.sheet))
   const ways: WayCost[] = []
-  for (const [index, { args }] of run.entries()) {
-    const cost = evaluated('ROOTINGCOST', args)
+  for (const [index, cell] of run.entries()) {
+    const cost = evaluated('ROOTINGCOST', cell.args)
     if ('sentence' in cost) return cost
-    ways.push({ name: names[index]!, parts: cellsOf(rootedOfRootingCost(cost)), perLiner: cost.result as number })
+    const rooted = rootedOfRootingCost(cost)
+    ways.push(wayCost(names[index]!, cost.result as number, rooted, otherCosts(cell, [rooted.other], book)[0]))
   }
   return ways
 }
@@ -71,7 +80,8 @@ function namesOf(run: readonly ChartedCell[], sheet: OpenSheet | undefined): rea
   return run.map(({ address }) => address)
 }
 
-function cellsOf(rooted: Rooted): WayCost['parts'] {
-  const { bought, upkeep, other, losses } = partsPerLiner(rooted)
-  return { bought: toCell(bought), upkeep: toCell(upkeep), other: toCell(other), losses: toCell(losses) }
+function wayCost(name: string, perLiner: number, rooted: Rooted, others: OtherCosts | undefined): WayCost {
+  const parts = Object.fromEntries(Object.entries(partsPerLiner(rooted, others)).map(([key, amount]) => [key, toCell(amount)]))
+  const calledIn = others && Object.fromEntries(Object.entries(others).map(([key, { cells }]) => [key, cells.map(({ heading }) => heading)]))
+  return { name, parts, perLiner, ...(calledIn && { calledIn }) }
 }

@@ -27,8 +27,10 @@ function drawn<T extends object>(data: T | { readonly sentence: string }): T {
 }
 
 function sumOf({ parts }: WayCost): number {
-  return costParts.reduce((sum, { key }) => sum + parts[key], 0)
+  return costParts.reduce((sum, part) => sum + (parts[part] ?? 0), 0)
 }
+
+const noBook: OpenBook = { sheets: [], names: [] }
 
 let demo: OpenBook
 let cells: readonly ChartedCell[]
@@ -72,7 +74,7 @@ describe('the cells of a workbook that can be drawn', () => {
 describe('ways of rooting in parts', () => {
   it('show the names and figures that the cells of the demo show, in their order', () => {
     const [cell] = cellsOf('COMPARE')
-    const ways = drawn(waysOfCompare(cell!))
+    const ways = drawn(waysOfCompare(cell!, demo))
     expect(ways).toHaveLength(6)
     ways.forEach((way, index) => {
       expect(way.name).toBe(shownAt(cell!, index + 1, 0))
@@ -82,16 +84,16 @@ describe('ways of rooting in parts', () => {
   })
 
   it('take the plug and tray of the example apart as one can by hand', () => {
-    const [tray, plug] = drawn(waysOfCompare(exampleOf('COMPARE')))
+    const [tray, plug] = drawn(waysOfCompare(exampleOf('COMPARE'), noBook))
     // The tray: 15 over 6 rounds of 50; five washings of 1.50 over the same; 0.0285; and 0.1035 (1/0.75 - 1).
-    expect(tray).toEqual({ name: 'Tray', perLiner: 0.138, parts: { bought: 0.05, upkeep: 0.025, other: 0.0285, losses: 0.0345 } })
-    expect(plug).toEqual({ name: 'Plug', perLiner: 0.15, parts: { bought: 0.08, upkeep: 0, other: 0.04, losses: 0.03 } })
+    expect(tray).toEqual({ name: 'Tray', perLiner: 0.138, parts: { medium: 0.05, reuse: 0.025, other: 0.0285, losses: 0.0345 } })
+    expect(plug).toEqual({ name: 'Plug', perLiner: 0.15, parts: { medium: 0.08, reuse: 0, other: 0.04, losses: 0.03 } })
   })
 
   it('keep two ways of the same name apart', () => {
-    const ways = drawn(waysOfCompare(cellWith('COMPARE', [[['Tray'], ['Tray']], [[20], [10]], [[1], [1]], [[100], [100]], [[1], [0.5]]])))
+    const ways = drawn(waysOfCompare(cellWith('COMPARE', [[['Tray'], ['Tray']], [[20], [10]], [[1], [1]], [[100], [100]], [[1], [0.5]]]), noBook))
     expect(ways.map(({ parts }) => parts.losses)).toEqual([0, 0.1])
-    expect(drawn(waysOfCompare(cellWith('COMPARE', [[['Tray'], ['Tray']], [[30], [10]], [[1], [1]], [[100], [100]], [[1], [0.5]]]))).map(({ parts }) => parts.losses)).toEqual([0.1, 0])
+    expect(drawn(waysOfCompare(cellWith('COMPARE', [[['Tray'], ['Tray']], [[30], [10]], [[1], [1]], [[100], [100]], [[1], [0.5]]]), noBook)).map(({ parts }) => parts.losses)).toEqual([0.1, 0])
   })
 
   it('add up to the figure of ROOTINGCOST, whatever the way', () => {
@@ -101,8 +103,8 @@ describe('ways of rooting in parts', () => {
       share(5), share(1), share(0.9), share(2), fc.integer({ min: -500, max: 500 }), share(1), fc.integer({ min: 1, max: 12 }),
     )
     fc.assert(fc.property(way, (args) => {
-      const [cost] = drawn(waysOfRootingCosts([cellWith('ROOTINGCOST', args)], { sheets: [], names: [] }))
-      const size = costParts.reduce((sum, { key }) => sum + Math.abs(cost!.parts[key]), 0)
+      const [cost] = drawn(waysOfRootingCosts([cellWith('ROOTINGCOST', args)], noBook))
+      const size = costParts.reduce((sum, part) => sum + Math.abs(cost!.parts[part] ?? 0), 0)
       expect(Math.abs(sumOf(cost!) - cost!.perLiner)).toBeLessThanOrEqual(1e-14 * Math.max(1, size))
     }), { numRuns: 200 })
   })
@@ -111,7 +113,7 @@ describe('ways of rooting in parts', () => {
     const runs = rootingCostRuns(cells)
     expect(runs.map((run) => run.length)).toEqual([6, 6])
     const ways = drawn(waysOfRootingCosts(runs[1]!, demo))
-    expect(new Set(ways.map(({ name }) => name))).toEqual(new Set(drawn(waysOfCompare(cellsOf('COMPARE')[0]!)).map(({ name }) => name)))
+    expect(new Set(ways.map(({ name }) => name))).toEqual(new Set(drawn(waysOfCompare(cellsOf('COMPARE')[0]!, demo)).map(({ name }) => name)))
     ways.forEach((way, index) => expect(way.perLiner).toBe(shownAt(runs[1]![index]!, 0, 0)))
   })
 
@@ -124,9 +126,63 @@ describe('ways of rooting in parts', () => {
     expect(drawn(waysOfRootingCosts(runs[0]!, opened)).map(({ name, perLiner }) => [name, perLiner])).toEqual([['Plug', 0.05], ['Block', 0.08]])
   }, timeToCalculate)
 
+  it('of the demo tell medium, reuse, bench, labour, other costs and losses apart, as its lines on Ways have them', () => {
+    const ways = drawn(waysOfCompare(cellsOf('COMPARE')[0]!, demo))
+    const lines = [...demo.sheets.find(({ name }) => name === 'Ways')!.cells.values()]
+    const valueOf = (label: string, column: number) => {
+      const row = lines.find((cell) => cell.column === 0 && cell.value === label)!.row
+      return Number(lines.find((cell) => cell.row === row && cell.column === column)?.value) || 0
+    }
+    const columns = new Map(['Water', 'Peat, coir and perlite', 'Vermiculite', 'Sand bed', 'Premix', 'Rockwool'].map((name, index) => [name, index + 2]))
+    const labour = ['Labour: sticking', 'Labour: filling and setting out', 'Labour: changing the water', 'Labour: soaking', 'Labour: washing the roots']
+    for (const { name, parts } of ways) {
+      const column = columns.get(name)!
+      expect(parts.bench, name).toBeCloseTo(valueOf('Bench or floor', column), 14)
+      expect(parts.labour, name).toBeCloseTo(labour.reduce((sum, label) => sum + valueOf(label, column), 0), 14)
+      expect(parts.other, name).toBeCloseTo(valueOf('Rooting hormone', column) + valueOf('The cutting itself', column), 14)
+      const used = valueOf('Rounds it serves', column) > 1
+      expect([parts.medium! > 0, parts.reuse! > 0, parts.losses! > 0], name).toEqual([true, used, true])
+    }
+    expect(drawn(waysOfRootingCosts(rootingCostRuns(cells)[1]!, demo)).map(({ name, parts }) => [name, parts.bench])).toEqual(
+      expect.arrayContaining(ways.map(({ name, parts }) => [name, parts.bench])),
+    )
+  })
+
+  /** Two lines of a sheet, from row 2 on, each with the other costs of a cutting in its last cell. */
+  async function otherOf(headings: readonly string[], ...lines: readonly (readonly (number | string)[])[]): Promise<WayCost> {
+    const cell = (content: number | string): Cell => (typeof content === 'string' && content.startsWith('=') ? { formula: content } : { value: content })
+    const rows = [[...headings].map(cell), ...lines.map((line) => line.map(cell)), [cell(`=STICK.ROOTINGCOST(10,1,100,0.8,0,0,0,${headings.includes('All') ? 'F2' : 'B5'})`)]]
+    const opened = await openBook({ names: [{ name: 'Rent', refersTo: 'Mine!$B$3' }], sheets: [{ name: 'Mine', widths: [], frozenRows: 0, frozenColumns: 0, rows }] })
+    const run = rootingCostRuns(chartedCells(opened).cells)[0]!
+    return drawn(waysOfRootingCosts(run, opened))[0]!
+  }
+
+  const toldByName = ['Way', 'Sand for the tray', 'Sticking', 'Bench', 'Hormone', 'All'] as const
+
+  it.each([
+    ['a sum of cells, a name and a range', '=B2+Rent+SUM(B4:B4)', { medium: 0.1, reuse: 0, bench: 0.02, labour: 0.03, other: 0.005, losses: 0.03875 }],
+    ['a sum that waits for its cells', '=IF(LEN(B2)=0,"",SUM(B2:B4))', { medium: 0.1, reuse: 0, bench: 0.02, labour: 0.03, other: 0.005, losses: 0.03875 }],
+    ['anything but a sum', '=(B2+B3+B4)*1', { medium: 0.1, reuse: 0, other: 0.055, losses: 0.03875 }],
+    ['a sum with a number that was typed', '=B2+B3+0.005', { medium: 0.1, reuse: 0, other: 0.055, losses: 0.03875 }],
+  ])('names the cells of %s by what stands beside them', async (_what, sum, parts) => {
+    expect((await otherOf(['', ''], ['Labour', 0.03], ['Heat and rent', 0.02], ['Hormone', 0.005], ['All else', sum])).parts).toEqual(parts)
+  }, timeToCalculate)
+
+  it('names cells that lie in a row by what stands above them, and takes a medium among them as medium', async () => {
+    const { parts, calledIn } = await otherOf(toldByName, ['Sand bed', 0.01, 0.02, 0.03, 0.04, '=SUM(B2:E2)'])
+    expect(parts).toEqual({ medium: 0.11, reuse: 0, bench: 0.03, labour: 0.02, other: 0.04, losses: 0.05 })
+    expect(calledIn).toEqual({ medium: ['Sand for the tray'], bench: ['Bench'], labour: ['Sticking'], other: ['Hormone'] })
+  }, timeToCalculate)
+
+  it('lets a function decide before a heading does, and leaves what names two kinds with the other costs', async () => {
+    const labour = '=STICK.LABOURCOST(1000,20)'
+    expect((await otherOf(['', ''], ['Filling the beds of the bench with sand', labour], ['Bench and labour', 0.02], ['Bench', 0.005], ['All else', '=SUM(B2:B4)'])).parts)
+      .toEqual({ medium: 0.1, reuse: 0, bench: 0.005, labour: 0.02, other: 0.02, losses: 0.03625 })
+  }, timeToCalculate)
+
   it('say the sentence of the cell where it has no figure', () => {
-    expect(waysOfCompare(cellWith('COMPARE', [[['Tray']], [[1]], [[0]], [[1]], [[1]]]))).toHaveProperty('sentence')
-    expect(waysOfCompare(cellWith('COMPARE', [{ kind: 'cellError', code: '#DIV/0!' }]))).toEqual({ sentence: 'One of its input cells shows #DIV/0!.' })
+    expect(waysOfCompare(cellWith('COMPARE', [[['Tray']], [[1]], [[0]], [[1]], [[1]]]), noBook)).toHaveProperty('sentence')
+    expect(waysOfCompare(cellWith('COMPARE', [{ kind: 'cellError', code: '#DIV/0!' }]), noBook)).toEqual({ sentence: 'One of its input cells shows #DIV/0!.' })
   })
 })
 
