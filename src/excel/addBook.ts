@@ -1,8 +1,10 @@
 /** Adds the sheets and names of a book to the workbook in Excel: all of them, or none. */
 import { addressOf } from '../derived/reference'
 import type { Allowed, Book, Cell, Sheet } from '../workbook/book'
+import { dayText } from '../workbook/day'
 import { PortProblem, type PortProblemCode } from '../workbook/port'
 import { listed, takenBy, type NamesInUse } from '../workbook/taken'
+import { asText } from './asText'
 import { looksInExcel, type LookInExcel } from './looks'
 import { knows, run } from './run'
 
@@ -114,14 +116,6 @@ async function writeContents(worksheet: Excel.Worksheet, { rows }: Sheet, sent: 
   }
 }
 
-/** Excel reads what is written as if it were typed: "60" would become a number, and "1-2" a day, without the sign for a text. */
-function asText(text: string): string | undefined {
-  if (text === '') return undefined
-  const isPlain = /^\p{L}\D*$/u.test(text) && !/^(true|false)$/i.test(text)
-  // No number, day or time is so long.
-  return isPlain || (/^\p{L}/u.test(text) && text.length > 40) ? text : `'${text}`
-}
-
 async function setAppearance(worksheet: Excel.Worksheet, sheet: Sheet, sent: Sent): Promise<void> {
   sheet.widths.forEach((width, column) => {
     worksheet.getRangeByIndexes(0, column, 1, 1).format.columnWidth = pointsOf(width)
@@ -177,11 +171,16 @@ function allow({ dataValidation }: Excel.RangeAreas, allowed: Allowed): void {
 
 function ruleOf(allowed: Allowed): Excel.DataValidationRule {
   if ('list' in allowed) return { list: { inCellDropDown: true, source: `=${allowed.list}` } }
-  const limits: Excel.BasicDataValidation = allowed.to === undefined
-    ? { formula1: allowed.from, operator: 'GreaterThanOrEqualTo' }
-    : { formula1: allowed.from, formula2: allowed.to, operator: 'Between' }
+  const { from, to } = allowed
+  if (allowed.day) return { date: to === undefined ? { formula1: written(from), operator: 'GreaterThanOrEqualTo' } : { formula1: written(from), formula2: written(to), operator: 'Between' } }
+  const limits: Excel.BasicDataValidation = to === undefined
+    ? { formula1: from, operator: 'GreaterThanOrEqualTo' }
+    : { formula1: from, formula2: to, operator: 'Between' }
   return allowed.whole ? { wholeNumber: limits } : { decimal: limits }
 }
+
+/** Excel takes the day of a rule as it is written in ISO 8601. */
+const written = (serial: number): string => dayText(serial) ?? ''
 
 function allowedIn(sheet: Sheet): readonly Allowed[] {
   const different: Allowed[] = []

@@ -41,13 +41,15 @@ export interface Cell {
   readonly allowed?: Allowed
 }
 
-/** Numbers within limits, or the entries of a list. */
+/** Numbers or days within limits, or the entries of a list. */
 export type Allowed = AllowedNumber | AllowedEntry
 
 interface AllowedNumber {
   readonly from: number
   readonly to?: number
   readonly whole?: true
+  /** The number is a day, as a cell holds it. */
+  readonly day?: true
   /** What a user reads who typed something else: what to type. At most 255 characters, the most that Excel shows. */
   readonly sentence: string
 }

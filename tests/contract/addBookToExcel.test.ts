@@ -66,12 +66,13 @@ describe('a book that Excel takes', () => {
     expect(heading?.get('Font.Bold')).toBe(true)
   })
 
-  test('says in words what may be typed: a number within limits, a whole one, or an entry of a list.', async () => {
+  test('says in words what may be typed: a number within limits, a whole one, a day, or an entry of a list.', async () => {
     await port.add({
       names: [{ name: 'Ways', refersTo: 'Trial!$E$1:$E$2' }],
       sheets: [sheetOf([
         { look: 'input', allowed: { from: 0, to: 1, sentence: 'Type a share.' } }, { look: 'input', allowed: { from: 0, whole: true, sentence: 'Type a count.' } },
         { look: 'input', allowed: { list: 'Ways', sentence: 'Type a way.' } }, { look: 'input' }, { value: 'Water' },
+        { look: 'input', allowed: { from: 36526, to: 73050, day: true, sentence: 'Type a day.' } },
       ], [{ look: 'input', allowed: { from: 0, to: 1, sentence: 'Type a share.' } }])],
     })
     const rule = (address: string) => host.sheet('Trial').appearance.get(address)?.get('validation.Rule')
@@ -80,6 +81,7 @@ describe('a book that Excel takes', () => {
     expect(rule('B1')).toEqual({ wholeNumber: { formula1: 0, operator: 'GreaterThanOrEqualTo' } })
     expect(rule('C1')).toEqual({ list: { inCellDropDown: true, source: '=Ways' } })
     expect(rule('D1')).toBeUndefined()
+    expect(rule('F1')).toEqual({ date: { formula1: '2000-01-01', formula2: '2099-12-31', operator: 'Between' } })
     expect(host.sheet('Trial').appearance.get('C1')?.get('validation.ErrorAlert')).toMatchObject({ showAlert: true, message: 'Type a way.' })
   })
 

@@ -2,15 +2,17 @@
 import type { Cell as FileCell, Worksheet } from '@cj-tech-master/excelts'
 import type { Allowed } from '../../workbook/book'
 import { addressOf, cornersOf, placesIn } from './address'
+import { dateOf, serialOf } from './dateFormats'
 
 type Rule = NonNullable<FileCell['dataValidation']>
 
 export function ruleOf(allowed: Allowed): Rule {
   const said = { allowBlank: true, showErrorMessage: true, errorStyle: 'stop', errorTitle: 'Sticksheet', error: allowed.sentence }
   if ('list' in allowed) return { type: 'list', formulae: [allowed.list], ...said }
-  const type = allowed.whole ? 'whole' : 'decimal'
-  if (allowed.to === undefined) return { type, operator: 'greaterThanOrEqual', formulae: [allowed.from], ...said }
-  return { type, operator: 'between', formulae: [allowed.from, allowed.to], ...said }
+  const type = allowed.day ? 'date' : allowed.whole ? 'whole' : 'decimal'
+  const limit = (number: number) => (allowed.day ? dateOf(number) : number)
+  if (allowed.to === undefined) return { type, operator: 'greaterThanOrEqual', formulae: [limit(allowed.from)], ...said }
+  return { type, operator: 'between', formulae: [limit(allowed.from), limit(allowed.to)], ...said }
 }
 
 /** By address, what a book can hold; `others` is true where the sheet has rules of another kind too. */
@@ -35,14 +37,16 @@ function cellCount(range: string): number {
   return (to.row - from.row + 1) * (to.column - from.column + 1)
 }
 
+const kinds: Readonly<Partial<Record<Rule['type'], { readonly whole?: true; readonly day?: true }>>> = { decimal: {}, whole: { whole: true }, date: { day: true } }
+
 function allowedOf(rule: Rule): Allowed | undefined {
   if (rule.type === 'any' || rule.showErrorMessage !== true || !rule.error || rule.showInputMessage || (rule.errorStyle ?? 'stop') !== 'stop') return undefined
-  const [from, to] = rule.formulae
+  const [from, to] = rule.formulae.map((limit) => (limit instanceof Date ? serialOf(limit) : limit))
   const sentence = rule.error
   // Entries that are written out in the rule itself have quotation marks around them.
   if (rule.type === 'list') return typeof from === 'string' && !from.startsWith('"') ? { list: from, sentence } : undefined
-  if ((rule.type !== 'whole' && rule.type !== 'decimal') || typeof from !== 'number') return undefined
-  const whole = rule.type === 'whole' ? { whole: true as const } : {}
-  if (rule.operator === 'greaterThanOrEqual') return { from, ...whole, sentence }
-  return (rule.operator ?? 'between') === 'between' && typeof to === 'number' ? { from, to, ...whole, sentence } : undefined
+  const kind = kinds[rule.type]
+  if (kind === undefined || typeof from !== 'number') return undefined
+  if (rule.operator === 'greaterThanOrEqual') return { from, ...kind, sentence }
+  return (rule.operator ?? 'between') === 'between' && typeof to === 'number' ? { from, to, ...kind, sentence } : undefined
 }

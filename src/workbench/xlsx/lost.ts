@@ -71,7 +71,7 @@ export function whatIsLost(parts: Parts, sheets: readonly SheetPart[], namesLost
     ...(seen.richText ? ['Formats of single words within a cell are left out; the text stays.'] : []),
     ...(seen.ownStyles ? ['Colours, fonts, borders and alignment are left out; number formats stay.'] : []),
     ...(seen.fixedArrays ? ['Array formulas entered with Ctrl+Shift+Enter become formulas that spill.'] : []),
-    ...(seen.otherRules ? ['Rules for what may be typed into a cell (data validation) are left out, unless they ask for a number within limits or an entry of a list and say so in words.'] : []),
+    ...(seen.otherRules ? ['Rules for what may be typed into a cell (data validation) are left out, unless they ask for a number or a day within limits or an entry of a list and say so in words.'] : []),
     ...(seen.wholeSpills ? ['Formulas with A1# (a whole spilled range) show an error here.'] : []),
   ]
 }

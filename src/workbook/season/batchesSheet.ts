@@ -15,8 +15,8 @@ export function batchesSheet(): NamedSheet {
   const { rows, at } = layOut({
     ...headOf('Past batches', 'How much the rate differed from batch to batch, which Orders uses, and how many to stick where a missing liner costs more than a spare one.'),
     gap: blank,
-    species: () => headings('Past batches', one.species, '', other.species, '', 'Where it comes from'),
     units: () => headings('', 'stuck', 'saleable', 'stuck', 'saleable', ''),
+    species: () => headings('Past batches', one.species, '', other.species, '', 'Where it comes from'),
     batches: {
       height,
       rows: () => Array.from({ length: height }, (_, index) => [

@@ -1,5 +1,6 @@
 /** The season without the figures of the demo's nursery: the same sheets and formulas, whose inputs wait to be typed. */
-import type { Book, Cell } from '../book'
+import { rangesRead } from '../../derived/rangesRead'
+import type { Book, Cell, DefinedName } from '../book'
 import { inventedMark } from './cells'
 import { demoSeason } from './demoSeason'
 import { pastBatches, spreadName } from './pastBatches'
@@ -31,16 +32,26 @@ function withoutSpecies({ sheets, names }: Book): Book {
 }
 
 function withoutFigures({ sheets, names }: Book): Book {
+  const holdsOwnWords = inRanges(names.filter(({ name }) => name.endsWith('Supplier')))
+  const holdsConvention = inRanges(names.filter(({ name }) => name === 'LongestPriceAge'))
   return {
     names,
-    sheets: mapCells(sheets, (cell, { sheet }) => {
+    sheets: mapCells(sheets, (cell, place) => {
+      if (holdsConvention(place)) return cell
       const kept = cellLike(cell)
       if (cell.value === inventedMark) return { look: 'text', value: 'Type into the boxed cells. What reads them shows nothing until they are filled.' }
-      if (cell.look === 'input') return typeof cell.value === 'string' && !withOwnWords.has(sheet) ? { ...kept, value: cell.value } : kept
+      if (cell.look === 'input') return typeof cell.value === 'string' && !withOwnWords.has(place.sheet) && !holdsOwnWords(place) ? { ...kept, value: cell.value } : kept
       if (typeof cell.value === 'string') return { ...kept, value: withoutInvented(cell.value.replace(nursery, 'Your nursery')) }
       return { ...kept, ...(cell.value !== undefined && { value: cell.value }), ...(cell.formula !== undefined && { formula: cell.formula }) }
     }),
   }
+}
+
+function inRanges(names: readonly DefinedName[]): (place: Place) => boolean {
+  const ranges = names.flatMap(({ refersTo }) => rangesRead(`=${refersTo}`, '', new Map()))
+  return ({ sheet, row, column }) => ranges.some((range) => (
+    range.sheet === sheet && row >= range.top && row <= range.bottom && column >= range.left && column <= range.right
+  ))
 }
 
 /** Costs and shares that a way may not have begin with none; in the order book an empty cell itself says that nothing is asked. */

@@ -43,8 +43,8 @@ export function blendsSheet(): NamedSheet {
   const { rows, at } = layOut({
     ...headOf('Blends', 'What the nursery makes up itself: parts, what vanishes in mixing, cost and weight of a litre, and the litres of each component.'),
     gap: blank,
-    heading: () => headings('Component', 'Price', 'Dry density', ...blends, ...blends),
     units: () => headings('as on Prices', 'EUR a loose L', 'kg a m3', ...blends.map(() => 'parts by volume'), ...blends.map(() => 'L loose to use')),
+    heading: () => headings('Component', 'Price', 'Dry density', ...blends, ...blends),
     components: {
       height: components.length,
       rows: (at) => components.map(({ product, parts }, index) => {
@@ -87,7 +87,7 @@ export function blendsSheet(): NamedSheet {
   const name = naming('Blends')
   const last = at.sums - 1
   return {
-    sheet: { name: 'Blends', widths: [37, 17, 13, 22, 22, 17, 18, 18, 17], frozenRows: at.units, frozenColumns: 1, rows },
+    sheet: { name: 'Blends', widths: [37, 17, 13, 22, 22, 17, 18, 18, 17], frozenRows: at.heading, frozenColumns: 1, rows },
     names: [
       name('BlendComponent', 'A', at.components, last),
       name('PeatBlendLitres', 'G', at.components, last),

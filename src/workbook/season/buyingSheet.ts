@@ -73,13 +73,13 @@ export function buyingSheet(): NamedSheet {
     ...headOf('Buying list', 'One list for the whole season: the litres of all ways and blends, less the stock, in whole packs.'),
     rounding: () => [text('Every cost is rounded to the cent, as on an invoice, and the totals add the rounded costs. This is cash to pay; what a round costs is on Ways.')],
     gap: blank,
-    heading: () => headings('Medium', 'Sold as', 'To buy', 'With delivery', 'Cost', 'Needed', 'Waste', 'With waste', 'On hand', 'Declared', 'Expansion', 'Sold by the', 'Least order', 'That gives', 'Left over'),
     units: () => headings('as on Prices', '', 'packs', 'EUR a pack', 'EUR', 'L loose', 'share', 'L loose', 'L loose', 'L a pack', 'loose per L', 'packs', 'packs', 'L loose', 'L loose'),
+    heading: () => headings('Medium', 'Sold as', 'To buy', 'With delivery', 'Cost', 'Needed', 'Waste', 'With waste', 'On hand', 'Declared', 'Expansion', 'Sold by the', 'Least order', 'That gives', 'Left over'),
     media: { height: priceList.length, rows: (at) => priceList.map((medium, index) => mediumRow(medium, at.media + index)) },
     mediaTotal: (at) => [heading('All media'), undefined, total(`=SUM(${between('C', at.media, at.mediaTotal)})`, formats.count), undefined, total(`=SUM(${between('E', at.media, at.mediaTotal)})`, formats.price)],
     gapBetween: blank,
-    pieceHeading: () => headings('By the piece', 'Sold as', 'To buy', 'With delivery', 'Cost', 'Needed', '', '', 'On hand', 'In a pack', '', '', '', 'That gives', 'Left over'),
     pieceUnits: () => headings('', '', 'packs', 'EUR a pack', 'EUR', 'pieces', '', '', 'pieces', 'pieces', '', '', '', 'pieces', 'pieces'),
+    pieceHeading: () => headings('By the piece', 'Sold as', 'To buy', 'With delivery', 'Cost', 'Needed', '', '', 'On hand', 'In a pack', '', '', '', 'That gives', 'Left over'),
     pieces: { height: pieces.length, rows: (at) => pieces.map((piece, index) => pieceRow(piece, at.pieces + index)) },
     piecesTotal: (at) => [heading('All pieces'), undefined, undefined, undefined, total(`=SUM(${between('E', at.pieces, at.piecesTotal)})`, formats.price)],
     gapAbove: blank,
@@ -92,7 +92,7 @@ export function buyingSheet(): NamedSheet {
   })
   const name = naming('Buying')
   return {
-    sheet: { name: 'Buying', widths: [29, 16, 9, 14, 12, 11, 9, 12, 11, 11, 12, 13, 13, 12, 11], frozenRows: at.units, frozenColumns: 1, rows },
+    sheet: { name: 'Buying', widths: [29, 16, 9, 14, 12, 11, 9, 12, 11, 11, 12, 13, 13, 12, 11], frozenRows: at.heading, frozenColumns: 1, rows },
     names: [
       name('MediaPacks', 'C', at.mediaTotal),
       name('MediaToBuy', 'E', at.mediaTotal),

@@ -1,5 +1,6 @@
 /** The kinds of cells a sheet of the season is written with, so that a sheet reads like its own table of contents. */
 import type { Allowed, Cell, CellContent, DefinedName, Sheet } from '../book'
+import { serialOf } from '../day'
 
 export type Row = readonly (Cell | undefined)[]
 
@@ -20,6 +21,8 @@ export const formats = {
   each: '0.0000_)',
   price: '#,##0.00_)',
   years: '0.0_)',
+  /** Year first, which no country reads otherwise. */
+  day: 'yyyy-mm-dd',
   /** For a column whose figures are of several kinds. */
   mixed: '#,##0.0###_)',
 } as const
@@ -31,13 +34,21 @@ export const caution = (value: string): Cell => ({ value, look: 'caution' })
 
 const share: Allowed = { from: 0, to: 1, sentence: 'Type a share from 0 to 1, or a percentage from 0% to 100%: 0.95 or 95%.' }
 
-/** Every share of the season lies between none and all; what else may be typed a cell says itself. */
-const allowedBy = (format: string | undefined) => (format === formats.share ? { allowed: share } : {})
+const day: Allowed = { from: serialOf('2000-01-01'), to: serialOf('2099-12-31'), day: true, sentence: 'Type a day as year-month-day, such as 2026-02-09.' }
+
+/** Every share of the season lies between none and all, and every day in this century; what else may be typed a cell says itself. */
+function allowedBy(format: string | undefined): { readonly allowed?: Allowed } {
+  if (format === formats.share) return { allowed: share }
+  return format === formats.day ? { allowed: day } : {}
+}
 
 /** The only cells that are meant to be typed into. */
 export function input(value: CellContent, format?: string, note?: string): Cell {
   return { value, look: 'input', ...(format === undefined ? {} : { format }), ...(note === undefined ? {} : { note }), ...allowedBy(format) }
 }
+
+/** A day to type over, given as year-month-day. */
+export const dayInput = (written: string): Cell => input(serialOf(written), formats.day)
 
 /** An input that a line leaves open on purpose. */
 export const openInput = (format: string): Cell => ({ look: 'input', format, ...allowedBy(format) })

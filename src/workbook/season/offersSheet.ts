@@ -1,7 +1,7 @@
 import { bags } from '../../functions/buying/bags'
 import type { Cell } from '../book'
 import { cautionLines } from './cautionLines'
-import { formats, headings, headOf, input, openInput, result, spilledTable, text, total, type NamedSheet, type Row } from './cells'
+import { dayInput, formats, headings, headOf, input, openInput, result, spilledTable, text, total, type NamedSheet, type Row } from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
 
@@ -16,18 +16,20 @@ interface Offer {
   readonly available?: number
   readonly soldBy: number
   readonly delivery: number
+  /** As year-month-day. */
+  readonly priceOf: string
 }
 
 const offers: readonly Offer[] = [
-  { pack: 'Bag 70 L, Hillside', supplier: 'Hillside', litres: 70, price: 13.9, breakFrom: 12, breakPrice: 12.6, soldBy: 1, delivery: 38 },
-  { pack: 'Bulk bag 1,000 L, Hillside', supplier: 'Hillside', litres: 1000, price: 148, available: 1, soldBy: 1, delivery: 38 },
-  { pack: 'Bag 80 L, Quayside', supplier: 'Quayside', litres: 80, price: 15.2, breakFrom: 20, breakPrice: 14.1, soldBy: 2, delivery: 25 },
+  { pack: 'Bag 70 L, Hillside', supplier: 'Hillside', litres: 70, price: 13.9, breakFrom: 12, breakPrice: 12.6, soldBy: 1, delivery: 38, priceOf: '2026-01-26' },
+  { pack: 'Bulk bag 1,000 L, Hillside', supplier: 'Hillside', litres: 1000, price: 148, available: 1, soldBy: 1, delivery: 38, priceOf: '2026-01-26' },
+  { pack: 'Bag 80 L, Quayside', supplier: 'Quayside', litres: 80, price: 15.2, breakFrom: 20, breakPrice: 14.1, soldBy: 2, delivery: 25, priceOf: '2025-12-03' },
 ]
 
 /** A row for each pack that is bought, and the total. */
 const mostPlanRows = offers.length + 1
 
-function offerRow({ pack, supplier, litres, price, breakFrom, breakPrice, available, soldBy, delivery }: Offer): Row {
+function offerRow({ pack, supplier, litres, price, breakFrom, breakPrice, available, soldBy, delivery, priceOf }: Offer): Row {
   const orOpen = (value: number | undefined, format: string) => (value === undefined ? openInput(format) : input(value, format))
   return [
     input(pack),
@@ -39,6 +41,7 @@ function offerRow({ pack, supplier, litres, price, breakFrom, breakPrice, availa
     orOpen(available, formats.count),
     input(soldBy, formats.count),
     input(delivery, formats.price),
+    dayInput(priceOf),
   ]
 }
 
@@ -52,8 +55,8 @@ export function offersSheet(): NamedSheet {
   const { rows, at } = layOut({
     ...headOf('Offers', 'One medium, two suppliers, three packs, price breaks and delivery: the cheapest order that covers what is needed.'),
     gap: blank,
-    heading: () => headings('Pack', 'Supplier', 'Loose', 'Price', 'From', 'Then', 'Available', 'Sold by the', 'Delivery'),
-    units: () => headings('name', 'name', 'L a pack', 'EUR a pack', 'packs', 'EUR a pack', 'packs', 'packs', 'EUR an order'),
+    units: () => headings('name', 'name', 'L a pack', 'EUR a pack', 'packs', 'EUR a pack', 'packs', 'packs', 'EUR an order', 'year-month-day'),
+    heading: () => headings('Pack', 'Supplier', 'Loose', 'Price', 'From', 'Then', 'Available', 'Sold by the', 'Delivery', 'Price of'),
     offers: { height: offers.length, rows: () => offers.map(offerRow) },
     blanks: () => [text('Left blank: no price break; no limit to what is available. Delivery is paid once for each supplier that is used.')],
     gapBetween: blank,
@@ -81,7 +84,7 @@ export function offersSheet(): NamedSheet {
   })
   const name = naming('Offers')
   return {
-    sheet: { name: 'Offers', widths: [26, 14, 11, 13, 12, 13, 12, 13, 14], frozenRows: at.invented, frozenColumns: 0, rows },
-    names: [name('OfferedMedium', 'B', at.medium), name('SavedByOrder', 'B', at.saved)],
+    sheet: { name: 'Offers', widths: [26, 14, 11, 13, 12, 13, 12, 13, 14, 15], frozenRows: at.invented, frozenColumns: 0, rows },
+    names: [name('OfferPriceOf', 'J', at.offers, at.offers + offers.length - 1), name('OfferedMedium', 'B', at.medium), name('SavedByOrder', 'B', at.saved)],
   }
 }

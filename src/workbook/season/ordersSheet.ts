@@ -50,8 +50,8 @@ export function ordersSheet(): NamedSheet {
     ...headOf('Order book', 'What was promised, the cuttings to stick for it, the trays they fill and what rooting them costs.'),
     rates: () => [text('Rates multiply, losses divide. With a confidence the cuttings give that chance of having enough; without one a few are missing every second time.')],
     waysKnown: () => [result('=IFERROR("The way of rooting of "&INDEX(OrderSpecies,MATCH(1,(COUNTIF(WayName,OrderWay)=0)*(OrderWay<>""),0))&" is not on Ways: type it as one of the six is written there.","Every way of rooting is one of the six on Ways.")')],
-    heading: () => headings('Species', 'Ordered', 'Way of rooting', 'The way suits', 'To stick', 'Stick in', 'Trays', 'Rooting', 'Delivery', 'Lead time', 'Strike', 'Potting on', 'Grade-out', 'Confidence', 'Batch spread', 'Overall rate', 'Expected', 'Cells', 'Rooting', 'Rooting'),
     units: () => headings('genus', 'liners', 'as named on Ways', '', 'cuttings', 'week', 'trays', 'EUR a liner', 'week', 'weeks', 'share rooted', 'share', 'share saleable', 'chance', 'std. deviation', 'share', 'liners', 'a tray', 'EUR a cutting', 'EUR'),
+    heading: () => headings('Species', 'Ordered', 'Way of rooting', 'The way suits', 'To stick', 'Stick in', 'Trays', 'Rooting a liner', 'Delivery', 'Lead time', 'Strike', 'Potting on', 'Grade-out', 'Confidence', 'Batch spread', 'Overall rate', 'Expected', 'Cells', 'Rooting a cutting', 'Rooting the line'),
     lines: { height: orderBook.length, rows: (at) => orderBook.map((line, index) => orderRow(line, at.lines + index)) },
     sums: (at) => {
       const last = at.lines + orderBook.length - 1
@@ -73,7 +73,7 @@ export function ordersSheet(): NamedSheet {
     sheet: {
       name: 'Orders',
       widths: [16, 9, 20, 16, 10, 8, 8, 11, 9, 10, 13, 11, 14, 12, 14, 13, 10, 8, 14, 12],
-      frozenRows: at.units,
+      frozenRows: at.heading,
       frozenColumns: 1,
       rows,
     },

@@ -2,7 +2,7 @@ import { bags } from '../../functions/buying/bags'
 import { weightToLitres } from '../../functions/volume/weightToLitres'
 import type { Cell } from '../book'
 import { cautionLines } from './cautionLines'
-import { formats, heading, headings, headOf, input, result, text, type NamedSheet, type Row } from './cells'
+import { dayInput, formats, headings, headOf, input, result, text, type NamedSheet, type Row } from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
 import { priceList, type Medium } from './priceList'
@@ -34,41 +34,60 @@ function mediumRow(medium: Medium, row: number): Row {
     input(medium.waste, formats.share),
     result(`=K${row}*L${row}`, formats.litres),
     input(medium.measured),
+    input(medium.supplier),
+    dayInput(medium.priceOf),
     text(medium.source),
   ]
 }
 
-function single(label: string, unit: string, cell: Cell, how = ''): Row {
-  return [text(label), text(unit), undefined, cell, text(how)]
+/** What is bought has a supplier, and a day from which its price is. */
+interface Bought {
+  readonly from: string
+  readonly priceOf: string
+}
+
+/** Suppliers and days are invented. */
+const tradePost: Bought = { from: 'Quayside', priceOf: '2025-12-03' }
+const cartons: Bought = { from: 'Stonewick', priceOf: '2026-01-19' }
+
+function single(label: string, unit: string, cell: Cell, how = '', bought?: Bought): Row {
+  return [
+    text(label),
+    text(unit),
+    bought === undefined ? text('–') : input(bought.from),
+    cell,
+    bought === undefined ? text('–') : dayInput(bought.priceOf),
+    text(how),
+  ]
 }
 
 /** What every medium costs for a loose litre that reaches the bench. */
 export function pricesSheet(): NamedSheet {
   const { rows, at } = layOut({
     ...headOf('Price list', 'What a loose litre costs by the time it reaches the bench. Prices without recoverable tax; what that means for you is for your accountant to say.'),
-    convention: () => [text('A bale declares pressed litres: expansion tells the loose litres in one of them. Measured: by volume, by weight, or by litres per kg.')],
+    convention: () => [text('A bale declares pressed litres: expansion tells the loose litres in one of them. Measured: by volume, by weight, or by litres per kg. Suppliers and days are invented too.')],
     gap: blank,
-    heading: () => headings('Product', 'Sold as', 'A litre', 'Price', 'Delivery', 'Pack size', 'Unit', 'Label yield', 'Dry density', 'Water in it', 'Declared', 'Expansion', 'Waste', 'Loose', 'Measured', 'Where the figure comes from'),
-    units: () => headings('name', '', 'EUR a loose L', 'EUR a pack', 'EUR a pack', 'in its unit', 'of the size', 'L a kg', 'kg a m3 loose', 'share of weight', 'L a pack', 'loose per L', 'share', 'L a pack', '', ''),
+    units: () => headings('name', '', 'EUR a loose L', 'EUR a pack', 'EUR a pack', 'in its unit', 'of the size', 'L a kg', 'kg a m3 loose', 'share of weight', 'L a pack', 'loose per L', 'share', 'L a pack', '', '', 'year-month-day', ''),
+    heading: () => headings('Product', 'Sold as', 'A litre', 'Price', 'Delivery', 'Pack size', 'Unit', 'Label yield', 'Dry density', 'Water in it', 'Declared', 'Expansion', 'Waste', 'Loose', 'Measured', 'Supplier', 'Price of', 'Where the figure comes from'),
     media: { height: priceList.length, rows: (at) => priceList.map((medium, index) => mediumRow(medium, at.media + index)) },
     gapBetween: blank,
-    others: () => [heading('Sold in other ways'), heading('Unit'), heading(''), heading('Figure'), heading('How it is worked out')],
-    cartonPrice: () => single('Rockwool blocks, price of a carton', 'EUR a carton', input(84, formats.price)),
-    cartonDelivery: () => single('Rockwool blocks, delivery', 'EUR a carton', input(4.5, formats.price)),
+    others: () => headings('Sold in other ways', 'Unit', 'Supplier', 'Figure', 'Price of', 'How it is worked out'),
+    cartonPrice: () => single('Rockwool blocks, price of a carton', 'EUR a carton', input(84, formats.price), '', cartons),
+    cartonDelivery: () => single('Rockwool blocks, delivery', 'EUR a carton', input(4.5, formats.price), '', cartons),
     sheetsPerCarton: () => single('Rockwool blocks, sheets in a carton', 'sheets', input(20, formats.count)),
     sheetPrice: (at) => single('Rockwool blocks, price of a sheet', 'EUR a sheet', result(`=(D${at.cartonPrice}+D${at.cartonDelivery})/D${at.sheetsPerCarton}`, formats.each), 'Price and delivery of the carton over its sheets'),
-    rockwoolDisposal: () => single('Rockwool blocks, disposal', 'EUR a sheet', input(0.12, formats.price), 'Invented. How they are disposed of is for your local rules to say'),
-    thinTray: () => single('Thin tray, single use', 'EUR a tray', input(0.46, formats.price)),
-    thinTrayDisposal: () => single('Thin tray, disposal', 'EUR a tray', input(0.02, formats.price)),
-    water: () => single('Mains water', 'EUR a m3', input(2.6, formats.price), 'Metered, so it is on no buying list'),
-    acid: () => single('Acid to soak rockwool', 'EUR a m3 of water', input(3.4, formats.price), 'Invented. Follow the label; acids and bleach must never meet'),
+    rockwoolDisposal: () => single('Rockwool blocks, disposal', 'EUR a sheet', input(0.12, formats.price), 'Invented. How they are disposed of is for your local rules to say', { from: 'Tipworth', priceOf: '2025-11-10' }),
+    thinTray: () => single('Thin tray, single use', 'EUR a tray', input(0.46, formats.price), '', tradePost),
+    thinTrayDisposal: () => single('Thin tray, disposal', 'EUR a tray', input(0.02, formats.price), '', { from: 'Tipworth', priceOf: '2025-11-10' }),
+    water: () => single('Mains water', 'EUR a m3', input(2.6, formats.price), 'Metered, so it is on no buying list', { from: 'Town water', priceOf: '2026-01-01' }),
+    acid: () => single('Acid to soak rockwool', 'EUR a m3 of water', input(3.4, formats.price), 'Invented. Follow the label; acids and bleach must never meet', tradePost),
     gapBelow: blank,
     cautions: cautionLines(bags, weightToLitres),
   })
   const name = naming('Prices')
   const last = at.media + priceList.length - 1
   return {
-    sheet: { name: 'Prices', widths: [34, 17, 14, 12, 12, 12, 12, 12, 15, 16, 12, 13, 9, 12, 16, 70], frozenRows: at.units, frozenColumns: 1, rows },
+    sheet: { name: 'Prices', widths: [34, 17, 14, 12, 12, 14, 12, 12, 15, 16, 12, 13, 9, 12, 16, 14, 15, 70], frozenRows: at.heading, frozenColumns: 1, rows },
     names: [
       name('MediumName', 'A', at.media, last),
       name('SoldAs', 'B', at.media, last),
@@ -79,6 +98,10 @@ export function pricesSheet(): NamedSheet {
       name('Expansion', 'L', at.media, last),
       name('WasteShare', 'M', at.media, last),
       name('PricePerLooseLitre', 'C', at.media, last),
+      name('MediumSupplier', 'P', at.media, last),
+      name('MediumPriceOf', 'Q', at.media, last),
+      name('OtherSupplier', 'C', at.cartonPrice, at.acid),
+      name('OtherPriceOf', 'E', at.cartonPrice, at.acid),
       name('RockwoolCartonPrice', 'D', at.cartonPrice),
       name('RockwoolCartonDelivery', 'D', at.cartonDelivery),
       name('RockwoolSheetsPerCarton', 'D', at.sheetsPerCarton),

@@ -47,8 +47,8 @@ export function quoteSheet(): NamedSheet {
     step: () => line('Prices end on', input(0.01, formats.price), 'EUR', 'Rounded up to whole steps'),
     setup: () => line('Paid once an order', input(28, formats.price), 'EUR', 'Papers, picking, plant passport, pallet. Invented'),
     gapBetween: blank,
-    stageHeading: () => headings('Stage', 'Material', 'Done', 'Labour', 'Bench', 'Plants', 'Bench', 'Cost', 'Survive'),
     stageUnits: () => headings('', 'EUR each', 'an hour', 'EUR each', 'weeks', 'per m2', 'EUR each', 'EUR each', 'share'),
+    stageHeading: () => headings('Stage', 'Material', 'Done', 'Labour', 'Bench', 'Plants', 'Bench', 'Cost', 'Survive'),
     stages: {
       height: 4,
       rows: (at) => {

@@ -1,7 +1,7 @@
 import { reuseCost } from '../../functions/reuse/reuseCost'
 import type { Cell } from '../book'
 import { cautionLines } from './cautionLines'
-import { formats, headings, headOf, input, result, spilledTable, text, total, type NamedSheet, type Row } from './cells'
+import { dayInput, formats, headings, headOf, input, result, spilledTable, text, total, type NamedSheet, type Row } from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
 import { sixWays } from './sixWays'
@@ -30,6 +30,8 @@ export function reuseSheet(): NamedSheet {
     heading: () => headings('Used again', 'Unit', 'Tray', 'Vessel', 'Bed frame', 'Sand in the bed', 'How it is worked out'),
     piece: () => line('One piece is', '', [text('one tray'), text('one vessel'), text('1 m2 of bed'), text('1 m2 of bed')]),
     first: () => line('First cost', 'EUR a piece', [input(2.4, formats.price), input(4.6, formats.price), input(15, formats.price), result('=BedLitres*SandCost/BedArea', formats.price)], 'Frame: boards, liner and drain. Sand: litres of Ways at the cost on Blends'),
+    supplier: () => line('Supplier', '', [input('Quayside'), input('Quayside'), input('Fenbridge')], 'Invented. The sand: on Prices'),
+    priceOf: () => line('Price of', 'year-month-day', [dayInput('2025-12-03'), dayInput('2025-12-03'), dayInput('2026-01-12')], 'The day of the price'),
     rounds: (at) => line('Rounds it serves', 'rounds', [input(trayRounds, formats.count), input(20, formats.count), input(16, formats.count), result(`=E${at.rounds}`, formats.count)], 'The first one included. Invented; the sand goes when the frame goes'),
     wash: () => line('Washing or steaming', 'EUR a later round', [input(0.11, formats.price), input(0.18, formats.price), undefined, input(0.65, formats.price)], 'Labour, water and disinfectant, or steam. Invented'),
     topUp: () => line('Topped up', 'share of first cost', [undefined, undefined, undefined, input(0.04, formats.share)], 'Before each later round'),
@@ -89,6 +91,8 @@ export function reuseSheet(): NamedSheet {
   return {
     sheet: { name: 'Reuse', widths: [34, 20, 14, 19, 23, 26, 96], frozenRows: at.invented, frozenColumns: 1, rows },
     names: [
+      { name: 'ReuseSupplier', refersTo: `Reuse!$C$${at.supplier}:$F$${at.supplier}` },
+      { name: 'ReusePriceOf', refersTo: `Reuse!$C$${at.priceOf}:$F$${at.priceOf}` },
       name('TrayPrice', 'C', at.first),
       name('TrayRounds', 'C', at.rounds),
       name('TrayWash', 'C', at.wash),

@@ -43,8 +43,8 @@ export function reviewSheet(): NamedSheet {
     convention: () => [text('Price: difference in price x actual quantity. Usage: difference in quantity x standard price. Together: the whole difference, to the cent.')],
     sign: () => [text('Positive is adverse: more was spent. The actual figures are invented, as if counted and invoiced at the end of the season.')],
     gap: blank,
-    heading: () => headings('Where the money went', 'Standard', 'Actual', 'Price', 'Usage', 'Together', ''),
     units: () => headings('', 'EUR', 'EUR', 'EUR', 'EUR', 'EUR', ''),
+    heading: () => headings('Where the money went', 'Standard', 'Actual', 'Price', 'Usage', 'Together', 'So it is'),
     summary: {
       height: items.length,
       rows: (at) => items.map(({ name }, index) => {

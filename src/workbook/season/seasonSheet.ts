@@ -1,5 +1,5 @@
 import type { Cell } from '../book'
-import { formats, headings, headOf, input, result, text, total, type NamedSheet, type Row } from './cells'
+import { dayInput, formats, headings, headOf, input, result, text, total, type NamedSheet, type Row } from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
 
@@ -62,6 +62,8 @@ export function seasonSheet(): NamedSheet {
     more: () => line('Stick more, or fewer, of one species', result('=CuttingsToAdd', formats.count), 'cuttings', 'Batches: where a missing liner and a spare one are both counted'),
     gapBelow: blank,
     assumptions: () => headings('Assumptions for all sheets', 'Figure', 'Unit', 'Note'),
+    start: () => line('Season starts', dayInput('2026-02-09'), 'year-month-day', 'Invented: the first day of sticking'),
+    priceAge: () => line('A price may be older by', input(180, formats.count), 'days', 'Common practice, no source. Check lists the prices that were older when the season started'),
     interest: () => line('Interest', input(0.06, formats.share), 'a year', 'Invented'),
     roundsPerYear: () => line('Rounds of cuttings', input(2, formats.count), 'a year', 'Invented: spring and late summer. This workbook is one of them'),
     wage: () => line('Wage', input(16, formats.price), 'EUR an hour', 'Invented'),
@@ -83,6 +85,8 @@ export function seasonSheet(): NamedSheet {
   return {
     sheet: { name: 'Season', widths: [37, 20, 20, 88], frozenRows: at.invented, frozenColumns: 0, rows },
     names: [
+      name('SeasonStart', 'B', at.start),
+      name('LongestPriceAge', 'B', at.priceAge),
       name('YearlyInterest', 'B', at.interest),
       name('RoundsPerYear', 'B', at.roundsPerYear),
       name('Wage', 'B', at.wage),

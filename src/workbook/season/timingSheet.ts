@@ -29,8 +29,8 @@ export function timingSheet(): NamedSheet {
     holding: () => line('Room for a pack', input(1.3, formats.price), 'EUR a period', 'Invented: dry store, and what is torn or gets wet'),
     onHand: () => line('Packs in stock', input(2, formats.count), 'packs', 'Invented'),
     gapBetween: blank,
-    periodHeading: () => headings('Period', 'From week', 'Trays', 'Packs so far', 'Packs needed', 'Price'),
     periodUnits: () => headings('', 'week', 'trays', 'packs', 'packs', 'EUR a pack'),
+    periodHeading: () => headings('Period', 'From week', 'Trays', 'Packs so far', 'Packs needed', 'Price'),
     periods: {
       height: unitPrices.length,
       rows: (at) => unitPrices.map((price, index) => {

@@ -27,7 +27,7 @@ export const sampleBook: Book = {
     sheet('Plain', [
       [{ value: true }, { value: false }, { value: -1.5e-7 }, { value: 1e21 }, { value: '60' }, { value: '=not a formula' }],
       [],
-      [undefined, undefined, { value: 45351.25, format: 'yyyy-mm-dd' }, { value: 12.3456789, format: '0.00\\ \\m' }, { note: 'A note on an empty cell.' }],
+      [undefined, undefined, { value: 45351.25, format: 'yyyy-mm-dd', allowed: { from: 36526, to: 73050, day: true, sentence: 'Type a day.' } }, { value: 12.3456789, format: '0.00\\ \\m' }, { note: 'A note on an empty cell.' }],
       [{ formula: '=1/0' }, { formula: '=SUM(A1:A3*2)' }, { formula: '=XLOOKUP("60",E1:E1,F1:F1)' }, { formula: "='Mix & match'!B7" }],
       [{ value: '  edges \n two lines ' }, { value: 'a & b < c > "d" \'e\'' }, { value: '_x0041_ é 🌱' }],
     ]),
