@@ -3,7 +3,8 @@ import { addBook } from './addBook'
 import { insertRow } from './insertRow'
 import { addChart } from './addChart'
 import type { CallLog } from './callLog'
-import { blankAsNull, isEmpty, readCell, readWorkbook } from './readWorkbook'
+import { putCells } from './putCells'
+import { blankAsNull, isEmpty, loadNames, namesOfCells, readCell, readWorkbook, withoutSheet } from './readWorkbook'
 import { run } from './run'
 import { isAddress } from '../derived/reference'
 import type { WorkbookPort } from '../workbook/port'
@@ -46,6 +47,8 @@ export function excelPort(log: CallLog): WorkbookPort {
       await context.sync()
     }),
 
+    putCells,
+
     selectedRange: () => run(async (context) => {
       const range = context.workbook.getSelectedRange()
       range.load(['address'])
@@ -58,6 +61,13 @@ export function excelPort(log: CallLog): WorkbookPort {
     isEmpty: () => run(isEmpty),
 
     read: () => run((context) => readWorkbook(context, log)),
+
+    names: () => run(async (context) => {
+      const { names } = context.workbook
+      loadNames(names)
+      await context.sync()
+      return namesOfCells(names)
+    }),
 
     add: addBook,
 
@@ -123,11 +133,6 @@ function rangeOf(context: Excel.RequestContext, reference: string, sheet: string
   const end = reference.lastIndexOf('!')
   if (end >= 0) return worksheets.getItem(reference.slice(0, end).replace(/^'|'$/g, '').replaceAll("''", "'")).getRange(reference.slice(end + 1))
   return isAddress(reference) ? worksheets.getItem(sheet).getRange(reference) : names.getItemOrNullObject(reference).getRangeOrNullObject()
-}
-
-/** Excel names the sheet too, and a sheet's name may itself hold an exclamation mark. */
-function withoutSheet(address: string): string {
-  return address.slice(address.lastIndexOf('!') + 1)
 }
 
 type Handlers = readonly { remove(): void; readonly context: OfficeExtension.ClientRequestContext }[]

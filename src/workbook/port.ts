@@ -1,4 +1,4 @@
-import type { Book } from './book'
+import type { Book, CellContent, DefinedName } from './book'
 import type { SheetChart } from './sheetChart'
 import type { CallInCell, OpenBook, ReadCell } from './openBook'
 
@@ -19,12 +19,19 @@ export interface WorkbookPort {
   calculate(): Promise<void>
   /** Writes a formula in en-US form, with its leading "=", into a cell; without a place into the active one. */
   putFormula(formula: string, place?: CellPlace): Promise<void>
+  /**
+   * Changes cells of one sheet: all of them or none, and one undo takes it back where the host can. Where one no longer
+   * holds the formula that it is said to hold, nothing is changed, with 'cellChanged'.
+   */
+  putCells(sheet: string, changes: readonly CellChange[]): Promise<void>
   /** The selected cells, as a formula on their sheet names them: "B4:B9". */
   selectedRange(): Promise<CellPlace>
   /** Whether nothing stands in any cell. */
   isEmpty(): Promise<boolean>
   /** The whole workbook as it stands. */
   read(): Promise<OpenBook>
+  /** The names of cells alone, which takes a host less than reading everything. */
+  names(): Promise<readonly DefinedName[]>
   /**
    * Adds the sheets of a book after those of the workbook, and its names; all of it or nothing, and one undo takes
    * it back where the host can. What the workbook holds is never overwritten: a sheet or name that is already
@@ -56,6 +63,15 @@ export interface CellPlace {
   readonly address: string
 }
 
+export interface CellChange {
+  /** Without dollar signs: "B4". */
+  readonly address: string
+  /** The formula that stands there now; absent for a cell that only shows what a formula elsewhere spills into it. */
+  readonly was?: string
+  /** What is to stand there: a formula with its leading "=", or what would be typed; null leaves the cell empty. */
+  readonly now: { readonly formula: string } | { readonly value: CellContent | null }
+}
+
 export interface SelectedCell extends CellPlace {
   /** With its leading "="; empty where the cell holds no formula. */
   readonly formula: string
@@ -64,6 +80,10 @@ export interface SelectedCell extends CellPlace {
 
 export type PortProblemCode =
   | 'cellEditMode' | 'protectedSheet' | 'protectedWorkbook' | 'noSelection' | 'hostFailed'
+  /** The detail names the cell that holds something else than before. */
+  | 'cellChanged'
+  /** Only a part of the cells was changed, and not changed back; the detail says where. */
+  | 'partChanged'
   /** The detail lists what is already there. */
   | 'nameTaken'
   /** A book was not taken; the workbook is as before. */

@@ -6,7 +6,7 @@ import { build } from 'esbuild'
 import type { Page } from 'playwright-core'
 import { expect, test } from 'vitest'
 import { serve, workbenchPolicy } from '../../src/start/server.mjs'
-import type { Sheet } from '../../src/workbook/book'
+import type { Cell, Sheet } from '../../src/workbook/book'
 import type { OpenBook, OpenCell } from '../../src/workbook/openBook'
 import { PortProblem, type WorkbookPort } from '../../src/workbook/port'
 import { lastOrderLine } from '../../src/workbook/season/orderLine'
@@ -104,6 +104,26 @@ test('One undo of the workbench takes back all that was added at once, and one r
   await expect.poll(() => port.valuesOf("'Undone a'!A1", 'Season 1')).toEqual([[42]])
 })
 
+test('One undo of the workbench takes back all cells that were changed at once: a formula spills again, and one redo changes them again.', async () => {
+  const { port } = workbench
+  const rows: Cell[][] = [[{ value: 1 }, { value: 3 }], [{ formula: '=STICK.BLENDPARTS(100,A1:B1,0)', spills: true, look: 'result' }], [{ formula: '=STICK.BAGS(A1,60)' }], [{ formula: '=SUM(A2:B2)' }]]
+  await port.add({ names: [], sheets: [{ name: 'Changed', widths: [], frozenRows: 0, frozenColumns: 0, rows }] })
+  const cells = async () => [...(await port.read()).sheets.find(({ name }) => name === 'Changed')!.cells].map(([address, { formula, value, spill }]) => [address, formula, value, spill])
+  const before = await cells()
+  expect(before).toContainEqual(['A2', '=STICK.BLENDPARTS(100,A1:B1,0)', 25, 'A2:B2'])
+  await port.putCells('Changed', [
+    { address: 'A2', was: '=STICK.BLENDPARTS(100,A1:B1,0)', now: { value: 25 } },
+    { address: 'B2', now: { value: 75 } },
+    { address: 'A3', was: '=STICK.BAGS(A1,60)', now: { formula: '=ROUNDUP(A1/60,0)' } },
+  ])
+  const after = await cells()
+  expect(after).toEqual([['A1', '', 1, undefined], ['B1', '', 3, undefined], ['A2', '', 25, undefined], ['B2', '', 75, undefined], ['A3', '=ROUNDUP(A1/60,0)', 1, undefined], ['A4', '=SUM(A2:B2)', 100, undefined]])
+  await press('Control+z')
+  await expect.poll(cells).toEqual(before)
+  await press('Control+y')
+  await expect.poll(cells).toEqual(after)
+})
+
 test('A line that is added to the order book of the season is counted on all sheets of the workbench.', { timeout: 60_000 }, async () => {
   const { port } = workbench
   const figure = async (reference: string) => Number((await port.valuesOf(reference, 'Season'))?.[0]?.[0])
@@ -157,6 +177,11 @@ async function portOf(page: Page): Promise<WorkbookPort> {
     },
     insertRow: (place) => page.evaluate((given) => window.port!.insertRow(given), place),
     select: (place) => page.evaluate((given) => window.port!.select(given), place),
+    names: () => page.evaluate(() => window.port!.names()),
+    async putCells(...asked) {
+      const problem = await page.evaluate((given) => window.port!.putCells(...given).then(() => undefined, ({ code, detail }: PortProblem) => ({ code, detail })), asked)
+      if (problem !== undefined) throw new PortProblem(problem.code, problem.detail)
+    },
     valuesOf: (...asked) => page.evaluate((given) => window.port!.valuesOf(...given), asked),
     async putFormula(...asked) {
       const code = await page.evaluate((given) => window.port!.putFormula(...given).then(() => undefined, (problem: PortProblem) => problem.code), asked)

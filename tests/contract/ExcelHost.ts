@@ -94,6 +94,8 @@ export class ExcelHost {
   failing = false
   /** So many actions still go through, then one fails, once. */
   failingAfter = Infinity
+  /** Nothing goes through any more after that failure. */
+  failsForGood = false
   /** So many actions still go through, then the user begins to type in a cell, until Excel is asked to wait for the end of it. */
   typingAfter = Infinity
   /** Refuses to delete anything. */
@@ -107,6 +109,8 @@ export class ExcelHost {
   /** Names of tables, which are no names of their own but take one. */
   readonly tables: string[] = []
   readonly names = new Map<string, { readonly sheet: string; readonly address: string }>()
+  /** What formulas fill, by the sheet and address of their cell: "Trial!A2" fills "A2:B2". */
+  readonly spills = new Map<string, string>()
   /** How often everything was calculated. */
   calculations = 0
 
@@ -194,6 +198,7 @@ export class ExcelHost {
         if (this.failing) throw new Refusal('GeneralException')
         if (this.failingAfter === 0) {
           this.failingAfter = Infinity
+          this.failing = this.failsForGood
           throw new Refusal('GeneralException')
         }
         this.failingAfter -= 1
@@ -287,6 +292,11 @@ export class ExcelHost {
         const [top, left, rows, columns] = given as readonly [number, number, number, number]
         return { is: 'range', sheet: (parent as { readonly sheet: Sheet }).sheet, top, left, rows, columns }
       }
+      case 'range.GetSpillingToRangeOrNullObject': {
+        const range = parent as Extract<HostObject, { is: 'range' }>
+        const spill = this.spills.get(`${range.sheet.name}!${addressOf(range)}`)
+        return spill === undefined ? missing : { is: 'range', sheet: range.sheet, ...blockOf(spill) }
+      }
       case 'range.GetUsedRange': {
         const range = parent as Extract<HostObject, { is: 'range' }>
         return usedRange({ ...range.sheet, cells: new Map([...range.sheet.cells].filter(([address]) => isWithin(range, address))) })
@@ -370,6 +380,7 @@ export class ExcelHost {
         case 'address': return `${quoted(target.sheet.name)}!${addressOf(target)}`
         case 'rowIndex': return target.top
         case 'columnIndex': return target.left
+        case 'cellCount': return target.rows * target.columns
         case 'formulas': return cellsOf(target, ({ formula }) => formula)
         case 'values': return cellsOf(target, ({ value }) => value)
         case 'valueTypes': return cellsOf(target, ({ value }) => typeOf(value))

@@ -95,6 +95,41 @@ export function portContract(host: string, open: () => Promise<Scene>): void {
     expect(cells?.get('C14')).toBeUndefined()
   })
 
+  test(`${host} gives the names of cells alone as it gives them with everything else.`, async () => {
+    expect(await scene.port.names()).toEqual((await scene.port.read()).names)
+  })
+
+  test(`${host} changes several cells at once into formulas and values, empties one, and leaves those between as they are.`, async () => {
+    await scene.port.add({ names: [], sheets: [{ name: 'Put', widths: [], frozenRows: 0, frozenColumns: 0, rows: [
+      [{ value: 7, look: 'input' }, { formula: '=A1+1' }, { formula: '=A1+2' }], [{ formula: '=A1+3' }, { value: 'kept' }, { value: 'gone' }],
+    ] }] })
+    await scene.port.putCells('Put', [
+      { address: 'B1', was: '=A1+1', now: { formula: '=A1*2' } },
+      { address: 'C1', was: '=A1+2', now: { value: '60' } },
+      { address: 'A2', was: '=A1+3', now: { value: 10.5 } },
+      { address: 'C2', now: { value: null } },
+      { address: 'D3', now: { value: true } },
+    ])
+    expect((await contents(scene.port)).Put).toEqual({ A1: 7, B1: '=A1*2', C1: '60', A2: 10.5, B2: 'kept', D3: true })
+  })
+
+  test(`${host} changes no cell if one holds another formula than it is said to hold, and names it.`, async () => {
+    const before = await contents(scene.port)
+    await expect(scene.port.putCells('Put', [
+      { address: 'A1', now: { value: 8 } },
+      { address: 'B1', was: '=A1+1', now: { value: 14 } },
+    ])).rejects.toMatchObject({ code: 'cellChanged', detail: 'B1' })
+    expect(await contents(scene.port)).toEqual(before)
+  })
+
+  test(`${host} changes no cell while a cell is being typed in.`, async () => {
+    const before = await contents(scene.port)
+    await scene.beginTyping()
+    await expect(scene.port.putCells('Put', [{ address: 'B1', was: '=A1*2', now: { value: 14 } }])).rejects.toMatchObject({ code: 'cellEditMode' })
+    await scene.cancelTyping()
+    expect(await contents(scene.port)).toEqual(before)
+  })
+
   test(`${host} shows and selects the cell it is told.`, async () => {
     await scene.select('A1')
     await scene.port.select({ sheet: 'Season 1', address: 'C12' })

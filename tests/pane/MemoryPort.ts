@@ -1,7 +1,7 @@
-import type { Book } from '../../src/workbook/book'
+import type { Book, DefinedName } from '../../src/workbook/book'
 import type { SheetChart } from '../../src/workbook/sheetChart'
 import type { CallInCell, OpenBook, ReadCell } from '../../src/workbook/openBook'
-import type { CellPlace, PortProblem, SelectedCell, WorkbookPort } from '../../src/workbook/port'
+import type { CellChange, CellPlace, PortProblem, SelectedCell, WorkbookPort } from '../../src/workbook/port'
 
 /** A workbook of one selected cell, to drive the pane without a host. */
 export class MemoryPort implements WorkbookPort {
@@ -15,6 +15,8 @@ export class MemoryPort implements WorkbookPort {
   /** By reference, as it is typed. */
   values: Readonly<Record<string, readonly (readonly ReadCell[])[]>> = {}
   readonly added: Book[] = []
+  readonly changed: { readonly sheet: string; readonly changes: readonly CellChange[] }[] = []
+  bookAfterChange: OpenBook = { sheets: [], names: [] }
   readonly insertedRows: CellPlace[] = []
   /** Set for a host whose sheets hold charts. */
   addChart?: (chart: SheetChart) => Promise<void>
@@ -64,6 +66,17 @@ export class MemoryPort implements WorkbookPort {
   putFormula(formula: string, place?: CellPlace): Promise<void> {
     if (this.refusal !== undefined) return Promise.reject(this.refusal)
     return this.select({ ...place, formula, value: 1 })
+  }
+
+  names(): Promise<readonly DefinedName[]> {
+    return Promise.resolve(this.book.names)
+  }
+
+  putCells(sheet: string, changes: readonly CellChange[]): Promise<void> {
+    if (this.refusal !== undefined) return Promise.reject(this.refusal)
+    this.changed.push({ sheet, changes })
+    this.book = this.bookAfterChange
+    return Promise.resolve()
   }
 
   callsOfSelectedCell(): Promise<readonly CallInCell[] | undefined> {

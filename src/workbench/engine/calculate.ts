@@ -3,7 +3,7 @@
  * is enough: the rest of the grid draws, and does not load in Node.
  */
 import {
-  ICommandService, type ICellData, type Injector, type IObjectMatrixPrimitiveType, type IRange, IUniverInstanceService, LocaleType, LogLevel, type Nullable,
+  ICommandService, type ICellData, type Injector, type IObjectMatrixPrimitiveType, IUniverInstanceService, LocaleType, LogLevel, type Nullable,
   Univer, UniverInstanceType, Workbook,
 } from '@univerjs/core'
 import {
@@ -20,6 +20,7 @@ import { guardFormulaCaches } from '../grid/cacheGuard'
 import { cellResult } from '../grid/cellResult'
 import { customFunctions } from '../grid/customFunctions'
 import { nextCalculation } from '../grid/nextCalculation'
+import { spillRange } from '../grid/spillRange'
 import { CellCalls, keepCellCalls } from '../grid/cellCalls'
 
 const workbook = 'calculated'
@@ -79,7 +80,7 @@ function read(injector: Injector, results: Results, calls: CellCalls): Calculate
       const shown = cellResult(cell)
       if (shown.value === null && shown.error === undefined) continue
       const sentence = shown.error && calls.sentence({ workbook, sheet, row, column }, shown.error)
-      const spill = rangeOf(spillRanges?.[sheet]?.[row]?.[column])
+      const spill = spillRange(spillRanges?.[sheet]?.[row]?.[column])
       const made = calls.of({ workbook, sheet, row, column })
       if (made.length > 0) callsByCell.set(addressOf(row, column), made.map(({ definition, args }) => ({ id: definition.id, args })))
       cells.set(addressOf(row, column), { ...shown, ...(spill && { spill }), ...(sentence && { sentence }) })
@@ -88,14 +89,6 @@ function read(injector: Injector, results: Results, calls: CellCalls): Calculate
     return { name: worksheet.getName(), cells, calls: callsByCell }
   })
   return { sheets, refusals: found }
-}
-
-/** A formula that fills its own cell alone does not spill. */
-function rangeOf(range: Nullable<IRange>): string | undefined {
-  if (!range) return undefined
-  const { startRow, startColumn, endRow, endColumn } = range
-  if (startRow === endRow && startColumn === endColumn) return undefined
-  return `${addressOf(startRow, startColumn)}:${addressOf(endRow, endColumn)}`
 }
 
 type Layer = Nullable<IObjectMatrixPrimitiveType<Nullable<ICellData>>>

@@ -138,14 +138,14 @@ function toGridSheet(sheet: Sheet, id: string, styles: Map<string, IStyleData>, 
 function toGridCell(cell: Cell, styles: Map<string, IStyleData>): ICellData {
   const kept: KeptWithCell = { ...(cell.look && { look: cell.look }), ...(cell.spills && { spills: true }), ...(cell.allowed && { allowed: cell.allowed }) }
   return {
-    ...(cell.formula === undefined ? (cell.value === undefined ? {} : toGridContent(cell.value)) : { f: formulaForGrid(cell.formula) }),
+    ...(cell.formula === undefined ? (cell.value === undefined ? {} : gridContent(cell.value)) : { f: formulaForGrid(cell.formula) }),
     ...styleOf(cell, styles),
     ...(Object.keys(kept).length > 0 && { custom: kept }),
   }
 }
 
 /** The type is always said: else the grid takes the text "60" for a number. */
-function toGridContent(content: CellContent): ICellData {
+export function gridContent(content: CellContent): ICellData {
   if (typeof content === 'number') return { v: content, t: CellValueType.NUMBER }
   if (typeof content === 'boolean') return { v: content ? 1 : 0, t: CellValueType.BOOLEAN }
   return { v: content, t: CellValueType.STRING }

@@ -24,18 +24,20 @@ import { addressOf } from '../../derived/reference'
 import { filledInto } from '../../derived/relativeFormula'
 import type { Book, DefinedName } from '../../workbook/book'
 import type { OpenBook, OpenCell, ReadCell } from '../../workbook/openBook'
-import type { CellPlace } from '../../workbook/port'
+import type { CellChange, CellPlace } from '../../workbook/port'
 import type { NamesInUse } from '../../workbook/taken'
 import { addBook } from './addBook'
-import { bookToGrid } from './bookToGrid'
+import { bookToGrid, gridContent } from './bookToGrid'
 import { guardFormulaCaches, movesPlaces } from './cacheGuard'
 import { cellResult, type CellResult } from './cellResult'
 import { customFunctions } from './customFunctions'
+import { formulaForGrid } from './formulaForGrid'
 import { gridToBook } from './gridToBook'
 import { markRefusals } from './markRefusals'
 import { nextCalculation } from './nextCalculation'
 import { CellCalls, keepCellCalls, type Place } from './cellCalls'
 import { recalculationMeasure } from './recalculationMeasure'
+import { spillRange } from './spillRange'
 
 export interface GridCell extends CellResult {
   readonly sheet: string
@@ -67,6 +69,11 @@ export interface Grid {
   /** See WorkbookPort. */
   isEmpty(): boolean
   read(): OpenBook
+  names(): readonly DefinedName[]
+  /** With its leading "="; empty where the cell holds none, undefined where there is no such sheet. */
+  formulaAt(place: CellPlace): string | undefined
+  /** See WorkbookPort; resolves once the results follow. False where the grid did not take it. */
+  putCells(sheet: string, changes: readonly CellChange[]): Promise<boolean>
   /** False where there is no such cell. */
   select(place: CellPlace): boolean
   valuesOf(reference: string, sheet: string): readonly (readonly ReadCell[])[] | undefined
@@ -174,6 +181,17 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
         sheets: open.getSheets().map((sheet) => ({ name: sheet.getSheetName(), cells: readCells(injector, sheet, calls) })),
       }
     },
+    names: () => namesOf(workbook()),
+    formulaAt: ({ sheet, address }) => workbook().getSheetByName(sheet)?.getRange(address).getFormula(),
+    async putCells(sheet, changes) {
+      const worksheet = workbook().getSheetByName(sheet)
+      if (!worksheet) return false
+      const calculated = nextCalculation(injector)
+      const value = changedCells(worksheet, changes)
+      const done = await injector.get(ICommandService).executeCommand(SetRangeValuesCommand.id, { unitId: workbook().getId(), subUnitId: worksheet.getSheetId(), value })
+      if (done) await calculated
+      return done
+    },
     select({ sheet, address }) {
       const worksheet = workbook().getSheetByName(sheet)
       if (worksheet === null) return false
@@ -274,20 +292,36 @@ function readCells(injector: Injector, sheet: FWorksheet, calls: CellCalls): Ope
   const worksheet = sheet.getSheet()
   const at = { workbook: sheet.getWorkbook().getUnitId(), sheet: sheet.getSheetId() }
   const spilled = injector.get(FormulaDataModel).getArrayFormulaCellData()[at.workbook]?.[at.sheet] ?? {}
+  const spills = injector.get(FormulaDataModel).getArrayFormulaRange()[at.workbook]?.[at.sheet] ?? {}
   const cells = new Map<string, OpenCell>()
   const take = (row: number, column: number) => {
     const { value, error } = resultAt(injector, worksheet, { ...at, row, column })
     const formula = worksheet.getCellRaw(row, column)?.f ?? ''
+    const spill = formula === '' ? undefined : spillRange(spills[row]?.[column])
     if (formula === '' && value === null && error === undefined) return
     const place = { ...at, row, column }
     const sentence = error && calls.sentence(place, error)
     cells.set(addressOf(row, column), {
       row, column, formula, value: error === undefined ? value : { kind: 'cellError', code: error }, calls: calls.of(place).map(({ definition, args }) => ({ id: definition.id, args })),
       ...(sentence && { sentence }),
+      ...(spill && { spill }),
     })
   }
   worksheet.getCellMatrix().forValue((row, column) => take(row, column))
   for (const [row, columns] of Object.entries(spilled)) for (const column of Object.keys(columns ?? {})) take(Number(row), Number(column))
+  return cells
+}
+
+/** By row and column, as the grid takes them; how a cell looks and what may be typed into it stays. */
+function changedCells(worksheet: FWorksheet, changes: readonly CellChange[]): Record<number, Record<number, ICellData>> {
+  const cells: Record<number, Record<number, ICellData>> = {}
+  for (const { address, now } of changes) {
+    const range = worksheet.getRange(address)
+    const inRow = cells[range.getRow()] ??= {}
+    const empty = { f: null, v: null, p: null, si: null, t: null }
+    const content = 'formula' in now ? { f: formulaForGrid(now.formula) } : now.value === null ? {} : gridContent(now.value)
+    inRow[range.getColumn()] = { ...empty, ...content }
+  }
   return cells
 }
 

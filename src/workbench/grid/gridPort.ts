@@ -18,6 +18,12 @@ export function gridPort(grid: Grid): WorkbookPort {
       if (grid.selectedCell() === undefined) throw new PortProblem('noSelection')
       if (!await grid.write(formula, place)) throw new PortProblem('hostFailed')
     },
+    async putCells(sheet, changes) {
+      if (grid.isEditing()) throw new PortProblem('cellEditMode')
+      const other = changes.find(({ address, was }) => was !== undefined && grid.formulaAt({ sheet, address }) !== was)
+      if (other !== undefined) throw new PortProblem('cellChanged', other.address)
+      if (changes.length > 0 && !await grid.putCells(sheet, changes)) throw new PortProblem('hostFailed')
+    },
     async selectedRange() {
       const range = grid.selectedRange()
       if (range === undefined) throw new PortProblem('noSelection')
@@ -25,6 +31,7 @@ export function gridPort(grid: Grid): WorkbookPort {
     },
     isEmpty: async () => grid.isEmpty(),
     read: async () => grid.read(),
+    names: async () => grid.names(),
     async add(book) {
       if (grid.isEditing()) throw new PortProblem('cellEditMode')
       const taken = takenBy(grid.namesInUse(), book)

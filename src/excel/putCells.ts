@@ -1,0 +1,90 @@
+/** Changes cells of a sheet in Excel: all of them, or none. */
+import { blockAddress } from '../derived/reference'
+import { blockOf } from '../derived/blockOf'
+import { PortProblem, type CellChange } from '../workbook/port'
+import { asText } from './asText'
+import { knows, run } from './run'
+
+/** See WorkbookPort. */
+export async function putCells(sheet: string, changes: readonly CellChange[]): Promise<void> {
+  if (changes.length === 0) return
+  const placed = changes.map((change) => ({ change, at: blockOf(change.address)! }))
+  let begun = false
+  try {
+    await run(async (context) => {
+      const other = await changedMeanwhile(context, sheet, placed)
+      if (other !== undefined) throw new PortProblem('cellChanged', other.address)
+      begun = true
+      await write(context.workbook.worksheets.getItem(sheet), placed, ({ now }) => ('formula' in now ? now.formula : contentOf(now.value)))
+    }, knows('1.20') ? { mergeUndoGroup: true } : {})
+  } catch (problem) {
+    if (begun) await takeBack(sheet, placed)
+    throw problem
+  }
+}
+
+interface Placed {
+  readonly change: CellChange
+  readonly at: { readonly top: number; readonly left: number }
+}
+
+type Content = string | number | boolean
+
+/** Excel reads what is written as if it were typed; an empty text empties a cell. */
+function contentOf(value: Content | null): Content {
+  return typeof value === 'string' ? asText(value) ?? '' : value ?? ''
+}
+
+/** The smallest block that holds all of them. */
+function around(placed: readonly Placed[]): { readonly top: number; readonly left: number; readonly rows: number; readonly columns: number } {
+  const [tops, lefts] = [placed.map(({ at }) => at.top), placed.map(({ at }) => at.left)]
+  const [top, left] = [tops.reduce((a, b) => Math.min(a, b)), lefts.reduce((a, b) => Math.min(a, b))]
+  return { top, left, rows: tops.reduce((a, b) => Math.max(a, b)) - top + 1, columns: lefts.reduce((a, b) => Math.max(a, b)) - left + 1 }
+}
+
+/** The first that no longer holds the formula that it is said to hold. */
+async function changedMeanwhile(context: Excel.RequestContext, sheet: string, placed: readonly Placed[]): Promise<CellChange | undefined> {
+  const { top, left, rows, columns } = around(placed)
+  const block = context.workbook.worksheets.getItem(sheet).getRangeByIndexes(top, left, rows, columns)
+  block.load(['formulas'])
+  await context.sync()
+  const formulas: readonly (readonly unknown[])[] = block.formulas
+  return placed.find(({ change: { was }, at }) => was !== undefined && formulas[at.top - top]?.[at.left - left] !== was)?.change
+}
+
+/** In characters: Excel takes no message above 5 MB, and a message is sent once so many wait. */
+const mostOfMessage = 1_000_000
+
+/** Row by row, so that a formula comes before the cells that it would fill. */
+async function write(worksheet: Excel.Worksheet, placed: readonly Placed[], contentFor: (change: CellChange) => Content): Promise<void> {
+  const byRow = new Map<number, Placed[]>()
+  for (const one of placed) byRow.set(one.at.top, [...byRow.get(one.at.top) ?? [], one])
+  let waiting = 0
+  for (const [top, inRow] of [...byRow].sort(([a], [b]) => a - b)) {
+    const { left, columns } = around(inRow)
+    // Excel leaves a cell alone where null stands.
+    const contents: (Content | null)[] = Array.from({ length: columns }, () => null)
+    for (const { change, at } of inRow) contents[at.left - left] = contentFor(change)
+    worksheet.getRangeByIndexes(top, left, 1, columns).formulas = [contents]
+    waiting += JSON.stringify(contents).length
+    if (waiting < mostOfMessage) continue
+    waiting = 0
+    await worksheet.context.sync()
+  }
+  await worksheet.context.sync()
+}
+
+/** A cell that only showed what a formula spilled into it is emptied again. */
+async function takeBack(sheet: string, placed: readonly Placed[]): Promise<void> {
+  try {
+    // Also while the user types in a cell: Excel then takes it back once that has ended.
+    await run(async (context) => {
+      // A protected sheet took nothing, and would not take this either.
+      if (await changedMeanwhile(context, sheet, placed) === undefined) return
+      await write(context.workbook.worksheets.getItem(sheet), placed, ({ was }) => was ?? '')
+    }, { delayForCellEdit: true })
+  } catch {
+    const { top, left, rows, columns } = around(placed)
+    throw new PortProblem('partChanged', `${blockAddress({ top, left, bottom: top + rows - 1, right: left + columns - 1 })} on ${sheet}`)
+  }
+}
