@@ -16,6 +16,7 @@ import { SwingsChart } from './charts/SwingsChart'
 import { WaysChart } from './charts/WaysChart'
 import { portSentence } from './portSentence'
 import { usePaneStyles } from './usePaneStyles'
+import { useWords } from './useWords'
 
 type Reading =
   | { readonly is: 'reading' }
@@ -69,8 +70,8 @@ interface ChartsProps {
 function Charts({ book, port, onCalculate }: ChartsProps) {
   const pane = usePaneStyles()
   const { cells, someUnseen } = useMemo(() => chartedCells(book), [book])
-  const inSheetFrom = (...ids: readonly ChartedId[]) => ([cell]: readonly ChartedCell[]) => (
-    ids.includes(cell!.id) ? sheetChartOf(cell!, book) : undefined
+  const inSheetFrom = (...ids: readonly ChartedId[]) => ([cell]: readonly ChartedCell[], from = book) => (
+    ids.includes(cell!.id) ? sheetChartOf(cell!, from) : undefined
   )
   const of = (...ids: readonly ChartedId[]) => cells.filter(({ id }) => ids.includes(id)).map((cell) => choiceOf([cell]))
   return (
@@ -132,7 +133,7 @@ interface PartProps {
   readonly hint: string
   readonly chart: (cells: readonly ChartedCell[]) => ReactNode
   /** The chart for the sheet itself, where the cells hold a table for it; the function that fills such a table. */
-  readonly inSheet: (cells: readonly ChartedCell[]) => SheetChart | undefined
+  readonly inSheet: (cells: readonly ChartedCell[], book?: OpenBook) => SheetChart | undefined
   readonly tableFunction: ChartedId
 }
 
@@ -141,6 +142,7 @@ function Part({ title, port, choices, hint, chart, inSheet, tableFunction }: Par
   const styles = useStyles()
   const pane = usePaneStyles()
   const [place, setPlace] = useState(0)
+  const { compare: words } = useWords()
   const [said, setSaid] = useState<{ readonly sentence: string; readonly failed: boolean }>()
   const chosen = choices[place] ?? choices[0]
   // Drawn again when another cell is chosen or the workbook was read again, not at every letter of a sentence.
@@ -148,10 +150,10 @@ function Part({ title, port, choices, hint, chart, inSheet, tableFunction }: Par
 
   const sheetChart = useMemo(() => chosen && port.addChart && inSheet(chosen.cells), [chosen?.cells[0], chosen?.cells.length])
 
-  async function attempt(action: Promise<void>, done?: string) {
+  async function attempt(action: Promise<string | void>) {
     setSaid(undefined)
     try {
-      await action
+      const done = await action
       if (done !== undefined) setSaid({ sentence: done, failed: false })
     } catch (error) {
       setSaid({ sentence: portSentence(error), failed: true })
@@ -162,8 +164,12 @@ function Part({ title, port, choices, hint, chart, inSheet, tableFunction }: Par
     void attempt(port.select({ sheet, address }))
   }
 
-  function put(chartOfSheet: SheetChart) {
-    void attempt(port.addChart!(chartOfSheet), `The chart is on ${chartOfSheet.sheet}, at ${chartOfSheet.free} or below. It follows its cells.`)
+  /** Into the workbook as it stands now: by now something may stand where there was room. */
+  async function put(cells: readonly ChartedCell[]): Promise<string> {
+    const chartOfSheet = inSheet(cells, await port.read())!
+    await port.addChart!(chartOfSheet)
+    const { sheet, free, table } = chartOfSheet
+    return table === undefined ? words.chartPut(sheet, free) : words.tablePut(sheet, table.place)
   }
 
   return (
@@ -185,7 +191,7 @@ function Part({ title, port, choices, hint, chart, inSheet, tableFunction }: Par
         </div>
       )}
       {figure}
-      {sheetChart !== undefined && <Button size="small" className={styles.put} onClick={() => put(sheetChart)} aria-label={`Put the chart of ${chosen!.label} into the sheet`}>Put this chart into the sheet</Button>}
+      {sheetChart !== undefined && <Button size="small" className={styles.put} onClick={() => void attempt(put(chosen!.cells))} aria-label={`Put the chart of ${chosen!.label} into the sheet`}>Put this chart into the sheet</Button>}
       {chosen !== undefined && port.addChart !== undefined && sheetChart === undefined && (
         <p className={pane.line}>Excel draws its own charts from tables in cells: put STICK.{tableFunction} by itself into a cell, and choose that cell here.</p>
       )}

@@ -34,6 +34,13 @@ function cellOf(id: ChartedId, alone = true): ChartedCell {
   return { sheet: 'My ways', address: 'C5', row: 4, column: 2, id, args, alone }
 }
 
+/** The example of COMPARE with its arguments in columns from Z on. */
+function chartOfParts(): SheetChart {
+  const formula = '=STICK.COMPARE(Z1:Z2,AA1:AA2,AB1:AB2,AC1:AC2,AD1:AD2,AE1:AE2,,,AF1:AF2)'
+  const cells = new Map([...book.sheets[0]!.cells, ['C5', { row: 4, column: 2, formula, value: 'name', calls: [] }] as const])
+  return sheetChartOf(cellOf('COMPARE'), { names: [], sheets: [{ name: 'My ways', cells }] })!
+}
+
 function chartOf(id: ChartedId): SheetChart {
   return sheetChartOf(cellOf(id), book)!
 }
@@ -78,6 +85,40 @@ describe('a chart in an Excel sheet', () => {
     await add(chartOf('COMPARE'))
     await add(chartOf('COMPARE'))
     expect(settings()['SetPosition']).toEqual(['J26', 'R45'])
+  })
+
+  it('draws a way part by part from cells that come with it, each a formula over those of the comparison', async () => {
+    await add(chartOfParts())
+    expect(settings()).toMatchObject({
+      'type': 'BarStacked', 'Series.GetItemAt0.SetValues': 'K6:K7', 'Series.GetItemAt0.SetXAxisValues': 'J6:J7', 'Series.GetItemAt0.Name': 'Medium',
+      'Series.GetItemAt3.SetValues': 'N6:N7', 'Series.GetItemAt3.Name': 'Losses', 'SetPosition': ['P5', 'X24'],
+    })
+    const cells = host.sheet('My ways').cells
+    expect(['J5', 'K5', 'L5', 'M5', 'N5'].map((address) => cells.get(address)?.value)).toEqual(['Way of rooting', 'Medium', 'Reuse', 'Other costs', 'Losses'])
+    // The tray, the second as given, is the cheaper of the two.
+    expect(['J6', 'K6', 'M6'].map((address) => cells.get(address)?.formula)).toEqual([
+      '=INDEX(Z1:Z2,2)', '=STICK.REUSECOST(INDEX(AA1:AA2,2),INDEX(AB1:AB2,2),0,0,0,0,0,1)/INDEX(AC1:AC2,2)', '=INDEX(AF1:AF2,2)',
+    ])
+  })
+
+  it('writes its cells nowhere where something stands by now', async () => {
+    host.sheet('My ways').cells.set('L6', { value: 12, formula: 12 })
+    await expect(add(chartOfParts())).rejects.toMatchObject({ code: 'cellChanged', detail: 'J5:N7 on My ways' })
+    expect([...host.sheet('My ways').cells.keys()]).toEqual(['L6'])
+    expect(host.sheet('My ways').charts).toEqual([])
+  })
+
+  it('takes its cells back too where Excel fails half-way', async () => {
+    let failures = 0
+    for (let after = 1; after < 60; after += 1) {
+      host.failingAfter = after
+      const added = await add(chartOfParts()).then(() => true, () => false)
+      host.failingAfter = Infinity
+      if (added) break
+      failures += 1
+      expect([[...host.sheet('My ways').cells.keys()], host.sheet('My ways').charts], `after ${after} actions`).toEqual([[], []])
+    }
+    expect(failures).toBeGreaterThan(20)
   })
 
   it('is not there at all where Excel fails half-way, and those of the user stay', async () => {

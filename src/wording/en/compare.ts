@@ -2,6 +2,9 @@
 export const compare = {
   goToTheCell: 'Go to the cell',
   perLiner: 'money per saleable liner',
+  way: 'Way of rooting',
+  chartPut: (sheet: string, free: string) => `The chart is on ${sheet}, at ${free} or below. It follows its cells.`,
+  tablePut: (sheet: string, place: string) => `The chart is on ${sheet}, beside the cells that it draws: ${place}. Both follow your cells.`,
   parts: {
     medium: { name: 'Medium', text: 'the medium and the vessel, tray, bed or sheet that holds it, over the rounds it serves, with breakage and interest' },
     reuse: { name: 'Reuse', text: 'washing and topping up before each later round' },

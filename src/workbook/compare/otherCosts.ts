@@ -55,9 +55,12 @@ function termsOfWays(cell: ChartedCell, book: OpenBook, names: NamedRanges): rea
   }
   if (reference === undefined || more.length > 0 || addedReferences(`=${written}`)?.length !== 1) return []
   const places = placesIn(reference)
-  // A place without a name is no way: COMPARE leaves it out.
-  const ways = [cell.args[0]].flat(2).flatMap((name, place) => (name === null || name === undefined || name === '' ? [] : [place]))
-  return ways.map((place) => foundIn(places.slice(place, place + 1), book, names))
+  return waysGiven(cell).map((place) => foundIn(places.slice(place, place + 1), book, names))
+}
+
+/** The places of the ways in their ranges. One without a name is no way: COMPARE leaves it out. */
+export function waysGiven({ args }: ChartedCell): readonly number[] {
+  return [args[0]].flat(2).flatMap((name, place) => (name === null || name === undefined || name === '' ? [] : [place]))
 }
 
 interface Place { readonly sheet: string; readonly row: number; readonly column: number }

@@ -1,16 +1,32 @@
 /** The chart that a sheet itself can hold of the table in its cells. */
 import { addressOf } from '../../derived/reference'
+import { english } from '../../wording/en/words'
 import type { OpenBook } from '../openBook'
 import type { SheetChart } from '../sheetChart'
 import type { ChartedCell } from './chartedCells'
 import { evaluated, rowsOf } from './evaluated'
 import { oddsOf } from './odds'
+import { partsTable, type PartsTable } from './partsTable'
 import { askedFor } from './swings'
 
 /** Undefined where the cells hold no table to draw: the function is a part of a larger formula, or gives one number. */
 export function sheetChartOf(cell: ChartedCell, book: OpenBook): SheetChart | undefined {
   if (!cell.alone) return undefined
+  const parts = cell.id === 'COMPARE' ? partsTable(cell, book) : undefined
+  if (parts !== undefined) return chartOfParts(parts, cell, book)
   return cell.id === 'ODDS' ? curveOf(cell, book) : chartOfTable(cell, book)
+}
+
+/** Its cells are written beside the comparison, which itself has no parts, and the chart beside them. */
+function chartOfParts({ headings, rows }: PartsTable, cell: ChartedCell, book: OpenBook): SheetChart {
+  const { row, column } = freePlaceBeside(cell, book)
+  const [bottom, right] = [row + rows.length, column + headings.length - 1]
+  const below = (place: number) => `${addressOf(row + 1, place)}:${addressOf(bottom, place)}`
+  return {
+    sheet: cell.sheet, free: addressOf(row, right + 1 + 1), kind: 'stack', title: 'Cost of a saleable liner, part by part', along: below(column), alongTitle: '', valueTitle: english.compare.perLiner,
+    series: headings.slice(1).map((name, index) => ({ name, values: below(column + 1 + index) })),
+    table: { place: `${addressOf(row, column)}:${addressOf(bottom, right)}`, rows: [headings, ...rows], format: '0.0000_)' },
+  }
 }
 
 function chartOfTable(cell: ChartedCell, book: OpenBook): SheetChart | undefined {
@@ -50,8 +66,13 @@ function columnBelow({ row, column }: ChartedCell, place: number, length: number
 }
 
 /** At the height of the cell, right of all that stands there or further down. */
-function freeBeside({ sheet, row }: ChartedCell, { sheets }: OpenBook): string {
+function freeBeside(cell: ChartedCell, book: OpenBook): string {
+  const { row, column } = freePlaceBeside(cell, book)
+  return addressOf(row, column)
+}
+
+function freePlaceBeside({ sheet, row }: ChartedCell, { sheets }: OpenBook): { readonly row: number; readonly column: number } {
   const cells = [...(sheets.find(({ name }) => name === sheet)?.cells.values() ?? [])]
   const last = Math.max(...cells.filter((cell) => cell.row >= row).map(({ column }) => column))
-  return addressOf(row, last + 1 + 1)
+  return { row, column: last + 1 + 1 }
 }

@@ -6,10 +6,13 @@ import { chartedCells, type ChartedCell, type ChartedId } from '../../../src/wor
 import { oddsOf } from '../../../src/workbook/compare/odds'
 import { costParts } from '../../../src/workbook/compare/rooted'
 import { roundsOf } from '../../../src/workbook/compare/rounds'
+import { sheetChartOf } from '../../../src/workbook/compare/sheetChart'
 import { swingsOf } from '../../../src/workbook/compare/swings'
 import { rootingCostRuns, waysOfCompare, waysOfRootingCosts, type WayCost } from '../../../src/workbook/compare/ways'
 import type { OpenBook } from '../../../src/workbook/openBook'
 import { demoSeason } from '../../../src/workbook/season/demoSeason'
+import { placeOf } from '../../../src/workbench/xlsx/address'
+import { addressOf } from '../../../src/derived/reference'
 import { openBook } from '../openBookOf'
 
 function cellWith(id: ChartedId, args: readonly unknown[], address = 'A1'): ChartedCell {
@@ -147,6 +150,24 @@ describe('ways of rooting in parts', () => {
       expect.arrayContaining(ways.map(({ name, parts }) => [name, parts.bench])),
     )
   })
+
+  it('are the same numbers in the cells that a chart of the sheet draws', async () => {
+    const [cell] = cellsOf('COMPARE')
+    const { table, series } = sheetChartOf(cell!, demo)!
+    expect(series.map(({ name }) => name)).toEqual(['Medium', 'Reuse', 'Bench', 'Labour', 'Other costs', 'Losses'])
+    const at = placeOf(table!.place.split(':')[0]!)
+    const book = demoSeason()
+    const sheets = book.sheets.map((sheet) => (sheet.name !== cell!.sheet ? sheet : {
+      ...sheet,
+      rows: sheet.rows.map((row, index) => [...Array.from({ length: at.column - 1 }, (_, column) => row[column]), ...(table!.rows[index + 1 - at.row] ?? []).map((formula) => ({ formula }))]),
+    }))
+    const calculated = (await openBook({ ...book, sheets })).sheets.find(({ name }) => name === cell!.sheet)!
+    const shown = table!.rows.slice(1).map((row, below) => row.map((_formula, beside) => calculated.cells.get(addressOf(at.row + below, at.column - 1 + beside))?.value))
+    for (const [index, { name, parts }] of drawn(waysOfCompare(cell!, demo)).entries()) {
+      expect(shown[index]![0]).toBe(name)
+      costParts.forEach((part, place) => expect(shown[index]![place + 1], `${part} of ${name}`).toBeCloseTo(parts[part]!, 13))
+    }
+  }, timeToCalculate)
 
   /** Two lines of a sheet, from row 2 on, each with the other costs of a cutting in its last cell. */
   async function otherOf(headings: readonly string[], ...lines: readonly (readonly (number | string)[])[]): Promise<WayCost> {
