@@ -121,7 +121,7 @@ export type StepDraft = readonly [name: string, expression: string, unit: string
 export function defineBySteps<P extends Parameters>(draft: Draft<P> & { readonly steps: readonly StepDraft[] }): Definition {
   const known = new Set(Object.keys(draft.parameters))
   const steps = draft.steps.map(([name, source, unit, text]) => {
-    const step = { name, text, unit, expression: compile(source, known) }
+    const step = { name, text, unit, expression: compile(source, new Set(known)) }
     known.add(name)
     return step
   })

@@ -29,19 +29,26 @@ export function parseFormula(source: string): AstExpression {
   return parse(tokenize(source, { withLocation: false }))
 }
 
-/** Compiles once, at load; a name that is not among `known` is a programmer's mistake. */
+/**
+ * Compiled when it is first used: to compile the steps of all functions took longer than all else until Excel knew them.
+ * A name that is not among `known` is a programmer's mistake.
+ */
 export function compile(source: string, known: ReadonlySet<string>): Expression {
-  const tree = parseFormula(source)
-  const run = compileNode(tree, known, source)
+  let compiled: { readonly tree: AstExpression; readonly run: Compiled } | undefined
+  const inUse = () => compiled ??= compileTree(parseFormula(source), known, source)
   return {
     source,
-    tree,
+    get tree() { return inUse().tree },
     evaluate: (environment) => {
-      const result = run(environment)
+      const result = inUse().run(environment)
       if (typeof result === 'boolean') throw new Error(`"${source}" is a comparison, not a number`)
       return result
     },
   }
+}
+
+function compileTree(tree: AstExpression, known: ReadonlySet<string>, source: string) {
+  return { tree, run: compileNode(tree, known, source) }
 }
 
 function compileNode(node: AstExpression, known: ReadonlySet<string>, source: string): Compiled {
