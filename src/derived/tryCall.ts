@@ -1,6 +1,7 @@
 /** A call that is still being typed: its result, or what is wrong, argument by argument. */
 import type { Definition } from '../core/definition/definition'
 import { evaluate } from '../core/definition/evaluate'
+import type { Problem } from '../core/definition/problem'
 import { sentence } from '../wording/en/problems'
 import type { Answer } from './call'
 
@@ -15,7 +16,7 @@ export interface ArgumentProblem {
   readonly sentence: string
 }
 
-export function tryCall(definition: Definition, args: readonly unknown[]): Tried {
+export function tryCall(definition: Definition, args: readonly unknown[], say: (problem: Problem, definition: Definition) => string = sentence): Tried {
   const evaluation = evaluate(definition, args)
   if ('result' in evaluation) return { value: evaluation.result }
   if ('cellError' in evaluation) return { cellError: evaluation.cellError.code }
@@ -24,7 +25,7 @@ export function tryCall(definition: Definition, args: readonly unknown[]): Tried
   for (const problem of evaluation.problems) {
     const parameter = problem.kind === 'refused' ? problem.parameter : undefined
     if (problem.code === 'missing' && parameter !== undefined) missing.push(parameter)
-    else problems.push({ ...(parameter === undefined ? {} : { parameter }), sentence: sentence(problem, definition) })
+    else problems.push({ ...(parameter === undefined ? {} : { parameter }), sentence: say(problem, definition) })
   }
   return { missing, problems }
 }

@@ -50,6 +50,12 @@ export function textOfArgument(parameter: Parameter, formulaText: string, mark: 
   return spelled(textInFormula(typedArgument(parameter, shown, mark))) === spelled(text) ? shown : `=${showings[mark].formula(text)}`
 }
 
+/** What was typed with one decimal mark, as it is typed with the other; what is no value yet stays as it is. */
+export function remarked(parameter: Parameter, typed: string, from: DecimalMark, to: DecimalMark): string {
+  const shown = textOfArgument(parameter, textInFormula(typedArgument(parameter, typed, from)), to)
+  return shown.startsWith('="') ? typed : shown
+}
+
 /** The argument as it stands in a formula. */
 export function textInFormula(argument: TypedArgument): string {
   switch (argument.kind) {

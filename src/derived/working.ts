@@ -1,6 +1,7 @@
 /** How a number came about: the arguments as they were read, the steps, and the convention. For an auditor. */
 import type { Definition } from '../core/definition/definition'
 import { evaluate } from '../core/definition/evaluate'
+import type { Problem } from '../core/definition/problem'
 import { isBlank } from '../core/definition/readArguments'
 import { Decimal, toCell } from '../core/quantity/decimal'
 import { sentence } from '../wording/en/problems'
@@ -30,10 +31,10 @@ export interface WorkingLine {
   readonly unit: string
 }
 
-export function workingOf(definition: Definition, given: readonly unknown[]): Working {
+export function workingOf(definition: Definition, given: readonly unknown[], say: (problem: Problem, definition: Definition) => string = sentence): Working {
   const evaluation = evaluate(definition, given)
   if ('cellError' in evaluation) return { cellError: evaluation.cellError.code }
-  if ('problems' in evaluation) return { refused: evaluation.problems.map((problem) => sentence(problem, definition)) }
+  if ('problems' in evaluation) return { refused: evaluation.problems.map((problem) => say(problem, definition)) }
   const inputs = Object.entries(definition.parameters).flatMap(([name, { text, unit }], index) => {
     const value = evaluation.args[name]
     return value === undefined ? [] : [{ name, text, value: shown(value), unit, given: !isBlank(given[index]) }]

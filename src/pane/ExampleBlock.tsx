@@ -4,11 +4,13 @@ import type { Definition, Example } from '../core/definition/definition'
 import { exampleFormula } from '../derived/exampleFormula'
 import { bibliography, type Source } from '../sources/bibliography'
 import type { SelectedCell, WorkbookPort } from '../workbook/port'
-import { isEmptyCell, placeText } from './cellText'
-import { shortText } from './numberText'
-import { portSentence } from './portSentence'
+import type { Words } from '../wording/words'
+import { isEmptyCell } from './cellText'
 import { ResultTable } from './ResultTable'
+import { useNumberText } from './settings/useSettings'
 import { usePaneStyles } from './usePaneStyles'
+import { usePortSentence } from './usePortSentence'
+import { useWords } from './useWords'
 
 interface ExampleBlockProps {
   readonly definition: Definition
@@ -32,6 +34,10 @@ const useStyles = makeStyles({
 export function ExampleBlock({ definition, example, port, cell }: ExampleBlockProps) {
   const styles = useStyles()
   const pane = usePaneStyles()
+  const words = useWords()
+  const { functions: say, frame } = words
+  const portSentence = usePortSentence()
+  const numbers = useNumberText()
   const formulaId = useId()
   const noteId = useId()
   const [outcome, setOutcome] = useState<Outcome>()
@@ -41,7 +47,7 @@ export function ExampleBlock({ definition, example, port, cell }: ExampleBlockPr
     setOutcome(undefined)
     try {
       await port.putFormula(formula)
-      setOutcome({ done: true, sentence: `Put into ${cell === undefined ? 'the selected cell' : placeText(cell)}.` })
+      setOutcome({ done: true, sentence: say.putInto(cell === undefined ? frame.selectedCell : frame.place(cell)) })
     } catch (error) {
       setOutcome({ done: false, sentence: portSentence(error) })
     }
@@ -52,13 +58,13 @@ export function ExampleBlock({ definition, example, port, cell }: ExampleBlockPr
       <p className={styles.line}>{example.text}</p>
       <code id={formulaId} className={pane.formula}>{formula}</code>
       {definition.result.columns === undefined
-        ? <p className={styles.line}>gives {givesText(example.gives)} {definition.result.unit}</p>
+        ? <p className={styles.line}>{say.gives} {rowsOf(example.gives).map((row) => row.map((one) => numbers.measured(one, definition.result.unit, 'short')).join(', ')).join('; ')}</p>
         : <ResultTable columns={definition.result.columns} rows={rowsOf(example.gives)} />}
-      <p className={styles.small}>Source: {sourceText(example.source)}</p>
+      <p className={styles.small}>{say.source(sourceText(example.source))}</p>
       <Button className={styles.button} appearance="primary" size="small" aria-describedby={`${formulaId} ${noteId}`} onClick={put}>
-        Put into the selected cell
+        {say.putIntoSelected}
       </Button>
-      <p id={noteId} className={styles.small}>{targetText(cell, definition, example.gives)}</p>
+      <p id={noteId} className={styles.small}>{targetText(cell, definition, example.gives, words)}</p>
       <p role="status" className={mergeClasses(styles.small, outcome !== undefined && (outcome.done ? styles.done : styles.refused))}>
         {outcome?.sentence}
       </p>
@@ -72,19 +78,11 @@ function rowsOf(gives: Example['gives']): Rows {
   return typeof gives === 'number' ? [[gives]] : gives
 }
 
-function targetText(cell: SelectedCell | undefined, { result }: Definition, gives: Example['gives']): string {
+function targetText(cell: SelectedCell | undefined, { result }: Definition, gives: Example['gives'], { functions: say, frame }: Words): string {
   const headings = result.columns === undefined ? 0 : 1
-  const size = typeof gives === 'number' ? '' : ` It fills ${counted(gives.length + headings, 'row')} and ${counted(gives[0]?.length ?? 0, 'column')} from there.`
-  if (cell === undefined) return `Select a cell in the sheet first.${size}`
-  return isEmptyCell(cell) ? `${placeText(cell)} is empty.${size}` : `This replaces what ${placeText(cell)} holds now.${size}`
-}
-
-function counted(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? '' : 's'}`
-}
-
-function givesText(gives: Example['gives']): string {
-  return rowsOf(gives).map((row) => row.map(shortText).join(', ')).join('; ')
+  const size = typeof gives === 'number' ? '' : ` ${say.fills(gives.length + headings, gives[0]?.length ?? 0)}`
+  if (cell === undefined) return say.selectFirst + size
+  return (isEmptyCell(cell) ? say.isEmpty(frame.place(cell)) : say.replaces(frame.place(cell))) + size
 }
 
 function sourceText(key: string): string {

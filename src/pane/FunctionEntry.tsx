@@ -3,6 +3,7 @@ import { useId } from 'react'
 import type { Definition } from '../core/definition/definition'
 import type { SelectedCell, WorkbookPort } from '../workbook/port'
 import { FunctionText } from './FunctionText'
+import { useWords } from './useWords'
 
 interface FunctionEntryProps {
   readonly definition: Definition
@@ -48,13 +49,14 @@ const useStyles = makeStyles({
 export function FunctionEntry({ definition, port, cell, open, usedBySelectedCell, onToggle }: FunctionEntryProps) {
   const styles = useStyles()
   const textId = useId()
+  const { functions: say } = useWords()
   return (
     <li data-function={definition.id} className={mergeClasses(styles.entry, open && styles.openEntry)}>
       <h4 className={styles.heading}>
         <button type="button" className={styles.row} aria-expanded={open} aria-controls={open ? textId : undefined} onClick={onToggle}>
           <span className={styles.id}>
             <span className={styles.name}>{definition.id}</span>
-            {usedBySelectedCell && <span className={styles.mark}>the selected cell uses it</span>}
+            {usedBySelectedCell && <span className={styles.mark}>{say.usedHere}</span>}
             <span aria-hidden="true" className={mergeClasses(styles.arrow, open && styles.openArrow)}>›</span>
           </span>{' '}
           <span className={styles.summary}>{definition.summary}</span>

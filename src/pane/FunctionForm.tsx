@@ -1,18 +1,22 @@
 import { Button, Field, Input, makeStyles, mergeClasses, tokens } from '@fluentui/react-components'
-import { useEffect, useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import type { Definition } from '../core/definition/definition'
 import type { Parameter } from '../core/definition/parameter'
 import { callArguments } from '../derived/callArguments'
-import { defaultText, takesText } from '../wording/en/parameters'
 import { quotedSheet } from '../derived/reference'
 import type { Tried } from '../derived/tryCall'
-import { textOfArgument } from '../derived/typedArgument'
+import { commaNumberOf } from '../derived/decimalComma'
+import { remarked, textOfArgument } from '../derived/typedArgument'
+import type { DecimalMark } from '../core/quantity/decimalMark'
+import type { Words } from '../wording/words'
 import type { CellPlace, SelectedCell, WorkbookPort } from '../workbook/port'
-import { isEmptyCell, placeText } from './cellText'
-import { portSentence } from './portSentence'
+import { isEmptyCell } from './cellText'
+import { useSettings } from './settings/useSettings'
 import { TriedResult } from './TriedResult'
 import { useFormCall } from './useFormCall'
 import { usePaneStyles } from './usePaneStyles'
+import { usePortSentence } from './usePortSentence'
+import { useWords } from './useWords'
 
 interface FunctionFormProps {
   readonly definition: Definition
@@ -38,6 +42,10 @@ const useStyles = makeStyles({
 export function FunctionForm({ definition, port, cell }: FunctionFormProps) {
   const styles = useStyles()
   const pane = usePaneStyles()
+  const words = useWords()
+  const { functions: say, frame: { place } } = words
+  const portSentence = usePortSentence()
+  const { decimalMark } = useSettings().settings
   const parameters = Object.entries(definition.parameters)
   const [texts, setTexts] = useState<readonly string[]>(() => parameters.map(() => ''))
   const [target, setTarget] = useState<CellPlace>()
@@ -49,13 +57,21 @@ export function FunctionForm({ definition, port, cell }: FunctionFormProps) {
   useEffect(() => {
     if (cell === undefined) return
     if (inCell !== undefined) {
-      setTexts(parameters.map(([, parameter], index) => textOfArgument(parameter, inCell[index] ?? '')))
+      setTexts(parameters.map(([, parameter], index) => textOfArgument(parameter, inCell[index] ?? '', decimalMark)))
       setTarget({ sheet: cell.sheet, address: cell.address })
     } else if (target === undefined) {
       setTarget({ sheet: cell.sheet, address: cell.address })
     }
     // Only another cell, or another formula in it, begins anew.
   }, [cellKey, cell?.formula])
+
+  const typedWith = useRef(decimalMark)
+  // What is typed already means the same when the setting changes.
+  useEffect(() => {
+    const before = typedWith.current
+    typedWith.current = decimalMark
+    if (before !== decimalMark) setTexts((typed) => typed.map((text, index) => remarked(parameters[index]![1], text, before, decimalMark)))
+  }, [decimalMark])
 
   const { formula, tried, needsSheet, failure } = useFormCall(definition, texts, target?.sheet ?? cell?.sheet ?? '', port)
   const problems = tried !== undefined && 'problems' in tried ? tried.problems : []
@@ -78,7 +94,7 @@ export function FunctionForm({ definition, port, cell }: FunctionFormProps) {
     setOutcome(undefined)
     try {
       await port.putFormula(formula, target)
-      setOutcome({ done: true, sentence: target === undefined ? 'Put into the selected cell.' : `Put into ${placeText(target)}.` })
+      setOutcome({ done: true, sentence: say.putInto(target === undefined ? words.frame.selectedCell : place(target)) })
     } catch (error) {
       setOutcome({ done: false, sentence: portSentence(error) })
     }
@@ -94,13 +110,13 @@ export function FunctionForm({ definition, port, cell }: FunctionFormProps) {
             key={name}
             label={<span className={styles.name}>{name}</span>}
             required={!parameter.optional}
-            hint={`${parameter.text}: ${takesText(parameter)}`}
+            hint={`${parameter.text}: ${words.parameters.takesText(parameter, decimalMark)}`}
             {...(own.length > 0 && { validationMessage: own.join(' '), validationState: 'error' as const })}
           >
             {(field) => (
               <span className={styles.row}>
-                <Input {...field} className={styles.input} size="small" autoComplete="off" value={texts[index] ?? ''} placeholder={placeholder(definition, parameter, index)} onChange={(_event, data) => change(index, data.value)} />
-                <Button className={styles.pick} size="small" onClick={() => void pick(index)} aria-label={`Take the selection for ${name}`} title="Take the selected cells">Take</Button>
+                <Input {...field} className={styles.input} size="small" autoComplete="off" value={texts[index] ?? ''} placeholder={placeholder(definition, parameter, index, words, decimalMark)} onChange={(_event, data) => change(index, data.value)} />
+                <Button className={styles.pick} size="small" onClick={() => void pick(index)} aria-label={say.takeFor(name)} title={say.takeHint}>{say.take}</Button>
               </span>
             )}
           </Field>
@@ -109,13 +125,13 @@ export function FunctionForm({ definition, port, cell }: FunctionFormProps) {
       <code className={pane.formula}>{formula}</code>
       <TriedResult definition={definition} tried={tried} needsSheet={needsSheet} />
       {failure !== '' && <p role="status" className={mergeClasses(styles.small, styles.refused)}>{failure}</p>}
-      <p className={styles.small}>{targetText(target, cell, isTargetSelected)}</p>
+      <p className={styles.small}>{targetText(target, cell, isTargetSelected, words)}</p>
       <div className={styles.buttons}>
         <Button type="submit" appearance="primary" size="small" disabled={!isComplete(tried, needsSheet)}>
-          {inCell !== undefined && isTargetSelected ? 'Change the formula' : 'Put into the sheet'}
+          {inCell !== undefined && isTargetSelected ? say.changeFormula : say.putIntoSheet}
         </Button>
-        {!isTargetSelected && cell !== undefined && <Button size="small" onClick={() => setTarget({ sheet: cell.sheet, address: cell.address })}>Put into {placeText(cell)} instead</Button>}
-        {texts.some((text) => text !== '') && <Button size="small" onClick={() => { setTexts(parameters.map(() => '')); setOutcome(undefined) }}>Clear the form</Button>}
+        {!isTargetSelected && cell !== undefined && <Button size="small" onClick={() => setTarget({ sheet: cell.sheet, address: cell.address })}>{say.putInstead(place(cell))}</Button>}
+        {texts.some((text) => text !== '') && <Button size="small" onClick={() => { setTexts(parameters.map(() => '')); setOutcome(undefined) }}>{say.clearForm}</Button>}
       </div>
       <p role="status" className={mergeClasses(styles.small, outcome !== undefined && (outcome.done ? styles.done : styles.refused))}>{outcome?.sentence}</p>
     </form>
@@ -130,16 +146,17 @@ function isComplete(tried: Tried | undefined, needsSheet: boolean): boolean {
 }
 
 /** What stands there if nothing is typed, or what the first example has there. */
-function placeholder(definition: Definition, parameter: Parameter, index: number): string {
-  const fallback = defaultText(parameter)
-  if (fallback !== undefined) return `${fallback} if left out`
+function placeholder(definition: Definition, parameter: Parameter, index: number, { functions: say, parameters }: Words, mark: DecimalMark): string {
+  const fallback = parameters.defaultText(parameter, mark)
+  if (fallback !== undefined) return say.ifLeftOut(fallback)
   const given = definition.examples[0]?.given[index]
-  if (given === null || given === undefined) return parameter.optional ? 'may be left out' : ''
-  return `such as ${typeof given === 'object' ? given.join('; ') : given}`
+  if (given === null || given === undefined) return parameter.optional ? say.mayBeLeftOut : ''
+  const typed = (one: number | string) => (mark === ',' && parameter.takes === 'number' ? commaNumberOf(String(one)) : String(one))
+  return say.suchAs(typeof given === 'object' ? given.map(typed).join('; ') : typed(given))
 }
 
-function targetText(target: CellPlace | undefined, cell: SelectedCell | undefined, isTargetSelected: boolean): string {
-  if (target === undefined) return 'Select the cell in which the result shall stand.'
-  if (isTargetSelected && cell !== undefined && !isEmptyCell(cell)) return `It goes into ${placeText(target)} and replaces what stands there.`
-  return `It goes into ${placeText(target)}.`
+function targetText(target: CellPlace | undefined, cell: SelectedCell | undefined, isTargetSelected: boolean, { functions: say, frame: { place } }: Words): string {
+  if (target === undefined) return say.selectTarget
+  if (isTargetSelected && cell !== undefined && !isEmptyCell(cell)) return say.goesIntoReplacing(place(target))
+  return say.goesInto(place(target))
 }

@@ -5,6 +5,8 @@ import { cautionFor } from '../wording/cautions'
 import type { SelectedCell, WorkbookPort } from '../workbook/port'
 import { ExampleBlock } from './ExampleBlock'
 import { FunctionForm } from './FunctionForm'
+import { useNumberText } from './settings/useSettings'
+import { useWords } from './useWords'
 
 interface FunctionTextProps {
   readonly id: string
@@ -46,35 +48,37 @@ const useStyles = makeStyles({
 /** All that the definition says about a function, with an example first, because it is read first. */
 export function FunctionText({ id, definition, port, cell }: FunctionTextProps) {
   const styles = useStyles()
-  const caution = cautionFor(definition)
+  const { functions: say, frame, cautions } = useWords()
+  const numbers = useNumberText()
+  const caution = cautionFor(definition, cautions)
   const { result, examples: [first, ...more] } = definition
   const block = (example: Example) => <ExampleBlock key={example.text} definition={definition} example={example} port={port} cell={cell} />
   return (
     <div id={id} className={styles.text}>
       <code className={styles.code}>{signature(definition)}</code>
-      {first !== undefined && <h5 className={styles.heading}>Example</h5>}
+      {first !== undefined && <h5 className={styles.heading}>{say.example}</h5>}
       {first !== undefined && block(first)}
-      <h5 className={styles.heading}>Fill it in</h5>
+      <h5 className={styles.heading}>{say.fillIn}</h5>
       <FunctionForm definition={definition} port={port} cell={cell} />
-      <h5 className={styles.heading}>What comes out</h5>
+      <h5 className={styles.heading}>{say.comesOut}</h5>
       <p className={styles.paragraph}>
         {result.text}
-        {result.columns === undefined && <span className={styles.takes}>{result.unit}{result.like !== undefined && `, in the shape of ${result.like}`}</span>}
+        {result.columns === undefined && <span className={styles.takes}>{numbers.unit(result.unit)}{result.like !== undefined && say.inShapeOf(result.like)}</span>}
       </p>
       {result.columns !== undefined && (
         <dl className={styles.parameters}>
           {result.columns.map(({ heading, text, unit }) => (
             <div key={heading} className={styles.parameter}>
               <dt className={styles.columnName}>{heading}</dt>
-              <dd className={styles.meaning}>{text}<span className={styles.takes}>{unit}</span></dd>
+              <dd className={styles.meaning}>{text}<span className={styles.takes}>{numbers.unit(unit)}</span></dd>
             </div>
           ))}
         </dl>
       )}
-      <h5 className={styles.heading}>How it is counted</h5>
+      <h5 className={styles.heading}>{say.howCounted}</h5>
       <p className={styles.paragraph}>{definition.convention}</p>
-      {caution !== undefined && <p className={styles.caution}><strong>Caution.</strong> {caution}</p>}
-      {more.length > 0 && <h5 className={styles.heading}>More examples</h5>}
+      {caution !== undefined && <p className={styles.caution}><strong>{frame.caution}</strong> {caution}</p>}
+      {more.length > 0 && <h5 className={styles.heading}>{say.moreExamples}</h5>}
       {more.map(block)}
     </div>
   )

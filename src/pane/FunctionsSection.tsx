@@ -1,12 +1,14 @@
 import { makeStyles, SearchBox, tokens } from '@fluentui/react-components'
 import { useEffect, useId, useMemo, useRef, useState } from 'react'
 import type { Definition } from '../core/definition/definition'
+import type { Words } from '../wording/words'
 import type { SelectedCell, WorkbookPort } from '../workbook/port'
 import { FunctionEntry } from './FunctionEntry'
 import { functionsUsed } from './functionsUsed'
 import { groupBySubject } from './groupBySubject'
 import { isEmptyQuery, searchOf } from './search'
 import { SelectedCellLine } from './SelectedCellLine'
+import { useWords } from './useWords'
 
 interface FunctionsSectionProps {
   readonly definitions: readonly Definition[]
@@ -55,6 +57,7 @@ const useStyles = makeStyles({
 /** The functions by subject, or those that a search finds; one of them opened. */
 export function FunctionsSection({ definitions, port, cell, asked }: FunctionsSectionProps) {
   const styles = useStyles()
+  const { functions: say, frame, subjectNames } = useWords()
   const headingId = useId()
   const [query, setQuery] = useState('')
   const [openId, setOpenId] = useState<string>()
@@ -87,22 +90,22 @@ export function FunctionsSection({ definitions, port, cell, asked }: FunctionsSe
   }
 
   const found = search(query)
-  const groups = isEmptyQuery(query) ? groupBySubject(definitions) : [{ subject: 'found', name: 'Found', definitions: found }]
+  const groups = isEmptyQuery(query) ? groupBySubject(definitions, subjectNames) : [{ subject: 'found', name: say.found, definitions: found }]
 
   return (
     <section className={styles.section} aria-labelledby={headingId}>
       <div className={styles.top}>
-        <h2 id={headingId} className={styles.sectionHeading}>Functions</h2>
+        <h2 id={headingId} className={styles.sectionHeading}>{frame.sections.Functions}</h2>
         <SelectedCellLine cell={cell} used={used} onOpen={(id) => { setQuery(''); setOpenId(id) }} />
         <SearchBox
           className={styles.search}
-          aria-label="Search the functions"
-          placeholder="Search, such as perlite, tray, reuse"
-          dismiss={{ 'aria-label': 'Clear the search' }}
+          aria-label={say.search}
+          placeholder={say.searchHint}
+          dismiss={{ 'aria-label': say.clearSearch }}
           value={query}
           onChange={(_event, data) => searchFor(data.value)}
         />
-        <p role="status" className={styles.count}>{countText(found.length, query)}</p>
+        <p role="status" className={styles.count}>{countText(found.length, query, say)}</p>
       </div>
       <div ref={list} className={styles.list}>
         {groups.filter((group) => group.definitions.length > 0).map((group) => (
@@ -128,8 +131,7 @@ export function FunctionsSection({ definitions, port, cell, asked }: FunctionsSe
   )
 }
 
-function countText(count: number, query: string): string {
-  const functions = count === 1 ? '1 function' : `${count} functions`
-  if (isEmptyQuery(query)) return functions
-  return count === 0 ? `No function found for “${query.trim()}”. Try fewer or other words, such as bag, tray, peat or wash.` : `${functions} found`
+function countText(count: number, query: string, say: Words['functions']): string {
+  if (isEmptyQuery(query)) return say.count(count)
+  return count === 0 ? say.noneFound(query.trim()) : say.countFound(count)
 }

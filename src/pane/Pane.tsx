@@ -1,17 +1,22 @@
 import { FluentProvider, makeStyles, mergeClasses, Spinner, Tab, TabList, tokens } from '@fluentui/react-components'
-import { lazy, Suspense, useEffect, useId, useState } from 'react'
+import { lazy, Suspense, useEffect, useId, useMemo, useState } from 'react'
 import type { Definition } from '../core/definition/definition'
+import { definitionIn } from '../derived/definitionIn'
 import type { WorkbookPort } from '../workbook/port'
 import { CheckSection } from './CheckSection'
 import { FunctionsSection } from './FunctionsSection'
+import { SettingsProvider } from './settings/SettingsProvider'
 import { themes, type ThemeName } from './theme'
 import { useSelectedCell } from './useSelectedCell'
+import { useWords } from './useWords'
 import { WorkingSection } from './WorkingSection'
 
 interface PaneProps {
   readonly definitions: readonly Definition[]
   readonly port: WorkbookPort
   readonly theme: ThemeName
+  /** What the host speaks, as "de-AT". */
+  readonly locale: string
 }
 
 const useStyles = makeStyles({
@@ -36,12 +41,20 @@ const SeasonSection = lazy(async () => ({ default: (await import('./SeasonSectio
 
 const LibrarySection = lazy(async () => ({ default: (await import('./LibrarySection')).LibrarySection }))
 
-const sections = ['Season', 'Functions', 'Working', 'Check', 'Compare', 'Library'] as const
+const SettingsSection = lazy(async () => ({ default: (await import('./SettingsSection')).SettingsSection }))
+
+const sections = ['Season', 'Functions', 'Working', 'Check', 'Compare', 'Library', 'Settings'] as const
 type Section = (typeof sections)[number]
 
-/** The frame: the title, the sections to choose from, and the chosen one. */
-export function Pane({ definitions, port, theme }: PaneProps) {
+export function Pane({ locale, ...props }: PaneProps) {
+  return <SettingsProvider locale={locale}><Frame {...props} /></SettingsProvider>
+}
+
+/** The title, the sections to choose from, and the chosen one. */
+function Frame({ definitions: english, port, theme }: Omit<PaneProps, 'locale'>) {
   const styles = useStyles()
+  const { language, frame, ofDefinition } = useWords()
+  const definitions = useMemo(() => english.map((definition) => definitionIn(definition, ofDefinition)), [english, ofDefinition])
   const cell = useSelectedCell(port)
   const tabsId = useId()
   const [chosen, setChosen] = useState<Section>()
@@ -53,13 +66,13 @@ export function Pane({ definitions, port, theme }: PaneProps) {
   // Who opens the pane beside an empty workbook has nothing yet to use a function on.
   const section = chosen ?? (isEmpty ? 'Season' : 'Functions')
   return (
-    <FluentProvider theme={themes[theme]} className={styles.root}>
+    <FluentProvider theme={themes[theme]} className={styles.root} lang={language}>
       <h1 className={styles.title}>Sticksheet</h1>
       <TabList className={styles.tabs} size="small" selectedValue={section} onTabSelect={(_event, { value }) => {
         if (section === 'Season') setSeasonLeft(true)
         setChosen(value as Section)
       }}>
-        {sections.map((name) => <Tab key={name} id={`${tabsId}-${name}`} value={name}>{name}</Tab>)}
+        {sections.map((name) => <Tab key={name} id={`${tabsId}-${name}`} value={name}>{frame.sections[name]}</Tab>)}
       </TabList>
       {/* Stays while another section shows, so that what was searched and typed is still there afterwards. */}
       <div role="tabpanel" aria-labelledby={`${tabsId}-Functions`} className={mergeClasses(styles.panel, section !== 'Functions' && styles.hidden)}>
@@ -67,7 +80,7 @@ export function Pane({ definitions, port, theme }: PaneProps) {
       </div>
       {(section === 'Season' || seasonLeft) && (
         <div role="tabpanel" aria-labelledby={`${tabsId}-Season`} className={mergeClasses(styles.panel, section !== 'Season' && styles.hidden)}>
-          <Suspense fallback={<Spinner size="tiny" label="Getting the season ready" />}>
+          <Suspense fallback={<Spinner size="tiny" label={frame.gettingReady.Season} />}>
             <SeasonSection port={port} />
           </Suspense>
         </div>
@@ -84,14 +97,21 @@ export function Pane({ definitions, port, theme }: PaneProps) {
       )}
       {section === 'Library' && (
         <div role="tabpanel" aria-labelledby={`${tabsId}-Library`} className={styles.panel}>
-          <Suspense fallback={<Spinner size="tiny" label="Getting the library ready" />}>
+          <Suspense fallback={<Spinner size="tiny" label={frame.gettingReady.Library} />}>
             <LibrarySection onOpenFunction={(id) => { setAsked({ id }); setChosen('Functions') }} />
+          </Suspense>
+        </div>
+      )}
+      {section === 'Settings' && (
+        <div role="tabpanel" aria-labelledby={`${tabsId}-Settings`} className={styles.panel}>
+          <Suspense fallback={<Spinner size="tiny" label={frame.gettingReady.Settings} />}>
+            <SettingsSection port={port} />
           </Suspense>
         </div>
       )}
       {section === 'Compare' && (
         <div role="tabpanel" aria-labelledby={`${tabsId}-Compare`} className={styles.panel}>
-          <Suspense fallback={<Spinner size="tiny" label="Getting the charts ready" />}>
+          <Suspense fallback={<Spinner size="tiny" label={frame.gettingReady.Compare} />}>
             <CompareSection port={port} />
           </Suspense>
         </div>

@@ -1,6 +1,7 @@
 import { makeStyles, mergeClasses, tokens } from '@fluentui/react-components'
 import type { Column } from '../core/definition/definition'
-import { shortText } from './numberText'
+import { useNumberText } from './settings/useSettings'
+import { useWords } from './useWords'
 
 interface ResultTableProps {
   readonly columns: readonly Column[]
@@ -24,17 +25,19 @@ const useStyles = makeStyles({
 })
 
 /** A table as it will stand in the sheet. */
-export function ResultTable({ columns, rows, label = 'The table that it gives' }: ResultTableProps) {
+export function ResultTable({ columns, rows, label }: ResultTableProps) {
   const styles = useStyles()
+  const { functions: say } = useWords()
+  const numbers = useNumberText()
   return (
-    <div className={styles.wide} tabIndex={0} role="region" aria-label={label}>
+    <div className={styles.wide} tabIndex={0} role="region" aria-label={label ?? say.table}>
       <table className={styles.table}>
         <thead>
-          <tr>{columns.map(({ heading, unit }, column) => <th key={column} scope="col" className={styles.cell}>{heading}{unit !== 'text' && unit !== heading && <span className={styles.unit}>{unit}</span>}</th>)}</tr>
+          <tr>{columns.map(({ heading, unit }, column) => <th key={column} scope="col" className={styles.cell}>{heading}{unit !== 'text' && unit !== heading && <span className={styles.unit}>{numbers.unit(unit)}</span>}</th>)}</tr>
         </thead>
         <tbody>
           {rows.map((row, index) => (
-            <tr key={index}>{row.map((value, column) => <td key={column} className={mergeClasses(styles.cell, typeof value === 'number' && styles.number)}>{shortText(value)}</td>)}</tr>
+            <tr key={index}>{row.map((value, column) => <td key={column} className={mergeClasses(styles.cell, typeof value === 'number' && styles.number)}>{numbers.inColumn(value, columns[column]?.unit ?? '', 'short')}</td>)}</tr>
           ))}
         </tbody>
       </table>

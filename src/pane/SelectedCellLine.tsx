@@ -2,7 +2,7 @@ import { Link, makeStyles, tokens } from '@fluentui/react-components'
 import { Fragment } from 'react'
 import type { Definition } from '../core/definition/definition'
 import type { SelectedCell } from '../workbook/port'
-import { placeText } from './cellText'
+import { useWords } from './useWords'
 
 interface SelectedCellLineProps {
   readonly cell: SelectedCell | undefined
@@ -18,13 +18,14 @@ const useStyles = makeStyles({
 /** Which cell is selected, and which functions of ours it uses. */
 export function SelectedCellLine({ cell, used, onOpen }: SelectedCellLineProps) {
   const styles = useStyles()
-  if (cell === undefined) return <p className={styles.line}>No cell is selected.</p>
+  const { functions: say, frame } = useWords()
+  if (cell === undefined) return <p className={styles.line}>{say.noCell}</p>
   return (
     <p className={styles.line}>
-      Selected: {placeText(cell)}
+      {say.selected(frame.place(cell))}
       {used.map(({ id }, index) => (
         <Fragment key={id}>
-          {index === 0 ? ', uses ' : ', '}
+          {index === 0 ? say.uses : ', '}
           <Link as="button" className={styles.used} onClick={() => onOpen(id)}>STICK.{id}</Link>
         </Fragment>
       ))}

@@ -2,7 +2,8 @@ import { makeStyles, mergeClasses, tokens } from '@fluentui/react-components'
 import type { Definition } from '../core/definition/definition'
 import type { Tried } from '../derived/tryCall'
 import { ResultTable } from './ResultTable'
-import { shortText } from './numberText'
+import { useNumberText } from './settings/useSettings'
+import { useWords } from './useWords'
 
 interface TriedResultProps {
   readonly definition: Definition
@@ -20,9 +21,10 @@ const useStyles = makeStyles({
 /** What a form gives as it stands, and until then what it still needs. */
 export function TriedResult({ definition, tried, needsSheet }: TriedResultProps) {
   const styles = useStyles()
+  const { functions: say } = useWords()
   return (
-    <div role="status" aria-label="Result">
-      {needsSheet && <p className={mergeClasses(styles.line, styles.quiet)}>A formula stands among the arguments: the sheet shows the result.</p>}
+    <div role="status" aria-label={say.result}>
+      {needsSheet && <p className={mergeClasses(styles.line, styles.quiet)}>{say.needsSheet}</p>}
       {tried !== undefined && <Shown definition={definition} tried={tried} />}
     </div>
   )
@@ -30,17 +32,19 @@ export function TriedResult({ definition, tried, needsSheet }: TriedResultProps)
 
 function Shown({ definition: { result }, tried }: { readonly definition: Definition; readonly tried: Tried }) {
   const styles = useStyles()
-  if ('cellError' in tried) return <p className={mergeClasses(styles.line, styles.refused)}>One of the cells shows {tried.cellError}.</p>
+  const { functions: say } = useWords()
+  const { measured } = useNumberText()
+  if ('cellError' in tried) return <p className={mergeClasses(styles.line, styles.refused)}>{say.cellShows(tried.cellError)}</p>
   if ('value' in tried) {
     const { value } = tried
-    if (typeof value === 'number') return <p className={styles.line}>gives <span className={styles.value}>{shortText(value)}</span> {result.unit}</p>
-    if (result.columns === undefined) return <p className={styles.line}>gives <span className={styles.value}>{value.flat().map(shortText).join('; ')}</span> {result.unit}</p>
+    if (typeof value === 'number') return <p className={styles.line}>{say.gives} <span className={styles.value}>{measured(value, result.unit, 'short')}</span></p>
+    if (result.columns === undefined) return <p className={styles.line}>{say.gives} <span className={styles.value}>{value.flat().map((one) => measured(one, result.unit, 'short')).join('; ')}</span></p>
     return <ResultTable columns={result.columns} rows={value.slice(1)} />
   }
   const general = tried.problems.filter(({ parameter }) => parameter === undefined)
   return (
     <>
-      {tried.missing.length > 0 && <p className={mergeClasses(styles.line, styles.quiet)}>Still needed: {tried.missing.join(', ')}</p>}
+      {tried.missing.length > 0 && <p className={mergeClasses(styles.line, styles.quiet)}>{say.stillNeeded(tried.missing)}</p>}
       {general.map(({ sentence }) => <p key={sentence} className={mergeClasses(styles.line, styles.refused)}>{sentence}</p>)}
     </>
   )

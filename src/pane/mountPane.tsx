@@ -9,10 +9,16 @@ export interface MountedPane {
   unmount(): void
 }
 
-/** Shows the pane in a page's element, which gives it its height. The page knows the host and its theme. */
-export function mountPane(element: HTMLElement, port: WorkbookPort, options: { readonly theme?: ThemeName } = {}): MountedPane {
+interface PaneOptions {
+  readonly theme?: ThemeName
+  /** What the host speaks, where it says so; else what the browser does. */
+  readonly locale?: string | undefined
+}
+
+/** Shows the pane in a page's element, which gives it its height. The page knows the host, its theme and its language. */
+export function mountPane(element: HTMLElement, port: WorkbookPort, { theme: first = 'light', locale = navigator.language }: PaneOptions = {}): MountedPane {
   const root = createRoot(element)
-  const show = (theme: ThemeName) => root.render(<Pane definitions={catalogue} port={port} theme={theme} />)
-  show(options.theme ?? 'light')
+  const show = (theme: ThemeName) => root.render(<Pane definitions={catalogue} port={port} theme={theme} locale={locale} />)
+  show(first)
   return { setTheme: show, unmount: () => root.unmount() }
 }

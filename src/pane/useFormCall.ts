@@ -3,7 +3,9 @@ import type { Definition } from '../core/definition/definition'
 import { tryCall, type Tried } from '../derived/tryCall'
 import { textInFormula, typedArgument, type TypedArgument } from '../derived/typedArgument'
 import type { WorkbookPort } from '../workbook/port'
-import { portSentence } from './portSentence'
+import { useSettings } from './settings/useSettings'
+import { usePortSentence } from './usePortSentence'
+import { useProblemSentence } from './useProblemSentence'
 
 export interface FormCall {
   /** In en-US form, with its leading "=". */
@@ -17,7 +19,10 @@ export interface FormCall {
 
 /** The call that the texts of a form stand for, tried with what the cells hold now. */
 export function useFormCall(definition: Definition, texts: readonly string[], sheet: string, port: WorkbookPort): FormCall {
-  const typed = Object.values(definition.parameters).map((parameter, index) => typedArgument(parameter, texts[index] ?? ''))
+  const { decimalMark } = useSettings().settings
+  const portSentence = usePortSentence()
+  const problemSentence = useProblemSentence()
+  const typed = Object.values(definition.parameters).map((parameter, index) => typedArgument(parameter, texts[index] ?? '', decimalMark))
   const needsSheet = typed.some(({ kind }) => kind === 'formula')
   const formula = `=STICK.${definition.id}(${typed.map(textInFormula).join(',').replace(/,+$/, '')})`
   const [tried, setTried] = useState<Tried>()
@@ -33,7 +38,7 @@ export function useFormCall(definition: Definition, texts: readonly string[], sh
     const read = () => {
       if (needsSheet) return show(undefined)
       Promise.all(typed.map((argument) => valueOf(argument, sheet, port))).then(
-        (args) => show(tryCall(definition, args)),
+        (args) => show(tryCall(definition, args, problemSentence)),
         (error: unknown) => show(undefined, portSentence(error, 'reading')),
       )
     }
@@ -44,7 +49,7 @@ export function useFormCall(definition: Definition, texts: readonly string[], sh
       stop()
     }
     // The formula says all that was typed.
-  }, [definition, formula, sheet, port])
+  }, [definition, formula, sheet, port, problemSentence, portSentence])
   return { formula, tried, needsSheet, failure }
 }
 

@@ -4,7 +4,7 @@ import { excelPort } from '../excel/excelPort'
 import { mountPane } from '../pane/mountPane'
 
 void Office.onReady(() => {
-  mountPane(document.getElementById('pane')!, excelPort(callLogOfPage()), { theme: themeOfExcel() })
+  mountPane(document.getElementById('pane')!, excelPort(callLogOfPage()), { theme: themeOfExcel(), locale: Office.context.displayLanguage })
 })
 
 /** Older versions of Excel do not tell their theme; light is what they have. */

@@ -1,9 +1,20 @@
+/** A cell, or cells, of a sheet. */
+export interface Place {
+  readonly address: string
+  readonly sheet: string
+}
+
 /** What all sections of the pane share: their names, and words for cells. */
 export const frame = {
-  sections: { Season: 'Season', Functions: 'Functions', Working: 'Working', Check: 'Check', Compare: 'Compare', Library: 'Library' },
-  gettingReady: { Season: 'Getting the season ready', Library: 'Getting the library ready', Compare: 'Getting the charts ready' },
+  sections: { Season: 'Season', Functions: 'Functions', Working: 'Working', Check: 'Check', Compare: 'Compare', Library: 'Library', Settings: 'Settings' },
+  gettingReady: { Season: 'Getting the season ready', Library: 'Getting the library ready', Compare: 'Getting the charts ready', Settings: 'Getting the settings ready' },
   /** "B4 on Season". */
-  place: (address: string, sheet: string) => `${address} on ${sheet}`,
+  place: ({ address, sheet }: Place) => `${address} on ${sheet}`,
   readingTheWorkbook: 'Reading the workbook',
   caution: 'Caution.',
+  /** Instead of an empty value in a working. */
+  blank: '(blank)',
+  selectedCell: 'the selected cell',
+  /** A unit of money, "money per liner", in a currency: "EUR per liner". */
+  inCurrency: (unit: string, currency: string) => unit.replace('money', () => currency),
 }

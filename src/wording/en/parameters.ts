@@ -67,3 +67,5 @@ function numberRange({ atLeast, above, atMost, below }: Parameter, mark: Decimal
 function numberText(value: number, mark: DecimalMark): string {
   return withMark(value.toLocaleString('en-US', { maximumFractionDigits: 15 }), mark)
 }
+
+export const parameters = { rangeText, defaultText, takesText }

@@ -1,10 +1,13 @@
 /** All that the pane says, in English. The texts of a section stand together in its file. */
+import { cautions } from './cautions'
 import { check } from './check'
 import { compare } from './compare'
+import { ofDefinition } from './definitions'
 import { found } from './findings'
 import { frame } from './frame'
 import { functions } from './functions'
 import { library } from './library'
+import { parameters } from './parameters'
 import { port } from './port'
 import { sentence } from './problems'
 import { season } from './season'
@@ -12,4 +15,8 @@ import { settings } from './settings'
 import { subjectNames } from './subjects'
 import { working } from './working'
 
-export const english = { frame, functions, season, working, check, compare, library, settings, port, found, sentence, subjectNames }
+export const english = {
+  /** As the attribute lang has it. */
+  language: 'en',
+  frame, functions, season, working, check, compare, library, settings, port, found, sentence, parameters, cautions, subjectNames, ofDefinition,
+}

@@ -1,0 +1,89 @@
+import { Button, Field, Input, makeStyles, mergeClasses, Radio, RadioGroup, Select, tokens } from '@fluentui/react-components'
+import { useId, useState } from 'react'
+import type { DecimalMark } from '../core/quantity/decimalMark'
+import { languages, type Language } from '../wording/languages'
+import { currencyOf } from '../workbook/season/currency'
+import type { WorkbookPort } from '../workbook/port'
+import { longestCurrency, mostDecimals, type Settings } from './settings/settings'
+import { useSettings } from './settings/useSettings'
+import { usePaneStyles } from './usePaneStyles'
+import { usePortSentence } from './usePortSentence'
+import { useWords } from './useWords'
+
+const useStyles = makeStyles({
+  fields: { display: 'flex', flexDirection: 'column', rowGap: tokens.spacingVerticalL, maxWidth: '420px', marginTop: tokens.spacingVerticalM },
+  currency: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalS },
+  code: { width: '9em' },
+  sample: { fontVariantNumeric: 'tabular-nums' },
+})
+
+/** How the pane speaks and shows numbers. All of it takes effect at once. */
+export function SettingsSection({ port }: { readonly port: WorkbookPort }) {
+  const styles = useStyles()
+  const pane = usePaneStyles()
+  const { settings: words, frame } = useWords()
+  const portSentence = usePortSentence()
+  const headingId = useId()
+  const { settings, numbers, choose, problem } = useSettings()
+  const [said, setSaid] = useState<{ readonly sentence: string; readonly failed: boolean }>()
+
+  async function takeCurrency() {
+    setSaid(undefined)
+    try {
+      const currency = currencyOf(await port.read())
+      if (currency !== undefined) choose({ currency })
+      setSaid({ sentence: currency === undefined ? words.noneInWorkbook : words.taken(currency), failed: currency === undefined })
+    } catch (error) {
+      setSaid({ sentence: portSentence(error, 'reading'), failed: true })
+    }
+  }
+
+  return (
+    <section className={pane.section} aria-labelledby={headingId}>
+      <h2 id={headingId} className={pane.heading}>{frame.sections.Settings}</h2>
+      <p className={pane.line}>{words.about}</p>
+      <div className={styles.fields}>
+        <Field label={words.language} hint={words.languageHint}>
+          <RadioGroup value={settings.language} onChange={(_event, { value }) => choose({ language: value as Language })}>
+            {Object.entries(languages).map(([language, { name }]) => <Radio key={language} value={language} label={<span lang={language}>{name}</span>} />)}
+          </RadioGroup>
+        </Field>
+        <Field label={words.numbers} hint={words.numbersHint}>
+          <RadioGroup value={settings.decimalMark} onChange={(_event, { value }) => choose({ decimalMark: value as DecimalMark })}>
+            <Radio value="." label={words.decimalPoint('1,234.5')} />
+            <Radio value="," label={words.decimalComma('1.234,5')} />
+          </RadioGroup>
+        </Field>
+        <Field label={words.units} hint={words.unitsHint}>
+          <RadioGroup value={settings.units} onChange={(_event, { value }) => choose({ units: value as Settings['units'] })}>
+            <Radio value="metric" label={words.metric} />
+            <Radio value="us" label={words.us} />
+          </RadioGroup>
+        </Field>
+        <div>
+          <Field label={words.currency} hint={words.currencyHint}>
+            <Input className={styles.code} value={settings.currency} maxLength={longestCurrency} autoComplete="off" onChange={(_event, { value }) => { setSaid(undefined); choose({ currency: value.trim() }) }} />
+          </Field>
+          <div className={styles.currency}>
+            <Button size="small" onClick={() => void takeCurrency()}>{words.takeFromWorkbook}</Button>
+          </div>
+          <p role="status" className={mergeClasses(pane.line, said?.failed && pane.error)}>{said?.sentence}</p>
+        </div>
+        <Field label={words.currencyPlace}>
+          <RadioGroup value={settings.currencyPlace} onChange={(_event, { value }) => choose({ currencyPlace: value as Settings['currencyPlace'] })}>
+            <Radio value="before" label={words.before} />
+            <Radio value="after" label={words.after} />
+          </RadioGroup>
+        </Field>
+        <Field label={words.decimals}>
+          <Select className={styles.code} value={String(settings.decimals)} onChange={(_event, { value }) => choose({ decimals: Number(value) })}>
+            {Array.from({ length: mostDecimals + 1 }, (_, decimals) => <option key={decimals} value={decimals}>{decimals}</option>)}
+          </Select>
+        </Field>
+      </div>
+      <h3 className={pane.heading}>{words.sample}</h3>
+      <p role="status" className={mergeClasses(pane.line, styles.sample)}>{[numbers.measured(1234.5, 'money', 'short'), numbers.measured(0.1875, 'money per liner', 'short'), numbers.measured(60, 'L loose', 'short')].join('; ')}</p>
+      {problem !== undefined && <p role="alert" className={mergeClasses(pane.line, pane.error)}>{words[problem]}</p>}
+    </section>
+  )
+}

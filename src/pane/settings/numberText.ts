@@ -1,0 +1,87 @@
+/** Numbers, measures and money as the settings want them shown. */
+import type { Words } from '../../wording/words'
+import type { Settings } from './settings'
+import { usEquivalent } from './usEquivalent'
+
+/**
+ * All digits that a spreadsheet keeps, for an auditor who recalculates; enough to compare with the cell; or so few
+ * that a label has room for them.
+ */
+export type Digits = 'exact' | 'short' | 'label'
+
+export interface NumberText {
+  /** A number by itself; what is text stays as it is. */
+  plain(value: number | string, digits: Digits): string
+  /** A number with so many decimals, for the scale of a chart. */
+  fixed(value: number, decimals: number): string
+  percent(share: number): string
+  /** A value with its unit: money in the currency, a metric measure with its US equivalent where that is wanted. */
+  measured(value: number | string, unit: string, digits: Digits): string
+  /** The same without the unit, for what has it in a heading. */
+  inColumn(value: number | string, unit: string, digits: Digits): string
+  /** The unit by itself: "EUR per liner". */
+  unit(unit: string): string
+}
+
+const significant = { exact: 15, short: 10, label: 4, equivalent: 4 } as const
+const [fullLabel, labelDecimals] = [100, 2]
+
+export function numberText(settings: Settings, words: Words): NumberText {
+  const { decimalMark, units, currency, currencyPlace, decimals } = settings
+  const locale = decimalMark === ',' ? 'de-DE' : 'en-US'
+
+  const plain: NumberText['plain'] = (value, digits) => {
+    if (typeof value === 'string') return value === '' && digits === 'exact' ? words.frame.blank : value
+    const largeLabel = digits === 'label' && Math.abs(value) >= fullLabel
+    return value.toLocaleString(locale, largeLabel ? { maximumFractionDigits: labelDecimals } : { maximumSignificantDigits: significant[digits] })
+  }
+
+  const fixed = (value: number, places: number) => value.toLocaleString(locale, { minimumFractionDigits: places, maximumFractionDigits: places })
+
+  /** An amount has the decimals of its currency; where more are needed to tell it, as of a cutting's price, it has more. */
+  function amount(value: number, unit: string, digits: Digits): string {
+    const shown = plain(value, digits)
+    const shownDecimals = shown.split(decimalMark)[1]?.length ?? 0
+    const isWholeAmount = unit === 'money' && digits !== 'exact' && Math.abs(value) >= 1
+    return shownDecimals < decimals || isWholeAmount ? fixed(value, decimals) : shown
+  }
+
+  function inColumn(value: number | string, unit: string, digits: Digits): string {
+    if (typeof value === 'string') return plain(value, digits)
+    return currency !== '' && isMoney(unit) ? amount(value, unit, digits) : plain(value, digits)
+  }
+
+  const unitText = (unit: string) => {
+    if (unit === 'text') return ''
+    const text = words.ofDefinition(unit)
+    return currency !== '' && isMoney(unit) ? words.frame.inCurrency(text, currency) : text
+  }
+
+  /** "EUR 1.50 per liner", "1.50 EUR per liner", "5.17 L". */
+  function withUnit(value: number, unit: string, digits: Digits): string {
+    const number = inColumn(value, unit, digits)
+    if (currency === '' || !isMoney(unit)) return `${number} ${unitText(unit)}`.trim()
+    const [before, after] = currencyPlace === 'before' ? [currency, number] : [number, currency]
+    // A code stands apart from its number, a sign before it does not.
+    const gap = currencyPlace === 'before' && !/[\p{L}.]$/u.test(currency) ? '' : '\u00a0'
+    return unitText(unit).replace(currency, () => `${before}${gap}${after}`)
+  }
+
+  return {
+    plain,
+    fixed,
+    percent: (share) => share.toLocaleString(locale, { style: 'percent', maximumFractionDigits: 1 }),
+    inColumn,
+    unit: unitText,
+    measured(value, unit, digits) {
+      if (typeof value === 'string') return `${plain(value, digits)} ${unitText(unit)}`.trim()
+      const us = units === 'us' ? usEquivalent(value, unit) : undefined
+      const text = withUnit(value, unit, digits)
+      return us === undefined ? text : `${text} (${withUnit(Number(us.value.toPrecision(significant.equivalent)), us.unit, digits)})`
+    },
+  }
+}
+
+function isMoney(unit: string): boolean {
+  return /^money\b/.test(unit)
+}

@@ -1,0 +1,11 @@
+import type { Words } from '../words'
+
+export const subjectNames: Words['subjectNames'] = {
+  counting: 'Zählen',
+  volume: 'Volumen',
+  blend: 'Mischungen',
+  buying: 'Einkauf',
+  reuse: 'Wiederverwendung',
+  cost: 'Kosten und Preis',
+  review: 'Vergleichen und nachprüfen',
+}
