@@ -85,6 +85,8 @@ const pages = {
     ],
   },
   plugins: [
+    // Chromium then compiles the whole script beside the page's thread while it loads, which takes half the work off it.
+    new webpack.BannerPlugin({ banner: '//# allFunctionsCalledOnLoad', raw: true, include: /^taskpane\.js$/, stage: afterMinimizing }),
     new MiniCssExtractPlugin(),
     page('taskpane.html', 'taskpane'),
     page('workbench.html', 'workbench'),
