@@ -1,11 +1,17 @@
-import { Link, makeStyles, tokens } from '@fluentui/react-components'
-import { useId } from 'react'
+import { Button, Link, makeStyles, mergeClasses, Spinner, tokens } from '@fluentui/react-components'
+import { useId, useState } from 'react'
 import { bibliography } from '../sources/bibliography'
 import { cautionSentences } from '../wording/cautions'
+import { freeName } from '../workbook/freeName'
 import { materials, waysOfRooting, type Band, type LibraryEntry } from '../workbook/library/library'
+import { startingRows } from '../workbook/library/startingRows'
+import type { WorkbookPort } from '../workbook/port'
 import { usePaneStyles } from './usePaneStyles'
+import { usePortSentence } from './usePortSentence'
+import { useWords } from './useWords'
 
 interface LibrarySectionProps {
+  readonly port: WorkbookPort
   /** Opens a function of the catalogue. */
   readonly onOpenFunction: (id: string) => void
 }
@@ -22,11 +28,11 @@ const useStyles = makeStyles({
 })
 
 /** What to know of each way of rooting and each material before one types figures of one's own. */
-export function LibrarySection({ onOpenFunction }: LibrarySectionProps) {
+export function LibrarySection({ port, onOpenFunction }: LibrarySectionProps) {
   const styles = useStyles()
   const pane = usePaneStyles()
   const headingId = useId()
-  const entry = (one: LibraryEntry) => <Entry key={one.name} entry={one} onOpenFunction={onOpenFunction} />
+  const entry = (one: LibraryEntry) => <Entry key={one.name} entry={one} port={port} onOpenFunction={onOpenFunction} />
   return (
     <section className={pane.section} aria-labelledby={headingId}>
       <h2 id={headingId} className={pane.heading}>Library</h2>
@@ -39,25 +45,66 @@ export function LibrarySection({ onOpenFunction }: LibrarySectionProps) {
   )
 }
 
-function Entry({ entry: { name, text, bands, functions, cautions }, onOpenFunction }: { readonly entry: LibraryEntry } & LibrarySectionProps) {
+type Adding = { readonly is: 'adding' } | { readonly is: 'added'; readonly sheet: string } | { readonly is: 'failed'; readonly sentence: string }
+
+function Entry({ entry, port, onOpenFunction }: { readonly entry: LibraryEntry } & LibrarySectionProps) {
+  const { name, text, bands, functions, cautions } = entry
   const styles = useStyles()
+  const pane = usePaneStyles()
+  const { library: words } = useWords()
+  const portSentence = usePortSentence()
+  const [state, setState] = useState<Adding>()
+
+  async function attempt(action: () => Promise<Adding | undefined>) {
+    try {
+      setState(await action())
+    } catch (error) {
+      setState({ is: 'failed', sentence: portSentence(error) })
+    }
+  }
+
+  /** One sheet for each press, under a name that none has yet. */
+  function add() {
+    if (state?.is === 'adding') return
+    setState({ is: 'adding' })
+    void attempt(async () => {
+      const sheet = freeName(name, (await port.read()).sheets.map((one) => one.name))
+      await port.add(startingRows(entry, sheet))
+      return { is: 'added', sheet }
+    })
+  }
+
+  function go(sheet: string) {
+    void attempt(async () => {
+      await port.select({ sheet, address: 'A1' })
+      return { is: 'added', sheet }
+    })
+  }
+
   return (
     <article>
       <h4 className={styles.name}>{name}</h4>
       <p className={styles.text}>{text}</p>
       {bands.length > 0 && (
         <ul className={styles.bands}>
-          {bands.map((band) => <li key={band.of}>{band.of}: {band.range}<span className={styles.small}>{sourceText(band)}</span></li>)}
+          {bands.map((band) => <li key={band.of}>{band.of}: {band.range}<span className={styles.small}>{sourceText(band, words.noSource)}</span></li>)}
         </ul>
       )}
       <p className={styles.functions}>
         {functions.map((id) => <Link key={id} as="button" className={styles.link} onClick={() => onOpenFunction(id)}>{id}</Link>)}
       </p>
+      <Button size="small" disabledFocusable={state?.is === 'adding'} aria-label={words.putEntry(name)} onClick={add}>{words.putIntoASheet}</Button>
+      {state?.is === 'adding' && <Spinner size="tiny" label={words.adding} />}
+      <div role="status">
+        {state?.is === 'added' && <p className={pane.line}>{words.added(state.sheet)}</p>}
+        {state?.is === 'failed' && <p className={mergeClasses(pane.line, pane.error)}>{state.sentence}</p>}
+      </div>
+      {state?.is === 'added' && <Button size="small" onClick={() => go(state.sheet)}>{words.goTo(state.sheet)}</Button>}
       <p className={styles.caution}><strong>Caution.</strong> {cautionSentences(cautions).join(' ')}</p>
     </article>
   )
 }
 
-function sourceText({ source }: Band): string {
-  return source === undefined ? 'Common practice, no source' : `${bibliography[source].title}. ${bibliography[source].detail}.`
+function sourceText({ source }: Band, noSource: string): string {
+  return source === undefined ? noSource : `${bibliography[source].title}. ${bibliography[source].detail}.`
 }

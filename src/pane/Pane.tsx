@@ -6,6 +6,7 @@ import type { WorkbookPort } from '../workbook/port'
 import { CheckSection } from './CheckSection'
 import { FunctionsSection } from './FunctionsSection'
 import { SettingsProvider } from './settings/SettingsProvider'
+import { useSettings } from './settings/useSettings'
 import { themes, type ThemeName } from './theme'
 import { useSelectedCell } from './useSelectedCell'
 import { useWords } from './useWords'
@@ -54,6 +55,7 @@ export function Pane({ locale, ...props }: PaneProps) {
 function Frame({ definitions: english, port, theme }: Omit<PaneProps, 'locale'>) {
   const styles = useStyles()
   const { language, frame, ofDefinition } = useWords()
+  const { decimalMark } = useSettings().settings
   const definitions = useMemo(() => english.map((definition) => definitionIn(definition, ofDefinition)), [english, ofDefinition])
   const cell = useSelectedCell(port)
   const tabsId = useId()
@@ -63,6 +65,7 @@ function Frame({ definitions: english, port, theme }: Omit<PaneProps, 'locale'>)
   /** It then stays as it was left, with a season that is still being built. */
   const [seasonLeft, setSeasonLeft] = useState(false)
   const isEmpty = useIsEmpty(port)
+  useEffect(() => port.setDecimalMark?.(decimalMark), [port, decimalMark])
   // Who opens the pane beside an empty workbook has nothing yet to use a function on.
   const section = chosen ?? (isEmpty ? 'Season' : 'Functions')
   return (
@@ -98,7 +101,7 @@ function Frame({ definitions: english, port, theme }: Omit<PaneProps, 'locale'>)
       {section === 'Library' && (
         <div role="tabpanel" aria-labelledby={`${tabsId}-Library`} className={styles.panel}>
           <Suspense fallback={<Spinner size="tiny" label={frame.gettingReady.Library} />}>
-            <LibrarySection onOpenFunction={(id) => { setAsked({ id }); setChosen('Functions') }} />
+            <LibrarySection port={port} onOpenFunction={(id) => { setAsked({ id }); setChosen('Functions') }} />
           </Suspense>
         </div>
       )}

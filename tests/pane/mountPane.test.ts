@@ -364,6 +364,32 @@ describe('the library', () => {
     expect(text()).not.toMatch(/EUR|[$€£]\s?\d/)
   })
 
+  function putButton(name: string): HTMLElement {
+    return element.querySelector<HTMLElement>(`[aria-label="Put into a sheet: ${name}"]`)!
+  }
+
+  it('puts an entry into a sheet of its own for each press, says which, and goes there', async () => {
+    await openLibrary()
+    port.book = { names: [], sheets: [{ name: 'sand BED', cells: new Map() }] }
+    await click(putButton('Sand bed'))
+    expect(port.added.map(({ sheets }) => sheets.map(({ name }) => name))).toEqual([['Sand bed (2)']])
+    expect(text()).toContain('Added the sheet Sand bed (2). Type your own figures into the boxed cells')
+    await click(buttons('Go to Sand bed (2)')[0])
+    expect(await port.selectedCell()).toMatchObject({ sheet: 'Sand bed (2)', address: 'A1' })
+  })
+
+  it('says what to do where the workbook does not take the sheet', async () => {
+    await openLibrary()
+    port.refuse(new PortProblem('protectedWorkbook'))
+    await click(putButton('Water'))
+    expect(port.added).toEqual([])
+    expect(text()).toContain('The structure of this workbook is protected')
+    port.refuse(undefined)
+    await click(putButton('Water'))
+    expect(port.added).toHaveLength(1)
+    expect(text()).not.toContain('is protected')
+  })
+
   it('opens a function that costs the entry', async () => {
     await openLibrary()
     await click([...element.querySelectorAll<HTMLElement>('article button')].find(({ textContent }) => textContent === 'WEIGHTTOLITRES'))

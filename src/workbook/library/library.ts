@@ -8,6 +8,8 @@ import type { Caution } from '../../wording/cautions'
 export interface Band {
   readonly of: string
   readonly range: string
+  /** The argument that it is a band of, where a function of the entry takes it. */
+  readonly parameter?: string
   /** Absent where it is common practice, without a source. */
   readonly source?: SourceKey
 }
@@ -21,39 +23,54 @@ export interface LibraryEntry {
   readonly cautions: readonly Caution[]
 }
 
+/** What loose mix does in trays: common practice, no source. */
+const fillingBands: readonly Band[] = [
+  { of: 'height that loose mix drops when it is firmed and watered', range: '5 to 15 %', parameter: 'settle' },
+  { of: 'loose mix that is spilt at a filling line', range: '2 to 5 %', parameter: 'spill' },
+]
+
 export const waysOfRooting: readonly LibraryEntry[] = [
   {
     name: 'Water',
     text: 'Vessels without any medium, for plants that root easily. It costs changes of water, the time for them, and liquid hormone; roots made in water break when they are potted, so count the losses of potting on.',
-    bands: [],
+    bands: [
+      { of: 'days between two changes of the water', range: '3 to 7 days', parameter: 'changeEveryDays' },
+      { of: 'days until the cuttings are rooted', range: '14 to 28 days', parameter: 'days' },
+    ],
     functions: ['WATER', 'REUSECOST', 'ROOTINGCOST'],
     cautions: ['water', 'disinfectant'],
   },
   {
     name: 'Peat or coir with perlite',
     text: 'Own mix in trays. It costs the parts, what vanishes in mixing, lime and wetting agent, mixing labour, the tray with its washing, and breakage.',
-    bands: [{ of: 'sum of the parts that vanishes, three of bark, one of peat, one of sand', range: '15 to 20 %', source: 'rootmaker-faq' }],
+    bands: [
+      { of: 'sum of the parts that vanishes, three of bark, one of peat, one of sand', range: '15 to 20 %', source: 'rootmaker-faq', parameter: 'mixShrink' },
+      ...fillingBands,
+    ],
     functions: ['BLENDCOST', 'BLENDPARTS', 'FILL', 'TRAYS', 'MEDIUMCOST'],
     cautions: ['dust', 'moss', 'bags', 'disinfectant', 'weight'],
   },
   {
     name: 'Vermiculite',
     text: 'One material alone in trays. It holds much water and packs down when it is pressed, so fill loosely and count the settling.',
-    bands: [],
+    bands: fillingBands,
     functions: ['FILL', 'TRAYS', 'MEDIUMCOST'],
     cautions: ['dust', 'vermiculite', 'disinfectant'],
   },
   {
     name: 'Sand bed',
     text: 'A bed on the ground or on a bench built for it, used for many rounds. It costs the fill by weight or volume, topping up, steaming or washing between rounds, washing the roots before potting, and losses at transplanting.',
-    bands: [],
+    bands: [
+      { of: 'dry density', range: 'about 1,600 kg/m3', parameter: 'bulkDensityKgM3' },
+      { of: 'cuttings stuck on a square metre, by the size of the leaf', range: '300 to 600' },
+    ],
     functions: ['BEDFILL', 'WEIGHTTOLITRES', 'BLENDWEIGHT', 'REUSECOST', 'BREAKEVEN'],
     cautions: ['sand', 'bed', 'steam', 'disinfectant'],
   },
   {
     name: 'Bought premix',
     text: 'A ready mix in trays. It costs more a litre and saves the mixing labour.',
-    bands: [],
+    bands: fillingBands,
     functions: ['BAGS', 'BUYPLAN', 'FILL', 'TRAYS'],
     cautions: ['bags', 'dust', 'disinfectant'],
   },
@@ -71,7 +88,7 @@ export const materials: readonly LibraryEntry[] = [
     name: 'Peat',
     text: 'Sold in pressed bales that declare fewer litres than they open to. Measure the expansion on one bale of your own; the label or your test wins over any band.',
     bands: [
-      { of: 'loose litres from one declared litre', range: '1.67 to 2.0' },
+      { of: 'loose litres from one declared litre', range: '1.67 to 2.0', parameter: 'expansion' },
       { of: 'water held, in times its dry weight', range: '10 to 20' },
       { of: 'pH', range: '3.5 to 4.5' },
     ],
@@ -96,7 +113,7 @@ export const materials: readonly LibraryEntry[] = [
     name: 'Vermiculite',
     text: 'Sold loose in bags.',
     bands: [
-      { of: 'dry density', range: '64 to 160 kg/m3' },
+      { of: 'dry density', range: '64 to 160 kg/m3', parameter: 'bulkDensitiesKgM3' },
       { of: 'water held, in times its dry weight', range: '2 to 5' },
     ],
     functions: ['BLENDWEIGHT'],
@@ -105,7 +122,7 @@ export const materials: readonly LibraryEntry[] = [
   {
     name: 'Sharp sand',
     text: 'Sold by weight, moist. Take the water out of the weight before you reckon litres.',
-    bands: [{ of: 'dry density', range: 'about 1,600 kg/m3' }],
+    bands: [{ of: 'dry density', range: 'about 1,600 kg/m3', parameter: 'bulkDensityKgM3' }],
     functions: ['WEIGHTTOLITRES'],
     cautions: ['sand', 'bed'],
   },
