@@ -1,3 +1,4 @@
+import type { DecimalMark } from '../core/quantity/decimalMark'
 import type { Book, CellContent, DefinedName } from './book'
 import type { SheetChart } from './sheetChart'
 import type { CallInCell, OpenBook, ReadCell } from './openBook'
@@ -52,6 +53,8 @@ export interface WorkbookPort {
    * is read on the given one. Undefined where it names no cells.
    */
   valuesOf(reference: string, sheet: string): Promise<readonly (readonly ReadCell[])[] | undefined>
+  /** Says with which decimal mark numbers are typed into cells; absent where the host has a setting of its own. */
+  setDecimalMark?(mark: DecimalMark): void
   /** Calls back whenever the active cell or its content changed; returns the way to stop. */
   onSelectionChange(listener: () => void): () => void
 }

@@ -18,6 +18,7 @@ import '@univerjs/preset-sheets-filter/lib/index.css'
 import '@univerjs/preset-sheets-note/lib/index.css'
 import '@univerjs/preset-sheets-sort/lib/index.css'
 import type { Definition } from '../../core/definition/definition'
+import type { DecimalMark } from '../../core/quantity/decimalMark'
 import type { MadeCall } from '../../derived/madeCall'
 import { rangesRead } from '../../derived/rangesRead'
 import { addressOf } from '../../derived/reference'
@@ -38,6 +39,7 @@ import { nextCalculation } from './nextCalculation'
 import { CellCalls, keepCellCalls, type Place } from './cellCalls'
 import { recalculationMeasure } from './recalculationMeasure'
 import { spillRange } from './spillRange'
+import { readTypedNumbers } from './typedNumbers'
 
 export interface GridCell extends CellResult {
   readonly sheet: string
@@ -83,6 +85,8 @@ export interface Grid {
   onChange(listener: () => void): () => void
   /** Shows the next sheet or the one before; after the last comes the first. */
   turnSheet(by: 1 | -1): void
+  /** Which sign marks the decimals in what is typed into cells, and in what formatted cells show. */
+  setDecimalMark(mark: DecimalMark): void
   setDark(dark: boolean): void
   focus(): void
 }
@@ -114,6 +118,7 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
   guardFormulaCaches(injector)
   keepCellCalls(injector, calls)
   markRefusals(injector, calls)
+  const readNumbersWith = readTypedNumbers(injector)
   measureRecalculation(injector)
   await nextCalculation(injector)
 
@@ -238,6 +243,10 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
       const shown = sheets.findIndex((sheet) => sheet.getSheetId() === workbook().getActiveSheet().getSheetId())
       const next = sheets.at((shown + by) % sheets.length)
       if (next !== undefined) workbook().setActiveSheet(next)
+    },
+    setDecimalMark(mark) {
+      readNumbersWith(mark)
+      workbook().setNumfmtLocal(mark === ',' ? 'de' : 'en')
     },
     setDark: (dark) => api.toggleDarkMode(dark),
     focus: () => injector.get(ILayoutService).focus(),

@@ -49,6 +49,7 @@ export function gridPort(grid: Grid): WorkbookPort {
       if (!grid.select(place)) throw new PortProblem('noSelection')
     },
     valuesOf: async (reference, sheet) => grid.valuesOf(reference, sheet),
+    setDecimalMark: (mark) => grid.setDecimalMark(mark),
     onSelectionChange: (listener) => grid.onChange(listener),
   }
 }
