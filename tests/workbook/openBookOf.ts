@@ -10,11 +10,11 @@ export async function openBook(book: Book): Promise<OpenBook> {
     names: book.names,
     sheets: sheets.map(({ name, cells, calls }, index) => ({
       name,
-      cells: new Map([...cells].map(([address, { value, error, sentence }]): [string, OpenCell] => {
+      cells: new Map([...cells].map(([address, { value, error, sentence, spill }]): [string, OpenCell] => {
         const { row, column } = placeOf(address)
         const formula = book.sheets[index]?.rows[row - 1]?.[column - 1]?.formula ?? ''
         return [address, {
-          row: row - 1, column: column - 1, formula, value: error === undefined ? value : { kind: 'cellError', code: error }, calls: calls.get(address) ?? [], ...(sentence && { sentence }),
+          row: row - 1, column: column - 1, formula, value: error === undefined ? value : { kind: 'cellError', code: error }, calls: calls.get(address) ?? [], ...(sentence && { sentence }), ...(formula !== '' && spill && { spill }),
         }]
       })),
     })),

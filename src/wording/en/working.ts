@@ -1,4 +1,96 @@
 /** The section Working: how the number in the selected cell came about. */
+import type { Place } from './frame'
+
+const counted = (count: number, one: string, more: string) => (count === 1 ? `1 ${one}` : `${count} ${more}`)
+const cells = (count: number) => counted(count, 'cell', 'cells')
+
+/** Why a cell gets no plain formula. */
+type NoFormula =
+  | { readonly kind: 'error'; readonly code: string; readonly sentence?: string }
+  | { readonly kind: 'function'; readonly id: string; readonly reason: string }
+  | { readonly kind: 'unit'; readonly text: string }
+  | { readonly kind: 'length' }
+
+function because(why: NoFormula): string {
+  switch (why.kind) {
+    case 'error': return `It shows ${why.code}${why.sentence === undefined ? '' : `: ${why.sentence}`}`
+    case 'function': return `${why.id}: ${why.reason}`
+    case 'unit': return `It reads the text “${why.text}”, which plain Excel does not take for a number.`
+    case 'length': return 'Its plain formula would be longer than Excel takes.'
+  }
+}
+
 export const working = {
   withoutTheAddIn: 'Without the add-in',
+  cellsItReads: 'Cells it reads',
+  readsNone: 'This formula names no cells of the workbook.',
+  rangeSize: (rows: number, columns: number) => (rows === Infinity || columns === Infinity ? 'a whole column or row' : `${rows} × ${columns} cells`),
+  goTo: (place: Place) => `Go to ${place.address} on ${place.sheet}`,
+  backTo: (place: Place) => `Back to ${place.address} on ${place.sheet}`,
+  holdsValue: (value: string) => `It holds ${value}.`,
+  write: 'Write this working to a sheet',
+  writing: 'Writing the working',
+  written: (sheet: string) => `Written to the sheet “${sheet}”.`,
+  showSheet: 'Show that sheet',
+  toFormulas: 'Into plain formulas',
+  toValues: 'Into values',
+  aboutTurning: 'Turns the selected cells, one or a block, into what Excel shows without the add-in.',
+  reading: 'Reading the workbook',
+  changing: 'Changing the cells',
+  noneSelected: (place: Place) => `No cell in ${place.address} on ${place.sheet} uses a STICK function, so there is nothing to turn.`,
+  /** What is about to happen. */
+  becomeFormulas: (count: number, place: Place) => `In ${place.address} on ${place.sheet}, ${count === 1 ? '1 cell gets a plain formula' : `${count} cells get a plain formula each`}.`,
+  becomeValues: (count: number, place: Place) => `In ${place.address} on ${place.sheet}, ${count === 1 ? '1 cell becomes a value' : `${count} cells become values`}, which no longer ${count === 1 ? 'follows' : 'follow'} when an input changes.`,
+  spilledToo: (count: number) => `With what ${count === 1 ? 'it fills' : 'they fill'} beside and below, these are ${cells(count)}.`,
+  stay: (count: number) => `${count === 1 ? '1 cell stays' : `${count} cells stay`} as ${count === 1 ? 'it is' : 'they are'}.`,
+  because,
+  change: (count: number) => `Change ${count === 1 ? 'this cell' : `these ${count} cells`}`,
+  doNotChange: 'Do not change',
+  changedMeanwhile: 'The workbook changed meanwhile. This is what would happen now:',
+  changed: (count: number) => `${counted(count, 'cell is', 'cells are')} changed. Every cell of the workbook shows what it showed before.`,
+  changedOthers: (count: number, places: string) => `${counted(count, 'cell is', 'cells are')} changed, but not every cell shows what it showed before: look at ${places}. An undo takes the change back.`,
+  undo: 'Ctrl+Z in the sheet takes it back.',
+  makeCopy: 'A copy of the workbook, as a file',
+  aboutCopy: 'The copy holds plain formulas and values only, and a last sheet that lists the values. The open workbook stays as it is.',
+  making: 'Making the copy',
+  copied: (formulas: number, values: number, sheet: string) => `The copy is ready: ${cells(formulas)} with plain formulas, ${values} as values, listed on its sheet “${sheet}”.`,
+  /** The sheet for an auditor. */
+  sheet: {
+    called: (address: string) => `Working of ${address}`,
+    title: (place: Place) => `Working of ${place.address} on ${place.sheet}`,
+    formula: 'Formula',
+    result: 'Result when this was written',
+    argument: 'What went in',
+    readAs: 'Read as',
+    given: 'As given',
+    leftOut: 'left out, so this is assumed',
+    step: 'Step by step',
+    quantity: 'Value',
+    unit: 'Unit',
+    expression: 'How',
+    meaning: 'What it is',
+    convention: 'How it is counted',
+    cellError: (code: string) => `One of its input cells shows ${code}.`,
+    cellRead: 'Cells read',
+    place: 'Where',
+    name: 'Name',
+    more: (count: number) => (count === Infinity ? 'and all cells after them' : `and ${count} more`),
+    recalculated: 'Recalculated now, without the add-in',
+    plainFormula: 'Plain formula',
+    plainGives: 'The plain formula gives',
+    cellShows: 'The cell shows',
+    difference: 'Difference',
+    cellsThatDiffer: 'Cells that differ',
+    noPlainFormula: (id: string) => `${id} has no plain formula`,
+    check: 'Check of the answer',
+    answerHolds: 'The answer passes the check',
+  },
+  /** The sheet that a copy of the workbook gets. */
+  copy: {
+    sheet: 'Without the add-in',
+    formulas: (count: number) => `This copy needs no add-in. ${counted(count, 'cell holds a plain formula', 'cells hold plain formulas')} in place of a function of the add-in.`,
+    values: (count: number) => (count === 0 ? 'No cell had to become a value.' : `${counted(count, 'cell holds a value', 'cells hold values')} instead, which no longer ${count === 1 ? 'follows' : 'follow'} when an input changes:`),
+    headings: ['Sheet', 'Cell', 'Value', 'Why it is no formula'],
+    because,
+  },
 }

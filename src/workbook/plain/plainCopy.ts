@@ -1,0 +1,103 @@
+/** A workbook for people without the add-in: plain formulas or values in place of our functions, and a sheet that says where. */
+import type { Definition } from '../../core/definition/definition'
+import { plainCell } from '../../derived/plainCell'
+import type { Words } from '../../wording/words'
+import type { Book, Cell, DefinedName, Sheet } from '../book'
+import type { CalculatedBook, CalculatedCell } from '../calculated'
+import type { OpenBook, OpenCell, OpenSheet } from '../openBook'
+import { isCellError } from '../../core/definition/problem'
+import { blockOf } from '../../derived/blockOf'
+import { freeName } from '../freeName'
+import { cellsFilledBy, plainFates, type PlainFate } from './plainCells'
+
+export interface PlainCopy {
+  readonly book: Book
+  /** What the workbook shows, for programs that calculate nothing. */
+  readonly calculated: CalculatedBook
+  readonly formulas: number
+  readonly values: number
+  /** The sheet that lists the values. */
+  readonly listedOn: string
+}
+
+interface Fate extends PlainFate {
+  readonly sheet: string
+}
+
+/** @param book The workbook as it would be saved. @param open The same with its results. */
+export function plainCopy(book: Book, open: OpenBook, definitions: readonly Definition[], words: Words['working']['copy']): PlainCopy {
+  const fates = open.sheets.flatMap((sheet): Fate[] => plainFates(sheet, 'formulas', definitions).map((fate) => ({ ...fate, sheet: sheet.name })))
+  const names = book.names.map((name) => plainName(name, definitions))
+  const listedOn = freeName(words.sheet, book.sheets.map(({ name }) => name))
+  const values = fates.filter(({ becomes }) => becomes !== 'formula')
+  const sheets = book.sheets.map((sheet) => plainSheet(sheet, open, fates.filter((fate) => fate.sheet === sheet.name)))
+  return {
+    book: { sheets: [...sheets, listOf(values, fates.length - values.length, listedOn, words)], names },
+    calculated: calculatedOf(open),
+    formulas: fates.length - values.length,
+    values: values.length,
+    listedOn,
+  }
+}
+
+/** A name may stand for a formula, which plain Excel must know as well. */
+function plainName(name: DefinedName, definitions: readonly Definition[]): DefinedName {
+  const plain = plainCell(`=${name.refersTo}`, definitions)
+  return { ...name, refersTo: 'formula' in plain ? plain.formula.slice(1) : '#N/A' }
+}
+
+function plainSheet(sheet: Sheet, open: OpenBook, fates: readonly PlainFate[]): Sheet {
+  const shown = open.sheets.find(({ name }) => name === sheet.name)
+  if (shown === undefined || fates.length === 0) return sheet
+  const rows = sheet.rows.map((row) => [...row])
+  const put = (address: string, cell: Cell) => {
+    const { top, left } = blockOf(address)!
+    const row = rows[top] ??= []
+    const { value: _value, formula: _formula, spills: _spills, ...looks } = row[left] ?? {}
+    row[left] = { ...looks, ...cell }
+  }
+  for (const { address, cell, formula } of fates) {
+    if (formula !== undefined) put(address, { formula, ...(cell.spill !== undefined && { spills: true }) })
+    else for (const filled of [address, ...cellsFilledBy(cell.spill)]) put(filled, valueOf(shown, filled))
+  }
+  return { ...sheet, rows: Array.from(rows, (row) => row ?? []) }
+}
+
+const errorsOfFormulas = new Set(['#VALUE!', '#N/A', '#DIV/0!', '#REF!', '#NAME?', '#NUM!', '#NULL!'])
+
+function valueOf({ cells }: OpenSheet, address: string): Cell {
+  const value = cells.get(address)?.value ?? null
+  // A formula that is an error value and nothing else: a cell keeps no error otherwise.
+  if (isCellError(value)) return { formula: `=${errorsOfFormulas.has(value.code) ? value.code : '#N/A'}` }
+  return value === null ? {} : { value }
+}
+
+function listOf(values: readonly Fate[], formulas: number, name: string, words: Words['working']['copy']): Sheet {
+  const lines = values.map(({ sheet, address, cell, because }): Cell[] => [
+    { value: sheet }, { value: address }, isCellError(cell.value) ? { value: cell.value.code } : { value: cell.value ?? '' }, { value: because === undefined ? '' : words.because(because) },
+  ])
+  return {
+    name,
+    widths: [18, 10, 16, 90],
+    frozenRows: 0,
+    frozenColumns: 0,
+    rows: [
+      [{ value: words.sheet, look: 'title' }],
+      [{ value: words.formulas(formulas) }],
+      [{ value: words.values(values.length) }],
+      [],
+      ...(values.length === 0 ? [] : [words.headings.map((value): Cell => ({ value, look: 'heading' })), ...lines]),
+    ],
+  }
+}
+
+function calculatedOf({ sheets }: OpenBook): CalculatedBook {
+  return {
+    refusals: [],
+    sheets: sheets.map(({ name, cells }) => ({ name, calls: new Map(), cells: new Map([...cells].map(([address, cell]) => [address, calculatedCell(cell)])) })),
+  }
+}
+
+function calculatedCell({ value, spill }: OpenCell): CalculatedCell {
+  return { ...(isCellError(value) ? { value: null, error: value.code } : { value }), ...(spill !== undefined && { spill }) }
+}

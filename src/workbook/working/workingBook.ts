@@ -1,0 +1,151 @@
+/** The working of a cell as a sheet for an auditor: what stands in the pane, the cells read, and a recalculation that is live. */
+import type { Definition } from '../../core/definition/definition'
+import { isCellError } from '../../core/definition/problem'
+import { callArguments } from '../../derived/callArguments'
+import { blockOf } from '../../derived/blockOf'
+import { fromOtherSheet } from '../../derived/fromOtherSheet'
+import type { PlainCell } from '../../derived/plainCell'
+import { addressOf, blockAddress, quotedSheet } from '../../derived/reference'
+import type { Working } from '../../derived/working'
+import type { Words } from '../../wording/words'
+import type { Book, Cell, CellContent, Sheet } from '../book'
+import type { ReadCell } from '../openBook'
+import type { CellPlace } from '../port'
+import type { FilledCells } from './cellsRead'
+
+export interface WorkedCell extends CellPlace {
+  readonly formula: string
+  readonly value: ReadCell
+  /** The whole range that the formula fills, where it fills more than its own cell. */
+  readonly spill?: string
+  readonly calls: readonly WorkedCall[]
+  readonly read: readonly FilledCells[]
+  readonly plain: PlainCell
+}
+
+export interface WorkedCall {
+  readonly definition: Definition
+  readonly args: readonly unknown[]
+  readonly working: Working
+}
+
+type SheetWords = Words['working']['sheet']
+type Row = Sheet['rows'][number]
+
+/** @param name Of the new sheet. */
+export function workingBook(name: string, cell: WorkedCell, words: SheetWords): Book {
+  const place = `${quotedSheet(cell.sheet)}!${cell.address}`
+  const rows: Row[] = [
+    [{ value: words.title(cell), look: 'title' }],
+    [{ value: words.formula }, text(cell.formula)],
+    [{ value: words.result }, { value: contentOf(cell.value), look: 'result' }],
+    ...cell.calls.flatMap((call) => callRows(call, words)),
+    ...readRows(cell.read, words),
+    [],
+    heading(words.recalculated),
+  ]
+  rows.push(...recalculation(cell, place, rows.length, words))
+  return { names: [], sheets: [{ name, widths: [30, 20, 16, 44, 60], frozenRows: 0, frozenColumns: 0, rows }] }
+}
+
+function callRows({ definition: { id, summary, parameters }, args, working }: WorkedCall, words: SheetWords): readonly Row[] {
+  const top: readonly Row[] = [[], [{ value: `STICK.${id}`, look: 'total' }, text(summary)]]
+  if ('cellError' in working) return [...top, [undefined, text(words.cellError(working.cellError))]]
+  if ('refused' in working) return [...top, ...working.refused.map((sentence): Row => [undefined, text(sentence)])]
+  const given = new Map(Object.keys(parameters).map((name, index) => [name, args[index]]))
+  return [
+    ...top,
+    heading(words.argument, words.readAs, words.unit, words.given, words.meaning),
+    ...working.inputs.map((input): Row => [
+      text(input.name), { value: shown(input.value) }, text(unitText(input.unit)), { value: input.given ? givenText(given.get(input.name)) : words.leftOut }, text(input.text),
+    ]),
+    heading(words.step, words.quantity, words.unit, words.expression, words.meaning),
+    ...working.steps.map((step): Row => [text(step.name), { value: shown(step.value) }, text(unitText(step.unit)), text(step.formula), text(step.text)]),
+    [{ value: words.convention }, text(working.convention)],
+  ]
+}
+
+function readRows(read: readonly FilledCells[], words: SheetWords): readonly Row[] {
+  if (read.length === 0) return []
+  return [
+    [],
+    heading(words.cellRead, words.quantity, '', words.place, words.name),
+    ...read.flatMap(({ sheet, address, name, label, values, count }): readonly Row[] => {
+      const called = text(name ?? '')
+      if (count === 1) return [[text(label), { value: contentOf(values[0]?.value ?? null) }, undefined, text(`${sheet}!${address}`), called]]
+      return [
+        [text(label), undefined, undefined, text(`${sheet}!${address}`), called],
+        ...values.map((one): Row => [undefined, { value: contentOf(one.value) }, undefined, text(`${sheet}!${one.address}`)]),
+        ...(count > values.length ? [[undefined, text(words.more(count - values.length))]] : []),
+      ]
+    }),
+  ]
+}
+
+/** Below everything else, so that what a plain formula fills has room. @param above How many rows stand above. */
+function recalculation(cell: WorkedCell, place: string, above: number, words: SheetWords): readonly Row[] {
+  const { plain, sheet, spill } = cell
+  const filled = spill === undefined ? undefined : blockOf(spill)
+  const filledPlace = spill === undefined ? place : `${quotedSheet(sheet)}!${spill}`
+  if ('without' in plain) return plain.without.flatMap((without) => withoutPlain(without, cell, filledPlace, words))
+  const formula = fromOtherSheet(plain.formula, sheet)
+  const [first, second] = [addressOf(above + 1, 1), addressOf(above + 2, 1)]
+  if (filled === undefined) {
+    const difference = typeof cell.value === 'number' ? `=${first}-${second}` : `=IF(${first}=${second},0,1)`
+    return [
+      [{ value: words.plainFormula }, text(plain.formula)],
+      [{ value: words.plainGives }, { formula, look: 'result' }],
+      [{ value: words.cellShows }, { formula: `=${place}`, look: 'result' }],
+      [{ value: words.difference }, { formula: difference, look: 'total' }],
+    ]
+  }
+  const top = above + 5
+  const copy = blockAddress({ top, left: 0, bottom: top + filled.bottom - filled.top, right: filled.right - filled.left })
+  return [
+    [{ value: words.plainFormula }, text(plain.formula)],
+    [{ value: words.cellShows }, text(`${sheet}!${spill}`)],
+    [{ value: words.cellsThatDiffer }, { formula: `=SUMPRODUCT(--IF(ISNUMBER(${filledPlace}),ABS(${filledPlace}-${copy})>0.000000001,${filledPlace}<>${copy}))`, look: 'total' }],
+    [],
+    [{ value: words.plainGives }],
+    [{ formula, spills: true }],
+  ]
+}
+
+/** Where the whole cell is one call, the check of its answer can be live too: it calls the answer by the name of the result. */
+function withoutPlain({ id, reason, check }: { readonly id: string; readonly reason: string; readonly check?: string }, { formula, sheet, calls }: WorkedCell, answer: string, words: SheetWords): readonly Row[] {
+  const definition = calls.find((call) => call.definition.id === id)?.definition
+  const isWhole = definition !== undefined && callArguments(formula, id) !== undefined
+  return [
+    [text(words.noPlainFormula(id)), text(reason)],
+    ...(check === undefined ? [] : [[{ value: words.check }, text(check)]]),
+    ...(check === undefined || !isWhole ? [] : [[
+      { value: words.answerHolds }, { formula: fromOtherSheet(check, sheet, new Map([[definition.result.name.toLowerCase(), answer]])), look: 'total' as const },
+    ]]),
+  ]
+}
+
+function heading(...texts: readonly string[]): Row {
+  return texts.map((value): Cell => ({ value, look: 'heading' }))
+}
+
+function text(value: string): Cell | undefined {
+  return value === '' ? undefined : { value }
+}
+
+function contentOf(value: ReadCell): CellContent {
+  return isCellError(value) ? value.code : value ?? ''
+}
+
+function shown(value: number | string | readonly (number | string)[]): CellContent {
+  return typeof value === 'object' ? value.join('; ') : value
+}
+
+function givenText(argument: unknown): CellContent {
+  const values = [argument].flat(2) as readonly ReadCell[]
+  return values.length === 1 ? contentOf(values[0]!) : values.map((value) => String(contentOf(value))).join('; ')
+}
+
+/** A name is no measure. */
+function unitText(unit: string): string {
+  return unit === 'text' ? '' : unit
+}
