@@ -3,6 +3,7 @@ import { addressOf } from '../derived/reference'
 import type { Allowed, Book, Cell, Sheet } from '../workbook/book'
 import { dayText } from '../workbook/day'
 import { PortProblem, type PortProblemCode } from '../workbook/port'
+import { realTables } from '../workbook/realTables'
 import { listed, takenBy, type NamesInUse } from '../workbook/taken'
 import { asText } from './asText'
 import { looksInExcel, type LookInExcel } from './looks'
@@ -65,6 +66,7 @@ async function write(context: Excel.RequestContext, book: Book): Promise<void> {
   for (const { sheet, worksheet } of sheets) {
     await writeContents(worksheet, sheet, sendWhenMany)
     await setAppearance(worksheet, sheet, sendWhenMany)
+    addTables(worksheet, sheet)
   }
   await context.sync()
 }
@@ -138,6 +140,15 @@ async function setAppearance(worksheet: Excel.Worksheet, sheet: Sheet, sent: Sen
     if (cell.note === undefined) continue
     worksheet.notes.add(worksheet.getRangeByIndexes(row, column, 1, 1), cell.note)
     await sent(sizeOfOrder + bytesOf(cell.note))
+  }
+}
+
+/** After the contents: Excel gives a heading of its own to a table that it finds without one. */
+function addTables(worksheet: Excel.Worksheet, sheet: Sheet): void {
+  for (const { name, range } of realTables(sheet)) {
+    const table = worksheet.tables.add(range, true)
+    // A plain style without stripes: the looks of the cells say what is to be typed into.
+    table.set({ name, style: 'TableStyleLight1', showBandedRows: false, showFilterButton: true })
   }
 }
 

@@ -22,6 +22,15 @@ export interface Sheet {
   readonly frozenColumns: number
   /** Rows from row 1 on; a hole is an empty cell. */
   readonly rows: readonly (readonly (Cell | undefined)[])[]
+  readonly tables?: readonly SheetTable[]
+}
+
+/** Cells that Excel takes for one table: lines below a row of headings, each a text of its own. Formulas go on reading addresses and names. */
+export interface SheetTable {
+  /** The workbook has no other table and no cell named so. */
+  readonly name: string
+  /** With the row of headings: "A7:T24". */
+  readonly range: string
 }
 
 export type CellContent = string | number | boolean

@@ -13,6 +13,7 @@ export function takenBy({ sheets, names }: NamesInUse, book: Book): readonly str
   return [
     ...book.sheets.filter(({ name }) => ofSheets.has(plain(name))).map(({ name }) => `the sheet ${name}`),
     ...book.names.filter(({ name }) => ofNames.has(plain(name))).map(({ name }) => `the name ${name}`),
+    ...book.sheets.flatMap(({ tables = [] }) => tables).filter(({ name }) => ofNames.has(plain(name))).map(({ name }) => `the table ${name}`),
   ]
 }
 

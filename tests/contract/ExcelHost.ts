@@ -6,12 +6,20 @@
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { JSDOM } from 'jsdom'
+import { fillsOneCell } from '../../src/core/definition/definition'
 import { filledInto } from '../../src/derived/relativeFormula'
+import { catalogue } from '../../src/functions/catalogue'
 
 type CellValue = string | number | boolean
 
 /** The looks, widths and rules that were set, by the cells and then by the property: "A1" has "font.bold". */
 type Appearance = Map<string, Map<string, unknown>>
+
+interface Table extends Block {
+  name: string
+  /** What was set of it, apart from its name. */
+  readonly settings: Map<string, unknown>
+}
 
 /** What was set of it and called of it, by the path from the chart: "Title.Text". A range stands for itself as its address. */
 interface Chart {
@@ -26,6 +34,7 @@ interface Sheet {
   readonly appearance: Appearance
   frozen: Pick<Block, 'rows' | 'columns'>
   readonly charts: Chart[]
+  readonly tables: Table[]
   /** By address without dollar signs. What is no formula is its own value. */
   readonly cells: Map<string, { readonly formula: CellValue; readonly value: CellValue }>
 }
@@ -106,8 +115,6 @@ export class ExcelHost {
   structureProtected = false
   /** The length of each message so far, in bytes. */
   readonly messages: number[] = []
-  /** Names of tables, which are no names of their own but take one. */
-  readonly tables: string[] = []
   readonly names = new Map<string, { readonly sheet: string; readonly address: string }>()
   /** What formulas fill, by the sheet and address of their cell: "Trial!A2" fills "A2:B2". */
   readonly spills = new Map<string, string>()
@@ -149,6 +156,16 @@ export class ExcelHost {
 
   formulaAt(address: string): CellValue {
     return this.active.cells.get(address)?.formula ?? ''
+  }
+
+  /** Of the whole workbook. */
+  tableNames(): readonly string[] {
+    return this.sheets.flatMap(({ tables }) => tables.map(({ name }) => name))
+  }
+
+  /** As a user makes one. */
+  addTable(sheet: string, name: string, address: string): void {
+    this.sheet(sheet).tables.push({ ...blockOf(address), name, settings: new Map() })
   }
 
   sheetNames(): readonly string[] {
@@ -275,6 +292,7 @@ export class ExcelHost {
         if (!this.names.has(argument)) throw new Refusal('ItemNotFound')
         return { is: 'name', name: argument }
       }
+      case 'sheet.Tables': return { is: 'tablesOfSheet', sheet: (parent as { readonly sheet: Sheet }).sheet }
       case 'sheet.Charts': return { is: 'charts', sheet: (parent as { readonly sheet: Sheet }).sheet }
       case 'charts.GetItem': case 'charts.': {
         const { sheet } = parent as { readonly sheet: Sheet }
@@ -330,6 +348,7 @@ export class ExcelHost {
       this.sheets.push(sheet)
       return { is: 'sheet', sheet }
     }
+    if (parent.is === 'tablesOfSheet' && method === 'Add') return { is: 'table', table: this.makeTable(parent.sheet, blockOf(String(given[0]))) }
     if (parent.is === 'charts' && method === 'Add') {
       if (parent.sheet.protected) throw new Refusal('AccessDenied')
       const [type, source] = given as readonly [string, Extract<HostObject, { is: 'range' }>]
@@ -351,7 +370,7 @@ export class ExcelHost {
       const [name, refersTo] = given as readonly [string, string]
       const [, sheet = '', address = ''] = /^='?(.+?)'?!(.+)$/.exec(refersTo) ?? []
       if (!this.sheets.some((one) => one.name === sheet) || /^[A-Z]{1,3}\d+$/i.test(name)) throw new Refusal('InvalidArgument')
-      if ([...this.names.keys(), ...this.tables].some((one) => one.toLowerCase() === name.toLowerCase())) throw new Refusal('ItemAlreadyExists')
+      if ([...this.names.keys(), ...this.tableNames()].some((one) => one.toLowerCase() === name.toLowerCase())) throw new Refusal('ItemAlreadyExists')
       this.names.set(name, { sheet, address })
       return { is: 'name', name }
     }
@@ -365,7 +384,7 @@ export class ExcelHost {
       return { _Items: [...this.names].map(([name, { sheet, address }]) => ({ Name: name, Type: 'Range', Formula: `=${quoted(sheet)}!${address}` })) }
     }
     if (target.is === 'charts') return { _Items: target.sheet.charts.map(({ name }) => ({ _Id: name, Name: name })) }
-    if (target.is === 'tables') return { _Items: this.tables.map((name) => ({ _Id: name, Name: name })) }
+    if (target.is === 'tables') return { _Items: this.tableNames().map((name) => ({ _Id: name, Name: name })) }
     return Object.fromEntries(properties.map((property) => {
       // The client asks for a property in small letters and reads it with a capital one.
       return [property.charAt(0).toUpperCase() + property.slice(1), this.property(target, property)]
@@ -394,6 +413,11 @@ export class ExcelHost {
       for (const address of addressesOf(target.of)) setAppearance(target.of.sheet, address, `${target.part}.${property}`, value)
       return
     }
+    if (target.is === 'table') {
+      if (property === 'Name') this.nameTable(target.table, String(value))
+      else target.table.settings.set(property, value)
+      return
+    }
     if (target.is === 'chart') {
       target.chart.settings.set(`${target.part}${property}`, value)
       return
@@ -415,6 +439,30 @@ export class ExcelHost {
       }
     }
     this.raise('DataChanged', { changeType: 'RangeEdited' })
+  }
+
+  /**
+   * Excel refuses a table over another one, and a spill within one. Headings that are missing or alike it changes
+   * without a word, and then they are no longer those of the book: this host refuses them.
+   */
+  private makeTable(sheet: Sheet, block: Block): Table {
+    if (sheet.protected) throw new Refusal('AccessDenied')
+    const contents = cellsOf({ ...block, sheet }, ({ formula }) => formula)
+    const headings = contents[0]!.map((heading) => String(heading).trim().toLowerCase())
+    const isAnyFormula = (content: CellValue): content is string => typeof content === 'string' && content.startsWith('=')
+    const isSound = block.rows > 1 && !headings.includes('') && new Set(headings).size === headings.length && !contents[0]!.some(isAnyFormula)
+    const spills = contents.flat().some((content) => isAnyFormula(content) && spillingCall.test(content))
+    if (!isSound || spills || sheet.tables.some((other) => overlap(other, block))) throw new Refusal('InvalidArgument')
+    const table: Table = { ...block, name: `Table${this.tableNames().length + 1}`, settings: new Map() }
+    sheet.tables.push(table)
+    return table
+  }
+
+  private nameTable(table: Table, name: string): void {
+    if (!/^[\p{L}_][\p{L}\d_.]*$/u.test(name) || /^[A-Z]{1,3}\d+$/i.test(name)) throw new Refusal('InvalidArgument')
+    const others = [...this.names.keys(), ...this.tableNames().filter((one) => one !== table.name)]
+    if (others.some((one) => one.toLowerCase() === name.toLowerCase())) throw new Refusal('ItemAlreadyExists')
+    table.name = name
   }
 
   /** It calculates nothing: a formula's own text stands for its value. */
@@ -445,6 +493,11 @@ export class ExcelHost {
     })
     sheet.cells.clear()
     for (const [address, cell] of moved) sheet.cells.set(address, cell)
+    for (const [index, table] of sheet.tables.entries()) {
+      const isAbove = table.top >= from
+      const isWithin = !isAbove && table.top + table.rows > from
+      sheet.tables[index] = { ...table, top: table.top + (isAbove ? by : 0), rows: table.rows + (isWithin ? by : 0) }
+    }
     for (const [name, { sheet: of, address }] of this.names) {
       if (of !== sheet.name) continue
       const shifted = address.replace(/\d+/g, (digits) => String(Number(digits) - 1 >= from ? Number(digits) + by : digits))
@@ -540,7 +593,8 @@ interface Look {
 type HostObject =
   | { readonly is: 'workbook' | 'worksheets' | 'names' | 'tables' | 'application' | 'protection' | 'missing' }
   | { readonly is: 'sheet' | 'freezePanes'; readonly sheet: Sheet }
-  | { readonly is: 'charts'; readonly sheet: Sheet }
+  | { readonly is: 'charts' | 'tablesOfSheet'; readonly sheet: Sheet }
+  | { readonly is: 'table'; readonly table: Table }
   /** The chart itself, or a part of it by its path. */
   | { readonly is: 'chart'; readonly sheet: Sheet; readonly chart: Chart; readonly part: string }
   | { readonly is: 'areas'; readonly sheet: Sheet; readonly areas: readonly Block[] }
@@ -548,10 +602,17 @@ type HostObject =
   | { readonly is: 'name'; readonly name: string }
   | ({ readonly is: 'range'; readonly sheet: Sheet } & Block)
 
+/** Functions of ours whose result is a table or a column. */
+const spillingCall = new RegExp(`\\bSTICK\\.(${catalogue.filter(({ result }) => !fillsOneCell(result)).map(({ id }) => id).join('|')})\\(`)
+
+function overlap(one: Block, other: Block): boolean {
+  return one.top < other.top + other.rows && other.top < one.top + one.rows && one.left < other.left + other.columns && other.left < one.left + one.columns
+}
+
 const missing: HostObject = { is: 'missing' }
 
 function emptySheet(name: string): Sheet {
-  return { name, protected: false, cells: new Map(), appearance: new Map(), frozen: { rows: 0, columns: 0 }, charts: [] }
+  return { name, protected: false, cells: new Map(), appearance: new Map(), frozen: { rows: 0, columns: 0 }, charts: [], tables: [] }
 }
 
 function refusalOf(Code: string, ActionIndex: number, Results: readonly unknown[]): object {

@@ -4,6 +4,8 @@ import { CallLog } from '../../src/excel/callLog'
 import { excelPort } from '../../src/excel/excelPort'
 import type { Book, Cell, Sheet } from '../../src/workbook/book'
 import { demoSeason } from '../../src/workbook/season/demoSeason'
+import { orderBook } from '../../src/workbook/season/orderBook'
+import { lastOrderLine } from '../../src/workbook/season/orderLine'
 import { ExcelHost } from './ExcelHost'
 
 let host: ExcelHost
@@ -28,8 +30,9 @@ async function actionsToAdd(book: Book): Promise<number> {
   return 1e9 - other.failingAfter
 }
 
-function expectAsBefore(): void {
+function expectAsBefore(...tables: readonly string[]): void {
   expect(host.sheetNames()).toEqual(['Mine'])
+  expect(host.tableNames()).toEqual(tables)
   expect([...host.names.keys()]).toEqual(['MyRate'])
   expect(host.formulaAt('A1')).toBe(7)
 }
@@ -111,6 +114,44 @@ describe('a book that Excel takes', () => {
   })
 })
 
+describe('the tables of a book', () => {
+  const table = (name: string) => host.sheetNames().flatMap((sheet) => host.sheet(sheet).tables).find((one) => one.name === name)
+
+  test('become real ones with their headings and filters, in a plain style without stripes, and grow with a line that is added.', async () => {
+    const season = demoSeason()
+    await port.add(season)
+    expect(host.tableNames()).toEqual(season.sheets.flatMap(({ tables = [] }) => tables.map(({ name }) => name)))
+    const lines = orderBook.length
+    expect(table('OrderBook')).toMatchObject({ left: 0, columns: 20, rows: 1 + lines })
+    expect(Object.fromEntries(table('OrderBook')!.settings)).toEqual({ Style: 'TableStyleLight1', ShowBandedRows: false, ShowFilterButton: true })
+    await port.insertRow(lastOrderLine(season.names)!)
+    expect(table('OrderBook')).toMatchObject({ rows: 1 + lines + 1 })
+  })
+
+  test('stay plain cells where Excel would change or refuse them.', async () => {
+    const rows: Cell[][] = [
+      [{ value: 'Price' }, { value: 'price' }, { value: 'Unit' }, {}, { value: 'Litres' }],
+      [{ value: 1 }, { value: 2 }, { value: 'L' }, { value: 3 }, { formula: '=STICK.BLENDPARTS(1,A2:B2,0)', spills: true }],
+      [{ value: 4 }, { value: 5 }, { value: 'L' }, { value: 6 }],
+    ]
+    const named = (name: string, range: string) => ({ name, range })
+    await port.add(bookOf({ ...sheetOf(...rows), tables: [named('Alike', 'A1:B3'), named('Missing', 'C1:D3'), named('Spilling', 'E1:E3'), named('Empty', 'C1:C1'), named('Sound', 'B1:C3'), named('Over', 'A1:B2')] }))
+    expect(host.tableNames()).toEqual(['Sound'])
+  })
+
+  test.each([
+    ['over another one', 'B2:C4'], ['without a heading', 'E1:F3'], ['with two headings alike', 'G1:H3'], ['with a formula that spills', 'I1:I3'], ['of headings alone', 'A9:B9'],
+  ])('are refused by the Excel of these tests %s, so that none of them passes there unseen.', async (_, address) => {
+    for (const [cell, content] of Object.entries({ B2: 'One', C2: 'Two', E1: 'Price', G1: 'Unit', H1: 'unit', I1: 'Litres', I2: '=STICK.BLENDPARTS(1,A2:B2,0)', A9: 'Left', B9: 'Right' })) host.type(cell, content)
+    host.addTable('Mine', 'First', 'A1:B3')
+    await expect(Excel.run(async (context) => {
+      context.workbook.worksheets.getItem('Mine').tables.add(address, true)
+      await context.sync()
+    })).rejects.toMatchObject({ code: 'InvalidArgument' })
+    expectAsBefore('First')
+  })
+})
+
 describe('a workbook stays as it was, and the refusal says why, where', () => {
   test('its structure is protected.', async () => {
     host.structureProtected = true
@@ -119,9 +160,18 @@ describe('a workbook stays as it was, and the refusal says why, where', () => {
   })
 
   test('a table has the name.', async () => {
-    host.tables.push('orderway')
+    host.addTable('Mine', 'orderway', 'C1:D2')
     await expect(port.add(demoSeason())).rejects.toMatchObject({ code: 'nameTaken', detail: 'the name OrderWay' })
-    expectAsBefore()
+    expectAsBefore('orderway')
+  })
+
+  test('a name or a table has the name of one of its tables.', async () => {
+    host.names.set('orderbook', { sheet: 'Mine', address: 'A1' })
+    await expect(port.add(demoSeason())).rejects.toMatchObject({ code: 'nameTaken', detail: 'the table OrderBook' })
+    host.names.delete('orderbook')
+    host.addTable('Mine', 'OtherPRICES', 'C1:D2')
+    await expect(port.add(demoSeason())).rejects.toMatchObject({ code: 'nameTaken', detail: 'the table OtherPrices' })
+    expectAsBefore('OtherPRICES')
   })
 
   test('a formula reads a sheet that is nowhere.', async () => {

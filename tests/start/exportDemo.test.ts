@@ -19,5 +19,6 @@ it('The committed demo season comes back as the same book, with nothing lost and
   const { book, lost } = await readXlsx(await committed())
   expect(lost).toEqual([])
   expect(book.names).toEqual(season.names)
+  expect(book.sheets.map(({ tables }) => tables)).toEqual(season.sheets.map(({ tables }) => tables))
   expect(await calculateBook(book)).toEqual(await calculateBook(season))
 })

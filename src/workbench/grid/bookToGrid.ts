@@ -1,7 +1,8 @@
 /** A book as the grid's own data. `gridToBook` reads it back. */
 import { CellValueType, type ICellData, type IStyleData, type IWorkbookData, type IWorksheetData, LocaleType } from '@univerjs/core'
 import type { IDefinedNameMapItem } from '@univerjs/engine-formula'
-import type { Allowed, Book, Cell, CellContent, Look, Sheet } from '../../workbook/book'
+import type { Allowed, Book, Cell, CellContent, DefinedName, Look, Sheet } from '../../workbook/book'
+import { type RealTable, realTables } from '../../workbook/realTables'
 import { addressOf } from '../../derived/reference'
 import { formulaForGrid } from './formulaForGrid'
 import { lookStyles } from './looks'
@@ -96,10 +97,27 @@ export function gridParts(book: Book, prefix: string, room: GridRoom): GridParts
 }
 
 export function gridNames(book: Book, prefix = ''): IDefinedNameMapItem {
-  return Object.fromEntries(book.names.map(({ name, refersTo }, index) => {
-    const id = `${prefix}name${index + 1}`
-    return [id, { id, name, formulaOrRefString: refersTo, localSheetId: wholeWorkbook }]
-  }))
+  const named = (kind: string) => ({ name, refersTo }: DefinedName, index: number) => {
+    const id = `${prefix}${kind}${index + 1}`
+    return [id, { id, name, formulaOrRefString: refersTo, localSheetId: wholeWorkbook }] as const
+  }
+  const tables = book.sheets.flatMap((sheet) => realTables(sheet).map((table) => dataOfTable(sheet.name, table)))
+  return Object.fromEntries([...book.names.map(named('name')), ...tables.map(named(tableId))])
+}
+
+/**
+ * The grid has no tables, so a table is kept as a name of the cells below its headings, which is what its name stands
+ * for in Excel too; as a name it moves and grows with its rows. The id of the name tells it from the others.
+ */
+const tableId = 'table'
+export const isTableId = (id: string): boolean => new RegExp(`${tableId}\\d+$`).test(id)
+
+function dataOfTable(sheet: string, { name, top, left, bottom, right }: RealTable): DefinedName {
+  return { name, refersTo: `'${sheet.replaceAll('\'', '\'\'')}'!${absolute(top + 1, left)}:${absolute(bottom, right)}` }
+}
+
+function absolute(row: number, column: number): string {
+  return addressOf(row, column).replace(/^([A-Z]+)/, '$$$1$$')
 }
 
 function toGridSheet(sheet: Sheet, id: string, styles: Map<string, IStyleData>, { isNarrow }: GridRoom): Partial<IWorksheetData> & { readonly id: string } {

@@ -1,20 +1,33 @@
 /** Reads the grid back into a book, for saving. */
 import { CellValueType, extractPureTextFromCell, type ICellData, type IStyleData, type IWorkbookData, type IWorksheetData } from '@univerjs/core'
 import type { IDefinedNameMapItem } from '@univerjs/engine-formula'
-import type { Book, Cell, CellContent, DefinedName, Sheet } from '../../workbook/book'
-import { type KeptWithCell, type KeptWithSheet, namesResource, notesResource, pixelsOfPadding, pixelsPerCharacter, usualColumnWidth } from './bookToGrid'
+import { rangesRead } from '../../derived/rangesRead'
+import { addressOf } from '../../derived/reference'
+import type { Book, Cell, CellContent, DefinedName, Sheet, SheetTable } from '../../workbook/book'
+import { isTableId, type KeptWithCell, type KeptWithSheet, namesResource, notesResource, pixelsOfPadding, pixelsPerCharacter, usualColumnWidth } from './bookToGrid'
 
 type Notes = Readonly<Record<string, Readonly<Record<number, Readonly<Record<number, { readonly note: string }>>>>>>
 
 export function gridToBook(data: IWorkbookData): Book {
   const notes = resource<Notes>(data, notesResource)
+  const named = Object.entries(resource<IDefinedNameMapItem>(data, namesResource)).map(([id, item]) => ({ isTable: isTableId(id), name: toName(item) }))
+  const tables = named.filter(({ isTable }) => isTable).flatMap(({ name }) => toTable(name))
   return {
     sheets: data.sheetOrder.flatMap((id) => {
       const sheet = data.sheets[id]
-      return sheet === undefined ? [] : [toSheet(sheet, data.styles, notes[id] ?? {})]
+      if (sheet === undefined) return []
+      const ofSheet = tables.filter((table) => table.sheet === sheet.name).map(({ name, range }): SheetTable => ({ name, range }))
+      return [{ ...toSheet(sheet, data.styles, notes[id] ?? {}), ...(ofSheet.length > 0 && { tables: ofSheet }) }]
     }),
-    names: Object.values(resource<IDefinedNameMapItem>(data, namesResource)).map(toName),
+    names: named.filter(({ isTable }) => !isTable).map(({ name }) => name),
   }
+}
+
+/** The name stands for the cells below the headings; nothing is left of a table whose rows were all deleted. */
+function toTable({ name, refersTo }: DefinedName): readonly (SheetTable & { readonly sheet: string })[] {
+  return rangesRead(`=${refersTo}`, '', new Map()).filter(({ top }) => top > 0).map(({ sheet, top, left, bottom, right }) => (
+    { name, sheet, range: `${addressOf(top - 1, left)}:${addressOf(bottom, right)}` }
+  ))
 }
 
 function toName({ name, formulaOrRefString }: IDefinedNameMapItem[string]): DefinedName {

@@ -18,7 +18,6 @@ const inPaths: readonly Trait[] = [
   { found: /^xl\/(ctrlProps|activeX)\//, sentence: 'Buttons and other form controls are left out.' },
   { found: /^xl\/embeddings\//, sentence: 'Embedded documents are left out.' },
   { found: /^xl\/threadedComments\//, sentence: 'Conversations in comments become plain notes.' },
-  { found: /^xl\/tables\//, sentence: 'Tables become plain cells, and formulas that read them by name read the same cells by address.' },
   { found: /^_xmlsignatures\//, sentence: 'The digital signature is left out.' },
 ]
 
@@ -53,6 +52,7 @@ export interface SeenInCells {
   fixedArrays: boolean
   wholeSpills: boolean
   otherRules: boolean
+  otherTables: boolean
 }
 
 export function whatIsLost(parts: Parts, sheets: readonly SheetPart[], namesLost: readonly FileName[], seen: SeenInCells): string[] {
@@ -62,6 +62,7 @@ export function whatIsLost(parts: Parts, sheets: readonly SheetPart[], namesLost
   const hidden = sheets.filter((sheet) => sheet.hidden).map(({ name }) => name)
   return [
     ...hits(inPaths, paths),
+    ...(seen.otherTables ? ['Tables become plain cells, and formulas that read them by name read the same cells by address.'] : []),
     ...hits(inDrawings, drawings),
     ...hits(inSheets, texts),
     ...(texts.some(hasOtherPrintSetUp) ? [printSetUp] : []),

@@ -1,7 +1,7 @@
 /** Reads an .xlsx file into a book, and says what a book cannot hold. */
 import { translateFormulaToA1, translateFormulaToR1C1 } from '@borgar/fx'
 import { ValueType, Workbook, type Cell as FileCell, type Style, type Worksheet } from '@cj-tech-master/excelts'
-import type { Book, Cell, CellContent, DefinedName, Sheet } from '../../workbook/book'
+import type { Book, Cell, CellContent, DefinedName, Sheet, SheetTable } from '../../workbook/book'
 import { addressOf, cornersOf, placeOf, placesIn } from './address'
 import { allowedIn } from './allowed'
 import { quoteEscapedLetters, serialOf } from './dateFormats'
@@ -42,8 +42,9 @@ function partsOfCells(parts: Parts): Record<string, Uint8Array> {
 async function readParts(parts: Parts): Promise<ReadBook> {
   const workbook = new Workbook()
   await workbook.xlsx.loadFromFiles(partsOfCells(parts))
-  const seen: SeenInCells = { richText: false, ownStyles: false, fixedArrays: false, wholeSpills: false, otherRules: false }
+  const seen: SeenInCells = { richText: false, ownStyles: false, fixedArrays: false, wholeSpills: false, otherRules: false, otherTables: false }
   const tables = workbook.worksheets.flatMap(tablesOf)
+  if (tables.some(({ isPlain }) => !isPlain)) seen.otherTables = true
   const sheets = sheetParts(parts)
   if (sheets.length === 0) throw new XlsxProblem('damaged')
   const { names, lost } = oneScope(definedNames(parts))
@@ -60,7 +61,7 @@ async function readParts(parts: Parts): Promise<ReadBook> {
   }
 }
 
-function readSheet(worksheet: Worksheet, part: SheetPart, parts: Parts, tables: readonly FileTable[], seen: SeenInCells): Sheet {
+function readSheet(worksheet: Worksheet, part: SheetPart, parts: Parts, tables: readonly ReadTable[], seen: SeenInCells): Sheet {
   const { rows = [], cols = [], views = [] } = worksheet.model
   const fileCells = new Map<string, FileCellModel>()
   for (const { cells = [] } of rows) for (const cell of cells) fileCells.set(cell.address, cell)
@@ -69,10 +70,12 @@ function readSheet(worksheet: Worksheet, part: SheetPart, parts: Parts, tables: 
   const cells = new Map<string, Cell>()
   for (const [address, fileCell] of fileCells) {
     const formula = formulaOf(fileCell, fileCells)
+    const plain = formula && withoutTableReferences(formula, { sheet: part.name, address }, tables)
+    if (plain !== formula) seen.otherTables = true
     const cell: Cell = {
-      ...(formula === undefined
+      ...(plain === undefined
         ? !spilledOver.has(address) && contentOf(fileCell, seen)
-        : { formula: withoutTableReferences(formula, { sheet: part.name, address }, tables), ...(spillsOf(fileCell, seen) && { spills: true }) }),
+        : { formula: plain, ...(spillsOf(fileCell, seen) && { spills: true }) }),
       ...appearanceOf(fileCell.style, seen),
     }
     if (formula !== undefined && readsWholeSpill(formula)) seen.wholeSpills = true
@@ -84,6 +87,7 @@ function readSheet(worksheet: Worksheet, part: SheetPart, parts: Parts, tables: 
   for (const [address, allowed] of byAddress) cells.set(address, { ...cells.get(address), allowed })
 
   const [view] = views
+  const kept = tables.filter(({ sheet, isPlain }) => isPlain && sheet === part.name).map(({ name, from, to }): SheetTable => ({ name, range: `${addressOf(from)}:${addressOf(to)}` }))
   const frozen = view?.state === 'frozen' ? view : undefined
   return {
     name: part.name,
@@ -91,6 +95,7 @@ function readSheet(worksheet: Worksheet, part: SheetPart, parts: Parts, tables: 
     frozenRows: frozen?.ySplit ?? 0,
     frozenColumns: frozen?.xSplit ?? 0,
     rows: rowsOf(cells),
+    ...(kept.length > 0 && { tables: kept }),
   }
 }
 
@@ -175,12 +180,18 @@ function rowsOf(cells: ReadonlyMap<string, Cell>): Sheet['rows'] {
   return Array.from(rows, (row = []) => Array.from(row))
 }
 
-function tablesOf(worksheet: Worksheet): FileTable[] {
-  return worksheet.model.tables.map(({ name, displayName, tableRef, ref, headerRow, totalsRow, columns }) => {
+interface ReadTable extends FileTable {
+  /** With headings and no more than a book can hold. */
+  readonly isPlain: boolean
+}
+
+function tablesOf(worksheet: Worksheet): ReadTable[] {
+  return worksheet.model.tables.map(({ name, displayName, tableRef, ref, headerRow, totalsRow, columns, style }) => {
     const [from, to] = cornersOf(tableRef ?? ref)
     return {
       name: displayName ?? name, sheet: worksheet.name, from, to,
       hasHeader: headerRow !== false, hasTotals: totalsRow === true, columns: columns.map((column) => column.name),
+      isPlain: headerRow !== false && totalsRow !== true && style?.theme === 'TableStyleLight1' && style.showRowStripes !== true,
     }
   })
 }

@@ -2,6 +2,7 @@
 import { Workbook, type CellErrorValue, type Cell as FileCell, type Worksheet } from '@cj-tech-master/excelts'
 import type { Book, Cell, DefinedName, Sheet } from '../../workbook/book'
 import type { CalculatedBook, CalculatedCell, CalculatedSheet } from '../../workbook/calculated'
+import { type RealTable, realTables } from '../../workbook/realTables'
 import { addressOf, placesIn } from './address'
 import { ruleOf } from './allowed'
 import { isArrayFormula } from './arrayEvaluation'
@@ -46,6 +47,8 @@ function addSheet(workbook: Workbook, sheet: Sheet, calculated: CalculatedSheet 
     },
     headerFooter: { oddFooter: '&L&F, &A&RPage &P of &N' },
   })
+  // Before the cells, because the library empties those of a new table.
+  for (const table of realTables(sheet)) addTable(worksheet, table)
   sheet.widths.forEach((width, index) => { worksheet.getColumn(index + 1).width = width })
   sheet.rows.forEach((row, rowIndex) => row.forEach((cell, columnIndex) => {
     if (cell === undefined) return
@@ -56,6 +59,18 @@ function addSheet(workbook: Workbook, sheet: Sheet, calculated: CalculatedSheet 
     const spill = spillOf(cell)
     if (calculated !== undefined && spill !== undefined) writeSpilledValues(worksheet, calculated, spill)
   }
+}
+
+/** A plain style without stripes: the looks of the cells say what is to be typed into. */
+function addTable(worksheet: Worksheet, { name, range, headings, top, bottom }: RealTable): void {
+  worksheet.addTable({
+    name,
+    ref: range.split(':')[0] ?? range,
+    headerRow: true,
+    style: { theme: 'TableStyleLight1', showRowStripes: false },
+    columns: headings.map((heading) => ({ name: heading, filterButton: true })),
+    rows: Array.from({ length: bottom - top }, () => headings.map(() => null)),
+  })
 }
 
 function writeCell(target: FileCell, cell: Cell, calculated: CalculatedCell | undefined, namesOneCell: (name: string) => boolean): void {

@@ -7,6 +7,7 @@ import { formats, heading, headings, headOf, input, result, spilledOver, spillin
 import { blank, layOut } from './layOut'
 import { naming } from './names'
 import { sixWays } from './sixWays'
+import { tableIn } from './tableIn'
 
 /** In the peat blend, in the coir blend, in the beds. */
 type OfBlends<Value> = readonly [peat: Value, coir: Value, sand: Value]
@@ -87,7 +88,8 @@ export function blendsSheet(): NamedSheet {
   const name = naming('Blends')
   const last = at.sums - 1
   return {
-    sheet: { name: 'Blends', widths: [37, 17, 13, 22, 22, 17, 18, 18, 17], frozenRows: at.heading, frozenColumns: 1, rows },
+    // The litres beside the table spill, which no table of Excel's may hold.
+    sheet: { name: 'Blends', widths: [37, 17, 13, 22, 22, 17, 18, 18, 17], frozenRows: at.heading, frozenColumns: 1, rows, tables: [tableIn('BlendComponents', 'A', at.heading, columns[2], last)] },
     names: [
       name('BlendComponent', 'A', at.components, last),
       name('PeatBlendLitres', 'G', at.components, last),

@@ -7,6 +7,7 @@ import { formats, heading, headings, headOf, input, result, text, total, type Na
 import { blank, layOut } from './layOut'
 import { naming } from './names'
 import { priceList, type Medium } from './priceList'
+import { tableIn } from './tableIn'
 
 function mediumRow({ product, onHand, orderMultiple, leastOrder }: Medium, row: number): Row {
   const fromPrices = (range: string) => `INDEX(${range},MATCH(A${row},MediumName,0))`
@@ -92,7 +93,7 @@ export function buyingSheet(): NamedSheet {
   })
   const name = naming('Buying')
   return {
-    sheet: { name: 'Buying', widths: [29, 16, 9, 14, 12, 11, 9, 12, 11, 11, 12, 13, 13, 12, 11], frozenRows: at.heading, frozenColumns: 1, rows },
+    sheet: { name: 'Buying', widths: [29, 16, 9, 14, 12, 11, 9, 12, 11, 11, 12, 13, 13, 12, 11], frozenRows: at.heading, frozenColumns: 1, rows, tables: [tableIn('MediaList', 'A', at.heading, 'O', at.mediaTotal - 1)] },
     names: [
       name('MediaPacks', 'C', at.mediaTotal),
       name('MediaToBuy', 'E', at.mediaTotal),

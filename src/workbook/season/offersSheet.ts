@@ -4,6 +4,7 @@ import { cautionLines } from './cautionLines'
 import { dayInput, formats, headings, headOf, input, openInput, result, spilledTable, text, total, type NamedSheet, type Row } from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
+import { tableIn } from './tableIn'
 
 /** Invented offers of invented suppliers for one medium. A break price counts for every pack of the line from that number on. */
 interface Offer {
@@ -84,7 +85,7 @@ export function offersSheet(): NamedSheet {
   })
   const name = naming('Offers')
   return {
-    sheet: { name: 'Offers', widths: [26, 14, 11, 13, 12, 13, 12, 13, 14, 15], frozenRows: at.invented, frozenColumns: 0, rows },
+    sheet: { name: 'Offers', widths: [26, 14, 11, 13, 12, 13, 12, 13, 14, 15], frozenRows: at.invented, frozenColumns: 0, rows, tables: [tableIn('BuyingOffers', 'A', at.heading, 'J', at.offers + offers.length - 1)] },
     names: [name('OfferPriceOf', 'J', at.offers, at.offers + offers.length - 1), name('OfferedMedium', 'B', at.medium), name('SavedByOrder', 'B', at.saved)],
   }
 }

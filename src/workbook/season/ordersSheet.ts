@@ -4,6 +4,7 @@ import { blank, layOut } from './layOut'
 import { naming } from './names'
 import { orderBook, type OrderLine } from './orderBook'
 import { pastBatches, spreadName } from './pastBatches'
+import { tableIn } from './tableIn'
 
 const rateNote = 'Invented rate. Take your own counts of past batches.'
 
@@ -76,6 +77,7 @@ export function ordersSheet(): NamedSheet {
       frozenRows: at.heading,
       frozenColumns: 1,
       rows,
+      tables: [tableIn('OrderBook', 'A', at.heading, 'T', last)],
     },
     names: [
       column('OrderSpecies', 'A'),

@@ -6,6 +6,7 @@ import { dayInput, formats, headings, headOf, input, result, text, type NamedShe
 import { blank, layOut } from './layOut'
 import { naming } from './names'
 import { priceList, type Medium } from './priceList'
+import { tableIn } from './tableIn'
 
 /** One formula for every way of measuring, so that a medium may be typed over with another. */
 function declaredLitres(row: number): string {
@@ -87,7 +88,7 @@ export function pricesSheet(): NamedSheet {
   const name = naming('Prices')
   const last = at.media + priceList.length - 1
   return {
-    sheet: { name: 'Prices', widths: [34, 17, 14, 12, 12, 14, 12, 12, 15, 16, 12, 13, 9, 12, 16, 14, 15, 70], frozenRows: at.heading, frozenColumns: 1, rows },
+    sheet: { name: 'Prices', widths: [34, 17, 14, 12, 12, 14, 12, 12, 15, 16, 12, 13, 9, 12, 16, 14, 15, 70], frozenRows: at.heading, frozenColumns: 1, rows, tables: [tableIn('MediaPrices', 'A', at.heading, 'R', last), tableIn('OtherPrices', 'A', at.others, 'F', at.acid)] },
     names: [
       name('MediumName', 'A', at.media, last),
       name('SoldAs', 'B', at.media, last),

@@ -2,6 +2,7 @@ import type { Cell } from '../book'
 import { formats, heading, headings, headOf, input, result, spilledTable, text, total, type NamedSheet, type Row } from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
+import { tableIn } from './tableIn'
 
 interface Item {
   readonly name: string
@@ -69,7 +70,7 @@ export function reviewSheet(): NamedSheet {
   })
   const name = naming('Review')
   return {
-    sheet: { name: 'Review', widths: [26, 16, 14, 14, 14, 14, 14, 14], frozenRows: at.invented, frozenColumns: 0, rows },
+    sheet: { name: 'Review', widths: [26, 16, 14, 14, 14, 14, 14, 14], frozenRows: at.invented, frozenColumns: 0, rows, tables: [tableIn('ReviewLines', 'A', at.heading, 'G', at.sums - 1)] },
     names: [
       name('ReviewPrice', 'D', at.sums),
       name('ReviewUsage', 'E', at.sums),

@@ -8,6 +8,7 @@ import { formats, heading, headOf, input, openInput, result, text, total, type N
 import { blank, layOut, type RowNumbers } from './layOut'
 import { naming, namingAcross } from './names'
 import { sixWays, wayKeys, type Way } from './sixWays'
+import { tableIn } from './tableIn'
 
 type OfWays<Value> = Partial<Readonly<Record<Way, Value>>>
 
@@ -217,10 +218,16 @@ export function waysSheet(): NamedSheet {
     gapBelow: blank,
     cautions: cautionLines(water, fill, bedFill, blocks),
   })
+  // Each section ends where the next one begins.
+  const sections = [
+    ['WaysOfRooting', at.ways], ['WaysOrders', at.fromOrders], ['WaysPlaces', at.vessels], ['WaysSeason', at.volumes], ['WaysPieces', at.bought],
+    ['WaysWork', at.rates], ['WaysCutting', at.perCutting], ['WaysLiner', at.perLiner], ['WaysCompared', at.compared], ['WaysWeights', at.weights],
+  ] as const
+  const tables = sections.map(([called, row], index) => tableIn(called, 'A', row, 'I', (sections[index + 1]?.[1] ?? at.gapBelow) - 1))
   const across = namingAcross('Ways', sixWays.water.column, sixWays.rockwool.column)
   const inSand = (name: string, row: number) => naming('Ways')(name, sixWays.sand.column, row)
   return {
-    sheet: { name: 'Ways', widths: [30, 18, 15, 22, 13, 13, 12, 11, 100], frozenRows: at.ways, frozenColumns: 1, rows },
+    sheet: { name: 'Ways', widths: [30, 18, 15, 22, 13, 13, 12, 11, 100], frozenRows: at.ways, frozenColumns: 1, rows, tables },
     names: [
       across('WayName', at.ways),
       across('WayKeptIn', at.keptIn),

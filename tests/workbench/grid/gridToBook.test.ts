@@ -33,7 +33,7 @@ describe('a book in the grid', () => {
     expect(read.names).toEqual(season.names)
     for (const [index, sheet] of season.sheets.entries()) {
       const { rows, ...rest } = read.sheets[index]!
-      expect({ ...rest, widths: [] }).toEqual({ name: sheet.name, frozenRows: sheet.frozenRows, frozenColumns: sheet.frozenColumns, widths: [] })
+      expect({ ...rest, widths: [] }).toEqual({ name: sheet.name, frozenRows: sheet.frozenRows, frozenColumns: sheet.frozenColumns, widths: [], ...(sheet.tables && { tables: sheet.tables }) })
       for (const [row, cells] of sheet.rows.entries()) {
         for (const [column, cell] of cells.entries()) {
           // An empty text is nothing typed, and a cell with nothing at all needs no place.
@@ -42,6 +42,24 @@ describe('a book in the grid', () => {
           if (Object.keys(expected).length > 0) expect(rows[row]?.[column]).toEqual(expected)
         }
       }
+    }
+  })
+
+  it('comes back with a table that grew with a row inserted into it and moved with one above it', async () => {
+    const headings: Cell[] = [{ value: 'Species' }, { value: 'Liners' }]
+    const lines: Cell[][] = [1, 2, 3].map((liners) => [{ value: 'Hebe' }, { value: liners }])
+    const book: Book = { names: [], sheets: [{ name: 'Mine', widths: [], frozenRows: 0, frozenColumns: 0, rows: [headings, ...lines], tables: [{ name: 'Lines', range: 'A1:B4' }] }] }
+    const grid = openGrid()
+    try {
+      await grid.calculated(() => grid.replace(book, 'book'))
+      const workbook = grid.api.getActiveWorkbook()!
+      workbook.getActiveSheet().insertRows(3)
+      expect(gridToBook(workbook.save()).sheets[0]?.tables).toEqual([{ name: 'Lines', range: 'A1:B5' }])
+      workbook.getActiveSheet().insertRows(0)
+      expect(gridToBook(workbook.save()).sheets[0]?.tables).toEqual([{ name: 'Lines', range: 'A2:B6' }])
+      expect(gridToBook(workbook.save()).names).toEqual([])
+    } finally {
+      grid.close()
     }
   })
 

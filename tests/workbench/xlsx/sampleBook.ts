@@ -17,13 +17,13 @@ export const sampleBook: Book = {
     sheet('Mix & match', [
       [{ value: 'A mix', look: 'title', note: 'An invented mix.\nNothing is real.' }],
       [{ value: 'mix shrink', look: 'text' }, { value: 0.15, look: 'input', format: '0%' }],
-      [{ value: 'Parts', look: 'heading' }, { value: 'Litres', look: 'heading' }],
+      [{ value: 'Parts', look: 'heading' }, { value: 'Litres', look: 'heading' }, { value: 'Supplier' }, { value: 'Price of' }],
       [{ look: 'input', allowed: { list: 'parts', sentence: 'Choose a part.' } }, { look: 'input', format: '0.0 "L"', allowed: { from: 0, sentence: 'Type litres, 0 or more.' } }],
       [{ value: 1, look: 'input', allowed: { from: 1, to: 9, whole: true, sentence: 'Type "1" to <9>.' } }, { formula: '=STICK.BLENDPARTS(100,A5:A6,mixShrink)', spills: true, format: '0.0 "L"', look: 'result' }],
       [{ value: 2, look: 'input', allowed: { from: 1, to: 9, whole: true, sentence: 'Type "1" to <9>.' } }],
       [{ value: 'Bags', look: 'total' }, { formula: '=STICK.BAGS(SUM(B5:B6),"60 L")', format: '0 "bags"', look: 'total' }],
       [{ value: 'Mind the dust.', look: 'caution' }],
-    ], { widths: [24, 12.5, 9, 40], frozenRows: 3, frozenColumns: 1 }),
+    ], { widths: [24, 12.5, 9, 40], frozenRows: 3, frozenColumns: 1, tables: [{ name: 'PartsToMix', range: 'C3:D5' }] }),
     sheet('Plain', [
       [{ value: true }, { value: false }, { value: -1.5e-7 }, { value: 1e21 }, { value: '60' }, { value: '=not a formula' }],
       [],
