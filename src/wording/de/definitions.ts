@@ -1,12 +1,38 @@
 /**
  * What the definitions of the functions say, in German, by the English text: summaries, conventions, texts of arguments,
- * results, columns, steps and examples, and the units. What is not listed is shown in English.
+ * results, columns, steps and examples, reasons, and the units. What is not listed stays: symbols, names in formulas.
  */
-const texts: Readonly<Record<string, string>> = {
-  // Units.
-  share: 'Anteil',
-  bags: 'Säcke',
-  money: 'Geld',
-}
+import { blend } from './definitions/blend'
+import { buying } from './definitions/buying'
+import { cost } from './definitions/cost'
+import { counting } from './definitions/counting'
+import { reuse } from './definitions/reuse'
+import { review } from './definitions/review'
+import { units } from './definitions/units'
+import { volume } from './definitions/volume'
 
-export const ofDefinition = (english: string): string => (Object.hasOwn(texts, english) ? texts[english]! : english)
+export const germanTexts: Readonly<Record<string, string>> = { ...units, ...counting, ...volume, ...blend, ...buying, ...reuse, ...cost, ...review }
+
+const measure = String.raw`((?:US |imp |short )?(?:dry )?[A-Za-z]+3?(?:/[A-Za-z]+3?)?)`
+const vessels: Readonly<Record<string, string>> = { bag: 'Sack', block: 'Block', cutting: 'Steckling', pack: 'Gebinde', tray: 'Platte' }
+
+/** Texts that are made with a symbol or a name in them. */
+const made: readonly (readonly [english: RegExp, german: (...found: readonly string[]) => string])[] = [
+  [new RegExp(`^${measure} loose$`), (symbol) => `${symbol} lose`],
+  [new RegExp(`^${measure}( loose)? per (bag|block|cutting|pack|tray)$`), (symbol, loose, vessel) => `${symbol}${loose === undefined ? '' : ' lose'} pro ${vessels[vessel!]}`],
+  [new RegExp(`^money per (loose )?${measure}$`), (loose, symbol) => `Geld pro ${symbol}${loose === undefined ? '' : ' lose'}`],
+  [new RegExp(`^${measure} per ${measure}$`), (symbol, other) => `${symbol} pro ${other}`],
+  [new RegExp(`^${measure} in one ${measure}$`), (symbol, other) => `ein ${other} in ${symbol}`],
+  [/^([A-Z]+) with every argument at its likely value$/, (id) => `${id} mit jedem Argument auf seinem wahrscheinlichsten Wert`],
+  [/^(.+): break$/, (pack) => `${pack}: Staffel`],
+  [/^delivery from (.+)$/, (supplier) => `Lieferung von ${supplier}`],
+]
+
+export function ofDefinition(english: string): string {
+  if (Object.hasOwn(germanTexts, english)) return germanTexts[english]!
+  for (const [pattern, german] of made) {
+    const found = pattern.exec(english)
+    if (found !== null) return german(...found.slice(1))
+  }
+  return english
+}
