@@ -4,9 +4,11 @@ import { cautions } from './cautions'
 import { ofDefinition } from './definitions'
 import { frame } from './frame'
 import { functions } from './functions'
+import { parameters } from './parameters'
 import { port } from './port'
+import { sentence } from './problems'
 import { settings } from './settings'
 import { subjectNames } from './subjects'
 
 /** All that the pane says, in German. */
-export const german: Words = { ...english, language: 'de', frame, functions, settings, port, cautions, subjectNames, ofDefinition }
+export const german: Words = { ...english, language: 'de', frame, functions, settings, port, sentence, parameters, cautions, subjectNames, ofDefinition }

@@ -7,6 +7,7 @@ import type { Parameter } from '../../core/definition/parameter'
 import type { Limit, NoAnswer, Problem, Refusal } from '../../core/definition/problem'
 import { withMark, type DecimalMark } from '../../core/quantity/decimalMark'
 import type { Dimension } from '../../core/quantity/units'
+import { asPercent, exampleOf, hundredth, shortened, unitList } from '../problemParts'
 
 /** In a cell, numbers have a point, as functions read them; the pane shows the mark that its user types. */
 export function sentence(problem: Problem, definition: Definition, mark: DecimalMark = '.'): string {
@@ -141,20 +142,6 @@ function typeSomething(parameter: Parameter, example: string, n: Shown): string 
   return `Type ${parameter.whole === true ? 'a whole number' : 'a number'}, such as ${n(example)}.`
 }
 
-/** What the first example of the function that gives this argument has there, in a cell that is not blank. */
-function exampleOf(definition: Definition, name: string): string {
-  const index = Object.keys(definition.parameters).indexOf(name)
-  for (const { given } of definition.examples) {
-    const argument = given[index]
-    const first = Array.isArray(argument) ? (argument as readonly (number | string)[]).find((cell) => cell !== '') : argument
-    if (typeof first === 'number') return String(first)
-    if (typeof first === 'string') return definition.parameters[name]?.takes === 'text' ? first : String(parseFloat(first))
-  }
-  const parameter = definition.parameters[name]
-  if (typeof parameter?.default === 'number' && parameter.default > 0) return String(parameter.default)
-  return parameter?.share === true ? '0.05' : '1'
-}
-
 function limited(limit: Limit, parameter: Parameter | undefined, n: Shown): string {
   switch (limit.is) {
     case 'whole': return 'a whole number'
@@ -176,19 +163,8 @@ function unitsOf(parameter: Parameter | undefined): string {
   return `Type ${dimensions[parameter.dimension]} in ${parameter.unit}, or with ${unitList[parameter.dimension]}.`
 }
 
-const unitList: Readonly<Record<Dimension, string>> = {
-  volume: 'mL, L, m3, in3, ft3, yd3, US dry qt, US bushel, US gal or imp gal',
-  length: 'mm, cm, m, in, ft or yd',
-  mass: 'g, kg, t, oz, lb or short ton',
-  massPerVolume: 'kg/m3, g/L, lb/ft3 or lb/yd3',
-  volumePerMass: 'L/kg',
-}
-
 function quoted(text: string): string {
-  // By whole signs, since an emoji is two units of a text.
-  const signs = [...text]
-  const short = signs.length > 40 ? `${signs.slice(0, 40).join('')}…` : text
-  return `"${short}"`
+  return `"${shortened(text)}"`
 }
 
 function size(rows: number, columns: number): string {
@@ -201,13 +177,4 @@ function rows(length: number): string {
 
 function cells(length: number): string {
   return length === 1 ? '1 cell' : `${length} cells`
-}
-
-/** Moves the decimal point of a written number, so that no binary dust is shown: 0.15 is 15%. */
-function asPercent(value: string): string {
-  return `${Number((Number(value) * 100).toPrecision(12))}%`
-}
-
-function hundredth(value: string): string {
-  return String(Number((Number(value) / 100).toPrecision(12)))
 }

@@ -1,0 +1,41 @@
+/** What the sentences about problems are made of in every language. */
+import type { Definition } from '../core/definition/definition'
+import type { Dimension } from '../core/quantity/units'
+
+/** What the first example of the function that gives this argument has there, in a cell that is not blank. */
+export function exampleOf(definition: Definition, name: string): string {
+  const index = Object.keys(definition.parameters).indexOf(name)
+  for (const { given } of definition.examples) {
+    const argument = given[index]
+    const first = Array.isArray(argument) ? (argument as readonly (number | string)[]).find((cell) => cell !== '') : argument
+    if (typeof first === 'number') return String(first)
+    if (typeof first === 'string') return definition.parameters[name]?.takes === 'text' ? first : String(parseFloat(first))
+  }
+  const parameter = definition.parameters[name]
+  if (typeof parameter?.default === 'number' && parameter.default > 0) return String(parameter.default)
+  return parameter?.share === true ? '0.05' : '1'
+}
+
+export const unitList: Readonly<Record<Dimension, string>> = {
+  volume: 'mL, L, m3, in3, ft3, yd3, US dry qt, US bushel, US gal or imp gal',
+  length: 'mm, cm, m, in, ft or yd',
+  mass: 'g, kg, t, oz, lb or short ton',
+  massPerVolume: 'kg/m3, g/L, lb/ft3 or lb/yd3',
+  volumePerMass: 'L/kg',
+}
+
+/** The beginning of a text that is too long to be shown. */
+export function shortened(text: string): string {
+  // By whole signs, since an emoji is two units of a text.
+  const signs = [...text]
+  return signs.length > 40 ? `${signs.slice(0, 40).join('')}…` : text
+}
+
+/** Moves the decimal point of a written number, so that no binary dust is shown: 0.15 is 15%. */
+export function asPercent(value: string): string {
+  return `${Number((Number(value) * 100).toPrecision(12))}%`
+}
+
+export function hundredth(value: string): string {
+  return String(Number((Number(value) / 100).toPrecision(12)))
+}
