@@ -1,15 +1,19 @@
 import { Button, makeStyles, mergeClasses, tokens } from '@fluentui/react-components'
-import { useId, useMemo, useState } from 'react'
+import { lazy, Suspense, useEffect, useId, useMemo, useRef, useState } from 'react'
 import type { Definition } from '../core/definition/definition'
 import { plainCell } from '../derived/plainCell'
 import { workingOf } from '../derived/working'
-import type { SelectedCell, WorkbookPort } from '../workbook/port'
+import type { CellPlace, SelectedCell, WorkbookPort } from '../workbook/port'
 import { callsOfFormula } from './callsOfFormula'
 import { placeText } from './cellText'
+import { CellsReadList } from './CellsReadList'
 import { functionsUsed } from './functionsUsed'
 import { portSentence } from './portSentence'
+import { useNumberText } from './settings/useSettings'
 import { useCalls } from './useCalls'
+import { useCellsRead } from './useCellsRead'
 import { usePaneStyles } from './usePaneStyles'
+import { useWords } from './useWords'
 import { WorkingOfCall } from './WorkingOfCall'
 
 interface WorkingSectionProps {
@@ -20,7 +24,13 @@ interface WorkingSectionProps {
 
 const useStyles = makeStyles({
   subheading: { margin: `${tokens.spacingVerticalL} 0 ${tokens.spacingVerticalXXS}`, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold },
+  action: { marginTop: tokens.spacingVerticalM },
 })
+
+/** What is done with a working comes when the section is opened, so that the pane opens without it. */
+const WriteWorking = lazy(async () => ({ default: (await import('./WriteWorking')).WriteWorking }))
+
+const TurnPlain = lazy(async () => ({ default: (await import('./TurnPlain')).TurnPlain }))
 
 /** How the number in the selected cell came about: each call of ours step by step, and the formula without the add-in. */
 export function WorkingSection({ definitions, port, cell }: WorkingSectionProps) {
@@ -30,7 +40,14 @@ export function WorkingSection({ definitions, port, cell }: WorkingSectionProps)
   const calls = useCalls(port, cell)
   const formula = cell?.formula ?? ''
   const uses = functionsUsed(formula, definitions).length > 0
-  const shown = useMemo(() => (calls === 'unknown' ? [] : callsOfFormula(formula, calls, definitions)), [calls, formula, definitions])
+  const shown = useMemo(() => (calls === 'unknown' ? [] : callsOfFormula(formula, calls, definitions).map((call) => ({ ...call, working: workingOf(call.definition, call.args) }))), [calls, formula, definitions])
+  const read = useCellsRead(port, cell)
+  const { working } = useWords()
+  const numbers = useNumberText()
+  /** The cells from which one went on to a cell that they read, the last one at the end. */
+  const [trail, setTrail] = useState<readonly CellPlace[]>([])
+  const back = useRef<HTMLSpanElement>(null)
+  const heading = useRef<HTMLHeadingElement>(null)
   const [failure, setFailure] = useState('')
 
   async function calculate() {
@@ -38,25 +55,51 @@ export function WorkingSection({ definitions, port, cell }: WorkingSectionProps)
     await port.calculate().catch((error: unknown) => setFailure(portSentence(error)))
   }
 
+  async function go(place: CellPlace, nextTrail: readonly CellPlace[]) {
+    setFailure('')
+    try {
+      await port.select(place)
+      setTrail(nextTrail)
+    } catch (error) {
+      setFailure(portSentence(error))
+    }
+  }
+
+  // The button that was pressed belongs to the cell before, and is gone by then.
+  const trailBefore = useRef(trail)
+  useEffect(() => {
+    if (trail !== trailBefore.current) (back.current?.querySelector('button') ?? heading.current)?.focus()
+    trailBefore.current = trail
+  }, [trail])
+
+  const from = trail.at(-1)
   return (
     <section className={pane.section} aria-labelledby={headingId}>
-      <h2 id={headingId} className={pane.heading}>Working{cell === undefined ? '' : ` of ${placeText(cell)}`}</h2>
+      {from !== undefined && <span ref={back}><Button size="small" onClick={() => void go(from, trail.slice(0, -1))}>{working.backTo(from)}</Button></span>}
+      <h2 id={headingId} ref={heading} tabIndex={-1} className={pane.heading}>Working{cell === undefined ? '' : ` of ${placeText(cell)}`}</h2>
       {uses ? <code className={pane.formula}>{formula}</code> : <p className={pane.line}>{emptyText(cell)}</p>}
+      {cell !== undefined && formula === '' && cell.value !== null && cell.value !== '' && <p className={pane.line}>{working.holdsValue(typeof cell.value === 'number' ? numbers.plain(cell.value, 'exact') : String(cell.value))}</p>}
+      {failure !== '' && <p role="alert" className={mergeClasses(pane.line, pane.error)}>{failure}</p>}
       {uses && calls === 'unknown' && (
         <>
           <p className={pane.line}>Its functions have not been called since the workbook was opened or its rows moved.</p>
           <Button size="small" onClick={() => void calculate()}>Calculate the workbook</Button>
-          {failure !== '' && <p role="alert" className={mergeClasses(pane.line, pane.error)}>{failure}</p>}
         </>
       )}
       {uses && calls !== 'unknown' && shown.length === 0 && <p className={pane.line}>No function of ours was called here: the formula did not come to it.</p>}
-      {shown.map(({ definition, args }, index) => <WorkingOfCall key={index} id={definition.id} summary={definition.summary} working={workingOf(definition, args)} />)}
-      {uses && (
+      {shown.map((call, index) => <WorkingOfCall key={index} id={call.definition.id} summary={call.definition.summary} working={call.working} />)}
+      {cell !== undefined && formula !== '' && read !== undefined && (
         <>
-          <h3 className={styles.subheading}>Without the add-in</h3>
-          <PlainPart formula={formula} definitions={definitions} />
+          <h3 className={styles.subheading}>{working.cellsItReads}</h3>
+          {read.length === 0 ? <p className={pane.line}>{working.readsNone}</p> : <CellsReadList cells={read} onGo={(place) => void go(place, [...trail, { sheet: cell.sheet, address: cell.address }])} />}
         </>
       )}
+      <Suspense fallback={null}>
+        {cell !== undefined && shown.length > 0 && <div className={styles.action}><WriteWorking definitions={definitions} port={port} cell={cell} calls={shown} /></div>}
+        <h3 className={styles.subheading}>{working.withoutTheAddIn}</h3>
+        {uses && <PlainPart formula={formula} definitions={definitions} />}
+        <TurnPlain definitions={definitions} port={port} />
+      </Suspense>
     </section>
   )
 }

@@ -48,7 +48,7 @@ function Workbench() {
 
   useEffect(() => {
     if (grid === undefined) return
-    pane.current = mountPane(panePlace.current!, gridPort(grid))
+    pane.current = mountPane(panePlace.current!, gridPort(grid, giveCopy))
     const show = () => setCell(grid.selectedCell())
     show()
     return grid.onChange(show)
@@ -73,7 +73,7 @@ function Workbench() {
     setLost([])
     // The pane begins anew too: beside an empty workbook it offers to build a season.
     pane.current!.unmount()
-    pane.current = mountPane(panePlace.current!, gridPort(grid!), { theme: dark ? 'dark' : 'light' })
+    pane.current = mountPane(panePlace.current!, gridPort(grid!, giveCopy), { theme: dark ? 'dark' : 'light' })
     go('pane')
   }
 
@@ -103,12 +103,21 @@ function Workbench() {
     }
   }
 
-  async function askAndSave() {
-    if (lost.length === 0) return saveFile()
+  const openFileNow = useRef({ fileName, lost })
+  openFileNow.current = { fileName, lost }
+
+  /** A copy for people without the add-in. It is called from the pane, at any time later. */
+  function giveCopy(bytes: Uint8Array) {
+    const { fileName: name, lost: left } = openFileNow.current
+    askWhereLost(left, async () => download(bytes, name.replace(/(\.xlsx)?$/i, '-without-add-in.xlsx')))
+  }
+
+  function askWhereLost(lost: readonly string[], save: () => Promise<void>) {
+    if (lost.length === 0) return void save()
     setQuestion({
       heading: 'A saved copy leaves something out',
       lines: ['The file that you opened also holds the following, which a copy saved here will not:', ...lost, 'Keep the original as well.'],
-      agree: { label: 'Save the copy', act: saveFile },
+      agree: { label: 'Save the copy', act: save },
     })
   }
 
@@ -145,7 +154,7 @@ function Workbench() {
         <strong className="name">Sticksheet</strong>
         <button type="button" disabled={grid === undefined} onClick={askForNew}>New</button>
         <button type="button" disabled={grid === undefined} onClick={() => filePicker.current!.click()}>Open .xlsx</button>
-        <button type="button" disabled={grid === undefined} onClick={() => void askAndSave()}>Save .xlsx</button>
+        <button type="button" disabled={grid === undefined} onClick={() => askWhereLost(lost, saveFile)}>Save .xlsx</button>
         <input
           ref={filePicker} type="file" hidden accept={`.xlsx,${excelFile}`} aria-label="Excel file to open"
           onChange={({ currentTarget }) => {

@@ -1,5 +1,6 @@
 import type { DecimalMark } from '../core/quantity/decimalMark'
 import type { Book, CellContent, DefinedName } from './book'
+import type { CalculatedBook } from './calculated'
 import type { SheetChart } from './sheetChart'
 import type { CallInCell, OpenBook, ReadCell } from './openBook'
 
@@ -41,6 +42,8 @@ export interface WorkbookPort {
   add(book: Book): Promise<void>
   /** Puts a chart of cells into their sheet, all of it or nothing; absent where sheets hold no charts. */
   addChart?(chart: SheetChart): Promise<void>
+  /** Gives the user a copy of the workbook as a file, changed on the way; the open one stays as it is. Absent where the host cannot. */
+  saveCopy?(change: (book: Book, open: OpenBook) => BookCopy): Promise<void>
   /**
    * Inserts a row above that of the cell, in one undo where the host can, with the formulas, the looks and the rules
    * of the row before it, and nothing typed in. A range that reaches from above it to below it grows.
@@ -64,6 +67,12 @@ export interface CellPlace {
   readonly sheet: string
   /** Without dollar signs: "B4". */
   readonly address: string
+}
+
+export interface BookCopy {
+  readonly book: Book
+  /** What it shows, for programs that calculate nothing. */
+  readonly calculated: CalculatedBook
 }
 
 export interface CellChange {

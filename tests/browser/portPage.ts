@@ -19,4 +19,4 @@ const book = { names: [], sheets: [{ name: 'Season 1', widths: [], frozenRows: 0
 const grid = await startGrid(document.getElementById('grid')!, catalogue, book, { dark: false })
 window.focusGrid = () => grid.focus()
 window.stops = new Map()
-window.port = gridPort(grid)
+window.port = gridPort(grid, () => undefined)

@@ -2,7 +2,8 @@ import { PortProblem, type WorkbookPort } from '../../workbook/port'
 import { listed, takenBy } from '../../workbook/taken'
 import type { Grid } from './grid'
 
-export function gridPort(grid: Grid): WorkbookPort {
+/** @param giveFile Hands the user the bytes of an .xlsx file. */
+export function gridPort(grid: Grid, giveFile: (bytes: Uint8Array) => void): WorkbookPort {
   return {
     host: 'workbench',
     async selectedCell() {
@@ -39,6 +40,12 @@ export function gridPort(grid: Grid): WorkbookPort {
       await grid.add(book).catch((problem: unknown) => {
         throw new PortProblem('bookRefused', problem instanceof Error ? problem.message : String(problem))
       })
+    },
+    async saveCopy(change) {
+      if (grid.isEditing()) throw new PortProblem('cellEditMode')
+      const { writeXlsx } = await import('../xlsx/writeXlsx')
+      const { book, calculated } = change(await grid.book(), grid.read())
+      giveFile(await writeXlsx(book, calculated))
     },
     async insertRow(place) {
       if (grid.isEditing()) throw new PortProblem('cellEditMode')

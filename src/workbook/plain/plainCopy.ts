@@ -1,19 +1,17 @@
 /** A workbook for people without the add-in: plain formulas or values in place of our functions, and a sheet that says where. */
 import type { Definition } from '../../core/definition/definition'
+import { isCellError } from '../../core/definition/problem'
+import { blockOf } from '../../derived/blockOf'
 import { plainCell } from '../../derived/plainCell'
 import type { Words } from '../../wording/words'
 import type { Book, Cell, DefinedName, Sheet } from '../book'
 import type { CalculatedBook, CalculatedCell } from '../calculated'
 import type { OpenBook, OpenCell, OpenSheet } from '../openBook'
-import { isCellError } from '../../core/definition/problem'
-import { blockOf } from '../../derived/blockOf'
+import type { BookCopy } from '../port'
 import { freeName } from '../freeName'
 import { cellsFilledBy, plainFates, type PlainFate } from './plainCells'
 
-export interface PlainCopy {
-  readonly book: Book
-  /** What the workbook shows, for programs that calculate nothing. */
-  readonly calculated: CalculatedBook
+export interface PlainCopy extends BookCopy {
   readonly formulas: number
   readonly values: number
   /** The sheet that lists the values. */

@@ -1,0 +1,146 @@
+import { Button, makeStyles, mergeClasses, Spinner, tokens } from '@fluentui/react-components'
+import { useEffect, useRef, useState } from 'react'
+import type { Definition } from '../core/definition/definition'
+import { changedValues } from '../workbook/plain/changedValues'
+import type { Into } from '../workbook/plain/plainCells'
+import { plainCopy } from '../workbook/plain/plainCopy'
+import { plainPlan, type PlainPlan } from '../workbook/plain/plainPlan'
+import type { WorkbookPort } from '../workbook/port'
+import { listed } from '../workbook/taken'
+import { usePaneStyles } from './usePaneStyles'
+import { usePortSentence } from './usePortSentence'
+import { useWords } from './useWords'
+
+interface TurnPlainProps {
+  readonly definitions: readonly Definition[]
+  readonly port: WorkbookPort
+}
+
+type Stage =
+  | { readonly is: 'ready' }
+  | { readonly is: 'busy'; readonly with: string }
+  | { readonly is: 'announced'; readonly plan: PlainPlan; readonly again: boolean }
+  | { readonly is: 'done'; readonly sentence: string }
+  | { readonly is: 'failed'; readonly sentence: string }
+
+const useStyles = makeStyles({
+  buttons: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalS, margin: `${tokens.spacingVerticalS} 0` },
+  reasons: { margin: `${tokens.spacingVerticalXS} 0`, paddingLeft: tokens.spacingHorizontalL, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase300 },
+})
+
+/** Turns the selected cells, or a copy of the workbook, into plain formulas and values; it says first what will change. */
+export function TurnPlain({ definitions, port }: TurnPlainProps) {
+  const styles = useStyles()
+  const pane = usePaneStyles()
+  const { working } = useWords()
+  const portSentence = usePortSentence()
+  const said = useRef<HTMLDivElement>(null)
+  const [stage, setStage] = useState<Stage>({ is: 'ready' })
+
+  // The button that was pressed is gone by then, and the keyboard would be nowhere.
+  useEffect(() => {
+    if (stage.is === 'done' || stage.is === 'announced') said.current?.focus()
+  }, [stage])
+
+  async function attempt(doing: string, action: () => Promise<Stage>) {
+    setStage({ is: 'busy', with: doing })
+    setStage(await action().catch((error: unknown): Stage => ({ is: 'failed', sentence: portSentence(error) })))
+  }
+
+  const announce = (into: Into) => attempt(working.reading, async () => {
+    const place = await port.selectedRange()
+    const plan = plainPlan(await port.read(), place, into, definitions)
+    return plan.fates.length === 0 ? { is: 'failed', sentence: working.noneSelected(place) } : { is: 'announced', plan, again: false }
+  })
+
+  const change = ({ place, into, changes }: PlainPlan) => attempt(working.changing, async () => {
+    const before = await port.read()
+    const plan = plainPlan(before, place, into, definitions)
+    if (JSON.stringify(plan.changes) !== JSON.stringify(changes)) return { is: 'announced', plan, again: true }
+    await port.putCells(place.sheet, changes)
+    const others = changedValues(before, await port.read())
+    const count = turned(plan)
+    return { is: 'done', sentence: others.length === 0 ? `${working.changed(count)} ${working.undo}` : working.changedOthers(count, listed(others.map(({ sheet, address }) => `${sheet}!${address}`))) }
+  })
+
+  const copy = () => attempt(working.making, async () => {
+    let sentence = ''
+    await port.saveCopy!((book, open) => {
+      const made = plainCopy(book, open, definitions, working.copy)
+      sentence = working.copied(made.formulas, made.values, made.listedOn)
+      return made
+    })
+    return { is: 'done', sentence }
+  })
+
+  const isBusy = stage.is === 'busy'
+  return (
+    <>
+      <p className={pane.line}>{working.aboutTurning}</p>
+      <div className={styles.buttons}>
+        <Button size="small" disabledFocusable={isBusy} onClick={() => void announce('formulas')}>{working.toFormulas}</Button>
+        <Button size="small" disabledFocusable={isBusy} onClick={() => void announce('values')}>{working.toValues}</Button>
+      </div>
+      {port.saveCopy !== undefined && (
+        <>
+          <p className={pane.line}>{working.aboutCopy}</p>
+          <Button size="small" disabledFocusable={isBusy} onClick={() => void copy()}>{working.makeCopy}</Button>
+        </>
+      )}
+      {stage.is === 'busy' && <Spinner size="tiny" label={stage.with} />}
+      {stage.is === 'announced' && (
+        <>
+          <div ref={said} tabIndex={-1} role="status">
+            {stage.again && <p className={pane.line}>{working.changedMeanwhile}</p>}
+            <Announcement plan={stage.plan} />
+          </div>
+          <div className={styles.buttons}>
+            {turned(stage.plan) > 0 && <Button size="small" appearance="primary" onClick={() => void change(stage.plan)}>{working.change(turned(stage.plan))}</Button>}
+            <Button size="small" onClick={() => setStage({ is: 'ready' })}>{working.doNotChange}</Button>
+          </div>
+        </>
+      )}
+      {stage.is === 'done' && <div ref={said} tabIndex={-1} role="status" className={pane.line}>{stage.sentence}</div>}
+      {stage.is === 'failed' && <p role="alert" className={mergeClasses(pane.line, pane.error)}>{stage.sentence}</p>}
+    </>
+  )
+}
+
+/** How many cells lose their function. */
+function turned({ fates }: PlainPlan): number {
+  return fates.filter(({ becomes }) => becomes !== 'left').length
+}
+
+function Announcement({ plan: { place, fates, changes } }: { readonly plan: PlainPlan }) {
+  const pane = usePaneStyles()
+  const { working } = useWords()
+  const formulas = fates.filter(({ becomes }) => becomes === 'formula')
+  const values = fates.filter(({ becomes }) => becomes === 'value')
+  const left = fates.filter(({ becomes }) => becomes === 'left')
+  const reasons = (of: typeof fates) => [...new Set(of.flatMap(({ because }) => (because === undefined ? [] : [working.because(because)])))]
+  return (
+    <>
+      {formulas.length > 0 && <p className={pane.line}>{working.becomeFormulas(formulas.length, place)}</p>}
+      {values.length > 0 && (
+        <>
+          <p className={pane.line}>
+            {working.becomeValues(values.length, place)}
+            {changes.length > formulas.length + values.length && ` ${working.spilledToo(changes.length - formulas.length)}`}
+          </p>
+          <Reasons sentences={reasons(values)} />
+        </>
+      )}
+      {left.length > 0 && (
+        <>
+          <p className={pane.line}>{working.stay(left.length)}</p>
+          <Reasons sentences={reasons(left)} />
+        </>
+      )}
+    </>
+  )
+}
+
+function Reasons({ sentences }: { readonly sentences: readonly string[] }) {
+  const styles = useStyles()
+  return sentences.length > 0 && <ul className={styles.reasons}>{sentences.map((sentence) => <li key={sentence}>{sentence}</li>)}</ul>
+}
