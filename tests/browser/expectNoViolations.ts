@@ -5,8 +5,8 @@ import { expect } from 'vitest'
 /** Fluent's own stops for the keyboard around the list of tabs: they hand it on at once and hold no content. */
 const sentinels = '[data-tabster-dummy]'
 
-/** Checks the pane, which is ours; the grid beside it draws on a canvas. */
-export async function expectNoViolations(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).include('aside.functions').exclude(sentinels).analyze()
+/** Checks the pane, which is ours; in the workbench the grid beside it draws on a canvas. */
+export async function expectNoViolations(page: Page, place = 'aside.functions'): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).include(place).exclude(sentinels).analyze()
   expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([])
 }

@@ -1,21 +1,12 @@
-/**
- * Excel's page in a browser. The script that Microsoft's address would give is replaced by the few names that
- * our page reads, since no request may leave the machine; what Excel itself does is tests/contract's business.
- */
+/** Excel's page in a browser, with a stand-in for what Excel would load into it. */
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { serve, type Served } from '../../src/start/server.mjs'
 import { catalogue } from '../../src/functions/catalogue'
 import { dist } from '../bundle/loadBundle'
+import { officeScript, standInForExcel } from './excelStandIn'
+import { expectNoViolations } from './expectNoViolations'
 import { launch } from './launch'
-
-const officeScript = 'https://appsforoffice.microsoft.com/lib/1/hosted/office.js'
-const office = `
-  window.associated = []
-  window.CustomFunctions = { associate: (id) => window.associated.push(id) }
-  window.Office = { context: {}, onReady: async (ready) => { window.associatedWhenReady = window.associated.length; ready() } }
-  window.Excel = { run: async () => { throw { code: 'InvalidSelection', message: '' } } }
-`
 
 let served: Served
 let browser: Browser
@@ -32,11 +23,7 @@ afterAll(async () => {
 
 test('Excel\'s page registers every function before it asks whether Excel is ready, then shows the pane, and loads nothing else from outside.', async () => {
   const page = await browser.newPage()
-  const outside: string[] = []
-  await page.route((url) => url.origin !== served.address, (route) => {
-    outside.push(route.request().url())
-    return route.fulfill({ contentType: 'text/javascript', body: office })
-  })
+  const outside = await standInForExcel(page, served)
   await page.goto(`${served.address}/taskpane.html`)
   await page.locator(`[data-function="${catalogue[0]!.id}"]`).waitFor()
   const registered = await page.evaluate(() => {
@@ -46,4 +33,36 @@ test('Excel\'s page registers every function before it asks whether Excel is rea
   expect(registered.associated).toEqual(catalogue.map((definition) => definition.id))
   expect(registered.associatedWhenReady).toBe(catalogue.length)
   expect(outside).toEqual([officeScript])
+})
+
+test('No section of Excel\'s pane breaks a rule of accessibility, at 320 pixels.', async () => {
+  const context = await browser.newContext({ viewport: { width: 320, height: 700 } })
+  const page = await context.newPage()
+  await standInForExcel(page, served)
+  await page.goto(`${served.address}/taskpane.html`)
+  const tabs = page.getByRole('tab')
+  await tabs.first().waitFor()
+  expect(await tabs.count()).toBeGreaterThanOrEqual(6)
+  for (const tab of await tabs.all()) {
+    await tab.click()
+    await page.getByRole('tabpanel', { name: await tab.innerText() }).getByRole('heading').first().waitFor()
+    await expectNoViolations(page, '#pane')
+  }
+  await context.close()
+})
+
+test.each([
+  ['InvalidOperationInCellEditMode', /Press Enter/],
+  ['AccessDenied', /protected/],
+] as const)('Where Excel refuses with %s, the pane says what to do, and its section stays as it was.', async (code, sentence) => {
+  const page = await browser.newPage()
+  await standInForExcel(page, served, { code })
+  await page.goto(`${served.address}/taskpane.html`)
+  await page.getByRole('tab', { name: 'Check' }).click()
+  const panel = page.getByRole('tabpanel', { name: 'Check' })
+  const ask = panel.getByRole('button', { name: /^Check/ })
+  await ask.click()
+  await panel.getByText(sentence).waitFor()
+  expect(await ask.isEnabled()).toBe(true)
+  await page.close()
 })

@@ -1,0 +1,33 @@
+/**
+ * What a page of ours reads of Excel's script, in a browser without Excel: no request may leave the machine. What Excel
+ * itself does is the business of tests/contract.
+ */
+import type { Page } from 'playwright-core'
+import type { Served } from '../../src/start/server.mjs'
+
+export const officeScript = 'https://appsforoffice.microsoft.com/lib/1/hosted/office.js'
+
+interface StandIn {
+  /** What Excel refuses everything with. */
+  readonly code?: string
+}
+
+const script = ({ code = 'InvalidSelection' }: StandIn) => `
+  window.associated = []
+  window.CustomFunctions = { associate: (id) => window.associated.push(id) }
+  window.Office = {
+    context: { requirements: { isSetSupported: () => false } },
+    onReady: async (ready) => { window.associatedWhenReady = window.associated.length; ready() },
+  }
+  window.Excel = { run: async () => { throw { code: '${code}', message: '' } } }
+`
+
+/** Answers all requests of the page to other addresses with the stand-in, and gives a list of them that grows. */
+export async function standInForExcel(page: Page, served: Served, standIn: StandIn = {}): Promise<readonly string[]> {
+  const outside: string[] = []
+  await page.route((url) => url.origin !== served.address, (route) => {
+    outside.push(route.request().url())
+    return route.fulfill({ contentType: 'text/javascript', body: script(standIn) })
+  })
+  return outside
+}
