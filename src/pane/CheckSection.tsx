@@ -4,9 +4,10 @@ import type { Definition } from '../core/definition/definition'
 import { checkBook } from '../workbook/check/checkBook'
 import type { Finding } from '../workbook/check/finding'
 import type { WorkbookPort } from '../workbook/port'
-import { placeText } from './cellText'
-import { portSentence } from './portSentence'
+import type { Words } from '../wording/words'
 import { usePaneStyles } from './usePaneStyles'
+import { usePortSentence } from './usePortSentence'
+import { useWords } from './useWords'
 
 interface CheckSectionProps {
   readonly definitions: readonly Definition[]
@@ -29,6 +30,8 @@ const useStyles = makeStyles({
 export function CheckSection({ definitions, port }: CheckSectionProps) {
   const styles = useStyles()
   const pane = usePaneStyles()
+  const { check: say, frame } = useWords()
+  const portSentence = usePortSentence()
   const headingId = useId()
   const [result, setResult] = useState<Result>({ is: 'reading' })
   const [sentence, setSentence] = useState('')
@@ -58,37 +61,35 @@ export function CheckSection({ definitions, port }: CheckSectionProps) {
 
   return (
     <section className={pane.section} aria-labelledby={headingId}>
-      <h2 id={headingId} className={pane.heading}>Check</h2>
-      {result.is === 'reading' && <Spinner size="tiny" label="Reading the workbook" />}
+      <h2 id={headingId} className={pane.heading}>{frame.sections.Check}</h2>
+      {result.is === 'reading' && <Spinner size="tiny" label={frame.readingTheWorkbook} />}
       {result.is === 'failed' && <p className={mergeClasses(pane.line, pane.error)}>{result.sentence}</p>}
-      {result.is === 'checked' && <p role="status" className={pane.line}>{countText(result.findings)}</p>}
+      {result.is === 'checked' && <p role="status" className={pane.line}>{countText(result.findings, say)}</p>}
       {result.is === 'checked' && result.unseen && (
         <>
-          <p className={pane.line}>Some functions have not been called since the workbook was opened, so their inputs are not checked yet.</p>
-          <Button size="small" onClick={() => void check({ calculateFirst: true })}>Calculate and check</Button>
+          <p className={pane.line}>{say.unseen}</p>
+          <Button size="small" onClick={() => void check({ calculateFirst: true })}>{say.calculateAndCheck}</Button>
         </>
       )}
       {result.is === 'checked' && (
         <ul className={styles.list}>
           {result.findings.map((finding, index) => (
             <li key={index} className={styles.finding}>
-              <Button size="small" appearance="subtle" onClick={() => void go(finding)}>{placeText(finding)}</Button>{' '}
-              <span className={mergeClasses(styles.kind, finding.kind === 'error' ? pane.error : styles.doubt)}>{finding.kind === 'error' ? 'Error' : 'Doubt'}</span>
+              <Button size="small" appearance="subtle" onClick={() => void go(finding)}>{frame.place(finding)}</Button>{' '}
+              <span className={mergeClasses(styles.kind, finding.kind === 'error' ? pane.error : styles.doubt)}>{say.kinds[finding.kind]}</span>
               <div>{finding.sentence}</div>
             </li>
           ))}
         </ul>
       )}
       {sentence !== '' && <p role="status" className={mergeClasses(pane.line, pane.error)}>{sentence}</p>}
-      {result.is !== 'reading' && <Button size="small" onClick={() => void check()}>Check again</Button>}
+      {/* It stays while the workbook is read: the keyboard is on it. */}
+      <Button size="small" disabledFocusable={result.is === 'reading'} onClick={() => void check()}>{say.again}</Button>
     </section>
   )
 }
 
-function countText(findings: readonly Finding[]): string {
+function countText(findings: readonly Finding[], say: Words['check']): string {
   const errors = findings.filter(({ kind }) => kind === 'error').length
-  const doubts = findings.length - errors
-  if (findings.length === 0) return 'Nothing was found. That is no proof: rates, prices and measures are still yours to check.'
-  const counted = (count: number, one: string) => (count === 1 ? `1 ${one}` : `${count} ${one}s`)
-  return `${counted(errors, 'error')}, ${counted(doubts, 'doubt')}. A doubt may be right: look at the cell.`
+  return findings.length === 0 ? say.nothing : say.count(errors, findings.length - errors)
 }

@@ -5,24 +5,23 @@ import type { CellPlace, WorkbookPort } from '../workbook/port'
 import { blankSeason } from '../workbook/season/blankSeason'
 import { demoSeason } from '../workbook/season/demoSeason'
 import { lastOrderLine } from '../workbook/season/orderLine'
-import { placeText } from './cellText'
-import { portSentence } from './portSentence'
+import { demoCurrency, inCurrency } from '../workbook/season/currency'
+import { useSettings } from './settings/useSettings'
 import { usePaneStyles } from './usePaneStyles'
+import { usePortSentence } from './usePortSentence'
+import { useWords } from './useWords'
 
 interface SeasonSectionProps {
   readonly port: WorkbookPort
 }
 
-interface Season {
-  readonly label: string
-  readonly about: string
-  readonly book: () => Book
-}
+/** The demo's invented figures are in its own currency; an empty season takes that of the settings. */
+const seasons = {
+  demo: () => demoSeason(),
+  empty: (currency: string) => inCurrency(blankSeason(), currency),
+} as const
 
-const seasons: readonly Season[] = [
-  { label: 'Build the demo season', about: 'All figures in it are invented, to show how the sheets work together.', book: demoSeason },
-  { label: 'Build an empty season', about: 'The cells in boxes wait for your figures. What is read from them fills in as you type.', book: blankSeason },
-]
+type Season = keyof typeof seasons
 
 type Stage =
   | { readonly is: 'choosing' }
@@ -38,6 +37,10 @@ const useStyles = makeStyles({
 export function SeasonSection({ port }: SeasonSectionProps) {
   const styles = useStyles()
   const pane = usePaneStyles()
+  const { season: say, frame } = useWords()
+  const portSentence = usePortSentence()
+  const { settings } = useSettings()
+  const currency = settings.currency || demoCurrency
   const headingId = useId()
   const outcome = useRef<HTMLParagraphElement>(null)
   const [stage, setStage] = useState<Stage>({ is: 'choosing' })
@@ -51,7 +54,7 @@ export function SeasonSection({ port }: SeasonSectionProps) {
 
   function announce(season: Season) {
     setSentence('')
-    setStage({ is: 'announced', season, book: season.book() })
+    setStage({ is: 'announced', season, book: seasons[season](currency) })
   }
 
   async function add(season: Season, book: Book) {
@@ -72,7 +75,7 @@ export function SeasonSection({ port }: SeasonSectionProps) {
     try {
       const last = lastOrderLine((await port.read()).names)
       if (last === undefined) {
-        setSentence('This workbook has no order book yet: build a season first.')
+        setSentence(say.noOrderBook)
         setLine(undefined)
         return
       }
@@ -92,53 +95,48 @@ export function SeasonSection({ port }: SeasonSectionProps) {
 
   return (
     <section className={pane.section} aria-labelledby={headingId}>
-      <h2 id={headingId} className={pane.heading}>Season</h2>
+      <h2 id={headingId} className={pane.heading}>{frame.sections.Season}</h2>
       <p className={pane.line}>
-        Builds a season into the open workbook: order book, ways of rooting, prices, buying list, cost per liner, quotes and review, each reading the others.
-        {' '}Your own sheets stay as they are, and {port.host === 'workbench' ? 'one undo takes' : 'undo, or deleting the new sheets, takes'} the season away again.
+        {say.about} {say.undo[port.host]}
       </p>
       {stage.is === 'added'
         ? (
           <>
-            <p ref={outcome} tabIndex={-1} role="status" className={pane.line}>Added {stage.sheets.length} sheets. Type into the cells in boxes; all else follows.</p>
+            <p ref={outcome} tabIndex={-1} role="status" className={pane.line}>{say.added(stage.sheets.length)}</p>
             <ul className={styles.list}>
               {stage.sheets.map((sheet) => <li key={sheet}><Button size="small" onClick={() => void go(sheet)}>{sheet}</Button></li>)}
             </ul>
-            <Button size="small" onClick={() => setStage({ is: 'choosing' })}>Build another season</Button>
+            <Button size="small" onClick={() => setStage({ is: 'choosing' })}>{say.another}</Button>
           </>
         )
         : (
           <div className={styles.buttons}>
-            {seasons.map((season, index) => (
-              <Button key={season.label} appearance={index === 0 ? 'primary' : 'secondary'} disabledFocusable={stage.is === 'adding'} onClick={() => announce(season)}>{season.label}</Button>
+            {(Object.keys(seasons) as Season[]).map((season) => (
+              <Button key={season} appearance={season === 'demo' ? 'primary' : 'secondary'} disabledFocusable={stage.is === 'adding'} onClick={() => announce(season)}>{say.build[season]}</Button>
             ))}
           </div>
         )}
       {(stage.is === 'announced' || stage.is === 'adding') && (
         <>
           <div role="status">
-            <p className={pane.line}>{announcement(stage.book)}</p>
-            <p className={pane.line}>{stage.season.about}</p>
+            <p className={pane.line}>{say.announcement(stage.book.sheets.map(({ name }) => name), stage.book.names.length, stage.book.names[0]?.name ?? '')}</p>
+            <p className={pane.line}>{say.aboutSeason[stage.season]}</p>
+            {stage.season === 'empty' && <p className={pane.line}>{say.currency(currency)}</p>}
           </div>
           <div className={styles.buttons}>
-            <Button appearance="primary" disabledFocusable={stage.is === 'adding'} onClick={() => void add(stage.season, stage.book)}>Add these {stage.book.sheets.length} sheets</Button>
-            <Button disabledFocusable={stage.is === 'adding'} onClick={() => setStage({ is: 'choosing' })}>Do not add</Button>
+            <Button appearance="primary" disabledFocusable={stage.is === 'adding'} onClick={() => void add(stage.season, stage.book)}>{say.addThese(stage.book.sheets.length)}</Button>
+            <Button disabledFocusable={stage.is === 'adding'} onClick={() => setStage({ is: 'choosing' })}>{say.doNotAdd}</Button>
           </div>
         </>
       )}
-      {stage.is === 'adding' && <Spinner size="tiny" label="Adding the sheets" />}
-      <h3 className={pane.heading}>Order book</h3>
-      <p className={pane.line}>A further line goes above the last one, so that totals, names and all other sheets count it.</p>
+      {stage.is === 'adding' && <Spinner size="tiny" label={say.adding} />}
+      <h3 className={pane.heading}>{say.orderBook}</h3>
+      <p className={pane.line}>{say.aboutLine}</p>
       <div className={styles.buttons}>
-        <Button disabledFocusable={stage.is === 'adding' || line === 'adding'} onClick={() => void addLine()}>Add an order line</Button>
+        <Button disabledFocusable={stage.is === 'adding' || line === 'adding'} onClick={() => void addLine()}>{say.addLine}</Button>
       </div>
-      {line !== 'adding' && line !== undefined && <p role="status" className={pane.line}>The line is ready at {placeText(line)}: type its species, liners, way of rooting, weeks and rates.</p>}
+      {line !== 'adding' && line !== undefined && <p role="status" className={pane.line}>{say.lineReady(frame.place(line))}</p>}
       {sentence !== '' && <p role="alert" className={mergeClasses(pane.line, pane.error)}>{sentence}</p>}
     </section>
   )
-}
-
-function announcement({ sheets, names }: Book): string {
-  const called = sheets.map(({ name }) => name)
-  return `This adds ${called.length} sheets after your own: ${called.slice(0, -1).join(', ')} and ${called.at(-1)}. They bring ${names.length} names for cells, such as ${names[0]?.name}.`
 }

@@ -1,4 +1,11 @@
 /** The section Check: what was found in the workbook, and how to get there. */
+const counted = (count: number, one: string) => (count === 1 ? `1 ${one}` : `${count} ${one}s`)
+
 export const check = {
+  unseen: 'Some functions have not been called since the workbook was opened, so their inputs are not checked yet.',
+  calculateAndCheck: 'Calculate and check',
+  kinds: { error: 'Error', doubt: 'Doubt' },
+  nothing: 'Nothing was found. That is no proof: rates, prices and measures are still yours to check.',
+  count: (errors: number, doubts: number) => `${counted(errors, 'error')}, ${counted(doubts, 'doubt')}. A doubt may be right: look at the cell.`,
   again: 'Check again',
 }
