@@ -52,7 +52,7 @@ export function startingRows(entry: LibraryEntry, sheet: string): Book {
   }
   for (const band of bands) if (!asked.has(band)) rows.push([text(capital(band.of)), text(''), text('–'), text(''), ...bandCells(band)])
   rows.push([], ...cautionSentences(cautions).map((sentence) => [caution(sentence)]))
-  return withWaitingFormulas({ names: [], sheets: [{ name: sheet, widths: [58, 24, 14, 52, 18, 60], frozenRows: headingRow, frozenColumns: 1, rows }] }, () => false)
+  return withWaitingFormulas({ names: [], sheets: [{ name: sheet, widths: [64, 24, 14, 52, 18, 60], frozenRows: headingRow, frozenColumns: 0, rows }] }, () => false)
 }
 
 const headingRow = 5
