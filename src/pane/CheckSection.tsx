@@ -30,7 +30,7 @@ const useStyles = makeStyles({
 export function CheckSection({ definitions, port }: CheckSectionProps) {
   const styles = useStyles()
   const pane = usePaneStyles()
-  const { check: say, frame } = useWords()
+  const { check: say, frame, found } = useWords()
   const portSentence = usePortSentence()
   const headingId = useId()
   const [result, setResult] = useState<Result>({ is: 'reading' })
@@ -43,7 +43,7 @@ export function CheckSection({ definitions, port }: CheckSectionProps) {
       if (calculateFirst) await port.calculate()
       const book = await port.read()
       const unseen = book.sheets.some(({ cells }) => [...cells.values()].some(({ formula, calls }) => /\bSTICK\./i.test(formula) && calls === undefined))
-      setResult({ is: 'checked', findings: checkBook(book, definitions), unseen })
+      setResult({ is: 'checked', findings: checkBook(book, definitions, found), unseen })
     } catch (error) {
       setResult({ is: 'failed', sentence: portSentence(error, 'reading') })
     }

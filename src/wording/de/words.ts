@@ -3,6 +3,7 @@ import type { Words } from '../words'
 import { cautions } from './cautions'
 import { check } from './check'
 import { ofDefinition } from './definitions'
+import { found } from './findings'
 import { frame } from './frame'
 import { functions } from './functions'
 import { parameters } from './parameters'
@@ -13,4 +14,4 @@ import { settings } from './settings'
 import { subjectNames } from './subjects'
 
 /** All that the pane says, in German. */
-export const german: Words = { ...english, language: 'de', frame, functions, season, check, settings, port, sentence, parameters, cautions, subjectNames, ofDefinition }
+export const german: Words = { ...english, language: 'de', frame, functions, season, check, settings, port, found, sentence, parameters, cautions, subjectNames, ofDefinition }

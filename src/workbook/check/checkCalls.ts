@@ -3,11 +3,11 @@ import type { Definition } from '../../core/definition/definition'
 import { isBlank, readArguments, type ReadValues } from '../../core/definition/readArguments'
 import { Decimal } from '../../core/quantity/decimal'
 import { call } from '../../derived/call'
-import { found } from '../../wording/en/findings'
+import type { Words } from '../../wording/words'
 import type { OpenSheet } from '../openBook'
 import type { Finding } from './finding'
 
-export function checkCalls(sheet: OpenSheet, definitions: readonly Definition[]): readonly Finding[] {
+export function checkCalls(sheet: OpenSheet, definitions: readonly Definition[], found: Words['found']): readonly Finding[] {
   const labels = labelsByRow(sheet)
   return [...sheet.cells].flatMap(([address, cell]) => (cell.calls ?? []).flatMap(({ id, args }): Finding[] => {
     const definition = definitions.find((one) => one.id === id)
@@ -15,7 +15,7 @@ export function checkCalls(sheet: OpenSheet, definitions: readonly Definition[])
     if (definition === undefined || read === undefined || !('args' in read)) return []
     const names = Object.keys(definition.parameters)
     const isGiven = (name: string) => !isBlank(args[names.indexOf(name)])
-    const given: GivenCall = { definition, args, values: read.args, isGiven, labels: labels.get(cell.row) ?? [] }
+    const given: GivenCall = { definition, args, values: read.args, isGiven, labels: labels.get(cell.row) ?? [], found }
     return rules.flatMap((rule) => rule(given)).map((sentence) => ({ sheet: sheet.name, address, kind: 'doubt', sentence }))
   }))
 }
@@ -28,9 +28,10 @@ interface GivenCall {
   readonly isGiven: (name: string) => boolean
   /** The texts in the row of the cell. */
   readonly labels: readonly string[]
+  readonly found: Words['found']
 }
 
-/** Gives the sentences of what it found. */
+/** Gives the sentences of what it given.found. */
 type Rule = (given: GivenCall) => readonly string[]
 
 const has = (given: GivenCall, name: string) => name in given.definition.parameters
@@ -47,32 +48,32 @@ const linesIn = (given: GivenCall, name: string): readonly Decimal[] => {
 
 const noLosses: Rule = (given) => {
   const rates = linesIn(given, 'stageRates')
-  return rates.length > 0 && rates.every((rate) => rate.eq(1)) ? [found.noLosses()] : []
+  return rates.length > 0 && rates.every((rate) => rate.eq(1)) ? [given.found.noLosses()] : []
 }
 
 const neverWashed: Rule = (given) => {
   const rounds = numberIn(given, 'rounds')
   const wash = ['washCost', 'washCostPerCutting'].find((name) => has(given, name))
-  return rounds?.gt(1) === true && wash !== undefined && !given.isGiven(wash) ? [found.neverWashed(rounds.toString())] : []
+  return rounds?.gt(1) === true && wash !== undefined && !given.isGiven(wash) ? [given.found.neverWashed(rounds.toString())] : []
 }
 
 const benchFull: Rule = (given) => (
-  has(given, 'benchUseShare') && numberIn(given, 'benchUseShare')?.eq(1) === true ? [found.benchFull()] : []
+  has(given, 'benchUseShare') && numberIn(given, 'benchUseShare')?.eq(1) === true ? [given.found.benchFull()] : []
 )
 
-const noDelivery: Rule = (given) => (has(given, 'deliveryPerPack') && !given.isGiven('deliveryPerPack') ? [found.noDelivery()] : [])
+const noDelivery: Rule = (given) => (has(given, 'deliveryPerPack') && !given.isGiven('deliveryPerPack') ? [given.found.noDelivery()] : [])
 
 const pressedAsLoose: Rule = (given) => {
   const expansion = numberIn(given, 'expansion')
   const word = given.labels.flatMap((label) => /\b(bale|compressed)\w*\b/i.exec(label)?.[0] ?? [])[0]
-  return expansion?.eq(1) === true && word !== undefined ? [found.pressedAsLoose(word)] : []
+  return expansion?.eq(1) === true && word !== undefined ? [given.found.pressedAsLoose(word)] : []
 }
 
 /** Deeper, and a person would stand in it. */
 const mostBedDepth = 0.8
 const deepBed: Rule = (given) => {
   const depth = numberIn(given, 'depthM')
-  return depth?.gt(mostBedDepth) === true ? [found.deepBed(depth.toString())] : []
+  return depth?.gt(mostBedDepth) === true ? [given.found.deepBed(depth.toString())] : []
 }
 
 /** In mm. Smaller is a pinhole, larger a barrel: common practice, no source. */
@@ -81,7 +82,7 @@ const wideCell: Rule = (given) => Object.keys(given.definition.parameters)
   .filter((name) => name.endsWith('Mm'))
   .flatMap((name) => {
     const side = numberIn(given, name)
-    return side !== undefined && (side.lt(leastCell) || side.gt(mostCell)) ? [found.wideCell(name, side.toString())] : []
+    return side !== undefined && (side.lt(leastCell) || side.gt(mostCell)) ? [given.found.wideCell(name, side.toString())] : []
   })
 
 /** A pot as deep as it is wide holds most if it does not taper; a tenth more is taken for a rim. */
@@ -93,7 +94,7 @@ const largePot: Rule = (given) => {
     if (shown === undefined || size === undefined) return []
     const centimetres = new Decimal(size.replace(',', '.')).mul(unit?.toLowerCase() === 'cm' ? 1 : '2.54')
     const most = centimetres.pow(3).mul(Math.PI / 4)
-    return millilitres.gt(most.mul('1.1')) ? [found.largePot(litres(millilitres), shown, litres(most))] : []
+    return millilitres.gt(most.mul('1.1')) ? [given.found.largePot(litres(millilitres), shown, litres(most))] : []
   }).slice(0, 1)
 }
 
@@ -102,16 +103,17 @@ const suspiciousMargin = 0.5
 const markupAsMargin: Rule = (given) => [...linesIn(given, 'margins'), ...[numberIn(given, 'margin')].filter((one) => one !== undefined)]
   .filter((margin) => margin.gte(suspiciousMargin))
   .slice(0, 1)
-  .map((margin) => found.markupAsMargin(percent(margin), percent(margin.div(new Decimal(1).sub(margin))), percent(margin.div(margin.add(1)))))
+  .map((margin) => given.found.markupAsMargin(percent(margin), percent(margin.div(new Decimal(1).sub(margin))), percent(margin.div(margin.add(1)))))
 
-const deadZone: Rule = ({ definition, args }) => {
+const deadZone: Rule = (given) => {
+  const { definition, args } = given
   const column = definition.result.columns?.findIndex(({ heading }) => heading === 'warning') ?? -1
   const outcome = column < 0 ? undefined : call(definition, args)
   if (outcome?.kind !== 'value' || typeof outcome.value === 'number') return []
-  return outcome.value.slice(1).filter((row) => row[column] !== 'none').map((row) => found.deadZone(String(row[0]), String(row[column])))
+  return outcome.value.slice(1).filter((row) => row[column] !== 'none').map((row) => given.found.deadZone(String(row[0]), String(row[column])))
 }
 
-const unroundedQuote: Rule = (given) => (has(given, 'margins') && numberIn(given, 'priceStep')?.isZero() === true ? [found.unroundedQuote()] : [])
+const unroundedQuote: Rule = (given) => (has(given, 'margins') && numberIn(given, 'priceStep')?.isZero() === true ? [given.found.unroundedQuote()] : [])
 
 const rules: readonly Rule[] = [noLosses, neverWashed, benchFull, noDelivery, pressedAsLoose, deepBed, wideCell, largePot, markupAsMargin, unroundedQuote, deadZone]
 

@@ -1,13 +1,13 @@
 /** Columns that were filled down and then changed in one place. */
 import { relativeFormula } from '../../derived/relativeFormula'
-import { found } from '../../wording/en/findings'
+import type { Words } from '../../wording/words'
 import type { OpenCell, OpenSheet } from '../openBook'
 import type { Finding } from './finding'
 
 /** Above and below the place that differs, so that a column of two kinds is no finding. */
 const rowsOfEachSide = 2
 
-export function checkColumns(sheet: OpenSheet): readonly Finding[] {
+export function checkColumns(sheet: OpenSheet, found: Words['found']): readonly Finding[] {
   const byColumn = new Map<number, Map<number, { readonly address: string; readonly cell: OpenCell }>>()
   for (const [address, cell] of sheet.cells) {
     const column = byColumn.get(cell.column) ?? new Map<number, { address: string; cell: OpenCell }>()

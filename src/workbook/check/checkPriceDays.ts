@@ -8,7 +8,7 @@
  */
 import { rangesRead } from '../../derived/rangesRead'
 import { addressOf } from '../../derived/reference'
-import { found } from '../../wording/en/findings'
+import type { Words } from '../../wording/words'
 import { dayText } from '../day'
 import type { OpenBook, OpenCell, OpenSheet, ReadCell } from '../openBook'
 import type { Finding } from './finding'
@@ -19,13 +19,13 @@ const headings = new Set(['price of', 'price date', 'date of price', 'date of th
 /** In days; common practice, no source. It holds where the season's own cell holds no number. */
 const usualAge = 180
 
-export function checkPriceDays(book: OpenBook): readonly Finding[] {
+export function checkPriceDays(book: OpenBook, found: Words['found']): readonly Finding[] {
   const start = namedCell(book, 'SeasonStart')
   const longest = namedCell(book, 'LongestPriceAge')?.value
   const mostDays = typeof longest === 'number' ? longest : usualAge
   const dated = book.sheets.flatMap((sheet) => daysOf(sheet).map(([address, cell]) => ({ sheet: sheet.name, address, value: cell.value })))
   const sentenceOf = (value: ReadCell) => {
-    if (typeof value === 'string') return dayAsText(value)
+    if (typeof value === 'string') return dayAsText(value, found)
     if (typeof value !== 'number' || typeof start?.value !== 'number') return undefined
     const age = Math.floor(start.value) - Math.floor(value)
     const [day, first] = [dayText(value), dayText(start.value)]
@@ -35,7 +35,7 @@ export function checkPriceDays(book: OpenBook): readonly Finding[] {
     const sentence = sentenceOf(value)
     return sentence === undefined ? [] : [{ ...place, kind: 'doubt', sentence }]
   })
-  return [...startFindings(start, dated.some(({ value }) => typeof value === 'number')), ...days]
+  return [...startFindings(start, dated.some(({ value }) => typeof value === 'number'), found), ...days]
 }
 
 interface NamedCell {
@@ -53,13 +53,13 @@ function namedCell({ names, sheets }: OpenBook, wanted: string): NamedCell | und
   return sheet && { sheet: sheet.name, address, value: sheet.cells.get(address)?.value ?? null }
 }
 
-function startFindings(start: NamedCell | undefined, hasDays: boolean): readonly Finding[] {
+function startFindings(start: NamedCell | undefined, hasDays: boolean, found: Words['found']): readonly Finding[] {
   if (start === undefined || typeof start.value === 'number' || !hasDays) return []
   const { sheet, address, value } = start
-  return [{ sheet, address, kind: 'doubt', sentence: typeof value === 'string' ? dayAsText(value) : found.noSeasonStart() }]
+  return [{ sheet, address, kind: 'doubt', sentence: typeof value === 'string' ? dayAsText(value, found) : found.noSeasonStart() }]
 }
 
-function dayAsText(text: string): string {
+function dayAsText(text: string, found: Words['found']): string {
   const [, first, second] = /^\s*(\d{1,2})[./-](\d{1,2})[./-]\d{2,4}\s*$/.exec(text) ?? []
   const hasTwoReadings = first !== undefined && Number(first) !== Number(second) && Math.max(Number(first), Number(second)) <= 12
   return found.dayAsText(text, hasTwoReadings)
