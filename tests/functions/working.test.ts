@@ -118,4 +118,28 @@ describe('reuse, prices and timing', () => {
       ['A', '1 * 9'], ['B', '1 * 30'], ['delivery from North', '5 for A'], ['delivery from South', '2 for B'], ['runnerUp', 'there is no other'], ['litres', 'sum of the rows'], ['leftover', 'litres - neededL'], ['cost', 'goods + deliveries, every order weighed'],
     ])
   })
+
+  test('how far a break is, is told with the other rows as they are, in whole multiples, and to the last digit', () => {
+    const broken = (...given: readonly unknown[]) => working('BUYPLAN', ...given).find(({ name }) => name === 'A: break')?.value
+    // B gives 25 L. The 40 L that are left are 4 bags of A for 40, or 5 for 37.50.
+    expect(broken(65, ['A', 'B'], [10, 25], [10, 5], [5, ''], [7.5, ''], ['', 1])).toBe('1 more bag reaches the break and saves 2.50')
+    // By twos, 4 bags cover and 6 reach the break: 40 less 6 x 6, and less 6 x 6.0625.
+    expect(broken(35, ['A'], [10], [10], [5], [6], null, [2])).toBe('2 more bags reach the break and save 4.00')
+    expect(broken(35, ['A'], [10], [10], [5], [6.0625], null, [2])).toBe('2 more bags reach the break and save 3.625')
+    expect(broken(15, ['A'], [10], [10], [5], [9], null, [2])).toBe('4 more bags reach the break and cost 34.00 more')
+    expect(broken(15, ['A'], [10], [10], [3], [9])).toBe('1 more bag reaches the break and costs 7.00 more')
+    // 5 of A can be had, and 6 would be bought by twos.
+    expect(broken(15, ['A'], [10], [10], [5], [9], [5], [2])).toBe('the break cannot be reached with what is available')
+    expect(broken(15, ['A'], [10], [10], [5], [9], [6], [2])).toBe('4 more bags reach the break and cost 34.00 more')
+    // B gives 25 L of the 80: 55 are 6 bags of A, so the break of 6 is reached anyhow. Of 75 they are 5.
+    expect(broken(80, ['A', 'B'], [10, 25], [10, 5], [6, ''], [8, ''], ['', 1])).toBe('the need reaches the break')
+    expect(broken(75, ['A', 'B'], [10, 25], [10, 5], [6, ''], [8, ''], ['', 1])).toBe('1 more bag reaches the break and saves 2.00')
+  })
+
+  test('the runner-up names what it buys alone', () => {
+    const runnerUp = (...given: readonly unknown[]) => working('BUYPLAN', ...given).find(({ name }) => name === 'runnerUp')
+    // 2 of A for 18, then 3 of A for 27, then one of each for 39.
+    expect(runnerUp(100, ['A', 'B'], [60, 70], [9, 30])).toMatchObject({ formula: '3 A', value: 27 })
+    expect(runnerUp(100, ['A', 'B'], [60, 70], [9, 17])).toMatchObject({ formula: '1 A + 1 B', value: 26 })
+  })
 })

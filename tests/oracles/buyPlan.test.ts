@@ -1,9 +1,9 @@
 /** The cheapest order against the solver HiGHS (MIT), and against every order of small purchases. */
 import loadHighs, { type Highs } from 'highs'
 import { expect, test } from 'vitest'
-import { cheapestOrders, litresToBeHad, type Order, type Purchase } from '../../src/core/method/cheapestOrder'
+import { cheapestOrders, litresToBeHad, type Purchase } from '../../src/core/method/cheapestOrder'
 import { refusal, table } from '../golden/golden'
-import { argumentsOf, bagsIn, costOf, litresOf, randomFrom, randomPurchase, smallPurchase, tiedPurchase } from './purchases'
+import { argumentsOf, bagsIn, costOf, everyOrder, litresOf, randomFrom, randomPurchase, smallPurchase, tiedPurchase } from './purchases'
 
 /** The purchase as a linear program in whole numbers: lots below the break, lots from the break on, and which suppliers are used. */
 function modelOf({ need, packs, deliveries }: Purchase): string {
@@ -82,22 +82,6 @@ test('on 1,000 random purchases the plan covers the need, keeps to limits and mu
   expect(covered).toBeGreaterThan(900)
   expect(notCovered).toBeGreaterThan(10)
 }, 120_000)
-
-/** Every order that covers, first the cheapest, then by the rule for ties. */
-function everyOrder(purchase: Purchase): readonly Order[] {
-  const { need, packs } = purchase
-  const orders: Order[] = []
-  const extend = (bags: readonly number[]): void => {
-    const pack = packs[bags.length]
-    if (pack !== undefined) {
-      for (let count = 0; count <= Math.min(pack.available, need + 12); count += pack.multiple) extend([...bags, count])
-    } else if (litresOf(purchase, bags) >= need) orders.push({ bags, cost: costOf(purchase, bags), litres: litresOf(purchase, bags) })
-  }
-  extend([])
-  const bagsIn = ({ bags }: Order) => bags.reduce((sum, count) => sum + count, 0)
-  const byRows = (a: Order, b: Order) => a.bags.map((count, row) => b.bags[row]! - count).find((difference) => difference !== 0) ?? 0
-  return orders.sort((a, b) => a.cost - b.cost || a.litres - b.litres || bagsIn(a) - bagsIn(b) || byRows(a, b))
-}
 
 test('of 2,000 small purchases it is the first of all orders by the rule for ties, and the runner-up is the second', () => {
   const random = randomFrom(7)

@@ -1,5 +1,5 @@
 /** Random purchases, the same on every run, and the cost of an order by the words of the contract. */
-import type { Pack, Purchase } from '../../src/core/method/cheapestOrder'
+import type { Order, Pack, Purchase } from '../../src/core/method/cheapestOrder'
 
 /** Whole numbers below the limit, from a seed (mulberry32, public domain). */
 export function randomFrom(seed: number): (limit: number) => number {
@@ -67,6 +67,22 @@ export function costOf({ packs, deliveries }: Purchase, bags: readonly number[])
 
 export function litresOf({ packs }: Purchase, bags: readonly number[]): number {
   return bags.reduce((sum, count, row) => sum + count * packs[row]!.litres, 0)
+}
+
+/** Every order that covers, first the cheapest, then by the rule for ties. */
+export function everyOrder(purchase: Purchase): readonly Order[] {
+  const { need, packs } = purchase
+  const orders: Order[] = []
+  const extend = (bags: readonly number[]): void => {
+    const pack = packs[bags.length]
+    if (pack !== undefined) {
+      for (let count = 0; count <= Math.min(pack.available, need + 12); count += pack.multiple) extend([...bags, count])
+    } else if (litresOf(purchase, bags) >= need) orders.push({ bags, cost: costOf(purchase, bags), litres: litresOf(purchase, bags) })
+  }
+  extend([])
+  const bagsIn = ({ bags }: Order) => bags.reduce((sum, count) => sum + count, 0)
+  const byRows = (a: Order, b: Order) => a.bags.map((count, row) => b.bags[row]! - count).find((difference) => difference !== 0) ?? 0
+  return orders.sort((a, b) => a.cost - b.cost || a.litres - b.litres || bagsIn(a) - bagsIn(b) || byRows(a, b))
 }
 
 /** The arguments of BUYPLAN: litres and money, and a name for every row that tells it apart. */

@@ -24,7 +24,6 @@ export function chanceOfAtLeast(need: number, stuck: number, survival: Survival)
 /** How many liners are short of the need, and how many are over, on average. The need is above 0; both whole. */
 export function expectedShortAndSurplus(need: number, stuck: number, survival: Survival): { readonly short: number; readonly surplus: number } {
   const expected = stuck * survival.mean
-  if (need > stuck) return { short: need - expected, surplus: 0 }
   const { enough, fewer, reached } = chances(need, stuck, survival)
   const { prior } = distributionOf(survival)
   // With t(k) = k (stuck - k + dead) / (alive + dead) the chance f(k) of just k survivors has (k - expected) f(k) =
@@ -87,14 +86,13 @@ function sumOfTail(term: (place: number) => number, last: number, deviation: num
   if (oneByOne === last) return sum
   const [from, to] = [oneByOne + 0.5, last - termsAtEnds + 0.5]
   sum += correction(term, from)
-  // A tail ends where its terms are nothing, unless most batches are lost or live as a whole: then they rise again.
-  const rises = term(last) > sum * 1e-30
   for (let low = from; low < to;) {
     const high = Math.min(low + Math.min(Math.max(deviation, low / 4), low, (last - low) / 2), to)
     const panel = integral(term, low, high)
     sum += panel
     low = high
-    if (!rises && panel <= sum * 1e-18) return sum
+    // Terms that rise again at the far end fall before it as a power of the distance at most, so no panel is nothing.
+    if (panel <= sum * 1e-18) return sum
   }
   sum -= correction(term, to)
   for (let place = to + 0.5; place <= last; place++) sum += term(place)
@@ -176,12 +174,17 @@ function betaBinomialTerm({ alive, dead }: Prior): Distribution['chanceOf'] {
 
 /** log of n! / (k! (n - k)!) p^k q^(n - k), the factorials extended to real numbers. */
 function logBinomialTerm(k: number, n: number, p: number, q: number): number {
-  if (k === 0) return n * Math.log1p(-p)
-  if (k === n) return n * Math.log(p)
+  if (k === 0) return n * logOfShare(q, p)
+  if (k === n) return n * logOfShare(p, q)
   const dead = n - k
   return stirlingError(n) - stirlingError(k) - stirlingError(dead)
     - deviance(k, n * p) - deviance(dead, n * q)
     - 0.5 * (Math.log(2 * Math.PI) + Math.log(k) + Math.log1p(-k / n))
+}
+
+/** Near 1 a share has lost digits that the rest still has. */
+function logOfShare(share: number, rest: number): number {
+  return share < 0.5 ? Math.log(share) : Math.log1p(-rest)
 }
 
 /** log(x!) less Stirling's formula for it. */
@@ -219,11 +222,10 @@ const tieTolerance = 1e-12
  */
 export function leastToStick(need: number, confidence: number, survival: Survival, most: number): number | undefined {
   const met = confidence - tieTolerance
-  const first = Math.max(need, Math.ceil(need / survival.mean))
-  if (first > most || chanceOfAtLeast(need, most, survival) < met) return undefined
+  if (need > most || chanceOfAtLeast(need, most, survival) < met) return undefined
   let tooFew = need - 1
   let enough = most
-  let tried = first
+  let tried = Math.min(Math.ceil(need / survival.mean), most)
   for (let round = 1; enough > tooFew + 1; round++) {
     const { enough: chance, gain } = chances(need, tried, survival)
     if (chance >= met) enough = tried

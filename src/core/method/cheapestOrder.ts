@@ -43,7 +43,7 @@ export interface Order {
   readonly litres: number
 }
 
-/** Branches and partial orders that are looked at before the search gives up: a count, so that no clock decides. */
+/** Partial orders that are looked at before the search gives up, and branches at their worth: a count, so that no clock decides. */
 export const mostLookedAt = 500_000
 
 /** The first limit lies so little above the bound: where packs cost nearly the same, that is enough, and few orders are listed. */
@@ -80,14 +80,12 @@ interface Partial {
   readonly bags: readonly number[]
 }
 
-const notUsed: readonly Tier[] = [{ from: 0, to: 0, price: 0 }]
-
 /**
  * @param howMany 1 for the cheapest order, 2 for the runner-up too.
  * @returns The first orders by cost, then litres, then bags, then more bags of the earlier packs; fewer than asked for
  * where there are no more; undefined where the search was given up.
  */
-export function cheapestOrders(purchase: Purchase, howMany: 1 | 2): readonly Order[] | undefined {
+export function cheapestOrders(purchase: Purchase, howMany: 1 | 2, most = mostLookedAt): readonly Order[] | undefined {
   const { need, packs, deliveries } = purchase
   const packsOf = deliveries.map((_, supplier) => packs.flatMap((pack, index) => (pack.supplier === supplier ? [index] : [])))
   const allTiers = packs.map((pack) => tiersOf(pack, need))
@@ -161,7 +159,7 @@ export function cheapestOrders(purchase: Purchase, howMany: 1 | 2): readonly Ord
     const bound = boundOf(tiers, paid)
     if (bound === undefined) return
     const least = Math.ceil(bound.value - roundingOf(bound))
-    if (least <= dearest()) push({ ...bound, tiers, paid, least, reach: firstReach })
+    push({ ...bound, tiers, paid, least, reach: firstReach })
   }
 
   /** What binary rounding may have added to a bound: far less than this, and to allow too much only costs time. */
@@ -180,10 +178,10 @@ export function cheapestOrders(purchase: Purchase, howMany: 1 | 2): readonly Ord
     let partials: Partial[] = [{ litres: 0, cost: fees, total: 0, excess: 0, bags: packs.map(() => 0) }]
     for (const choice of choices) {
       const longer = choice.windows.flatMap((window) => extended(partials, choice, window, branch, slack))
-      if (lookedAt > mostLookedAt) return false
+      if (lookedAt > most) return false
       partials = withoutBeaten(longer.filter(({ cost }) => cost <= limit), howMany)
     }
-    for (const partial of partials) finish(partial, last.pack, tiers[last.pack]!, paid, limit)
+    for (const partial of partials) finish(partial, last.pack, tiers[last.pack]!, paid)
     return true
   }
 
@@ -205,7 +203,7 @@ export function cheapestOrders(purchase: Purchase, howMany: 1 | 2): readonly Ord
     const closest = perBag < 0 ? to : from
     let longer = withMore(partials, closest, perBag * closest - least)
     let left = (to - from) / multiple
-    for (let step = 1; left > 0 && longer.length > 0 && lookedAt <= mostLookedAt; step *= 2) {
+    for (let step = 1; left > 0 && longer.length > 0 && lookedAt <= most; step *= 2) {
       const count = Math.min(step, left) * away
       longer = withoutBeaten([...longer, ...withMore(longer, count, perBag * count)], howMany)
       left -= Math.min(step, left)
@@ -214,15 +212,13 @@ export function cheapestOrders(purchase: Purchase, howMany: 1 | 2): readonly Ord
   }
 
   /** Completes a partial order by the last pack: the fewest bags of each tier that cover, or the next after them. */
-  function finish(partial: Partial, pack: number, tiers: readonly Tier[], paid: Branch['paid'], limit: number): void {
+  function finish(partial: Partial, pack: number, tiers: readonly Tier[], paid: Branch['paid']): void {
     const { litres, multiple } = packs[pack]!
     const covering = Math.ceil(Math.max(need - partial.litres, 0) / (litres * multiple)) * multiple
     for (const { from, to, price } of tiers) {
       const fewest = Math.max(from, covering)
       for (let count = fewest; count < fewest + howMany * multiple && count <= to; count += multiple) {
-        const cost = partial.cost + price * count
-        if (cost > Math.min(limit, dearest())) continue
-        keep({ bags: withBags(partial.bags, pack, count), cost, litres: partial.litres + litres * count }, paid)
+        keep({ bags: withBags(partial.bags, pack, count), cost: partial.cost + price * count, litres: partial.litres + litres * count }, paid)
       }
     }
   }
@@ -243,15 +239,15 @@ export function cheapestOrders(purchase: Purchase, howMany: 1 | 2): readonly Ord
     const jumping = tiers.findIndex((choice, pack) => tierOf(choice, low.bags[pack]!) !== tierOf(choice, high.bags[pack]!))
     if (undecided !== -1) {
       open(tiers, replaced(paid, undecided, true))
-      open(tiers.map((choice, pack) => (packs[pack]!.supplier === undecided ? notUsed : choice)), replaced(paid, undecided, false))
+      open(tiers, replaced(paid, undecided, false))
     } else if (jumping !== -1) {
       for (const tier of tiers[jumping]!) open(replaced(tiers, jumping, [tier]), paid)
     } else {
       const limit = Math.min(dearest(), least + reach)
       if (!listOrders(branch, limit)) return undefined
-      if (limit < Math.min(dearest(), dearestOfAll)) push({ ...branch, least: limit + 1, reach: reach * 4 })
+      if (limit < dearestOfAll) push({ ...branch, least: limit + 1, reach: reach * 4 })
     }
-    if (lookedAt > mostLookedAt) return undefined
+    if (lookedAt > most) return undefined
   }
   return found
 }

@@ -220,21 +220,18 @@ function distanceToBreak({ row, pack, bags, goods }: Line, need: number, order: 
     const reaching = roundUpToWhole(priceBreak.from.div(multiple)).mul(multiple)
     if (reaching.gt(available)) return 'the break cannot be reached with what is available'
     const more = priceBreak.price.mul(reaching).sub(goods)
-    return `${moreBags(reaching.sub(bags))} the break and cost ${amountOf(more)} more`
+    return `${reachesBreak(reaching.sub(bags), 'cost', more)} more`
   }
   const others = order.litres - bags * litres
-  const fewest = Math.ceil(Math.max(need - others, 0) / (litres * multiple)) * multiple
+  const fewest = Math.ceil((need - others) / (litres * multiple)) * multiple
   if (priceBreak.from.lte(fewest)) return 'the need reaches the break'
   const saved = row.price.mul(fewest).sub(goods)
-  return `${moreBags(new Decimal(bags - fewest))} the break and save ${amountOf(saved)}`
+  return reachesBreak(new Decimal(bags - fewest), 'save', saved)
 }
 
-function moreBags(bags: Decimal): string {
-  return bags.eq(1) ? '1 more bag reaches' : `${bags.toString()} more bags reach`
-}
-
-function amountOf(amount: Decimal): string {
-  return amount.toFixed(Math.max(2, amount.decimalPlaces()))
+function reachesBreak(bags: Decimal, does: 'cost' | 'save', amount: Decimal): string {
+  const shown = amount.toFixed(Math.max(2, amount.decimalPlaces()))
+  return bags.eq(1) ? `1 more bag reaches the break and ${does}s ${shown}` : `${bags.toString()} more bags reach the break and ${does} ${shown}`
 }
 
 function deliveryStep(lines: readonly Line[], delivery: Decimal): readonly WorkingStep[] {
