@@ -2,6 +2,7 @@
 import type { Locator, Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
 import { expectNoViolations } from './expectNoViolations'
+import { pressUntilFocused } from './pressUntilFocused'
 import { workbenchPages } from './workbenchPages'
 
 const pane = 'aside.functions'
@@ -46,16 +47,6 @@ function tabTo(page: Page, control: Locator): Promise<void> {
   return pressUntilFocused(page, 'Tab', control)
 }
 
-/** Fails where the key does not lead to the control. */
-async function pressUntilFocused(page: Page, key: string, control: Locator): Promise<void> {
-  const mostPresses = 60
-  for (let presses = 0; presses < mostPresses; presses += 1) {
-    if (await control.evaluate((element) => element === document.activeElement)) return
-    await page.keyboard.press(key)
-  }
-  throw new Error(`${mostPresses} presses of ${key} did not reach ${String(control)}`)
-}
-
 async function showAsTable(page: Page, title: string): Promise<readonly (readonly string[])[]> {
   await tabTo(page, figure(page, title).getByRole('button', { name: 'Show as a table' }))
   await page.keyboard.press('Enter')
@@ -77,6 +68,21 @@ describe('the charts of the demo season', () => {
     expect(outside).toEqual([])
     const smallest = await page.locator(`${pane} figure text`).evaluateAll((texts) => Math.min(...texts.map((text) => parseFloat(getComputedStyle(text).fontSize))))
     expect(smallest).toBeGreaterThanOrEqual(12)
+    await page.context().close()
+  })
+
+  it.each([320, 420])('tell at %i pixels medium, reuse, bench, labour, other costs and losses of each way apart, by pattern and by name', async (width) => {
+    const page = await openCompare(width, 'light')
+    const ways = figure(page, titles[0]!)
+    expect(await ways.getByRole('list', { name: 'Key' }).locator('li').evaluateAll((lines) => lines.map(({ textContent }) => textContent?.split(':')[0]))).toEqual(['Medium', 'Reuse', 'Bench', 'Labour', 'Other costs', 'Losses'])
+    expect(await ways.locator('p').first().textContent()).not.toContain('does not tell them apart')
+    const drawn = await ways.locator('pattern').evaluateAll((patterns) => patterns.map(({ innerHTML }) => innerHTML))
+    expect(new Set(drawn).size).toBe(6)
+    // Each bar with its own outline, none of them empty: all six ways cost medium, bench, labour and losses.
+    const bars = await ways.getByRole('img').locator('svg').evaluateAll((all) => all.slice(0, 6).map((svg) => svg.querySelectorAll('rect').length))
+    for (const parts of bars) expect(parts).toBeGreaterThanOrEqual(5)
+    const [, ...rows] = await showAsTable(page, titles[0]!)
+    for (const [name, medium, , bench, labour, , losses] of rows) for (const part of [medium, bench, labour, losses]) expect(Number(part), name).toBeGreaterThan(0)
     await page.context().close()
   })
 

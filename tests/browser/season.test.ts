@@ -3,6 +3,7 @@ import type { Locator, Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
 import { demoSeason } from '../../src/workbook/season/demoSeason'
 import { expectNoViolations } from './expectNoViolations'
+import { pressUntilFocused } from './pressUntilFocused'
 import { workbenchPages } from './workbenchPages'
 
 const pane = 'aside.functions'
@@ -24,17 +25,6 @@ async function openSeason(width: number, colorScheme: 'light' | 'dark' = 'light'
 
 function button(page: Page, name: string): Locator {
   return page.getByRole('button', { name, exact: true })
-}
-
-/** Fails where the key does not lead there. */
-async function pressUntilFocused(page: Page, key: string, control: Locator): Promise<void> {
-  await control.waitFor()
-  const most = 60
-  for (let presses = 0; presses < most; presses += 1) {
-    if (await control.evaluate((element) => element === document.activeElement)) return
-    await page.keyboard.press(key)
-  }
-  throw new Error(`${most} presses of ${key} did not reach ${String(control)}`)
 }
 
 async function expectNothingTooWide(page: Page): Promise<void> {
