@@ -37,6 +37,7 @@ import { gridToBook } from './gridToBook'
 import { markRefusals } from './markRefusals'
 import { nextCalculation } from './nextCalculation'
 import { CellCalls, keepCellCalls, type Place } from './cellCalls'
+import { refusedEntry } from './refusedEntry'
 import { recalculationMeasure } from './recalculationMeasure'
 import { spillRange } from './spillRange'
 import { readTypedNumbers } from './typedNumbers'
@@ -47,7 +48,7 @@ export interface GridCell extends CellResult {
   readonly address: string
   /** With its leading "="; empty where the cell holds no formula. */
   readonly formula: string
-  /** Why one of our own functions refused. */
+  /** Why one of our own functions refused, or what may be typed here where something else was. */
   readonly sentence?: string
 }
 
@@ -286,7 +287,7 @@ function startUniver(container: HTMLElement, definitions: readonly Definition[],
 function read(injector: Injector, worksheet: Worksheet, cell: FRange, calls: CellCalls): GridCell {
   const place = placeOf(cell)
   const shown = resultAt(injector, worksheet, place)
-  const sentence = shown.error && calls.sentence(place, shown.error)
+  const sentence = shown.error ? calls.sentence(place, shown.error) : refusedEntry(injector, place)
   return { sheet: cell.getSheetName(), address: cell.getA1Notation(), formula: cell.getFormula(), ...shown, ...(sentence && { sentence }) }
 }
 

@@ -75,7 +75,7 @@ describe('a workbook of somebody else', () => {
       'Formats of single words within a cell are left out; the text stays.',
       'Colours, fonts, borders and alignment are left out; number formats stay.',
       'Array formulas entered with Ctrl+Shift+Enter become formulas that spill.',
-      'Rules for what may be typed into a cell (data validation) are left out, unless they ask for a number within limits or an entry of a list and say so in words.',
+      'Rules for what may be typed into a cell (data validation) are left out, unless they ask for a number or a day within limits or an entry of a list and say so in words.',
     ])
   })
 
