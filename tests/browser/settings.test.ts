@@ -1,0 +1,130 @@
+/** Settings by keyboard, in a window as narrow as Excel's pane can be: German, a decimal comma, and what follows from them. */
+import type { Locator, Page } from 'playwright-core'
+import { expect, test } from 'vitest'
+import { expectNoViolations } from './expectNoViolations'
+import { workbenchPages } from './workbenchPages'
+
+const pages = workbenchPages()
+const pane = 'aside.functions'
+
+async function open(colorScheme: 'light' | 'dark' = 'light'): Promise<Page> {
+  const page = await pages.open({ viewport: { width: 320, height: 800 }, colorScheme })
+  await page.locator(`${pane} h1`).waitFor({ state: 'attached' })
+  await goTo(page, pane)
+  return page
+}
+
+/** The bar, the sheet and the pane take turns. */
+async function goTo(page: Page, region: string): Promise<void> {
+  for (let turns = 0; turns < 3; turns += 1) {
+    await page.keyboard.press('F6')
+    const arrived = await page.locator(region).evaluate((place) => new Promise<boolean>((resolve) => {
+      requestAnimationFrame(() => requestAnimationFrame(() => resolve(place.contains(document.activeElement))))
+    }))
+    if (arrived) return
+  }
+  throw new Error(`F6 does not reach ${region}`)
+}
+
+async function tabTo(page: Page, control: Locator): Promise<void> {
+  await control.waitFor()
+  for (let stops = 0; stops < 90; stops += 1) {
+    if (await control.evaluate((element) => element === document.activeElement)) return
+    await page.keyboard.press('Tab')
+  }
+  throw new Error('90 presses of Tab did not reach it')
+}
+
+/** One tab of the list has the keyboard, and the arrows go on from there. */
+async function openSection(page: Page, name: string): Promise<void> {
+  const tab = page.locator(pane).getByRole('tab', { name })
+  await goTo(page, '.bar')
+  await goTo(page, pane)
+  for (let steps = 0; steps < 8; steps += 1) {
+    if (await tab.evaluate((element) => element === document.activeElement)) break
+    await page.keyboard.press('ArrowRight')
+  }
+  await page.keyboard.press('Enter')
+  await expect.poll(() => tab.getAttribute('aria-selected')).toBe('true')
+}
+
+test('German and its decimal comma are chosen by keyboard, the form reads 1,5, and the formula that is inserted has a point', async () => {
+  const page = await open()
+  await openSection(page, 'Settings')
+  await tabTo(page, page.getByRole('radio', { name: 'English' }))
+  await page.keyboard.press('ArrowDown')
+  await page.getByRole('heading', { name: 'Einstellungen' }).waitFor()
+  expect(await page.getByRole('radio', { name: 'Dezimalkomma: 1.234,5' }).isChecked()).toBe(true)
+  expect(await page.locator(`${pane} [lang]`).first().getAttribute('lang')).toBe('de')
+  await expectNoViolations(page)
+
+  await openSection(page, 'Funktionen')
+  await tabTo(page, page.getByRole('searchbox', { name: 'Funktionen suchen' }))
+  await page.keyboard.type('PACKPRICE')
+  await tabTo(page, page.locator('[data-function="PACKPRICE"] h4 button'))
+  await page.keyboard.press('Enter')
+  const form = page.getByRole('form', { name: 'STICK.PACKPRICE' })
+  const typed = ['1,5', '1.000', '1', '0,25']
+  for (const [index, text] of typed.entries()) {
+    await tabTo(page, form.getByRole('textbox').nth(index))
+    await page.keyboard.type(text)
+  }
+  await expect.poll(() => form.getByRole('status', { name: 'Ergebnis' }).textContent()).toMatch(/^ergibt 0,00175 /)
+  await tabTo(page, form.getByRole('button', { name: 'Ins Blatt setzen' }))
+  await page.keyboard.press('Enter')
+  await expect.poll(() => page.locator('.sheet .cell').textContent()).toContain('=STICK.PACKPRICE(1.5,1000,1,0.25)')
+  await page.context().close()
+})
+
+test('what was chosen is there again after the page was loaded anew', async () => {
+  const page = await open()
+  await openSection(page, 'Settings')
+  await tabTo(page, page.getByRole('textbox', { name: 'Currency' }))
+  await page.keyboard.type('EUR')
+  await page.getByText('EUR\u00a01,234.50; EUR\u00a00.1875 per liner').waitFor()
+  await page.reload()
+  await page.locator(`${pane} h1`).waitFor({ state: 'attached' })
+  await goTo(page, pane)
+  await openSection(page, 'Settings')
+  expect(await page.getByRole('textbox', { name: 'Currency' }).inputValue()).toBe('EUR')
+  await page.context().close()
+})
+
+test('1,5 that is typed into a cell of the workbench is a number for whoever takes the comma for the decimal mark', async () => {
+  const page = await pages.blank({ viewport: { width: 1200, height: 800 }, locale: 'de-DE' })
+  await page.goto(pages.address)
+  await page.locator(`${pane} h1`).waitFor({ state: 'attached' })
+  await page.getByRole('button', { name: 'New', exact: true }).press('Enter')
+  await page.getByRole('button', { name: 'Begin' }).press('Enter')
+  await page.getByRole('heading', { name: 'Saison' }).waitFor()
+  await goTo(page, 'main.sheet')
+  const cell = page.locator('.sheet .cell')
+  await expect.poll(() => cell.textContent()).toBe('Sheet1, A1: empty')
+  for (const text of ['1,5', '15,5 %', '1.234,5', '=SUM(A1:A3)']) {
+    await page.keyboard.type(text)
+    await page.keyboard.press('Enter')
+  }
+  await page.keyboard.press('ArrowUp')
+  await expect.poll(() => cell.textContent()).toBe('Sheet1, A4: =SUM(A1:A3) gives 1,236.155')
+  // What stood there as 1.5 is shown for change as 1,5, so that it does not become another number.
+  for (let row = 4; row > 1; row -= 1) await page.keyboard.press('ArrowUp')
+  await expect.poll(() => cell.textContent()).toBe('Sheet1, A1: 1.5')
+  await page.keyboard.press('F2')
+  await page.keyboard.type('25')
+  await page.keyboard.press('Enter')
+  await page.keyboard.press('ArrowUp')
+  await expect.poll(() => cell.textContent()).toBe('Sheet1, A1: 1.525')
+  await page.context().close()
+})
+
+test.each(['light', 'dark'] as const)('Settings fit into 320 pixels and have no accessibility violation in the %s theme', async (colorScheme) => {
+  const page = await open(colorScheme)
+  await openSection(page, 'Settings')
+  await page.getByRole('heading', { name: 'Settings' }).waitFor()
+  await expectNoViolations(page)
+  const tooWide = await page.locator(`${pane} :is(h2, h3, p, label, button, input, select)`).evaluateAll((elements) => elements
+    .filter((element) => element.getBoundingClientRect().right > document.documentElement.clientWidth)
+    .map((element) => element.outerHTML))
+  expect(tooWide).toEqual([])
+  await page.context().close()
+})
