@@ -80,12 +80,16 @@ describe('for ten million cuttings', () => {
   })
 
   test('what comes as whole batches as likely lost as alive is at least half alive in half of all cases', () => {
-    for (const added of [0, 1, 2, 30]) expect(errorOf(0.5, 5_000_000, 9_999_999, { alive: 1, dead: 1, added }), `${added} added`).toBeLessThan(1e-9)
+    for (const added of [0, 1, 2, 30]) expect(errorOf(0.5, 5_000_000, 9_999_999, { alive: 1, dead: 1, added }), `${added} added`).toBeLessThan(added === 0 ? 1e-12 : 1e-9)
   })
 
   test('where hardly any is lost, the few lost are counted with all their digits', () => {
     // With rates of 17 and 3e-8, few living is as good as impossible; with all of them alike, none is lost with (1 - 1e-10)^n.
     expect(chanceOfAtLeast(1_712_574_836, 5_302_212_803, { mean: 0.999999998420763, batchSpread: 0.000009477163171404554 })).toBeCloseTo(1, 9)
+    // Of a million living and one dead ball, adding one: all of n live with 1,000,000 / (1,000,000 + n), and so the other way round.
+    const all = 1e6 / (1e6 + 1e9)
+    expect(errorOf(all, 1e9, 1e9, { alive: 1e6, dead: 1, added: 1 })).toBeLessThan(5e-9)
+    expect(Math.abs((1 - chanceOfAtLeast(1, 1e9, survivalOf({ alive: 1, dead: 1e6, added: 1 }))) / all - 1)).toBeLessThan(5e-9)
     expect(chanceOfAtLeast(stuck, stuck, { mean: 1 - 1e-10, batchSpread: 0 })).toBeCloseTo(Math.exp(-0.001), 9)
     expect(1 - chanceOfAtLeast(1, stuck, { mean: 1e-10, batchSpread: 0 })).toBeCloseTo(Math.exp(-0.001), 9)
   })
