@@ -48,6 +48,7 @@ export function WorkingSection({ definitions, port, cell }: WorkingSectionProps)
   const [trail, setTrail] = useState<readonly CellPlace[]>([])
   const back = useRef<HTMLSpanElement>(null)
   const heading = useRef<HTMLHeadingElement>(null)
+  const [written, setWritten] = useState('')
   const [failure, setFailure] = useState('')
 
   async function calculate() {
@@ -55,8 +56,9 @@ export function WorkingSection({ definitions, port, cell }: WorkingSectionProps)
     await port.calculate().catch((error: unknown) => setFailure(portSentence(error)))
   }
 
-  async function go(place: CellPlace, nextTrail: readonly CellPlace[]) {
+  async function go(place: CellPlace, nextTrail: readonly CellPlace[], said = '') {
     setFailure('')
+    setWritten(said)
     try {
       await port.select(place)
       setTrail(nextTrail)
@@ -76,6 +78,7 @@ export function WorkingSection({ definitions, port, cell }: WorkingSectionProps)
   return (
     <section className={pane.section} aria-labelledby={headingId}>
       {from !== undefined && <span ref={back}><Button size="small" onClick={() => void go(from, trail.slice(0, -1))}>{working.backTo(from)}</Button></span>}
+      {written !== '' && <p role="status" className={pane.line}>{written}</p>}
       <h2 id={headingId} ref={heading} tabIndex={-1} className={pane.heading}>Working{cell === undefined ? '' : ` of ${placeText(cell)}`}</h2>
       {uses ? <code className={pane.formula}>{formula}</code> : <p className={pane.line}>{emptyText(cell)}</p>}
       {cell !== undefined && formula === '' && cell.value !== null && cell.value !== '' && <p className={pane.line}>{working.holdsValue(typeof cell.value === 'number' ? numbers.plain(cell.value, 'exact') : String(cell.value))}</p>}
@@ -95,7 +98,7 @@ export function WorkingSection({ definitions, port, cell }: WorkingSectionProps)
         </>
       )}
       <Suspense fallback={null}>
-        {cell !== undefined && shown.length > 0 && <div className={styles.action}><WriteWorking definitions={definitions} port={port} cell={cell} calls={shown} /></div>}
+        {cell !== undefined && shown.length > 0 && <div className={styles.action}><WriteWorking definitions={definitions} port={port} cell={cell} calls={shown} onWritten={(sheet) => void go({ sheet, address: 'A1' }, [...trail, { sheet: cell.sheet, address: cell.address }], working.written(sheet))} /></div>}
         <h3 className={styles.subheading}>{working.withoutTheAddIn}</h3>
         {uses && <PlainPart formula={formula} definitions={definitions} />}
         <TurnPlain definitions={definitions} port={port} />

@@ -15,15 +15,16 @@ interface WriteWorkingProps {
   readonly port: WorkbookPort
   readonly cell: SelectedCell
   readonly calls: readonly WorkedCall[]
+  readonly onWritten: (sheet: string) => void
 }
 
 /** Of one range, so that the sheet stays one that somebody reads. */
 const mostCellsListed = 200
 
-type Stage = { readonly is: 'ready' | 'writing' } | { readonly is: 'written'; readonly sheet: string } | { readonly is: 'failed'; readonly sentence: string }
+type Stage = { readonly is: 'ready' | 'writing' } | { readonly is: 'failed'; readonly sentence: string }
 
 /** Puts the working of the selected cell onto a sheet of its own, for an auditor. */
-export function WriteWorking({ definitions, port, cell, calls }: WriteWorkingProps) {
+export function WriteWorking({ definitions, port, cell, calls, onWritten }: WriteWorkingProps) {
   const pane = usePaneStyles()
   const { working } = useWords()
   const portSentence = usePortSentence()
@@ -39,25 +40,17 @@ export function WriteWorking({ definitions, port, cell, calls }: WriteWorkingPro
       const spill = open.sheets.find((sheet) => sheet.name === cell.sheet)?.cells.get(cell.address)?.spill
       const read = filledCells(cellsRead(cell.formula, cell.sheet, open.names), open, mostCellsListed)
       await port.add(workingBook(name, { ...cell, ...(spill !== undefined && { spill }), calls, read, plain: plainCell(cell.formula, definitions) }, working.sheet))
-      setStage({ is: 'written', sheet: name })
+      setStage({ is: 'ready' })
+      onWritten(name)
     } catch (error) {
       setStage({ is: 'failed', sentence: portSentence(error) })
     }
-  }
-
-  async function show(sheet: string) {
-    await port.select({ sheet, address: 'A1' }).catch((error: unknown) => setStage({ is: 'failed', sentence: portSentence(error) }))
   }
 
   return (
     <>
       <Button size="small" disabledFocusable={stage.is === 'writing'} onClick={() => void write()}>{working.write}</Button>
       {stage.is === 'writing' && <Spinner size="tiny" label={working.writing} />}
-      {stage.is === 'written' && (
-        <p role="status" className={pane.line}>
-          {working.written(stage.sheet)} <Button size="small" appearance="subtle" onClick={() => void show(stage.sheet)}>{working.showSheet}</Button>
-        </p>
-      )}
       {stage.is === 'failed' && <p role="alert" className={mergeClasses(pane.line, pane.error)}>{stage.sentence}</p>}
     </>
   )

@@ -31,7 +31,6 @@ export const working = {
   write: 'Write this working to a sheet',
   writing: 'Writing the working',
   written: (sheet: string) => `Written to the sheet “${sheet}”.`,
-  showSheet: 'Show that sheet',
   toFormulas: 'Into plain formulas',
   toValues: 'Into values',
   aboutTurning: 'Turns the selected cells, one or a block, into what Excel shows without the add-in.',
