@@ -1,0 +1,151 @@
+/** Drives the section Working by keyboard alone, in narrow windows: from a number to its cells, to a sheet, and to plain Excel. */
+import { readFileSync } from 'node:fs'
+import type { Page } from 'playwright-core'
+import { expect, it } from 'vitest'
+import { unpack } from '../../src/workbench/xlsx/unpack'
+import { expectNoViolations } from './expectNoViolations'
+import { workbenchPages } from './workbenchPages'
+
+const pages = workbenchPages()
+
+/** Opens the demo, goes to E8 on Orders, which counts the cuttings of the first order, and then to Working in the pane. */
+async function openWorking(width: number, colorScheme: 'light' | 'dark' = 'light'): Promise<Page> {
+  const page = await pages.open({ viewport: { width, height: 900 }, colorScheme, acceptDownloads: true })
+  await page.locator('.sheet .cell', { hasText: 'Season, A1' }).waitFor()
+  await page.keyboard.press('Alt+PageDown')
+  await goTo(page, 7, 4, 'Orders, E8')
+  await toPane(page)
+  await tabTo(page, page.getByRole('tab', { selected: true }))
+  while (await page.getByRole('tab', { name: 'Working', selected: true }).count() === 0) {
+    await page.keyboard.press('ArrowRight')
+    await page.keyboard.press('Enter')
+  }
+  await page.getByRole('heading', { name: 'Working of E8 on Orders' }).waitFor()
+  return page
+}
+
+async function goTo(page: Page, down: number, right: number, place: string): Promise<void> {
+  for (let step = 0; step < down; step += 1) await page.keyboard.press('ArrowDown')
+  for (let step = 0; step < right; step += 1) await page.keyboard.press('ArrowRight')
+  await page.locator('.sheet .cell', { hasText: `${place}:` }).waitFor({ state: 'attached' })
+}
+
+const toPane = (page: Page) => pressF6To(page, 'aside.functions')
+
+async function toSheet(page: Page): Promise<void> {
+  await pressF6To(page, '.bar')
+  await pressF6To(page, '.sheet')
+}
+
+async function pressF6To(page: Page, region: string): Promise<void> {
+  await page.keyboard.press('F6')
+  await expect.poll(() => page.locator(region).evaluate((place) => place.contains(document.activeElement))).toBe(true)
+}
+
+async function tabTo(page: Page, control: ReturnType<Page['locator']>): Promise<void> {
+  for (let stops = 0; stops < 80; stops += 1) {
+    if (await control.evaluate((element) => element === document.activeElement)) return
+    await page.keyboard.press('Tab')
+  }
+  throw new Error(`Tab did not reach ${String(control)}`)
+}
+
+async function press(page: Page, name: string | RegExp): Promise<void> {
+  const button = page.getByRole('button', { name, exact: typeof name === 'string' })
+  await button.waitFor()
+  await tabTo(page, button)
+  await page.keyboard.press('Enter')
+}
+
+const cellLine = (page: Page) => page.locator('.sheet .cell').textContent()
+
+it.each([320, 420])('At %i pixels the keyboard goes from a number to a cell that it was made of, and back.', async (width) => {
+  const page = await openWorking(width)
+  await page.getByRole('heading', { name: 'Step by step' }).first().waitFor()
+  await press(page, 'B8 on Orders')
+  await expect.poll(() => cellLine(page)).toMatch(/^Orders, B8:/)
+  const back = page.getByRole('button', { name: 'Back to E8 on Orders' })
+  await expect.poll(() => back.evaluate((element) => element === document.activeElement)).toBe(true)
+  await page.getByRole('heading', { name: 'Working of B8 on Orders' }).waitFor()
+  await page.keyboard.press('Enter')
+  await page.getByRole('heading', { name: 'Working of E8 on Orders' }).waitFor()
+  await expect.poll(() => cellLine(page)).toMatch(/^Orders, E8:/)
+  expect(await back.count()).toBe(0)
+  const tooWide = await page.locator('aside.functions :is(h2, h3, h4, p, li, code, button)').evaluateAll((elements) => elements
+    .filter((element) => element.getBoundingClientRect().right > document.documentElement.clientWidth)
+    .map((element) => element.outerHTML))
+  expect(tooWide).toEqual([])
+  await page.context().close()
+})
+
+it('At 320 pixels the keyboard writes the working to a sheet of its own, twice, under a name of its own each time.', async () => {
+  const page = await openWorking(320)
+  await press(page, 'Write this working to a sheet')
+  await page.getByText('Written to the sheet “Working of E8”.').waitFor()
+  await press(page, 'Back to E8 on Orders')
+  await press(page, 'Write this working to a sheet')
+  await page.getByText('Written to the sheet “Working of E8 (2)”.').waitFor()
+  await expect.poll(() => cellLine(page)).toBe('Working of E8 (2), A1: Working of E8 on Orders')
+  await page.context().close()
+})
+
+it.each([320, 420])('At %i pixels the keyboard turns a cell into a value after saying so, nothing else changes, and one undo brings the formula back.', async (width) => {
+  const page = await openWorking(width)
+  const before = await cellLine(page)
+  expect(before).toMatch(/STICK\.CUTTINGS\(.* gives [\d,]+$/)
+  await press(page, 'Into plain formulas')
+  await page.getByText('In E8 on Orders, 1 cell becomes a value, which no longer follows when an input changes.').waitFor()
+  expect(await page.getByText(/^CUTTINGS: /).count()).toBeGreaterThan(0)
+  expect(await cellLine(page)).toBe(before)
+  await press(page, 'Change this cell')
+  await page.getByText('1 cell is changed. Every cell of the workbook shows what it showed before. Ctrl+Z in the sheet takes it back.').waitFor()
+  expect(await cellLine(page)).toBe(`Orders, E8: ${/[\d,]+$/.exec(before!)![0]}`)
+  await toSheet(page)
+  await page.keyboard.press('Control+z')
+  await expect.poll(() => cellLine(page)).toBe(before)
+  await page.context().close()
+})
+
+it('A block of cells becomes plain formulas that show the same numbers.', async () => {
+  const page = await openWorking(420)
+  await toSheet(page)
+  await page.keyboard.press('Shift+ArrowDown')
+  await page.keyboard.press('Shift+ArrowRight')
+  await page.keyboard.press('Shift+ArrowRight')
+  await page.keyboard.press('Shift+ArrowRight')
+  await toPane(page)
+  await press(page, 'Into plain formulas')
+  await page.getByText(/^In E8:H9 on Orders, \d cells get a plain formula each\.$/).waitFor()
+  await press(page, /^Change these \d cells$/)
+  await page.getByText(/^\d cells are changed\. Every cell of the workbook shows what it showed before\./).waitFor()
+  await page.context().close()
+})
+
+it('The pane hands out a copy of the workbook without a call of ours, and leaves the open one as it is.', async () => {
+  const page = await openWorking(320)
+  const before = await cellLine(page)
+  const download = page.waitForEvent('download')
+  await press(page, 'A copy of the workbook, as a file')
+  await page.getByText(/^The copy is ready: \d+ cells with plain formulas, \d+ as values, listed on its sheet “Without the add-in”\.$/).waitFor()
+  const file = await download
+  expect(file.suggestedFilename()).toBe('season-without-add-in.xlsx')
+  const parts = await unpack(readFileSync(await file.path()))
+  for (const [path, bytes] of Object.entries(parts)) expect(/STICK[._]\w*/i.exec(new TextDecoder().decode(bytes))?.[0], path).toBeUndefined()
+  expect(await cellLine(page)).toBe(before)
+  await page.context().close()
+})
+
+it.each(['light', 'dark'] as const)('The section Working has no accessibility violation in the %s theme, at any stage.', async (colorScheme) => {
+  const page = await openWorking(320, colorScheme)
+  await page.getByRole('button', { name: 'Into plain formulas' }).waitFor()
+  await expectNoViolations(page)
+  await press(page, 'Into values')
+  await page.getByRole('button', { name: 'Change this cell' }).waitFor()
+  await expectNoViolations(page)
+  await press(page, 'Change this cell')
+  await page.getByText('1 cell is changed.').waitFor()
+  await page.getByRole('button', { name: 'Into values' }).press('Enter')
+  await page.getByText('No cell in E8 on Orders uses a STICK function, so there is nothing to turn.').waitFor()
+  await expectNoViolations(page)
+  await page.context().close()
+})
