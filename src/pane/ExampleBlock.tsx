@@ -27,7 +27,7 @@ const useStyles = makeStyles({
   small: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
   button: { alignSelf: 'flex-start' },
   done: { color: tokens.colorBrandForeground1 },
-  refused: { color: tokens.colorStatusDangerForeground1 },
+  refused: { color: tokens.colorStatusDangerForeground3 },
 })
 
 /** A worked example, and the button that puts it into the sheet. */

@@ -35,7 +35,7 @@ const useStyles = makeStyles({
   small: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
   buttons: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalS },
   done: { color: tokens.colorBrandForeground1 },
-  refused: { color: tokens.colorStatusDangerForeground1 },
+  refused: { color: tokens.colorStatusDangerForeground3 },
 })
 
 /** A call to fill in: its arguments typed or picked from the sheet, its result while one types, and the cell that it goes into. */

@@ -15,7 +15,7 @@ const useStyles = makeStyles({
   line: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
   value: { fontWeight: tokens.fontWeightSemibold },
   quiet: { fontSize: tokens.fontSizeBase200, color: tokens.colorNeutralForeground2 },
-  refused: { color: tokens.colorStatusDangerForeground1 },
+  refused: { color: tokens.colorStatusDangerForeground3 },
 })
 
 /** What a form gives as it stands, and until then what it still needs. */

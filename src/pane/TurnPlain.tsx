@@ -50,7 +50,7 @@ export function TurnPlain({ definitions, port }: TurnPlainProps) {
   const announce = (into: Into) => attempt(working.reading, async () => {
     const place = await port.selectedRange()
     const plan = plainPlan(await port.read(), place, into, definitions)
-    return plan.fates.length === 0 ? { is: 'failed', sentence: working.noneSelected(place) } : { is: 'announced', plan, again: false }
+    return plan.fates.length === 0 ? { is: 'done', sentence: working.noneSelected(place) } : { is: 'announced', plan, again: false }
   })
 
   const change = ({ place, into, changes }: PlainPlan) => attempt(working.changing, async () => {

@@ -12,7 +12,7 @@ const useStyles = makeStyles({
   heading: { margin: `${tokens.spacingVerticalL} 0 0`, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold, fontFamily: tokens.fontFamilyMonospace },
   part: { margin: `${tokens.spacingVerticalS} 0 0`, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, fontWeight: tokens.fontWeightSemibold },
   text: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase300 },
-  refused: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, color: tokens.colorStatusDangerForeground1 },
+  refused: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, color: tokens.colorStatusDangerForeground3 },
   list: { listStyleType: 'none', margin: 0, padding: 0 },
   item: { padding: `${tokens.spacingVerticalXS} 0`, borderBottom: `${tokens.strokeWidthThin} solid ${tokens.colorNeutralStroke2}` },
   row: { display: 'flex', flexWrap: 'wrap', justifyContent: 'space-between', columnGap: tokens.spacingHorizontalM },

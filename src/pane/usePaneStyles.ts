@@ -5,7 +5,7 @@ export const usePaneStyles = makeStyles({
   section: { flexGrow: 1, minHeight: 0, overflowY: 'auto', padding: `${tokens.spacingVerticalS} ${tokens.spacingHorizontalM} ${tokens.spacingVerticalXXL}` },
   heading: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold, color: tokens.colorBrandForeground1 },
   line: { margin: `${tokens.spacingVerticalXS} 0`, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
-  error: { color: tokens.colorStatusDangerForeground1 },
+  error: { color: tokens.colorStatusDangerForeground3 },
   formula: {
     display: 'block',
     padding: `${tokens.spacingVerticalXS} ${tokens.spacingHorizontalS}`,
