@@ -1,5 +1,6 @@
 import { makeStyles, tokens } from '@fluentui/react-components'
 import type { ScaleLinear } from 'd3-scale'
+import { useNumberText } from '../settings/useSettings'
 
 const useStyles = makeStyles({
   line: { stroke: tokens.colorNeutralStrokeAccessible, strokeWidth: '1px' },
@@ -21,8 +22,9 @@ interface AxisProps {
 const [tick, textGap] = [4, 3]
 
 /** Under a chart. Labels at the very ends are kept inside. */
-export function BottomAxis({ scale, ticks, at, gridTo, text = scale.tickFormat(ticks) }: AxisProps) {
+export function BottomAxis({ scale, ticks, at, gridTo, text }: AxisProps) {
   const styles = useStyles()
+  const shown = useTickText(scale, ticks, text)
   const [start, end] = scale.range() as [number, number]
   const nearEnd = 16
   const anchor = (x: number) => (x < start + nearEnd ? 'start' : x > end - nearEnd ? 'end' : 'middle')
@@ -34,7 +36,7 @@ export function BottomAxis({ scale, ticks, at, gridTo, text = scale.tickFormat(t
           <g key={value}>
             <line className={styles.grid} x1={x} x2={x} y1={at} y2={gridTo} />
             <line className={styles.line} x1={x} x2={x} y1={at} y2={at + tick} />
-            <text className={styles.text} x={x} y={at + tick + textGap} dominantBaseline="hanging" textAnchor={anchor(x)}>{text(value)}</text>
+            <text className={styles.text} x={x} y={at + tick + textGap} dominantBaseline="hanging" textAnchor={anchor(x)}>{shown(value)}</text>
           </g>
         )
       })}
@@ -44,8 +46,9 @@ export function BottomAxis({ scale, ticks, at, gridTo, text = scale.tickFormat(t
 }
 
 /** Left of a chart. */
-export function LeftAxis({ scale, ticks, at, gridTo, text = scale.tickFormat(ticks) }: AxisProps) {
+export function LeftAxis({ scale, ticks, at, gridTo, text }: AxisProps) {
   const styles = useStyles()
+  const shown = useTickText(scale, ticks, text)
   return (
     <g>
       {scale.ticks(ticks).map((value) => {
@@ -53,11 +56,18 @@ export function LeftAxis({ scale, ticks, at, gridTo, text = scale.tickFormat(tic
         return (
           <g key={value}>
             <line className={styles.grid} x1={at} x2={gridTo} y1={y} y2={y} />
-            <text className={styles.text} x={at - tick} y={y} dominantBaseline="middle" textAnchor="end">{text(value)}</text>
+            <text className={styles.text} x={at - tick} y={y} dominantBaseline="middle" textAnchor="end">{shown(value)}</text>
           </g>
         )
       })}
       <line className={styles.line} x1={at} x2={at} y1={scale.range()[0]} y2={scale.range()[1]} />
     </g>
   )
+}
+
+/** All labels of an axis have the decimals that its steps need. */
+function useTickText(scale: Scale, ticks: number, text: AxisProps['text']): (value: number) => string {
+  const { fixed } = useNumberText()
+  const decimals = Math.max(0, ...scale.ticks(ticks).map((value) => String(Number(value.toPrecision(12))).split('.')[1]?.length ?? 0))
+  return text ?? ((value) => fixed(value, decimals))
 }

@@ -2,7 +2,7 @@ import { makeStyles, mergeClasses, tokens } from '@fluentui/react-components'
 import { scaleLinear } from 'd3-scale'
 import { line } from 'd3-shape'
 import type { Odds, Percentile } from '../../workbook/compare/odds'
-import { textIn } from './amountText'
+import { useNumberText } from '../settings/useSettings'
 import { BottomAxis, LeftAxis } from './Axis'
 import { ChartFigure } from './ChartFigure'
 import { domainOf } from './domain'
@@ -26,12 +26,13 @@ const { colour } = markOf(0)
 /** For each result, the share of the draws that lie at or below it. */
 export function OddsChart({ odds }: { readonly odds: Odds }) {
   const styles = useStyles()
+  const numbers = useNumberText()
   const { of, unit, percentiles, mean, likely, drawsWithoutAnswer } = odds
   const centre = sampleHeight / 2
   return (
     <ChartFigure
       title={`How likely each ${of} is`}
-      summary={oddsSummary(odds)}
+      summary={oddsSummary(odds, numbers)}
       table={{
         columns: [
           { heading: 'share of draws', text: 'which share of the draws lies at or below the result', unit: 'share' },
@@ -41,8 +42,8 @@ export function OddsChart({ odds }: { readonly odds: Odds }) {
       }}
       legend={[
         { text: 'share of the draws at or below a result', sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={0} x2={sampleWidth} y1={centre} y2={centre} style={{ stroke: colour, strokeWidth: 2 }} /><circle cx={sampleWidth / 2} cy={centre} r={pointRadius} style={{ fill: colour }} /></svg> },
-        { text: `every argument at its likely value: ${textIn(unit)(likely)}`, sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={sampleWidth / 2} x2={sampleWidth / 2} y1={0} y2={sampleHeight} className={styles.likely} /></svg> },
-        { text: `mean of the draws: ${textIn(unit)(mean)}`, sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={sampleWidth / 2} x2={sampleWidth / 2} y1={0} y2={sampleHeight} className={styles.mean} /></svg> },
+        { text: `every argument at its likely value: ${numbers.label(likely, unit)}`, sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={sampleWidth / 2} x2={sampleWidth / 2} y1={0} y2={sampleHeight} className={styles.likely} /></svg> },
+        { text: `mean of the draws: ${numbers.label(mean, unit)}`, sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={sampleWidth / 2} x2={sampleWidth / 2} y1={0} y2={sampleHeight} className={styles.mean} /></svg> },
       ]}
       draw={(width) => {
         const x = scaleLinear(domainOf([...percentiles.map(({ result }) => result), likely]), [margin.left, width - margin.right]).nice(4)
@@ -53,13 +54,13 @@ export function OddsChart({ odds }: { readonly odds: Odds }) {
             <div className={styles.axisName}>share of the draws</div>
             <svg width={width} height={height} className={styles.drawing}>
               <BottomAxis scale={x} ticks={4} at={height - margin.bottom} gridTo={margin.top} />
-              <LeftAxis scale={y} ticks={5} at={margin.left} gridTo={width - margin.right} text={y.tickFormat(5, '.0%')} />
+              <LeftAxis scale={y} ticks={5} at={margin.left} gridTo={width - margin.right} text={numbers.percent} />
               <line x1={x(likely)} x2={x(likely)} y1={margin.top} y2={height - margin.bottom} className={styles.likely} />
               <line x1={x(mean)} x2={x(mean)} y1={margin.top} y2={height - margin.bottom} className={styles.mean} />
               <path d={path(percentiles) ?? ''} fill="none" style={{ stroke: colour, strokeWidth: 2 }} />
               {percentiles.map(({ share, result }) => <circle key={share} cx={x(result)} cy={y(share)} r={pointRadius} style={{ fill: colour }} />)}
             </svg>
-            <div className={mergeClasses(styles.axisName, styles.resultName)}>{unit}</div>
+            <div className={mergeClasses(styles.axisName, styles.resultName)}>{numbers.unit(unit)}</div>
           </>
         )
       }}

@@ -2,7 +2,8 @@ import { makeStyles, mergeClasses, tokens } from '@fluentui/react-components'
 import { scaleLinear } from 'd3-scale'
 import { line, symbol } from 'd3-shape'
 import type { Rounds, RoundsLine, RoundsPoint } from '../../workbook/compare/rounds'
-import { amountText } from './amountText'
+import type { NumberText } from '../settings/numberText'
+import { useNumberText } from '../settings/useSettings'
 import { BottomAxis, LeftAxis } from './Axis'
 import { ChartFigure, type ChartTable } from './ChartFigure'
 import { domainOf } from './domain'
@@ -32,17 +33,18 @@ const none = '–'
 /** A line for each thing used again, over the rounds it serves, beside that of single use. */
 export function RoundsChart({ rounds }: { readonly rounds: Rounds }) {
   const styles = useStyles()
+  const numbers = useNumberText()
   const { unit, lines, singleUse } = rounds
   const singles = singleUse === undefined ? [] : [singleUse]
   const points = lines.flatMap((one) => one.points)
   return (
     <ChartFigure
       title="Cost by the rounds it serves"
-      summary={roundsSummary(rounds)}
+      summary={roundsSummary(rounds, numbers)}
       table={tableOf(rounds)}
       legend={[
         ...lines.map((one, series) => ({
-          text: legendText(one),
+          text: legendText(one, numbers),
           sample: (
             <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}>
               <line x1={0} x2={sampleWidth} y1={sampleHeight / 2} y2={sampleHeight / 2} style={strokeOf(markOf(series))} />
@@ -65,9 +67,9 @@ export function RoundsChart({ rounds }: { readonly rounds: Rounds }) {
         const path = line<RoundsPoint>(({ round }) => x(round), ({ cost }) => y(cost))
         return (
           <>
-            <div className={styles.axisName}>{unit}</div>
+            <div className={styles.axisName}>{numbers.unit(unit)}</div>
             <svg width={width} height={height} className={styles.drawing}>
-              <BottomAxis scale={x} ticks={6} at={height - margin.bottom} gridTo={margin.top} text={(round) => (Number.isInteger(round) ? amountText(round) : '')} />
+              <BottomAxis scale={x} ticks={6} at={height - margin.bottom} gridTo={margin.top} text={(round) => (Number.isInteger(round) ? numbers.label(round) : '')} />
               <LeftAxis scale={y} ticks={5} at={margin.left} gridTo={width - margin.right} />
               {singles.map(({ cost }) => <line key={cost} x1={margin.left} x2={width - margin.right} y1={y(cost)} y2={y(cost)} className={styles.single} />)}
               {lines.map(({ points: own, breakEven }, series) => {
@@ -79,7 +81,7 @@ export function RoundsChart({ rounds }: { readonly rounds: Rounds }) {
                     {breakEven !== undefined && (
                       <>
                         <circle cx={x(breakEven.round)} cy={y(breakEven.cost)} r={ringRadius} className={styles.ring} />
-                        <text x={x(breakEven.round)} y={y(breakEven.cost) - ringRadius - 4} textAnchor="middle" className={styles.text}>{`round ${amountText(breakEven.round)}`}</text>
+                        <text x={x(breakEven.round)} y={y(breakEven.cost) - ringRadius - 4} textAnchor="middle" className={styles.text}>{`round ${numbers.label(breakEven.round)}`}</text>
                       </>
                     )}
                   </g>
@@ -121,7 +123,7 @@ function tableOf({ unit, lines, singleUse }: Rounds): ChartTable {
   }
 }
 
-function legendText({ name, breakEven, never }: RoundsLine): string {
-  if (breakEven !== undefined) return `${name}: from round ${amountText(breakEven.round)} on`
+function legendText({ name, breakEven, never }: RoundsLine, numbers: NumberText): string {
+  if (breakEven !== undefined) return `${name}: from round ${numbers.label(breakEven.round)} on`
   return never === undefined ? name : `${name}: ${never}`
 }

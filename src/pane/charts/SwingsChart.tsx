@@ -2,7 +2,7 @@ import { makeStyles, tokens } from '@fluentui/react-components'
 import { scaleLinear } from 'd3-scale'
 import { useId } from 'react'
 import type { Swing, Swings } from '../../workbook/compare/swings'
-import { amountText, textIn } from './amountText'
+import { useNumberText } from '../settings/useSettings'
 import { BottomAxis } from './Axis'
 import { ChartFigure } from './ChartFigure'
 import { domainOf } from './domain'
@@ -25,6 +25,7 @@ const ends = [{ key: 'atHigh', mark: markOf(0), text: 'with the argument at its 
 /** A bar for each argument, the widest first, from its result at the low to that at the high. */
 export function SwingsChart({ swings }: { readonly swings: Swings }) {
   const styles = useStyles()
+  const numbers = useNumberText()
   const id = useId()
   const { of, unit, likely, bars } = swings
   const domain = domainOf(bars.flatMap(({ atLow, atHigh }) => [atLow, atHigh, likely]))
@@ -35,7 +36,7 @@ export function SwingsChart({ swings }: { readonly swings: Swings }) {
   return (
     <ChartFigure
       title={`What moves ${of} most`}
-      summary={swingsSummary(swings)}
+      summary={swingsSummary(swings, numbers)}
       table={{
         columns: [
           { heading: 'argument', text: 'the argument that moves', unit: 'text' },
@@ -62,8 +63,8 @@ export function SwingsChart({ swings }: { readonly swings: Swings }) {
             {bars.map((bar) => (
               <div key={bar.argument}>
                 <div className={styles.label}>
-                  <span>{bar.argument}, {amountText(bar.low)} to {amountText(bar.high)}</span>
-                  <span className={styles.ends}>{textIn(unit)(bar.atLow)} to {textIn(unit)(bar.atHigh)}</span>
+                  <span>{bar.argument}, {numbers.label(bar.low)} to {numbers.label(bar.high)}</span>
+                  <span className={styles.ends}>{numbers.label(bar.atLow, unit)} to {numbers.label(bar.atHigh, unit)}</span>
                 </div>
                 <svg width={width} height={barHeight} className={styles.drawing}>
                   {longerFirst(bar).map((end) => {
@@ -75,7 +76,7 @@ export function SwingsChart({ swings }: { readonly swings: Swings }) {
               </div>
             ))}
             <svg width={width} height={axisHeight} className={styles.drawing}><BottomAxis scale={scale} ticks={4} at={edge} gridTo={edge} /></svg>
-            <div className={styles.label}>{unit}</div>
+            <div className={styles.label}>{numbers.unit(unit)}</div>
           </>
         )
       }}

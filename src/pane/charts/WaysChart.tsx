@@ -5,7 +5,7 @@ import { useId } from 'react'
 import { costParts, type CostPart } from '../../workbook/compare/rooted'
 import type { WayCost } from '../../workbook/compare/ways'
 import { useWords } from '../useWords'
-import { moneyText } from './amountText'
+import { useNumberText } from '../settings/useSettings'
 import { BottomAxis } from './Axis'
 import { ChartFigure } from './ChartFigure'
 import { markOf } from './marks'
@@ -23,6 +23,7 @@ const [barHeight, axisHeight, edge] = [18, 26, 1]
 /** A bar for each way of rooting, stacked from its parts. */
 export function WaysChart({ ways }: { readonly ways: readonly WayCost[] }) {
   const styles = useStyles()
+  const numbers = useNumberText()
   const id = useId()
   const { compare: { parts: words, partFrom, oneNumber, perLiner: unit } } = useWords()
   // A part that no way tells apart is not drawn as if it cost nothing.
@@ -36,7 +37,7 @@ export function WaysChart({ ways }: { readonly ways: readonly WayCost[] }) {
   return (
     <ChartFigure
       title="Cost of a saleable liner, part by part"
-      summary={[waysSummary(ways, words), ...(untold.length === 0 ? [] : [oneNumber(untold)])].join(' ')}
+      summary={[waysSummary(ways, words, numbers), ...(untold.length === 0 ? [] : [oneNumber(untold)])].join(' ')}
       table={{
         columns: [
           { heading: 'way', text: 'the way of rooting', unit: 'text' },
@@ -55,7 +56,7 @@ export function WaysChart({ ways }: { readonly ways: readonly WayCost[] }) {
           <>
             {ways.map(({ name, perLiner }, way) => (
               <div key={way}>
-                <div className={styles.label}><span>{name}</span><span className={styles.total}>{moneyText(perLiner)}</span></div>
+                <div className={styles.label}><span>{name}</span><span className={styles.total}>{numbers.label(perLiner, unit)}</span></div>
                 <svg width={width} height={barHeight} className={styles.drawing}>
                   {stacked.map((part, index) => {
                     const [start, end] = part[way]!
@@ -65,7 +66,7 @@ export function WaysChart({ ways }: { readonly ways: readonly WayCost[] }) {
               </div>
             ))}
             <svg width={width} height={axisHeight} className={styles.drawing}><BottomAxis scale={scale} ticks={4} at={edge} gridTo={edge} /></svg>
-            <div className={styles.label}>{unit}</div>
+            <div className={styles.label}>{numbers.unit(unit)}</div>
           </>
         )
       }}

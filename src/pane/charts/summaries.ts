@@ -5,39 +5,42 @@ import type { Rounds, RoundsLine } from '../../workbook/compare/rounds'
 import type { Swings } from '../../workbook/compare/swings'
 import type { WayCost } from '../../workbook/compare/ways'
 import type { Words } from '../../wording/words'
-import { amountText, moneyText, textIn } from './amountText'
+import type { NumberText } from '../settings/numberText'
 
-export function waysSummary(ways: readonly WayCost[], words: Words['compare']['parts']): string {
+/** Of what one costs. */
+const money = 'money per liner'
+
+export function waysSummary(ways: readonly WayCost[], words: Words['compare']['parts'], { label }: NumberText): string {
   const [cheapest, next, ...others] = [...ways].sort((a, b) => a.perLiner - b.perLiner)
   if (cheapest === undefined) return ''
   const amount = (part: CostPart) => cheapest.parts[part] ?? 0
   const largest = costParts.reduce((most, part) => (amount(part) > amount(most) ? part : most))
-  const largestPart = `Its largest part is “${words[largest].name}” with ${moneyText(amount(largest))}.`
-  const price = `${moneyText(cheapest.perLiner)} for a saleable liner`
+  const largestPart = `Its largest part is “${words[largest].name}” with ${label(amount(largest), money)}.`
+  const price = `${label(cheapest.perLiner, money)} for a saleable liner`
   if (next === undefined) return `${cheapest.name} costs ${price}. ${largestPart}`
   const dearest = others.at(-1)
   return [
-    `${cheapest.name} is cheapest: ${price}. ${largestPart} ${next.name} comes next with ${moneyText(next.perLiner)}.`,
-    ...(dearest === undefined ? [] : [`${dearest.name} is dearest with ${moneyText(dearest.perLiner)}.`]),
+    `${cheapest.name} is cheapest: ${price}. ${largestPart} ${next.name} comes next with ${label(next.perLiner, money)}.`,
+    ...(dearest === undefined ? [] : [`${dearest.name} is dearest with ${label(dearest.perLiner, money)}.`]),
   ].join(' ')
 }
 
-export function roundsSummary({ lines, singleUse }: Rounds): string {
-  const single = singleUse === undefined ? [] : [`${singleUse.name === 'Single use' ? 'Single use' : `${singleUse.name}, the cheapest single use,`} costs ${moneyText(singleUse.cost)}.`]
-  return [...single, ...lines.map(lineSentence)].join(' ')
+export function roundsSummary({ unit, lines, singleUse }: Rounds, { label }: NumberText): string {
+  const single = singleUse === undefined ? [] : [`${singleUse.name === 'Single use' ? 'Single use' : `${singleUse.name}, the cheapest single use,`} costs ${label(singleUse.cost, unit)}.`]
+  return [...single, ...lines.map((line) => lineSentence(line, unit, label))].join(' ')
 }
 
-function lineSentence({ name, points, breakEven, never }: RoundsLine): string {
+function lineSentence({ name, points, breakEven, never }: RoundsLine, unit: string, label: NumberText['label']): string {
   const [first, last] = [points[0]!, points.at(-1)!]
   const course = first.round === last.round
-    ? `${name} costs ${moneyText(first.cost)} over 1 round`
-    : `${name} goes from ${moneyText(first.cost)} over 1 round to ${moneyText(last.cost)} over ${amountText(last.round)}`
-  if (breakEven !== undefined) return `${course}, and is no dearer than single use from round ${amountText(breakEven.round)} on.`
+    ? `${name} costs ${label(first.cost, unit)} over 1 round`
+    : `${name} goes from ${label(first.cost, unit)} over 1 round to ${label(last.cost, unit)} over ${label(last.round)}`
+  if (breakEven !== undefined) return `${course}, and is no dearer than single use from round ${label(breakEven.round)} on.`
   return never === undefined ? `${course}.` : `${course}, and does not beat single use: ${never}.`
 }
 
-export function swingsSummary({ of, unit, likely, bars }: Swings): string {
-  const text = textIn(unit)
+export function swingsSummary({ of, unit, likely, bars }: Swings, { label }: NumberText): string {
+  const text = (value: number) => label(value, unit)
   const [widest, ...others] = bars
   if (widest === undefined) return ''
   const still = others.filter(({ swing }) => swing === 0).map(({ argument }) => argument)
@@ -48,12 +51,12 @@ export function swingsSummary({ of, unit, likely, bars }: Swings): string {
   ].join(' ')
 }
 
-export function oddsSummary({ of, unit, percentiles, likely, drawsWithoutAnswer }: Odds): string {
-  const text = textIn(unit)
+export function oddsSummary({ of, unit, percentiles, likely, drawsWithoutAnswer }: Odds, { label }: NumberText): string {
+  const text = (value: number) => label(value, unit)
   const at = (share: number) => text(percentiles.find((percentile) => percentile.share === share)!.result)
   return [
     `Half of the draws of ${of} lie at or below ${at(0.5)}, and nine in ten between ${at(0.05)} and ${at(0.95)}.`,
     `With every argument at its likely value it is ${text(likely)}.`,
-    ...(drawsWithoutAnswer === 0 ? [] : [`${amountText(drawsWithoutAnswer)} draws have no answer and are left out.`]),
+    ...(drawsWithoutAnswer === 0 ? [] : [`${label(drawsWithoutAnswer)} draws have no answer and are left out.`]),
   ].join(' ')
 }

@@ -19,6 +19,8 @@ export interface NumberText {
   measured(value: number | string, unit: string, digits: Digits): string
   /** The same without the unit, for what has it in a heading. */
   inColumn(value: number | string, unit: string, digits: Digits): string
+  /** Short, for a label: with its currency where it is money, and otherwise without its unit. */
+  label(value: number, unit?: string): string
   /** The unit by itself: "EUR per liner". */
   unit(unit: string): string
 }
@@ -57,14 +59,17 @@ export function numberText(settings: Settings, words: Words): NumberText {
     return currency !== '' && isMoney(unit) ? words.frame.inCurrency(text, currency) : text
   }
 
+  function withCurrency(number: string): string {
+    if (currencyPlace === 'after') return `${number}\u00a0${currency}`
+    // A code stands apart from its number, a sign before it does not.
+    return `${currency}${/[\p{L}.]$/u.test(currency) ? '\u00a0' : ''}${number}`
+  }
+
   /** "EUR 1.50 per liner", "1.50 EUR per liner", "5.17 L". */
   function withUnit(value: number, unit: string, digits: Digits): string {
     const number = inColumn(value, unit, digits)
     if (currency === '' || !isMoney(unit)) return `${number} ${unitText(unit)}`.trim()
-    const [before, after] = currencyPlace === 'before' ? [currency, number] : [number, currency]
-    // A code stands apart from its number, a sign before it does not.
-    const gap = currencyPlace === 'before' && !/[\p{L}.]$/u.test(currency) ? '' : '\u00a0'
-    return unitText(unit).replace(currency, () => `${before}${gap}${after}`)
+    return unitText(unit).replace(currency, () => withCurrency(number))
   }
 
   return {
@@ -72,6 +77,7 @@ export function numberText(settings: Settings, words: Words): NumberText {
     fixed,
     percent: (share) => share.toLocaleString(locale, { style: 'percent', maximumFractionDigits: 1 }),
     inColumn,
+    label: (value, unit = '') => (currency !== '' && isMoney(unit) ? withCurrency(inColumn(value, unit, 'label')) : plain(value, 'label')),
     unit: unitText,
     measured(value, unit, digits) {
       if (typeof value === 'string') return `${plain(value, digits)} ${unitText(unit)}`.trim()
