@@ -14,7 +14,7 @@ import { OddsChart } from './charts/OddsChart'
 import { RoundsChart } from './charts/RoundsChart'
 import { SwingsChart } from './charts/SwingsChart'
 import { WaysChart } from './charts/WaysChart'
-import { portSentence } from './portSentence'
+import { usePortSentence } from './usePortSentence'
 import { usePaneStyles } from './usePaneStyles'
 import { useWords } from './useWords'
 
@@ -33,6 +33,8 @@ const useStyles = makeStyles({
 export function CompareSection({ port }: { readonly port: WorkbookPort }) {
   const pane = usePaneStyles()
   const headingId = useId()
+  const { frame } = useWords()
+  const portSentence = usePortSentence()
   const [reading, setReading] = useState<Reading>({ is: 'reading' })
 
   async function read({ calculateFirst = false } = {}) {
@@ -52,8 +54,8 @@ export function CompareSection({ port }: { readonly port: WorkbookPort }) {
 
   return (
     <section className={pane.section} aria-labelledby={headingId}>
-      <h2 id={headingId} className={pane.heading}>Compare</h2>
-      {reading.is === 'reading' && <Spinner size="tiny" label="Reading the workbook" />}
+      <h2 id={headingId} className={pane.heading}>{frame.sections.Compare}</h2>
+      {reading.is === 'reading' && <Spinner size="tiny" label={frame.readingTheWorkbook} />}
       {reading.is === 'failed' && <p role="status" className={mergeClasses(pane.line, pane.error)}>{reading.sentence}</p>}
       {reading.is === 'read' && <Charts book={reading.book} port={port} onCalculate={() => void read({ calculateFirst: true })} />}
       {reading.is !== 'reading' && <Button size="small" onClick={() => void read()}>Read the workbook again</Button>}
@@ -143,6 +145,7 @@ function Part({ title, port, choices, hint, chart, inSheet, tableFunction }: Par
   const pane = usePaneStyles()
   const [place, setPlace] = useState(0)
   const { compare: words } = useWords()
+  const portSentence = usePortSentence()
   const [said, setSaid] = useState<{ readonly sentence: string; readonly failed: boolean }>()
   const chosen = choices[place] ?? choices[0]
   // Drawn again when another cell is chosen or the workbook was read again, not at every letter of a sentence.
@@ -187,7 +190,7 @@ function Part({ title, port, choices, hint, chart, inSheet, tableFunction }: Par
                 </Select>
               </Field>
             )}
-          <Button size="small" onClick={() => go(chosen.cells[0]!)} aria-label={`Go to ${chosen.label}`}>Go to the cell</Button>
+          <Button size="small" onClick={() => go(chosen.cells[0]!)} aria-label={`Go to ${chosen.label}`}>{words.goToTheCell}</Button>
         </div>
       )}
       {figure}

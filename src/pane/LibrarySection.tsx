@@ -51,7 +51,7 @@ function Entry({ entry, port, onOpenFunction }: { readonly entry: LibraryEntry }
   const { name, text, bands, functions, cautions } = entry
   const styles = useStyles()
   const pane = usePaneStyles()
-  const { library: words } = useWords()
+  const { library: words, frame, cautions: cautionWords } = useWords()
   const portSentence = usePortSentence()
   const [state, setState] = useState<Adding>()
 
@@ -100,7 +100,7 @@ function Entry({ entry, port, onOpenFunction }: { readonly entry: LibraryEntry }
         {state?.is === 'failed' && <p className={mergeClasses(pane.line, pane.error)}>{state.sentence}</p>}
       </div>
       {state?.is === 'added' && <Button size="small" onClick={() => go(state.sheet)}>{words.goTo(state.sheet)}</Button>}
-      <p className={styles.caution}><strong>Caution.</strong> {cautionSentences(cautions).join(' ')}</p>
+      <p className={styles.caution}><strong>{frame.caution}</strong> {cautionSentences(cautions, cautionWords).join(' ')}</p>
     </article>
   )
 }

@@ -1,6 +1,7 @@
 import { makeStyles, tokens } from '@fluentui/react-components'
 import type { Working, WorkingInput, WorkingLine } from '../derived/working'
-import { exactText } from './numberText'
+import type { NumberText } from './settings/numberText'
+import { useNumberText } from './settings/useSettings'
 
 interface WorkingOfCallProps {
   readonly id: string
@@ -46,11 +47,12 @@ export function WorkingOfCall({ id, summary, working }: WorkingOfCallProps) {
 
 function Input({ input: { name, text, value, unit, given } }: { readonly input: WorkingInput }) {
   const styles = useStyles()
+  const numbers = useNumberText()
   return (
     <li className={styles.item}>
       <span className={styles.row}>
         <span className={styles.name}>{name}</span>
-        <span className={styles.value}>{valueText(value)} {unitText(unit)}</span>
+        <span className={styles.value}>{valueText(value, unit, numbers)}</span>
       </span>
       <span className={styles.small}>{text}{given ? '' : ' (left out, so this is assumed)'}</span>
     </li>
@@ -59,22 +61,19 @@ function Input({ input: { name, text, value, unit, given } }: { readonly input: 
 
 function Step({ step: { name, text, formula, value, unit } }: { readonly step: WorkingLine }) {
   const styles = useStyles()
+  const numbers = useNumberText()
   return (
     <li className={styles.item}>
       <span className={styles.row}>
         <span className={styles.name}>{name} = {formula}</span>
-        <span className={styles.value}>{valueText(value)} {unitText(unit)}</span>
+        <span className={styles.value}>{valueText(value, unit, numbers)}</span>
       </span>
       <span className={styles.small}>{text}</span>
     </li>
   )
 }
 
-function valueText(value: WorkingLine['value']): string {
-  return typeof value === 'object' ? value.map(exactText).join('; ') : exactText(value)
-}
-
-/** A name is no measure. */
-function unitText(unit: string): string {
-  return unit === 'text' ? '' : unit
+function valueText(value: WorkingLine['value'], unit: string, numbers: NumberText): string {
+  if (typeof value !== 'object') return numbers.measured(value, unit, 'exact')
+  return `${value.map((one) => numbers.inColumn(one, unit, 'exact')).join('; ')} ${numbers.unit(unit)}`
 }
