@@ -5,7 +5,12 @@ export function relativeFormula(formula: string, address: string): string {
   return translateFormulaToR1C1(formula, address)
 }
 
+/** The formula that such a text stands for in one cell. */
+export function formulaAt(relative: string, address: string): string {
+  return translateFormulaToA1(relative, address)
+}
+
 /** A formula of one cell as it would be in another one that it was filled into. */
 export function filledInto(formula: string, from: string, into: string): string {
-  return translateFormulaToA1(relativeFormula(formula, from), into)
+  return formulaAt(relativeFormula(formula, from), into)
 }

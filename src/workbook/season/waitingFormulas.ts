@@ -3,6 +3,8 @@
  * it shows nothing, and neither does what reads it. So a book whose inputs are to be typed is not full of errors.
  */
 import { rangesRead, referencesIn, type RangeRead } from '../../derived/rangesRead'
+import { addressOf } from '../../derived/reference'
+import { formulaAt, relativeFormula } from '../../derived/relativeFormula'
 import type { Book, Cell, Sheet } from '../book'
 
 export interface Place {
@@ -16,6 +18,7 @@ export function withWaitingFormulas({ sheets, names }: Book, mayStayEmpty: (plac
   const named = new Map(names.map(({ name, refersTo }) => [name.toLowerCase(), refersTo]))
   const formulas = placedCells(sheets).filter(({ cell }) => cell.formula !== undefined).map(({ cell, ...place }) => ({
     place,
+    relative: relativeFormula(cell.formula!, addressIn(place)),
     reads: referencesIn(cell.formula!).flatMap((text) => rangesRead(`=${text}`, place.sheet, named).map((range) => ({ text, range }))),
   }))
   const empty = new EmptyCells()
@@ -28,10 +31,21 @@ export function withWaitingFormulas({ sheets, names }: Book, mayStayEmpty: (plac
     waiting = formulas.filter(({ reads }) => reads.some(({ range }) => empty.hasIn(range)))
   }
 
-  const conditions = new Map(waiting.map(({ place, reads }) => (
-    [keyOf(place), [...new Set(reads.filter(({ range }) => empty.hasIn(range)).map(({ text, range }) => isEmptyText(text, range)))]]
-  )))
-  return { names, sheets: mapCells(sheets, (cell, place) => (cell.formula === undefined ? cell : waitingFor(conditions.get(keyOf(place)) ?? [], cell, cell.formula))) }
+  // What was filled down a column waits alike in every row, so that it is still one formula.
+  const conditions = new Map<string, Set<string>>()
+  for (const { place, relative, reads } of waiting) {
+    const alike = conditions.get(columnOf(place, relative)) ?? new Set()
+    for (const { text, range } of reads) if (empty.hasIn(range)) alike.add(relativeFormula(`=${isEmptyText(text, range)}`, addressIn(place)))
+    conditions.set(columnOf(place, relative), alike)
+  }
+  return {
+    names,
+    sheets: mapCells(sheets, (cell, place) => {
+      if (cell.formula === undefined) return cell
+      const alike = conditions.get(columnOf(place, relativeFormula(cell.formula, addressIn(place)))) ?? []
+      return waitingFor([...alike].map((condition) => formulaAt(condition, addressIn(place)).slice(1)), cell, cell.formula)
+    }),
+  }
 }
 
 export function mapCells(sheets: readonly Sheet[], change: (cell: Cell, place: Place) => Cell): readonly Sheet[] {
@@ -81,6 +95,10 @@ function placedCells(sheets: readonly Sheet[]): readonly (Place & { readonly cel
   )))
 }
 
-function keyOf({ sheet, row, column }: Place): string {
-  return `${sheet}!${row},${column}`
+function columnOf({ sheet, column }: Place, relative: string): string {
+  return `${sheet}!${column} ${relative}`
+}
+
+function addressIn({ row, column }: Place): string {
+  return addressOf(row, column)
 }

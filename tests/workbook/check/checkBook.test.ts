@@ -2,6 +2,7 @@ import { expect, test } from 'vitest'
 import { catalogue } from '../../../src/functions/catalogue'
 import type { Book, Cell } from '../../../src/workbook/book'
 import { checkBook } from '../../../src/workbook/check/checkBook'
+import { blankSeason } from '../../../src/workbook/season/blankSeason'
 import { demoSeason } from '../../../src/workbook/season/demoSeason'
 import { openBook } from '../openBookOf'
 
@@ -80,4 +81,9 @@ test('The demo season has no error, and no doubt but the orders on Quote that wo
   const onQuote = found.filter(({ sheet, sentence }) => sheet === 'Quote' && sentence.includes('cost more than'))
   expect(onQuote.length).toBeGreaterThan(0)
   expect(found.filter((finding) => !onQuote.includes(finding)).map(({ sheet, address, sentence }) => `${sheet}!${address} ${sentence}`)).toEqual([])
+})
+
+test('The empty season has no error and no doubt.', async () => {
+  const found = checkBook(await openBook(blankSeason()), catalogue)
+  expect(found.map(({ sheet, address, sentence }) => `${sheet}!${address} ${sentence}`)).toEqual([])
 })
