@@ -11,7 +11,8 @@ export type PlainCell =
 
 export interface NoPlain {
   readonly id: string
-  readonly reason: string
+  /** In the words of its definition; absent where an argument is written in a way that is not read here. */
+  readonly reason?: string
   readonly check?: string
 }
 
@@ -22,12 +23,12 @@ export function plainCell(formula: string, definitions: readonly Definition[]): 
   return without.size > 0 ? { without: [...without.values()] } : { formula: text }
 }
 
-function plainOf(definition: Definition, args: readonly string[]): PlainCall {
+function plainOf(definition: Definition, args: readonly string[]): PlainCall | undefined {
   try {
     return plainFormula(definition, args)
   } catch {
     // Cells of a closed workbook stand with its folder, and other hosts may hand over formulas of their own kind.
-    return { reason: 'An argument of this call is written in a way that is not read here, such as cells of a closed workbook. Put them into cells of this workbook first.' }
+    return undefined
   }
 }
 
@@ -48,7 +49,7 @@ function plainText(tokens: readonly Token[], definitions: readonly Definition[],
     }
     const { args, end } = argumentsFrom(tokens, start + 1)
     const plain = plainOf(definition, args.map((argument) => plainText(argument, definitions, refuse).trim()))
-    if ('formula' in plain) {
+    if (plain !== undefined && 'formula' in plain) {
       const isWhole = at === 1 && end === tokens.length - 1
       const formula = plain.formula.slice(1)
       // An @ takes one cell of what a function fills, and changes nothing where that is one cell anyway.

@@ -1,5 +1,6 @@
 import { Button, Field, makeStyles, mergeClasses, Select, Spinner, tokens } from '@fluentui/react-components'
 import { useEffect, useId, useMemo, useState, type ReactNode } from 'react'
+import { definitionIn } from '../derived/definitionIn'
 import { chartedCells, type ChartedCell, type ChartedId } from '../workbook/compare/chartedCells'
 import type { NoChart } from '../workbook/compare/evaluated'
 import { oddsOf } from '../workbook/compare/odds'
@@ -16,6 +17,7 @@ import { SwingsChart } from './charts/SwingsChart'
 import { WaysChart } from './charts/WaysChart'
 import { usePortSentence } from './usePortSentence'
 import { usePaneStyles } from './usePaneStyles'
+import { useProblemSentence } from './useProblemSentence'
 import { useWords } from './useWords'
 
 type Reading =
@@ -33,7 +35,7 @@ const useStyles = makeStyles({
 export function CompareSection({ port }: { readonly port: WorkbookPort }) {
   const pane = usePaneStyles()
   const headingId = useId()
-  const { frame } = useWords()
+  const { frame, compare: words } = useWords()
   const portSentence = usePortSentence()
   const [reading, setReading] = useState<Reading>({ is: 'reading' })
 
@@ -58,7 +60,7 @@ export function CompareSection({ port }: { readonly port: WorkbookPort }) {
       {reading.is === 'reading' && <Spinner size="tiny" label={frame.readingTheWorkbook} />}
       {reading.is === 'failed' && <p role="status" className={mergeClasses(pane.line, pane.error)}>{reading.sentence}</p>}
       {reading.is === 'read' && <Charts book={reading.book} port={port} onCalculate={() => void read({ calculateFirst: true })} />}
-      {reading.is !== 'reading' && <Button size="small" onClick={() => void read()}>Read the workbook again</Button>}
+      {reading.is !== 'reading' && <Button size="small" onClick={() => void read()}>{words.readAgain}</Button>}
     </section>
   )
 }
@@ -71,44 +73,46 @@ interface ChartsProps {
 
 function Charts({ book, port, onCalculate }: ChartsProps) {
   const pane = usePaneStyles()
+  const { compare: words, frame } = useWords()
   const { cells, someUnseen } = useMemo(() => chartedCells(book), [book])
   const inSheetFrom = (...ids: readonly ChartedId[]) => ([cell]: readonly ChartedCell[], from = book) => (
     ids.includes(cell!.id) ? sheetChartOf(cell!, from) : undefined
   )
+  const choiceOf = (chosen: readonly ChartedCell[]): Choice => {
+    const [first, last] = [chosen[0]!, chosen.at(-1)!]
+    const address = first === last ? first.address : `${first.address}:${last.address}`
+    return { cells: chosen, label: words.choice(first.id, frame.place({ address, sheet: first.sheet })) }
+  }
   const of = (...ids: readonly ChartedId[]) => cells.filter(({ id }) => ids.includes(id)).map((cell) => choiceOf([cell]))
   return (
     <>
       <p className={pane.line}>
-        The numbers of these charts are those of the cells.
-        {port.addChart === undefined && ' The sheets here hold no charts of their own; in Excel a button puts a chart into the sheet.'}
+        {words.about}
+        {port.addChart === undefined && ` ${words.noChartsInSheets}`}
       </p>
       {someUnseen && (
         <>
-          <p className={pane.line}>Some functions have not been called since the workbook was opened, so their charts are missing yet.</p>
-          <Button size="small" onClick={onCalculate}>Calculate and read again</Button>
+          <p className={pane.line}>{words.unseen}</p>
+          <Button size="small" onClick={onCalculate}>{words.calculateAndRead}</Button>
         </>
       )}
       <Part
-        title="Ways of rooting" port={port} choices={[...of('COMPARE'), ...rootingCostRuns(cells).map(choiceOf)]}
-        hint="Put STICK.COMPARE with your ways of rooting into a sheet, or STICK.ROOTINGCOST for one way, to see here what a saleable liner costs in each and what it is made of."
+        title={words.ways.title} hint={words.ways.hint} port={port} choices={[...of('COMPARE'), ...rootingCostRuns(cells).map(choiceOf)]}
         chart={(chosen) => drawn(chosen[0]!.id === 'COMPARE' ? waysOfCompare(chosen[0]!, book) : waysOfRootingCosts(chosen, book), (ways) => <WaysChart ways={ways} />)}
         inSheet={inSheetFrom('COMPARE')} tableFunction="COMPARE"
       />
       <Part
-        title="Round by round" port={port} choices={of('COMPARE', 'BREAKEVEN', 'REUSELEDGER')}
-        hint="Put STICK.BREAKEVEN, STICK.REUSELEDGER or STICK.COMPARE into a sheet to see here how the cost falls with every round, and from which one on it beats single use."
+        title={words.rounds.title} hint={words.rounds.hint} port={port} choices={of('COMPARE', 'BREAKEVEN', 'REUSELEDGER')}
         chart={([cell]) => drawn(roundsOf(cell!), (rounds) => <RoundsChart rounds={rounds} />)}
         inSheet={inSheetFrom('REUSELEDGER')} tableFunction="REUSELEDGER"
       />
       <Part
-        title="What moves a result" port={port} choices={of('SWINGS')}
-        hint="Put STICK.SWINGS with a low, a likely and a high value of each argument into a sheet to see here which of them moves the result most."
+        title={words.swings.title} hint={words.swings.hint} port={port} choices={of('SWINGS')}
         chart={([cell]) => drawn(swingsOf(cell!), (swings) => <SwingsChart swings={swings} />)}
         inSheet={inSheetFrom('SWINGS')} tableFunction="SWINGS"
       />
       <Part
-        title="How likely a result is" port={port} choices={of('ODDS')}
-        hint="Put STICK.ODDS with a low, a likely and a high value of each argument into a sheet to see here how likely each result is."
+        title={words.odds.title} hint={words.odds.hint} port={port} choices={of('ODDS')}
         chart={([cell]) => drawn(oddsOf(cell!, book), (odds) => <OddsChart odds={odds} />)}
         inSheet={inSheetFrom('ODDS')} tableFunction="ODDS"
       />
@@ -120,11 +124,6 @@ function Charts({ book, port, onCalculate }: ChartsProps) {
 interface Choice {
   readonly cells: readonly ChartedCell[]
   readonly label: string
-}
-
-function choiceOf(cells: readonly ChartedCell[]): Choice {
-  const [first, last] = [cells[0]!, cells.at(-1)!]
-  return { cells, label: `${first.id} in ${first === last ? first.address : `${first.address}:${last.address}`} on ${first.sheet}` }
 }
 
 interface PartProps {
@@ -184,19 +183,19 @@ function Part({ title, port, choices, hint, chart, inSheet, tableFunction }: Par
           {choices.length === 1
             ? <span className={pane.line}>{chosen.label}</span>
             : (
-              <Field label={`${title}: cells to show`} size="small">
+              <Field label={words.cellsToShow(title)} size="small">
                 <Select size="small" value={String(choices.indexOf(chosen))} onChange={(_event, { value }) => setPlace(Number(value))}>
                   {choices.map(({ label }, index) => <option key={index} value={index}>{label}</option>)}
                 </Select>
               </Field>
             )}
-          <Button size="small" onClick={() => go(chosen.cells[0]!)} aria-label={`Go to ${chosen.label}`}>{words.goToTheCell}</Button>
+          <Button size="small" onClick={() => go(chosen.cells[0]!)} aria-label={words.goTo(chosen.label)}>{words.goToTheCell}</Button>
         </div>
       )}
       {figure}
-      {sheetChart !== undefined && <Button size="small" className={styles.put} onClick={() => void attempt(put(chosen!.cells))} aria-label={`Put the chart of ${chosen!.label} into the sheet`}>Put this chart into the sheet</Button>}
+      {sheetChart !== undefined && <Button size="small" className={styles.put} onClick={() => void attempt(put(chosen!.cells))} aria-label={words.putChartOf(chosen!.label)}>{words.putChart}</Button>}
       {chosen !== undefined && port.addChart !== undefined && sheetChart === undefined && (
-        <p className={pane.line}>Excel draws its own charts from tables in cells: put STICK.{tableFunction} by itself into a cell, and choose that cell here.</p>
+        <p className={pane.line}>{words.needsTable(tableFunction)}</p>
       )}
       {said !== undefined && <p role="status" className={mergeClasses(pane.line, said.failed && pane.error)}>{said.sentence}</p>}
     </>
@@ -204,10 +203,19 @@ function Part({ title, port, choices, hint, chart, inSheet, tableFunction }: Par
 }
 
 function drawn<Data extends object>(data: Data | NoChart, draw: (data: Data) => ReactNode): ReactNode {
-  return 'sentence' in data ? <NoChartText sentence={data.sentence} /> : draw(data as Data)
+  return 'noChart' in data ? <NoChartText noChart={data.noChart} /> : draw(data as Data)
 }
 
-function NoChartText({ sentence }: NoChart) {
+function NoChartText({ noChart }: NoChart) {
   const pane = usePaneStyles()
-  return <p className={pane.line}>There is no chart of this cell. {sentence}</p>
+  const { compare: words, frame, ofDefinition } = useWords()
+  const problemSentence = useProblemSentence()
+  const why = () => {
+    switch (noChart.kind) {
+      case 'cellError': return frame.inputShows(noChart.code)
+      case 'problems': return noChart.problems.map((problem) => problemSentence(problem, definitionIn(noChart.definition, ofDefinition))).join(' ')
+      case 'oneRoundOnly': return words.oneRoundOnly
+    }
+  }
+  return <p className={pane.line}>{words.noChart(why())}</p>
 }

@@ -32,14 +32,15 @@ export function LibrarySection({ port, onOpenFunction }: LibrarySectionProps) {
   const styles = useStyles()
   const pane = usePaneStyles()
   const headingId = useId()
+  const { library: words, frame } = useWords()
   const entry = (one: LibraryEntry) => <Entry key={one.name} entry={one} port={port} onOpenFunction={onOpenFunction} />
   return (
     <section className={pane.section} aria-labelledby={headingId}>
-      <h2 id={headingId} className={pane.heading}>Library</h2>
-      <p className={styles.text}>For orientation only: measure your own, and take prices from your own invoices. There are none here.</p>
-      <h3 className={styles.group}>Six ways of rooting</h3>
+      <h2 id={headingId} className={pane.heading}>{frame.sections.Library}</h2>
+      <p className={styles.text}>{words.about}</p>
+      <h3 className={styles.group}>{words.sixWays}</h3>
       {waysOfRooting.map(entry)}
-      <h3 className={styles.group}>Materials</h3>
+      <h3 className={styles.group}>{words.materials}</h3>
       {materials.map(entry)}
     </section>
   )
@@ -48,11 +49,12 @@ export function LibrarySection({ port, onOpenFunction }: LibrarySectionProps) {
 type Adding = { readonly is: 'adding' } | { readonly is: 'added'; readonly sheet: string } | { readonly is: 'failed'; readonly sentence: string }
 
 function Entry({ entry, port, onOpenFunction }: { readonly entry: LibraryEntry } & LibrarySectionProps) {
-  const { name, text, bands, functions, cautions } = entry
+  const { bands, functions, cautions } = entry
   const styles = useStyles()
   const pane = usePaneStyles()
   const { library: words, frame, cautions: cautionWords } = useWords()
   const portSentence = usePortSentence()
+  const name = words.ofEntry(entry.name)
   const [state, setState] = useState<Adding>()
 
   async function attempt(action: () => Promise<Adding | undefined>) {
@@ -68,7 +70,7 @@ function Entry({ entry, port, onOpenFunction }: { readonly entry: LibraryEntry }
     if (state?.is === 'adding') return
     setState({ is: 'adding' })
     void attempt(async () => {
-      const sheet = freeName(name, (await port.read()).sheets.map((one) => one.name))
+      const sheet = freeName(entry.name, (await port.read()).sheets.map((one) => one.name))
       await port.add(startingRows(entry, sheet))
       return { is: 'added', sheet }
     })
@@ -84,10 +86,10 @@ function Entry({ entry, port, onOpenFunction }: { readonly entry: LibraryEntry }
   return (
     <article>
       <h4 className={styles.name}>{name}</h4>
-      <p className={styles.text}>{text}</p>
+      <p className={styles.text}>{words.ofEntry(entry.text)}</p>
       {bands.length > 0 && (
         <ul className={styles.bands}>
-          {bands.map((band) => <li key={band.of}>{band.of}: {band.range}<span className={styles.small}>{sourceText(band, words.noSource)}</span></li>)}
+          {bands.map((band) => <li key={band.of}>{words.ofEntry(band.of)}: {words.ofEntry(band.range)}<span className={styles.small}>{sourceText(band, words.noSource)}</span></li>)}
         </ul>
       )}
       <p className={styles.functions}>

@@ -3,8 +3,10 @@ import type { Column } from '../core/definition/definition'
 import { useNumberText } from './settings/useSettings'
 import { useWords } from './useWords'
 
+export type TableColumn = Pick<Column, 'heading' | 'unit'>
+
 interface ResultTableProps {
-  readonly columns: readonly Column[]
+  readonly columns: readonly TableColumn[]
   readonly rows: readonly (readonly (number | string)[])[]
   /** What the table is of, for who cannot see what it stands beside. */
   readonly label?: string

@@ -2,6 +2,7 @@ import { makeStyles, tokens } from '@fluentui/react-components'
 import type { Working, WorkingInput, WorkingLine } from '../derived/working'
 import type { NumberText } from './settings/numberText'
 import { useNumberText } from './settings/useSettings'
+import { useWords } from './useWords'
 
 interface WorkingOfCallProps {
   readonly id: string
@@ -25,19 +26,20 @@ const useStyles = makeStyles({
 /** One call, as an auditor would recalculate it: what went in, each step with its rule, and the convention. */
 export function WorkingOfCall({ id, summary, working }: WorkingOfCallProps) {
   const styles = useStyles()
+  const { working: words, frame } = useWords()
   return (
-    <article aria-label={`Working of STICK.${id}`}>
+    <article aria-label={words.ofFunction(id)}>
       <h3 className={styles.heading}>STICK.{id}</h3>
       <p className={styles.text}>{summary}</p>
-      {'cellError' in working && <p className={styles.refused}>One of its input cells shows {working.cellError}.</p>}
+      {'cellError' in working && <p className={styles.refused}>{frame.inputShows(working.cellError)}</p>}
       {'refused' in working && working.refused.map((sentence) => <p key={sentence} className={styles.refused}>{sentence}</p>)}
       {'steps' in working && (
         <>
-          <h4 className={styles.part}>What went in</h4>
+          <h4 className={styles.part}>{words.whatWentIn}</h4>
           <ul className={styles.list}>{working.inputs.map((input) => <Input key={input.name} input={input} />)}</ul>
-          <h4 className={styles.part}>Step by step</h4>
+          <h4 className={styles.part}>{words.stepByStep}</h4>
           <ol className={styles.list}>{working.steps.map((step, index) => <Step key={index} step={step} />)}</ol>
-          <h4 className={styles.part}>How it is counted</h4>
+          <h4 className={styles.part}>{words.howCounted}</h4>
           <p className={styles.text}>{working.convention}</p>
         </>
       )}
@@ -47,6 +49,7 @@ export function WorkingOfCall({ id, summary, working }: WorkingOfCallProps) {
 
 function Input({ input: { name, text, value, unit, given } }: { readonly input: WorkingInput }) {
   const styles = useStyles()
+  const { working: words } = useWords()
   const numbers = useNumberText()
   return (
     <li className={styles.item}>
@@ -54,7 +57,7 @@ function Input({ input: { name, text, value, unit, given } }: { readonly input: 
         <span className={styles.name}>{name}</span>
         <span className={styles.value}>{valueText(value, unit, numbers)}</span>
       </span>
-      <span className={styles.small}>{text}{given ? '' : ' (left out, so this is assumed)'}</span>
+      <span className={styles.small}>{given ? text : words.leftOut(text)}</span>
     </li>
   )
 }

@@ -3,16 +3,17 @@ import { lazy, Suspense, useEffect, useId, useMemo, useRef, useState } from 'rea
 import type { Definition } from '../core/definition/definition'
 import { plainCell } from '../derived/plainCell'
 import { workingOf } from '../derived/working'
+import type { Words } from '../wording/words'
 import type { CellPlace, SelectedCell, WorkbookPort } from '../workbook/port'
 import { callsOfFormula } from './callsOfFormula'
-import { placeText } from './cellText'
 import { CellsReadList } from './CellsReadList'
 import { functionsUsed } from './functionsUsed'
-import { portSentence } from './portSentence'
 import { useNumberText } from './settings/useSettings'
 import { useCalls } from './useCalls'
 import { useCellsRead } from './useCellsRead'
 import { usePaneStyles } from './usePaneStyles'
+import { usePortSentence } from './usePortSentence'
+import { useProblemSentence } from './useProblemSentence'
 import { useWords } from './useWords'
 import { WorkingOfCall } from './WorkingOfCall'
 
@@ -40,7 +41,9 @@ export function WorkingSection({ definitions, port, cell }: WorkingSectionProps)
   const calls = useCalls(port, cell)
   const formula = cell?.formula ?? ''
   const uses = functionsUsed(formula, definitions).length > 0
-  const shown = useMemo(() => (calls === 'unknown' ? [] : callsOfFormula(formula, calls, definitions).map((call) => ({ ...call, working: workingOf(call.definition, call.args) }))), [calls, formula, definitions])
+  const portSentence = usePortSentence()
+  const problemSentence = useProblemSentence()
+  const shown = useMemo(() => (calls === 'unknown' ? [] : callsOfFormula(formula, calls, definitions).map((call) => ({ ...call, working: workingOf(call.definition, call.args, problemSentence) }))), [calls, formula, definitions, problemSentence])
   const read = useCellsRead(port, cell)
   const { working } = useWords()
   const numbers = useNumberText()
@@ -79,17 +82,17 @@ export function WorkingSection({ definitions, port, cell }: WorkingSectionProps)
     <section className={pane.section} aria-labelledby={headingId}>
       {from !== undefined && <span ref={back}><Button size="small" onClick={() => void go(from, trail.slice(0, -1))}>{working.backTo(from)}</Button></span>}
       {written !== '' && <p role="status" className={pane.line}>{written}</p>}
-      <h2 id={headingId} ref={heading} tabIndex={-1} className={pane.heading}>Working{cell === undefined ? '' : ` of ${placeText(cell)}`}</h2>
-      {uses ? <code className={pane.formula}>{formula}</code> : <p className={pane.line}>{emptyText(cell)}</p>}
+      <h2 id={headingId} ref={heading} tabIndex={-1} className={pane.heading}>{working.heading(cell)}</h2>
+      {uses ? <code className={pane.formula}>{formula}</code> : <p className={pane.line}>{emptyText(cell, working)}</p>}
       {cell !== undefined && formula === '' && cell.value !== null && cell.value !== '' && <p className={pane.line}>{working.holdsValue(typeof cell.value === 'number' ? numbers.plain(cell.value, 'exact') : String(cell.value))}</p>}
       {failure !== '' && <p role="alert" className={mergeClasses(pane.line, pane.error)}>{failure}</p>}
       {uses && calls === 'unknown' && (
         <>
-          <p className={pane.line}>Its functions have not been called since the workbook was opened or its rows moved.</p>
-          <Button size="small" onClick={() => void calculate()}>Calculate the workbook</Button>
+          <p className={pane.line}>{working.unseen}</p>
+          <Button size="small" onClick={() => void calculate()}>{working.calculate}</Button>
         </>
       )}
-      {uses && calls !== 'unknown' && shown.length === 0 && <p className={pane.line}>No function of ours was called here: the formula did not come to it.</p>}
+      {uses && calls !== 'unknown' && shown.length === 0 && <p className={pane.line}>{working.notReached}</p>}
       {shown.map((call, index) => <WorkingOfCall key={index} id={call.definition.id} summary={call.definition.summary} working={call.working} />)}
       {cell !== undefined && formula !== '' && read !== undefined && (
         <>
@@ -98,7 +101,7 @@ export function WorkingSection({ definitions, port, cell }: WorkingSectionProps)
         </>
       )}
       <Suspense fallback={null}>
-        {cell !== undefined && shown.length > 0 && <div className={styles.action}><WriteWorking definitions={definitions} port={port} cell={cell} calls={shown} onWritten={(sheet) => void go({ sheet, address: 'A1' }, [...trail, { sheet: cell.sheet, address: cell.address }], working.written(sheet))} /></div>}
+        {cell !== undefined && calls !== 'unknown' && shown.length > 0 && <div className={styles.action}><WriteWorking port={port} cell={cell} calls={calls} onWritten={(sheet) => void go({ sheet, address: 'A1' }, [...trail, { sheet: cell.sheet, address: cell.address }], working.written(sheet))} /></div>}
         <h3 className={styles.subheading}>{working.withoutTheAddIn}</h3>
         {uses && <PlainPart formula={formula} definitions={definitions} />}
         <TurnPlain definitions={definitions} port={port} />
@@ -107,18 +110,19 @@ export function WorkingSection({ definitions, port, cell }: WorkingSectionProps)
   )
 }
 
-function emptyText(cell: SelectedCell | undefined): string {
-  if (cell === undefined) return 'Select a cell in the sheet.'
-  return cell.formula === '' ? 'This cell holds no formula. Select one that uses a STICK function.' : 'This formula uses no STICK function.'
+function emptyText(cell: SelectedCell | undefined, working: Words['working']): string {
+  if (cell === undefined) return working.selectCell
+  return cell.formula === '' ? working.noFormula : working.noneOfOurs
 }
 
 function PlainPart({ formula, definitions }: { readonly formula: string; readonly definitions: readonly Definition[] }) {
   const pane = usePaneStyles()
+  const { working } = useWords()
   const plain = plainCell(formula, definitions)
   if ('formula' in plain) return <code className={pane.formula}>{plain.formula}</code>
   return plain.without.map(({ id, reason, check }) => (
     <div key={id}>
-      <p className={pane.line}>{id}: {reason}{check === undefined ? '' : ' This formula checks the answer:'}</p>
+      <p className={pane.line}>{working.because({ kind: 'function', id, ...(reason !== undefined && { reason }) })}{check !== undefined && ` ${working.checkFollows}`}</p>
       {check !== undefined && <code className={pane.formula}>{check}</code>}
     </div>
   ))

@@ -1,20 +1,23 @@
 import { Button, mergeClasses, Spinner } from '@fluentui/react-components'
 import { useEffect, useState } from 'react'
-import type { Definition } from '../core/definition/definition'
 import { plainCell } from '../derived/plainCell'
+import { workingOf } from '../derived/working'
+import { catalogue } from '../functions/catalogue'
+import { sheets } from '../wording/en/sheets'
 import { freeName } from '../workbook/freeName'
+import type { CallInCell } from '../workbook/openBook'
 import type { SelectedCell, WorkbookPort } from '../workbook/port'
 import { cellsRead, filledCells } from '../workbook/working/cellsRead'
-import { workingBook, type WorkedCall } from '../workbook/working/workingBook'
+import { workingBook } from '../workbook/working/workingBook'
+import { callsOfFormula } from './callsOfFormula'
 import { usePaneStyles } from './usePaneStyles'
 import { usePortSentence } from './usePortSentence'
 import { useWords } from './useWords'
 
 interface WriteWorkingProps {
-  readonly definitions: readonly Definition[]
   readonly port: WorkbookPort
   readonly cell: SelectedCell
-  readonly calls: readonly WorkedCall[]
+  readonly calls: readonly CallInCell[]
   readonly onWritten: (sheet: string) => void
 }
 
@@ -24,7 +27,7 @@ const mostCellsListed = 200
 type Stage = { readonly is: 'ready' | 'writing' } | { readonly is: 'failed'; readonly sentence: string }
 
 /** Puts the working of the selected cell onto a sheet of its own, for an auditor. */
-export function WriteWorking({ definitions, port, cell, calls, onWritten }: WriteWorkingProps) {
+export function WriteWorking({ port, cell, calls, onWritten }: WriteWorkingProps) {
   const pane = usePaneStyles()
   const { working } = useWords()
   const portSentence = usePortSentence()
@@ -36,10 +39,12 @@ export function WriteWorking({ definitions, port, cell, calls, onWritten }: Writ
     setStage({ is: 'writing' })
     try {
       const open = await port.read()
-      const name = freeName(working.sheet.called(cell.address), open.sheets.map((sheet) => sheet.name))
+      const name = freeName(sheets.working.called(cell.address), open.sheets.map((sheet) => sheet.name))
       const spill = open.sheets.find((sheet) => sheet.name === cell.sheet)?.cells.get(cell.address)?.spill
       const read = filledCells(cellsRead(cell.formula, cell.sheet, open.names), open, mostCellsListed)
-      await port.add(workingBook(name, { ...cell, ...(spill !== undefined && { spill }), calls, read, plain: plainCell(cell.formula, definitions) }, working.sheet))
+      // In English, as all that the pane writes into a workbook.
+      const worked = callsOfFormula(cell.formula, calls, catalogue).map((call) => ({ ...call, working: workingOf(call.definition, call.args) }))
+      await port.add(workingBook(name, { ...cell, ...(spill !== undefined && { spill }), calls: worked, read, plain: plainCell(cell.formula, catalogue) }))
       setStage({ is: 'ready' })
       onWritten(name)
     } catch (error) {

@@ -165,7 +165,11 @@ describe('the working of the selected cell', () => {
 
   it('gives the formula of the cell without the add-in', async () => {
     await selectCell('=2*STICK.PERLINER(A1,B1:C1)', { id: 'PERLINER', args: [1, [[0.5, 0.5]]] })
-    expect(text()).toContain('Without the add-in=2*(A1/PRODUCT(B1:C1))')
+    // This part of the section is loaded when it is opened.
+    await expect.poll(async () => {
+      await act(async () => undefined)
+      return text()
+    }, { timeout: 5_000 }).toContain('Without the add-in=2*(A1/PRODUCT(B1:C1))')
   })
 
   it('says why a function refused, in the words of the cell', async () => {

@@ -1,11 +1,11 @@
 import { Button, makeStyles, tokens } from '@fluentui/react-components'
 import { useId, useState, type ReactNode } from 'react'
-import type { Column } from '../../core/definition/definition'
-import { ResultTable } from '../ResultTable'
+import { ResultTable, type TableColumn } from '../ResultTable'
+import { useWords } from '../useWords'
 import { useWidth } from './useWidth'
 
 export interface ChartTable {
-  readonly columns: readonly Column[]
+  readonly columns: readonly TableColumn[]
   readonly rows: readonly (readonly (number | string)[])[]
 }
 
@@ -36,6 +36,7 @@ const useStyles = makeStyles({
 /** A chart with its title, what it says, and the same numbers as a table for whoever prefers them. */
 export function ChartFigure({ title, summary, table, legend = [], draw }: ChartFigureProps) {
   const styles = useStyles()
+  const { compare: words } = useWords()
   const titleId = useId()
   const summaryId = useId()
   const [asTable, setAsTable] = useState(false)
@@ -45,7 +46,7 @@ export function ChartFigure({ title, summary, table, legend = [], draw }: ChartF
       <figcaption id={titleId} className={styles.title}>{title}</figcaption>
       <p id={summaryId} className={styles.summary}>{summary}</p>
       {!asTable && legend.length > 0 && (
-        <ul className={styles.legend} aria-label="Key">
+        <ul className={styles.legend} aria-label={words.key}>
           {legend.map(({ sample, text }, index) => <li key={index} className={styles.legendLine}>{sample}<span>{text}</span></li>)}
         </ul>
       )}
@@ -53,7 +54,7 @@ export function ChartFigure({ title, summary, table, legend = [], draw }: ChartF
         {!asTable && width > 0 && <div role="img" aria-labelledby={titleId} aria-describedby={summaryId}>{draw(width)}</div>}
       </div>
       {asTable && <ResultTable columns={table.columns} rows={table.rows} label={title} />}
-      <Button size="small" aria-pressed={asTable} onClick={() => setAsTable(!asTable)}>{asTable ? 'Show as a chart' : 'Show as a table'}</Button>
+      <Button size="small" aria-pressed={asTable} onClick={() => setAsTable(!asTable)}>{asTable ? words.asChart : words.asTable}</Button>
     </figure>
   )
 }

@@ -3,6 +3,7 @@ import { scaleLinear } from 'd3-scale'
 import { line } from 'd3-shape'
 import type { Odds, Percentile } from '../../workbook/compare/odds'
 import { useNumberText } from '../settings/useSettings'
+import { useWords } from '../useWords'
 import { BottomAxis, LeftAxis } from './Axis'
 import { ChartFigure } from './ChartFigure'
 import { domainOf } from './domain'
@@ -27,23 +28,24 @@ const { colour } = markOf(0)
 export function OddsChart({ odds }: { readonly odds: Odds }) {
   const styles = useStyles()
   const numbers = useNumberText()
+  const { odds: words } = useWords().compare
   const { of, unit, percentiles, mean, likely, drawsWithoutAnswer } = odds
   const centre = sampleHeight / 2
   return (
     <ChartFigure
-      title={`How likely each ${of} is`}
-      summary={oddsSummary(odds, numbers)}
+      title={words.chart(of)}
+      summary={oddsSummary(odds, words, numbers)}
       table={{
         columns: [
-          { heading: 'share of draws', text: 'which share of the draws lies at or below the result', unit: 'share' },
-          { heading: 'result', text: 'the result of the function', unit },
+          { heading: words.columns.share, unit: 'share' },
+          { heading: words.columns.result, unit },
         ],
-        rows: [...percentiles.map(({ share, result }) => [share, result]), ['mean', mean], ['all likely', likely], ['draws without answer', drawsWithoutAnswer]],
+        rows: [...percentiles.map(({ share, result }) => [share, result]), [words.rows.mean, mean], [words.rows.likely, likely], [words.rows.withoutAnswer, drawsWithoutAnswer]],
       }}
       legend={[
-        { text: 'share of the draws at or below a result', sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={0} x2={sampleWidth} y1={centre} y2={centre} style={{ stroke: colour, strokeWidth: 2 }} /><circle cx={sampleWidth / 2} cy={centre} r={pointRadius} style={{ fill: colour }} /></svg> },
-        { text: `every argument at its likely value: ${numbers.label(likely, unit)}`, sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={sampleWidth / 2} x2={sampleWidth / 2} y1={0} y2={sampleHeight} className={styles.likely} /></svg> },
-        { text: `mean of the draws: ${numbers.label(mean, unit)}`, sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={sampleWidth / 2} x2={sampleWidth / 2} y1={0} y2={sampleHeight} className={styles.mean} /></svg> },
+        { text: words.atOrBelow, sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={0} x2={sampleWidth} y1={centre} y2={centre} style={{ stroke: colour, strokeWidth: 2 }} /><circle cx={sampleWidth / 2} cy={centre} r={pointRadius} style={{ fill: colour }} /></svg> },
+        { text: words.likelyLine(numbers.label(likely, unit)), sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={sampleWidth / 2} x2={sampleWidth / 2} y1={0} y2={sampleHeight} className={styles.likely} /></svg> },
+        { text: words.meanLine(numbers.label(mean, unit)), sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={sampleWidth / 2} x2={sampleWidth / 2} y1={0} y2={sampleHeight} className={styles.mean} /></svg> },
       ]}
       draw={(width) => {
         const x = scaleLinear(domainOf([...percentiles.map(({ result }) => result), likely]), [margin.left, width - margin.right]).nice(4)
@@ -51,7 +53,7 @@ export function OddsChart({ odds }: { readonly odds: Odds }) {
         const path = line<Percentile>(({ result }) => x(result), ({ share }) => y(share))
         return (
           <>
-            <div className={styles.axisName}>share of the draws</div>
+            <div className={styles.axisName}>{words.shareOfDraws}</div>
             <svg width={width} height={height} className={styles.drawing}>
               <BottomAxis scale={x} ticks={4} at={height - margin.bottom} gridTo={margin.top} />
               <LeftAxis scale={y} ticks={5} at={margin.left} gridTo={width - margin.right} text={numbers.percent} />

@@ -2,8 +2,10 @@ import { makeStyles, mergeClasses, tokens } from '@fluentui/react-components'
 import { scaleLinear } from 'd3-scale'
 import { line, symbol } from 'd3-shape'
 import type { Rounds, RoundsLine, RoundsPoint } from '../../workbook/compare/rounds'
+import type { Words } from '../../wording/words'
 import type { NumberText } from '../settings/numberText'
 import { useNumberText } from '../settings/useSettings'
+import { useWords } from '../useWords'
 import { BottomAxis, LeftAxis } from './Axis'
 import { ChartFigure, type ChartTable } from './ChartFigure'
 import { domainOf } from './domain'
@@ -27,6 +29,8 @@ const [sampleWidth, sampleHeight] = [34, 16]
 /** In square pixels, as symbols are measured. */
 const shapeArea = 56
 const ringRadius = 9
+type RoundsWords = Words['compare']['rounds']
+
 /** In a cell of the table: it does not serve so many rounds. */
 const none = '–'
 
@@ -34,17 +38,18 @@ const none = '–'
 export function RoundsChart({ rounds }: { readonly rounds: Rounds }) {
   const styles = useStyles()
   const numbers = useNumberText()
+  const { rounds: words } = useWords().compare
   const { unit, lines, singleUse } = rounds
   const singles = singleUse === undefined ? [] : [singleUse]
   const points = lines.flatMap((one) => one.points)
   return (
     <ChartFigure
-      title="Cost by the rounds it serves"
-      summary={roundsSummary(rounds, numbers)}
-      table={tableOf(rounds)}
+      title={words.chart}
+      summary={roundsSummary(rounds, words, numbers)}
+      table={tableOf(rounds, words, numbers)}
       legend={[
         ...lines.map((one, series) => ({
-          text: legendText(one, numbers),
+          text: legendText(one, words, numbers),
           sample: (
             <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}>
               <line x1={0} x2={sampleWidth} y1={sampleHeight / 2} y2={sampleHeight / 2} style={strokeOf(markOf(series))} />
@@ -53,11 +58,11 @@ export function RoundsChart({ rounds }: { readonly rounds: Rounds }) {
           ),
         })),
         ...singles.map(({ name }) => ({
-          text: name === 'Single use' ? name : `${name}: the cheapest single use`,
+          text: name === undefined ? words.singleUse : words.cheapestSingleUse(name),
           sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={0} x2={sampleWidth} y1={sampleHeight / 2} y2={sampleHeight / 2} className={styles.single} /></svg>,
         })),
         ...(lines.some(({ breakEven }) => breakEven !== undefined) ? [{
-          text: 'the first round in which it is no dearer than single use',
+          text: words.tie,
           sample: <svg width={sampleWidth} height={2 * ringRadius + 2} aria-hidden="true" className={styles.sample}><circle cx={sampleWidth / 2} cy={ringRadius + 1} r={ringRadius - 1} className={styles.ring} /></svg>,
         }] : []),
       ]}
@@ -81,14 +86,14 @@ export function RoundsChart({ rounds }: { readonly rounds: Rounds }) {
                     {breakEven !== undefined && (
                       <>
                         <circle cx={x(breakEven.round)} cy={y(breakEven.cost)} r={ringRadius} className={styles.ring} />
-                        <text x={x(breakEven.round)} y={y(breakEven.cost) - ringRadius - 4} textAnchor="middle" className={styles.text}>{`round ${numbers.label(breakEven.round)}`}</text>
+                        <text x={x(breakEven.round)} y={y(breakEven.cost) - ringRadius - 4} textAnchor="middle" className={styles.text}>{words.round(numbers.label(breakEven.round))}</text>
                       </>
                     )}
                   </g>
                 )
               })}
             </svg>
-            <div className={mergeClasses(styles.axisName, styles.roundsName)}>rounds it serves</div>
+            <div className={mergeClasses(styles.axisName, styles.roundsName)}>{words.roundsServed}</div>
           </>
         )
       }}
@@ -105,25 +110,26 @@ function strokeOf({ colour, dash }: Mark) {
 }
 
 /** A row for each round, a column for each line, and single use beside them. */
-function tableOf({ unit, lines, singleUse }: Rounds): ChartTable {
+function tableOf({ unit, lines, singleUse }: Rounds, words: RoundsWords, { label }: NumberText): ChartTable {
   const singles = singleUse === undefined ? [] : [singleUse]
   const costs = lines.map(({ points }) => new Map(points.map(({ round, cost }) => [round, cost])))
   const all = [...new Set(costs.flatMap((ofLine) => [...ofLine.keys()]))].sort((a, b) => a - b)
-  const verdicts = lines.map(({ breakEven, never }) => breakEven?.round ?? never ?? none)
+  const verdicts = lines.map(({ breakEven, neverIn }) => breakEven?.round ?? (neverIn === undefined ? none : words.notIn(label(neverIn))))
   return {
     columns: [
-      { heading: 'rounds', text: 'rounds it serves', unit: 'rounds' },
-      ...lines.map(({ name }) => ({ heading: name, text: 'the cost over so many rounds', unit })),
-      ...singles.map(({ name }) => ({ heading: name === 'Single use' ? name : `${name}, single use`, text: 'the cheapest single use', unit })),
+      { heading: words.rounds, unit: 'rounds' },
+      ...lines.map(({ name }) => ({ heading: name ?? words.usedAgain, unit })),
+      ...singles.map(({ name }) => ({ heading: name === undefined ? words.singleUse : words.singleUseColumn(name), unit })),
     ],
     rows: [
       ...all.map((round) => [round, ...costs.map((ofLine) => ofLine.get(round) ?? none), ...singles.map(({ cost }) => cost)]),
-      ...singles.map(() => ['no dearer from', ...verdicts, none]),
+      ...singles.map(() => [words.noDearerFrom, ...verdicts, none]),
     ],
   }
 }
 
-function legendText({ name, breakEven, never }: RoundsLine, numbers: NumberText): string {
-  if (breakEven !== undefined) return `${name}: from round ${numbers.label(breakEven.round)} on`
-  return never === undefined ? name : `${name}: ${never}`
+function legendText(line: RoundsLine, words: RoundsWords, { label }: NumberText): string {
+  const { name = words.usedAgain, breakEven, neverIn } = line
+  if (breakEven !== undefined) return words.fromRound(name, label(breakEven.round))
+  return neverIn === undefined ? name : `${name}: ${words.notIn(label(neverIn))}`
 }

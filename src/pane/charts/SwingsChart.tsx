@@ -3,6 +3,7 @@ import { scaleLinear } from 'd3-scale'
 import { useId } from 'react'
 import type { Swing, Swings } from '../../workbook/compare/swings'
 import { useNumberText } from '../settings/useSettings'
+import { useWords } from '../useWords'
 import { BottomAxis } from './Axis'
 import { ChartFigure } from './ChartFigure'
 import { domainOf } from './domain'
@@ -20,12 +21,13 @@ const useStyles = makeStyles({
 
 const [barHeight, axisHeight, edge] = [16, 26, 1]
 /** The two ends of an argument differ in pattern and colour. */
-const ends = [{ key: 'atHigh', mark: markOf(0), text: 'with the argument at its high' }, { key: 'atLow', mark: markOf(1), text: 'with the argument at its low' }] as const
+const ends = [{ key: 'atHigh', mark: markOf(0), text: 'atItsHigh' }, { key: 'atLow', mark: markOf(1), text: 'atItsLow' }] as const
 
 /** A bar for each argument, the widest first, from its result at the low to that at the high. */
 export function SwingsChart({ swings }: { readonly swings: Swings }) {
   const styles = useStyles()
   const numbers = useNumberText()
+  const { swings: words, fromTo } = useWords().compare
   const id = useId()
   const { of, unit, likely, bars } = swings
   const domain = domainOf(bars.flatMap(({ atLow, atHigh }) => [atLow, atHigh, likely]))
@@ -35,26 +37,26 @@ export function SwingsChart({ swings }: { readonly swings: Swings }) {
   const box = ({ key, mark }: (typeof ends)[number]) => ({ fill: `url(#${id}${key})`, style: { stroke: mark.colour } })
   return (
     <ChartFigure
-      title={`What moves ${of} most`}
-      summary={swingsSummary(swings, numbers)}
+      title={words.chart(of)}
+      summary={swingsSummary(swings, words, numbers)}
       table={{
         columns: [
-          { heading: 'argument', text: 'the argument that moves', unit: 'text' },
-          { heading: 'low', text: 'its low', unit: 'in the unit of the argument' },
-          { heading: 'high', text: 'its high', unit: 'in the unit of the argument' },
-          { heading: 'at low', text: 'the result with this argument at its low', unit },
-          { heading: 'all likely', text: 'the result with every argument at its likely value', unit },
-          { heading: 'at high', text: 'the result with this argument at its high', unit },
-          { heading: 'swing', text: 'the difference between the two ends', unit },
+          { heading: words.columns.argument, unit: 'text' },
+          { heading: words.columns.low, unit: 'in the unit of the argument' },
+          { heading: words.columns.high, unit: 'in the unit of the argument' },
+          { heading: words.columns.atLow, unit },
+          { heading: words.columns.allLikely, unit },
+          { heading: words.columns.atHigh, unit },
+          { heading: words.columns.swing, unit },
         ],
         rows: bars.map(({ argument, low, high, atLow, atHigh, swing }) => [argument, low, high, atLow, likely, atHigh, swing]),
       }}
       legend={[
         ...ends.map((end, index) => ({
-          text: end.text,
+          text: words[end.text],
           sample: <svg width={20} height={14} aria-hidden="true" className={styles.sample}>{index === 0 && fills}<rect x={edge} y={edge} width={18} height={12} {...box(end)} /></svg>,
         })),
-        { text: 'with every argument at its likely value', sample: <svg width={20} height={14} aria-hidden="true" className={styles.sample}><line x1={10} x2={10} y1={0} y2={14} className={styles.likely} /></svg> },
+        { text: words.allAtLikely, sample: <svg width={20} height={14} aria-hidden="true" className={styles.sample}><line x1={10} x2={10} y1={0} y2={14} className={styles.likely} /></svg> },
       ]}
       draw={(width) => {
         const scale = scaleLinear(domain, [edge, width - edge]).nice(4)
@@ -63,8 +65,8 @@ export function SwingsChart({ swings }: { readonly swings: Swings }) {
             {bars.map((bar) => (
               <div key={bar.argument}>
                 <div className={styles.label}>
-                  <span>{bar.argument}, {numbers.label(bar.low)} to {numbers.label(bar.high)}</span>
-                  <span className={styles.ends}>{numbers.label(bar.atLow, unit)} to {numbers.label(bar.atHigh, unit)}</span>
+                  <span>{bar.argument}, {fromTo(numbers.label(bar.low), numbers.label(bar.high))}</span>
+                  <span className={styles.ends}>{fromTo(numbers.label(bar.atLow, unit), numbers.label(bar.atHigh, unit))}</span>
                 </div>
                 <svg width={width} height={barHeight} className={styles.drawing}>
                   {longerFirst(bar).map((end) => {

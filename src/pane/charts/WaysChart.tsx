@@ -25,7 +25,7 @@ export function WaysChart({ ways }: { readonly ways: readonly WayCost[] }) {
   const styles = useStyles()
   const numbers = useNumberText()
   const id = useId()
-  const { compare: { parts: words, partFrom, oneNumber, perLiner: unit } } = useWords()
+  const { ways: words, perLiner: unit } = useWords().compare
   // A part that no way tells apart is not drawn as if it cost nothing.
   const shown = costParts.filter((part) => ways.some(({ parts }) => parts[part] !== undefined))
   const untold = ways.filter(({ parts }) => parts.bench === undefined).map(({ name }) => name)
@@ -36,18 +36,18 @@ export function WaysChart({ ways }: { readonly ways: readonly WayCost[] }) {
   const box = (part: CostPart) => ({ fill: `url(#${id}${part})`, style: { stroke: markOfPart(part).colour } })
   return (
     <ChartFigure
-      title="Cost of a saleable liner, part by part"
-      summary={[waysSummary(ways, words, numbers), ...(untold.length === 0 ? [] : [oneNumber(untold)])].join(' ')}
+      title={words.chart}
+      summary={[waysSummary(ways, words, numbers), ...(untold.length === 0 ? [] : [words.oneNumber(untold)])].join(' ')}
       table={{
         columns: [
-          { heading: 'way', text: 'the way of rooting', unit: 'text' },
-          ...shown.map((part) => ({ heading: words[part].name.toLowerCase(), text: words[part].text, unit })),
-          { heading: 'per saleable liner', text: 'the parts together', unit },
+          { heading: words.way, unit: 'text' },
+          ...shown.map((part) => ({ heading: words.partHeading(part), unit })),
+          { heading: words.perLiner, unit },
         ],
         rows: ways.map(({ name, parts, perLiner }) => [name, ...shown.map((part) => parts[part] ?? '–'), perLiner]),
       }}
       legend={shown.map((part, index) => ({
-        text: partFrom(words[part].name, words[part].text, headingsOf(ways, part)),
+        text: words.partFrom(part, headingsOf(ways, part)),
         sample: <svg width={20} height={14} aria-hidden="true" className={styles.drawing} style={{ flexShrink: 0 }}>{index === 0 && fills}<rect x={edge} y={edge} width={18} height={12} {...box(part)} /></svg>,
       }))}
       draw={(width) => {

@@ -7,6 +7,7 @@ export const frame: Words['frame'] = {
   readingTheWorkbook: 'Die Arbeitsmappe wird gelesen',
   caution: 'Vorsicht.',
   blank: '(leer)',
+  inputShows: (error) => `Eine der Zellen, die hineingehen, zeigt ${error}.`,
   selectedCell: 'die gewählte Zelle',
   inCurrency: (unit, currency) => unit.replace('Geld', () => currency),
 }

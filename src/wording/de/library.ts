@@ -1,6 +1,11 @@
 import type { Words } from '../words'
+import { libraryEntries } from './libraryEntries'
+
+const ofEntry = (english: string) => libraryEntries[english] ?? english
 
 export const library: Words['library'] = {
+  about: 'Nur zur Orientierung: messen Sie selbst, und nehmen Sie Preise aus Ihren eigenen Rechnungen. Hier stehen keine.',
+  sixWays: 'Sechs Arten der Bewurzelung',
   materials: 'Materialien',
   noSource: 'Allgemein üblich, ohne Quelle',
   putIntoASheet: 'In ein Blatt setzen',
@@ -8,10 +13,5 @@ export const library: Words['library'] = {
   added: (sheet) => `Das Blatt ${sheet} ist angefügt. Geben Sie Ihre eigenen Zahlen in die umrandeten Zellen ein; die Ergebnisse füllen sich dabei.`,
   goTo: (sheet) => `Zu ${sheet}`,
   adding: 'Das Blatt wird angefügt',
-  sheetTitle: (name) => `${name}: Zeilen für den Anfang`,
-  sheetAbout: 'Geben Sie Ihre eigenen Zahlen in die umrandeten Zellen ein. Was daraus gelesen wird, bleibt bis dahin leer. Ein Bereich dient der Orientierung, und nichts hier ist ein Preis.',
-  sheetHeadings: ['Was es ist', 'Einheit', 'Zahl', 'Was einzugeben ist', 'Üblicher Bereich', 'Woher der Bereich ist'],
-  component: (label, place) => `${label}: Bestandteil ${place}`,
-  wanted: (range, unit) => (unit === 'share' ? `Anteil ${range}: 0,15 oder 15%` : `Zahl ${range}`),
-  typeThat: (wanted, unit) => (unit === 'share' ? `Geben Sie ein: ${wanted}.` : `Geben Sie ein: ${wanted}; die Einheit ist ${unit}.`),
+  ofEntry,
 }

@@ -3,7 +3,7 @@ import type { Words } from '../words'
 export const settings: Words['settings'] = {
   about: 'Wie dieser Bereich spricht und Zahlen zeigt, auf diesem Rechner. Zellen und Formeln bleiben, wie sie sind.',
   language: 'Sprache',
-  languageHint: 'Die Blätter einer Saison, und was eine Zelle zu einem Fehler sagt, sind auf Englisch.',
+  languageHint: 'Was in Blätter geschrieben wird, und was eine Zelle zu einem Fehler sagt, ist auf Englisch.',
   numbers: 'Zahlen',
   numbersHint: 'Für das, was hier angezeigt wird, und für das, was Sie in die Formulare eingeben.',
   decimalPoint: (sample) => `Dezimalpunkt: ${sample}`,

@@ -14,6 +14,7 @@ export const frame = {
   caution: 'Caution.',
   /** Instead of an empty value in a working. */
   blank: '(blank)',
+  inputShows: (error: string) => `One of its input cells shows ${error}.`,
   selectedCell: 'the selected cell',
   /** A unit of money, "money per liner", in a currency: "EUR per liner". */
   inCurrency: (unit: string, currency: string) => unit.replace('money', () => currency),

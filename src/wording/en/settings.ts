@@ -2,7 +2,7 @@
 export const settings = {
   about: 'How the pane speaks and shows numbers, on this computer. Cells and formulas stay as they are.',
   language: 'Language',
-  languageHint: 'The sheets of a season, and what a cell says of an error, are in English.',
+  languageHint: 'What the pane writes into sheets, and what a cell says of an error, is in English.',
   numbers: 'Numbers',
   numbersHint: 'For what the pane shows, and for what you type into its forms.',
   decimalPoint: (sample: string) => `Decimal point: ${sample}`,

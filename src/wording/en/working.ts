@@ -2,25 +2,45 @@
 import type { Place } from './frame'
 
 const counted = (count: number, one: string, more: string) => (count === 1 ? `1 ${one}` : `${count} ${more}`)
+/** Without a place the whole workbook is meant. */
+const inside = (place: Place | undefined) => (place === undefined ? 'in this workbook' : `in ${place.address} on ${place.sheet}`)
+const capital = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
 const cells = (count: number) => counted(count, 'cell', 'cells')
 
 /** Why a cell gets no plain formula. */
 type NoFormula =
   | { readonly kind: 'error'; readonly code: string; readonly sentence?: string }
-  | { readonly kind: 'function'; readonly id: string; readonly reason: string }
+  /** Without a reason where its arguments are written in a way that is not read here. */
+  | { readonly kind: 'function'; readonly id: string; readonly reason?: string }
   | { readonly kind: 'unit'; readonly text: string }
   | { readonly kind: 'length' }
+
+const unreadArgument = 'An argument of this call is written in a way that is not read here, such as cells of a closed workbook. Put them into cells of this workbook first.'
 
 function because(why: NoFormula): string {
   switch (why.kind) {
     case 'error': return `It shows ${why.code}${why.sentence === undefined ? '' : `: ${why.sentence}`}`
-    case 'function': return `${why.id}: ${why.reason}`
+    case 'function': return `${why.id}: ${why.reason ?? unreadArgument}`
     case 'unit': return `It reads the text “${why.text}”, which plain Excel does not take for a number.`
     case 'length': return 'Its plain formula would be longer than Excel takes.'
   }
 }
 
 export const working = {
+  heading: (place?: Place) => (place === undefined ? 'Working' : `Working of ${place.address} on ${place.sheet}`),
+  selectCell: 'Select a cell in the sheet.',
+  noFormula: 'This cell holds no formula. Select one that uses a STICK function.',
+  noneOfOurs: 'This formula uses no STICK function.',
+  unseen: 'Its functions have not been called since the workbook was opened or its rows moved.',
+  calculate: 'Calculate the workbook',
+  notReached: 'No function of ours was called here: the formula did not come to it.',
+  ofFunction: (id: string) => `Working of STICK.${id}`,
+  whatWentIn: 'What went in',
+  leftOut: (text: string) => `${text} (left out, so this is assumed)`,
+  stepByStep: 'Step by step',
+  howCounted: 'How it is counted',
+  checkFollows: 'This formula checks the answer:',
+  unreadArgument,
   withoutTheAddIn: 'Without the add-in',
   cellsItReads: 'Cells it reads',
   readsNone: 'This formula names no cells of the workbook.',
@@ -36,10 +56,10 @@ export const working = {
   aboutTurning: 'Turns the selected cells, one or a block, into what Excel shows without the add-in.',
   reading: 'Reading the workbook',
   changing: 'Changing the cells',
-  noneSelected: (place: Place) => `No cell in ${place.address} on ${place.sheet} uses a STICK function, so there is nothing to turn.`,
+  noneSelected: (place: Place | undefined) => `No cell ${inside(place)} uses a STICK function, so there is nothing to turn.`,
   /** What is about to happen. */
-  becomeFormulas: (count: number, place: Place) => `In ${place.address} on ${place.sheet}, ${count === 1 ? '1 cell gets a plain formula' : `${count} cells get a plain formula each`}.`,
-  becomeValues: (count: number, place: Place) => `In ${place.address} on ${place.sheet}, ${count === 1 ? '1 cell becomes a value' : `${count} cells become values`}, which no longer ${count === 1 ? 'follows' : 'follow'} when an input changes.`,
+  becomeFormulas: (count: number, place: Place | undefined) => `${capital(inside(place))}, ${count === 1 ? '1 cell gets a plain formula' : `${count} cells get a plain formula each`}.`,
+  becomeValues: (count: number, place: Place | undefined) => `${capital(inside(place))}, ${count === 1 ? '1 cell becomes a value' : `${count} cells become values`}, which no longer ${count === 1 ? 'follows' : 'follow'} when an input changes.`,
   spilledToo: (count: number) => `With what ${count === 1 ? 'it fills' : 'they fill'} beside and below, these are ${cells(count)}.`,
   stay: (count: number) => `${count === 1 ? '1 cell stays' : `${count} cells stay`} as ${count === 1 ? 'it is' : 'they are'}.`,
   because,
@@ -49,45 +69,17 @@ export const working = {
   changed: (count: number) => `${counted(count, 'cell is', 'cells are')} changed. Every cell of the workbook shows what it showed before.`,
   changedOthers: (count: number, places: string) => `${counted(count, 'cell is', 'cells are')} changed, but not every cell shows what it showed before: look at ${places}. An undo takes the change back.`,
   undo: 'Ctrl+Z in the sheet takes it back.',
+  aboutWorkbook: 'For a workbook without the add-in: save a copy under another name, open that, and turn all its sheets here. A last sheet lists what became a value.',
+  turnWorkbook: 'All sheets into plain formulas',
+  listedOn: (sheet: string) => `What became a value is listed on the sheet “${sheet}”.`,
   makeCopy: 'A copy of the workbook, as a file',
   aboutCopy: 'The copy holds plain formulas and values only, and a last sheet that lists the values. The open workbook stays as it is.',
   making: 'Making the copy',
   copied: (formulas: number, values: number, sheet: string) => `The copy is ready: ${cells(formulas)} with plain formulas, ${values} as values, listed on its sheet “${sheet}”.`,
-  /** The sheet for an auditor. */
-  sheet: {
-    called: (address: string) => `Working of ${address}`,
-    title: (place: Place) => `Working of ${place.address} on ${place.sheet}`,
-    formula: 'Formula',
-    result: 'Result when this was written',
-    argument: 'What went in',
-    readAs: 'Read as',
-    given: 'As given',
-    leftOut: 'left out, so this is assumed',
-    step: 'Step by step',
-    quantity: 'Value',
-    unit: 'Unit',
-    expression: 'How',
-    meaning: 'What it is',
-    convention: 'How it is counted',
-    cellError: (code: string) => `One of its input cells shows ${code}.`,
-    cellRead: 'Cells read',
-    place: 'Where',
-    name: 'Name',
-    more: (count: number) => (count === Infinity ? 'and all cells after them' : `and ${count} more`),
-    recalculated: 'Recalculated now, without the add-in',
-    plainFormula: 'Plain formula',
-    plainGives: 'The plain formula gives',
-    cellShows: 'The cell shows',
-    difference: 'Difference',
-    cellsThatDiffer: 'Cells that differ',
-    noPlainFormula: (id: string) => `${id} has no plain formula`,
-    check: 'Check of the answer',
-    answerHolds: 'The answer passes the check',
-  },
   /** The sheet that a copy of the workbook gets. */
   copy: {
     sheet: 'Without the add-in',
-    formulas: (count: number) => `This copy needs no add-in. ${counted(count, 'cell holds a plain formula', 'cells hold plain formulas')} in place of a function of the add-in.`,
+    formulas: (count: number) => `${counted(count, 'cell holds a plain formula', 'cells hold plain formulas')} in place of a function of the add-in.`,
     values: (count: number) => (count === 0 ? 'No cell had to become a value.' : `${counted(count, 'cell holds a value', 'cells hold values')} instead, which no longer ${count === 1 ? 'follows' : 'follow'} when an input changes:`),
     headings: ['Sheet', 'Cell', 'Value', 'Why it is no formula'],
     because,

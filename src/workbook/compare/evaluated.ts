@@ -1,12 +1,18 @@
-/** The result of a charted call with its arguments as they were read, or the sentence that its cell says instead. */
+/** The result of a charted call with its arguments as they were read, or why there is nothing to draw. */
 import type { Definition } from '../../core/definition/definition'
 import { evaluate, type Answer } from '../../core/definition/evaluate'
+import type { Problem } from '../../core/definition/problem'
 import type { Decimal } from '../../core/quantity/decimal'
 import { catalogue } from '../../functions/catalogue'
-import { sentence } from '../../wording/en/problems'
 import type { ChartedId } from './chartedCells'
 
-export interface NoChart { readonly sentence: string }
+export interface NoChart {
+  readonly noChart:
+    | { readonly kind: 'cellError'; readonly code: string }
+    | { readonly kind: 'problems'; readonly problems: readonly Problem[]; readonly definition: Definition }
+    /** Nothing is used again, and the chart is of what is. */
+    | { readonly kind: 'oneRoundOnly' }
+}
 
 export interface Evaluated {
   readonly definition: Definition
@@ -26,8 +32,8 @@ export function definitionOf(id: string): Definition {
 export function evaluated(id: ChartedId, given: readonly unknown[]): Evaluated | NoChart {
   const definition = definitionOf(id)
   const evaluation = evaluate(definition, given)
-  if ('cellError' in evaluation) return { sentence: `One of its input cells shows ${evaluation.cellError.code}.` }
-  if ('problems' in evaluation) return { sentence: evaluation.problems.map((problem) => sentence(problem, definition)).join(' ') }
+  if ('cellError' in evaluation) return { noChart: { kind: 'cellError', code: evaluation.cellError.code } }
+  if ('problems' in evaluation) return { noChart: { kind: 'problems', problems: evaluation.problems, definition } }
   const { result, args } = evaluation
   return {
     definition,

@@ -20,7 +20,7 @@ export function oddsOf(cell: ChartedCell, book: OpenBook): Odds | NoChart {
   const spilled = spilledRows(cell, book)
   if (spilled !== undefined) return oddsOfRows(String(onlyCell(cell.args[0])), spilled)
   const table = evaluated('ODDS', cell.args)
-  return 'sentence' in table ? table : oddsOfRows(table.text('functionName'), rowsOf(table.result))
+  return 'noChart' in table ? table : oddsOfRows(table.text('functionName'), rowsOf(table.result))
 }
 
 type Rows = readonly (readonly (number | string)[])[]

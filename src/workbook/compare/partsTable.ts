@@ -21,7 +21,7 @@ export function partsTable(cell: ChartedCell, book: OpenBook): PartsTable | unde
   const { formula = '' } = book.sheets.find(({ name }) => name === cell.sheet)?.cells.get(cell.address) ?? {}
   const written = onlyCall(formula, 'COMPARE')
   const areLines = cell.args.every((given) => !Array.isArray(given) || given.length === 1 || given.every((row) => !Array.isArray(row) || row.length === 1))
-  if ('sentence' in comparison || written === undefined || !areLines) return undefined
+  if ('noChart' in comparison || written === undefined || !areLines) return undefined
   const given = rootedOfCompare(comparison)
   const places = waysGiven(cell)
   const others = otherCosts(cell, given.map(({ other }) => other), book)
@@ -30,7 +30,7 @@ export function partsTable(cell: ChartedCell, book: OpenBook): PartsTable | unde
     const parts = formulasOf(argumentsAt(written, places[way]! + 1), others[way], cell.sheet)
     return [`=${argumentsAt(written, places[way]! + 1)('names')}`, ...shown.map((part) => parts[part] ?? '')]
   })
-  return { headings: [english.compare.way, ...shown.map((part) => english.compare.parts[part].name)], rows }
+  return { headings: ['Way of rooting', ...shown.map((part) => english.compare.ways.parts[part].name)], rows }
 }
 
 type ArgumentAt = (parameter: string) => string

@@ -9,18 +9,19 @@ export interface Rounds {
   /** Of the costs, as the function has it. */
   readonly unit: string
   readonly lines: readonly RoundsLine[]
-  /** The cheapest single use; absent where the cell compares with none. */
-  readonly singleUse?: { readonly name: string; readonly cost: number }
+  /** The cheapest single use, with its name where it has one; absent where the cell compares with none. */
+  readonly singleUse?: { readonly name?: string; readonly cost: number }
 }
 
 export interface RoundsLine {
-  readonly name: string
+  /** Absent where the cell has one thing that is used again and does not call it anything. */
+  readonly name?: string
   /** From round 1 on; of a long life not every round. */
   readonly points: readonly RoundsPoint[]
   /** The rounds from which it is no dearer than single use. */
   readonly breakEven?: RoundsPoint
-  /** Why there is no such round. */
-  readonly never?: string
+  /** Where there is no such round: how many there are. */
+  readonly neverIn?: number
 }
 
 export interface RoundsPoint { readonly round: number; readonly cost: number }
@@ -32,12 +33,12 @@ export function roundsOf(cell: ChartedCell): Rounds | NoChart {
 
 function roundsOfCompare({ args }: ChartedCell): Rounds | NoChart {
   const comparison = evaluated('COMPARE', args)
-  if ('sentence' in comparison) return comparison
+  if ('noChart' in comparison) return comparison
   const unit = 'money per liner'
   const names = comparison.texts('names')
   const ways = rootedOfCompare(comparison).map((rooted, row) => ({ name: names[row]!, rooted, perLiner: perLinerOver(rooted) }))
   const [reused, usedOnce] = [ways.filter(({ rooted }) => rooted.rounds.gt(one)), ways.filter(({ rooted }) => rooted.rounds.eq(one))]
-  if (reused.length === 0) return { sentence: 'Every way of this cell serves one round, so that there is nothing to spread over more.' }
+  if (reused.length === 0) return { noChart: { kind: 'oneRoundOnly' } }
   const singles = usedOnce.map(({ name, perLiner }) => ({ name, cost: toCell(perLiner(one)) }))
   const [singleUse] = [...singles].sort((a, b) => a.cost - b.cost)
   // The cheapest first, as in the table, from which the break-even rounds are taken.
@@ -56,7 +57,7 @@ function roundsOfCompare({ args }: ChartedCell): Rounds | NoChart {
 
 function roundsOfBreakEven({ args }: ChartedCell): Rounds | NoChart {
   const found = evaluated('BREAKEVEN', args)
-  if ('sentence' in found) return found
+  if ('noChart' in found) return found
   const { decimal } = found
   const { over } = levelCosts({
     firstCost: decimal('firstCost'), washCost: decimal('washCost'), topUpShare: decimal('topUpShare'), lossShare: decimal('lossShare'), endValue: decimal('endValue'),
@@ -68,16 +69,16 @@ function roundsOfBreakEven({ args }: ChartedCell): Rounds | NoChart {
   const last = Decimal.min(decimal('mostRounds'), Math.max(least, 2 * breakEven))
   return {
     unit: 'money per unit and round, over the yield',
-    lines: [{ name: 'Used again', ...line((rounds) => over(rounds).div(decimal('reusableYield')), last, breakEven, true) }],
-    singleUse: { name: 'Single use', cost: toCell(decimal('singleUseCost').div(decimal('singleUseYield'))) },
+    lines: [{ ...line((rounds) => over(rounds).div(decimal('reusableYield')), last, breakEven, true) }],
+    singleUse: { cost: toCell(decimal('singleUseCost').div(decimal('singleUseYield'))) },
   }
 }
 
 function roundsOfLedger({ args }: ChartedCell): Rounds | NoChart {
   const ledger = evaluated('REUSELEDGER', args)
-  if ('sentence' in ledger) return ledger
+  if ('noChart' in ledger) return ledger
   const points = rowsOf(ledger.result).map((row): RoundsPoint => ({ round: Number(row[0]), cost: Number(row[5]) }))
-  return { unit: 'money per unit and round', lines: [{ name: 'Used again', points }] }
+  return { unit: 'money per unit and round', lines: [{ points }] }
 }
 
 function line(costOver: (rounds: Decimal) => Decimal, last: Decimal, says: number | string | undefined, compared: boolean): Omit<RoundsLine, 'name'> {
@@ -86,7 +87,7 @@ function line(costOver: (rounds: Decimal) => Decimal, last: Decimal, says: numbe
   return {
     points: roundsShown(last.toNumber(), breakEven).map(point),
     ...(breakEven === undefined ? {} : { breakEven: point(breakEven) }),
-    ...(compared && typeof says === 'string' ? { never: says } : {}),
+    ...(compared && typeof says === 'string' ? { neverIn: last.toNumber() } : {}),
   }
 }
 

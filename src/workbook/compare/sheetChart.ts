@@ -9,6 +9,9 @@ import { oddsOf } from './odds'
 import { partsTable, type PartsTable } from './partsTable'
 import { askedFor } from './swings'
 
+/** In English, as all that the pane writes into a workbook. */
+const words = english.compare
+
 /** Undefined where the cells hold no table to draw: the function is a part of a larger formula, or gives one number. */
 export function sheetChartOf(cell: ChartedCell, book: OpenBook): SheetChart | undefined {
   if (!cell.alone) return undefined
@@ -23,7 +26,7 @@ function chartOfParts({ headings, rows }: PartsTable, cell: ChartedCell, book: O
   const [bottom, right] = [row + rows.length, column + headings.length - 1]
   const below = (place: number) => `${addressOf(row + 1, place)}:${addressOf(bottom, place)}`
   return {
-    sheet: cell.sheet, free: addressOf(row, right + 1 + 1), kind: 'stack', title: 'Cost of a saleable liner, part by part', along: below(column), alongTitle: '', valueTitle: english.compare.perLiner,
+    sheet: cell.sheet, free: addressOf(row, right + 1 + 1), kind: 'stack', title: words.ways.chart, along: below(column), alongTitle: '', valueTitle: words.perLiner,
     series: headings.slice(1).map((name, index) => ({ name, values: below(column + 1 + index) })),
     table: { place: `${addressOf(row, column)}:${addressOf(bottom, right)}`, rows: [headings, ...rows], format: '0.0000_)' },
   }
@@ -31,19 +34,19 @@ function chartOfParts({ headings, rows }: PartsTable, cell: ChartedCell, book: O
 
 function chartOfTable(cell: ChartedCell, book: OpenBook): SheetChart | undefined {
   const table = evaluated(cell.id, cell.args)
-  if ('sentence' in table) return undefined
+  if ('noChart' in table) return undefined
   const rows = rowsOf(table.result)
   const column = (place: number) => columnBelow(cell, place, rows.length)
   const common = { sheet: cell.sheet, free: freeBeside(cell, book) }
   switch (cell.id) {
     case 'COMPARE':
-      return { ...common, kind: 'bars', title: 'Cost of a saleable liner', along: column(0), alongTitle: '', valueTitle: 'money per saleable liner', series: [{ name: 'per saleable liner', values: column(3) }] }
+      return { ...common, kind: 'bars', title: 'Cost of a saleable liner', along: column(0), alongTitle: '', valueTitle: words.perLiner, series: [{ name: words.ways.perLiner, values: column(3) }] }
     case 'REUSELEDGER':
-      return { ...common, kind: 'line', title: 'Level cost by the rounds it serves', along: column(0), alongTitle: 'rounds', valueTitle: 'money per unit and round', series: [{ name: 'level cost', values: column(5) }] }
+      return { ...common, kind: 'line', title: 'Level cost by the rounds it serves', along: column(0), alongTitle: words.rounds.rounds, valueTitle: 'money per unit and round', series: [{ name: 'level cost', values: column(5) }] }
     case 'SWINGS': {
       const { of, unit } = askedFor(table.text('functionName'))
-      const ends = [{ name: 'with the argument at its low', values: column(3) }, { name: 'with the argument at its high', values: column(5) }]
-      return { ...common, kind: 'tornado', title: `What moves ${of} most`, along: column(0), alongTitle: '', valueTitle: unit, series: ends, from: Number(rows[0]?.[4]) }
+      const ends = [{ name: words.swings.atItsLow, values: column(3) }, { name: words.swings.atItsHigh, values: column(5) }]
+      return { ...common, kind: 'tornado', title: words.swings.chart(of), along: column(0), alongTitle: '', valueTitle: unit, series: ends, from: Number(rows[0]?.[4]) }
     }
     default:
       return undefined
@@ -52,11 +55,11 @@ function chartOfTable(cell: ChartedCell, book: OpenBook): SheetChart | undefined
 
 function curveOf(cell: ChartedCell, book: OpenBook): SheetChart | undefined {
   const odds = oddsOf(cell, book)
-  if ('sentence' in odds) return undefined
+  if ('noChart' in odds) return undefined
   const { of, unit, percentiles: { length } } = odds
   return {
-    sheet: cell.sheet, free: freeBeside(cell, book), kind: 'curve', title: `How likely each ${of} is`, along: columnBelow(cell, 1, length), alongTitle: unit, valueTitle: 'share of the draws',
-    series: [{ name: 'share of the draws', values: columnBelow(cell, 0, length) }],
+    sheet: cell.sheet, free: freeBeside(cell, book), kind: 'curve', title: words.odds.chart(of), along: columnBelow(cell, 1, length), alongTitle: unit, valueTitle: words.odds.shareOfDraws,
+    series: [{ name: words.odds.shareOfDraws, values: columnBelow(cell, 0, length) }],
   }
 }
 

@@ -22,7 +22,7 @@ export interface Swing {
 
 export function swingsOf({ args }: ChartedCell): Swings | NoChart {
   const table = evaluated('SWINGS', args)
-  if ('sentence' in table) return table
+  if ('noChart' in table) return table
   const rows = rowsOf(table.result)
   const bars = rows.map(([argument, low, high, atLow, , atHigh, swing]): Swing => (
     { argument: String(argument), low: Number(low), high: Number(high), atLow: Number(atLow), atHigh: Number(atHigh), swing: Number(swing) }

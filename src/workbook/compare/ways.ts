@@ -19,7 +19,7 @@ export interface WayCost {
 /** The ways in the order of the cells, the cheapest first. */
 export function waysOfCompare(cell: ChartedCell, book: OpenBook): readonly WayCost[] | NoChart {
   const comparison = evaluated('COMPARE', cell.args)
-  if ('sentence' in comparison) return comparison
+  if ('noChart' in comparison) return comparison
   const given = rootedOfCompare(comparison)
   const others = otherCosts(cell, given.map(({ other }) => other), book)
   const sorted = orderOf(given)
@@ -60,7 +60,7 @@ export function waysOfRootingCosts(run: readonly ChartedCell[], book: OpenBook):
   const ways: WayCost[] = []
   for (const [index, cell] of run.entries()) {
     const cost = evaluated('ROOTINGCOST', cell.args)
-    if ('sentence' in cost) return cost
+    if ('noChart' in cost) return cost
     const rooted = rootedOfRootingCost(cost)
     ways.push(wayCost(names[index]!, cost.result as number, rooted, otherCosts(cell, [rooted.other], book)[0]))
   }

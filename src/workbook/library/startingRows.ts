@@ -8,11 +8,15 @@ import type { Parameter } from '../../core/definition/parameter'
 import { catalogue } from '../../functions/catalogue'
 import { bibliography } from '../../sources/bibliography'
 import { cautionSentences } from '../../wording/cautions'
-import { english } from '../../wording/en/words'
+import { library } from '../../wording/en/library'
+import { parameters } from '../../wording/en/parameters'
+import { sheets } from '../../wording/en/sheets'
 import type { Allowed, Book, Cell } from '../book'
 import { caution, formats, heading, headings, openInput, result, spilledOver, text, title, total, type Row } from '../season/cells'
 import { withWaitingFormulas } from '../season/waitingFormulas'
 import type { Band, LibraryEntry } from './library'
+
+const words = sheets.library
 
 /** Cells that one range of a function takes here: the components of a mix. */
 const components = 3
@@ -22,11 +26,11 @@ const figures = 'C'
 export function startingRows(entry: LibraryEntry, sheet: string): Book {
   const { name, text: about, bands, functions, cautions } = entry
   const rows: Row[] = [
-    [title(english.library.sheetTitle(name))],
+    [title(words.title(name))],
     [text(about)],
-    [text(english.library.sheetAbout)],
+    [text(words.about)],
     [],
-    headings(...english.library.sheetHeadings),
+    headings(...words.headings),
   ]
   /** Where what a parameter takes, or a function gives, stands: the row of its first cell, from 1, and how many. */
   const placed = new Map<string, { readonly row: number; readonly height: number }>()
@@ -69,7 +73,7 @@ function inputRows(parameter: Parameter, band: Band | undefined): readonly Row[]
   const { text: label, unit, shape } = parameter
   const count = shape === 'cell' ? 1 : components
   return Array.from({ length: count }, (_, index) => [
-    text(capital(count === 1 ? label : english.library.component(label, index + 1))), text(unit), inputCell(parameter, band),
+    text(capital(count === 1 ? label : words.component(label, index + 1))), text(unit), inputCell(parameter, band),
     text(wanted(parameter)), ...(index === 0 ? bandCells(band) : []),
   ])
 }
@@ -87,12 +91,12 @@ function allowedFor(parameter: Parameter): Allowed | undefined {
   const from = atLeast ?? above
   if (from === undefined) return undefined
   const to = atMost ?? below
-  return { from, ...(to !== undefined && { to }), ...(whole && { whole }), sentence: english.library.typeThat(wanted(parameter), parameter.unit) }
+  return { from, ...(to !== undefined && { to }), ...(whole && { whole }), sentence: words.typeThat(wanted(parameter), parameter.unit) }
 }
 
 /** A cell is checked as a number, so no text with a unit is asked for. */
 function wanted(parameter: Parameter): string {
-  return english.library.wanted(english.parameters.rangeText({ ...parameter, shape: 'cell' }), parameter.unit)
+  return words.wanted(parameters.rangeText({ ...parameter, shape: 'cell' }), parameter.unit)
 }
 
 function resultRows({ result: given }: Definition, formula: string): readonly Row[] {
@@ -109,7 +113,7 @@ function formatOf({ share, whole }: Parameter): string {
 function bandCells(band: Band | undefined): readonly Cell[] {
   if (band === undefined) return []
   const from = band.source === undefined ? undefined : bibliography[band.source]
-  return [text(band.range), text(from === undefined ? english.library.noSource : `${from.title}. ${from.detail}.`)]
+  return [text(band.range), text(from === undefined ? library.noSource : `${from.title}. ${from.detail}.`)]
 }
 
 /** Not of pH. */

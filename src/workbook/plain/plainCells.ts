@@ -9,6 +9,7 @@ import type { OpenCell, OpenSheet } from '../openBook'
 export type Into = 'formulas' | 'values'
 
 export interface PlainFate {
+  readonly sheet: string
   readonly address: string
   readonly cell: OpenCell
   readonly becomes: 'formula' | 'value' | 'left'
@@ -20,8 +21,8 @@ export interface PlainFate {
 
 export type NoFormula =
   | { readonly kind: 'error'; readonly code: string; readonly sentence?: string }
-  /** A function that has no plain formula, in the words of its definition. */
-  | { readonly kind: 'function'; readonly id: string; readonly reason: string }
+  /** A function that has no plain formula, with the reason of its definition where that is why. */
+  | { readonly kind: 'function'; readonly id: string; readonly reason?: string }
   | { readonly kind: 'unit'; readonly text: string }
   | { readonly kind: 'length' }
 
@@ -35,7 +36,7 @@ export function plainFates(sheet: OpenSheet, into: Into, definitions: readonly D
     const isMeant = within === undefined || holds(within, sheet.name, cell.row, cell.column)
     // Some hosts show the formula in every cell that it fills.
     if (!isMeant || !usesOurs(cell.formula) || spilled.has(address)) return []
-    return [{ address, cell, ...fateOf(cell, sheet, into, definitions) }]
+    return [{ sheet: sheet.name, address, cell, ...fateOf(cell, sheet, into, definitions) }]
   })
 }
 
@@ -53,7 +54,7 @@ function fateOf(cell: OpenCell, { cells }: OpenSheet, into: Into, definitions: r
   const plain = plainCell(formula, definitions)
   if ('without' in plain) {
     const { id, reason } = plain.without[0]!
-    return { becomes: 'value', because: { kind: 'function', id, reason } }
+    return { becomes: 'value', because: { kind: 'function', id, ...(reason !== undefined && { reason }) } }
   }
   const text = textWithUnit(cell, definitions)
   if (text !== undefined) return { becomes: 'value', because: { kind: 'unit', text } }

@@ -7,7 +7,9 @@ import { fromOtherSheet } from '../../derived/fromOtherSheet'
 import type { PlainCell } from '../../derived/plainCell'
 import { addressOf, blockAddress, quotedSheet } from '../../derived/reference'
 import type { Working } from '../../derived/working'
-import type { Words } from '../../wording/words'
+import { frame } from '../../wording/en/frame'
+import { sheets } from '../../wording/en/sheets'
+import { working as pane } from '../../wording/en/working'
 import type { Book, Cell, CellContent, Sheet } from '../book'
 import type { ReadCell } from '../openBook'
 import type { CellPlace } from '../port'
@@ -29,28 +31,29 @@ export interface WorkedCall {
   readonly working: Working
 }
 
-type SheetWords = Words['working']['sheet']
+const words = sheets.working
+
 type Row = Sheet['rows'][number]
 
 /** @param name Of the new sheet. */
-export function workingBook(name: string, cell: WorkedCell, words: SheetWords): Book {
+export function workingBook(name: string, cell: WorkedCell): Book {
   const place = `${quotedSheet(cell.sheet)}!${cell.address}`
   const rows: Row[] = [
     [{ value: words.title(cell), look: 'title' }],
     [{ value: words.formula }, text(cell.formula)],
     [{ value: words.result }, { value: contentOf(cell.value), look: 'result' }],
-    ...cell.calls.flatMap((call) => callRows(call, words)),
-    ...readRows(cell.read, words),
+    ...cell.calls.flatMap((call) => callRows(call)),
+    ...readRows(cell.read),
     [],
     heading(words.recalculated),
   ]
-  rows.push(...recalculation(cell, place, rows.length, words))
+  rows.push(...recalculation(cell, place, rows.length))
   return { names: [], sheets: [{ name, widths: [30, 20, 16, 44, 60], frozenRows: 0, frozenColumns: 0, rows }] }
 }
 
-function callRows({ definition: { id, summary, parameters }, args, working }: WorkedCall, words: SheetWords): readonly Row[] {
+function callRows({ definition: { id, summary, parameters }, args, working }: WorkedCall): readonly Row[] {
   const top: readonly Row[] = [[], [{ value: `STICK.${id}`, look: 'total' }, text(summary)]]
-  if ('cellError' in working) return [...top, [undefined, text(words.cellError(working.cellError))]]
+  if ('cellError' in working) return [...top, [undefined, text(frame.inputShows(working.cellError))]]
   if ('refused' in working) return [...top, ...working.refused.map((sentence): Row => [undefined, text(sentence)])]
   const given = new Map(Object.keys(parameters).map((name, index) => [name, args[index]]))
   return [
@@ -65,7 +68,7 @@ function callRows({ definition: { id, summary, parameters }, args, working }: Wo
   ]
 }
 
-function readRows(read: readonly FilledCells[], words: SheetWords): readonly Row[] {
+function readRows(read: readonly FilledCells[]): readonly Row[] {
   if (read.length === 0) return []
   return [
     [],
@@ -83,11 +86,11 @@ function readRows(read: readonly FilledCells[], words: SheetWords): readonly Row
 }
 
 /** Below everything else, so that what a plain formula fills has room. @param above How many rows stand above. */
-function recalculation(cell: WorkedCell, place: string, above: number, words: SheetWords): readonly Row[] {
+function recalculation(cell: WorkedCell, place: string, above: number): readonly Row[] {
   const { plain, sheet, spill } = cell
   const filled = spill === undefined ? undefined : blockOf(spill)
   const filledPlace = spill === undefined ? place : `${quotedSheet(sheet)}!${spill}`
-  if ('without' in plain) return plain.without.flatMap((without) => withoutPlain(without, cell, filledPlace, words))
+  if ('without' in plain) return plain.without.flatMap((without) => withoutPlain(without, cell, filledPlace))
   const formula = fromOtherSheet(plain.formula, sheet)
   const [first, second] = [addressOf(above + 1, 1), addressOf(above + 2, 1)]
   if (filled === undefined) {
@@ -112,11 +115,11 @@ function recalculation(cell: WorkedCell, place: string, above: number, words: Sh
 }
 
 /** Where the whole cell is one call, the check of its answer can be live too: it calls the answer by the name of the result. */
-function withoutPlain({ id, reason, check }: { readonly id: string; readonly reason: string; readonly check?: string }, { formula, sheet, calls }: WorkedCell, answer: string, words: SheetWords): readonly Row[] {
+function withoutPlain({ id, reason, check }: { readonly id: string; readonly reason?: string; readonly check?: string }, { formula, sheet, calls }: WorkedCell, answer: string): readonly Row[] {
   const definition = calls.find((call) => call.definition.id === id)?.definition
   const isWhole = definition !== undefined && callArguments(formula, id) !== undefined
   return [
-    [text(words.noPlainFormula(id)), text(reason)],
+    [text(words.noPlainFormula(id)), text(reason ?? pane.unreadArgument)],
     ...(check === undefined ? [] : [[{ value: words.check }, text(check)]]),
     ...(check === undefined || !isWhole ? [] : [[
       { value: words.answerHolds }, { formula: fromOtherSheet(check, sheet, new Map([[definition.result.name.toLowerCase(), answer]])), look: 'total' as const },

@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { catalogue } from '../../../src/functions/catalogue'
 import type { Book, Cell } from '../../../src/workbook/book'
 import { chartedCells, type ChartedCell, type ChartedId } from '../../../src/workbook/compare/chartedCells'
+import type { NoChart } from '../../../src/workbook/compare/evaluated'
 import { oddsOf } from '../../../src/workbook/compare/odds'
 import { costParts } from '../../../src/workbook/compare/rooted'
 import { roundsOf } from '../../../src/workbook/compare/rounds'
@@ -24,8 +25,8 @@ function exampleOf(id: ChartedId, index = 0): ChartedCell {
   return cellWith(id, given.map((value) => (Array.isArray(value) ? value.map((cell) => [cell]) : value)))
 }
 
-function drawn<T extends object>(data: T | { readonly sentence: string }): T {
-  if ('sentence' in data) throw new Error(data.sentence)
+function drawn<T extends object>(data: T | NoChart): T {
+  if ('noChart' in data) throw new Error(data.noChart.kind)
   return data as T
 }
 
@@ -201,9 +202,9 @@ describe('ways of rooting in parts', () => {
       .toEqual({ medium: 0.1, reuse: 0, bench: 0.005, labour: 0.02, other: 0.02, losses: 0.03625 })
   }, timeToCalculate)
 
-  it('say the sentence of the cell where it has no figure', () => {
-    expect(waysOfCompare(cellWith('COMPARE', [[['Tray']], [[1]], [[0]], [[1]], [[1]]]), noBook)).toHaveProperty('sentence')
-    expect(waysOfCompare(cellWith('COMPARE', [{ kind: 'cellError', code: '#DIV/0!' }]), noBook)).toEqual({ sentence: 'One of its input cells shows #DIV/0!.' })
+  it('say why there is no chart where the cell has no figure', () => {
+    expect(waysOfCompare(cellWith('COMPARE', [[['Tray']], [[1]], [[0]], [[1]], [[1]]]), noBook)).toMatchObject({ noChart: { kind: 'problems' } })
+    expect(waysOfCompare(cellWith('COMPARE', [{ kind: 'cellError', code: '#DIV/0!' }]), noBook)).toEqual({ noChart: { kind: 'cellError', code: '#DIV/0!' } })
   })
 })
 
@@ -213,7 +214,7 @@ describe('the cost with every further round', () => {
     const { lines, singleUse } = drawn(roundsOf(cell!))
     const rows = [1, 2, 3, 4, 5, 6].map((row) => [0, 3, 5].map((column) => shownAt(cell!, row, column)))
     const reused = rows.filter(([, , beats]) => beats !== 'single use')
-    expect(lines.map(({ name, points, breakEven, never }) => [name, points.at(-1)!.cost, breakEven?.round ?? never])).toEqual(reused)
+    expect(lines.map(({ name, points, breakEven, neverIn }) => [name, points.at(-1)!.cost, breakEven?.round ?? `not in ${neverIn} rounds`])).toEqual(reused)
     expect([singleUse?.name, singleUse?.cost]).toEqual(rows.find(([, , beats]) => beats === 'single use')!.slice(0, 2))
   })
 
@@ -237,9 +238,9 @@ describe('the cost with every further round', () => {
   })
 
   it('says why there is no such round', () => {
-    expect(roundsOf(cellWith('BREAKEVEN', [0.1, 2.4, 0.12]))).toHaveProperty('sentence')
+    expect(roundsOf(cellWith('BREAKEVEN', [0.1, 2.4, 0.12]))).toMatchObject({ noChart: { kind: 'problems' } })
     const { lines } = drawn(roundsOf(exampleOf('COMPARE', 1)))
-    expect(lines.map(({ never }) => never)).toEqual(['not in 3 rounds'])
+    expect(lines.map(({ neverIn }) => neverIn)).toEqual([3])
   })
 
   it('of the ledger is its last column', () => {

@@ -2,7 +2,6 @@ import { beforeAll, describe, expect, test } from 'vitest'
 import { plainCell } from '../../../src/derived/plainCell'
 import { workingOf } from '../../../src/derived/working'
 import { catalogue } from '../../../src/functions/catalogue'
-import { english } from '../../../src/wording/en/words'
 import { calculateBook } from '../../../src/workbench/engine/calculate'
 import type { Book } from '../../../src/workbook/book'
 import type { OpenBook } from '../../../src/workbook/openBook'
@@ -27,7 +26,7 @@ function workingOfCell(sheet: string, address: string, book = open): Book {
     }),
     read: filledCells(cellsRead(formula, sheet, book.names), book, 50),
     plain: plainCell(formula, catalogue),
-  }, english.working.sheet)
+  })
 }
 
 /** What stands beside each text of the first column, once the season with the new sheet is calculated. */

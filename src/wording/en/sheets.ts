@@ -1,0 +1,44 @@
+/** What the pane writes onto sheets. It is in English whatever the language of the pane, because a saved workbook is read by others. */
+import type { Place } from './frame'
+
+export const sheets = {
+  /** The working of a cell, for an auditor. */
+  working: {
+    called: (address: string) => `Working of ${address}`,
+    title: (place: Place) => `Working of ${place.address} on ${place.sheet}`,
+    formula: 'Formula',
+    result: 'Result when this was written',
+    argument: 'What went in',
+    readAs: 'Read as',
+    given: 'As given',
+    leftOut: 'left out, so this is assumed',
+    step: 'Step by step',
+    quantity: 'Value',
+    unit: 'Unit',
+    expression: 'How',
+    meaning: 'What it is',
+    convention: 'How it is counted',
+    cellRead: 'Cells read',
+    place: 'Where',
+    name: 'Name',
+    more: (count: number) => (count === Infinity ? 'and all cells after them' : `and ${count} more`),
+    recalculated: 'Recalculated now, without the add-in',
+    plainFormula: 'Plain formula',
+    plainGives: 'The plain formula gives',
+    cellShows: 'The cell shows',
+    difference: 'Difference',
+    cellsThatDiffer: 'Cells that differ',
+    noPlainFormula: (id: string) => `${id} has no plain formula`,
+    check: 'Check of the answer',
+    answerHolds: 'The answer passes the check',
+  },
+  /** The rows to begin with for an entry of the library. */
+  library: {
+    title: (name: string) => `${name}: rows to begin with`,
+    about: 'Type your own figures into the boxed cells. What reads them shows nothing until they are filled. A band is for orientation, and nothing here is a price.',
+    headings: ['What it is', 'Unit', 'Figure', 'What to type', 'Usual band', 'Where the band is from'],
+    component: (label: string, place: number) => `${label}: component ${place}`,
+    wanted: (range: string, unit: string) => (unit === 'share' ? `share ${range}: 0.15 or 15%` : range.includes('number') ? range : `number ${range}`),
+    typeThat: (wanted: string, unit: string) => (unit === 'share' ? `Type a ${wanted}.` : `Type a ${wanted}; its unit is ${unit}.`),
+  },
+}
