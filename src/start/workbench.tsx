@@ -126,7 +126,7 @@ function Workbench() {
     // What was hidden takes the keyboard only once it shows.
     requestAnimationFrame(() => {
       if (region === 'sheet') grid?.focus()
-      else firstControl(region === 'bar' ? bar.current! : panePlace.current!)?.focus()
+      else focusIn(region === 'bar' ? bar.current! : panePlace.current!)
     })
   }
 
@@ -176,7 +176,7 @@ function Workbench() {
         <div className="grid" ref={gridPlace} />
         <p className="cell" role="status" aria-label="Selected cell" data-refused={cell?.sentence !== undefined}>{cell && cellText(cell)}</p>
       </main>
-      <aside className="functions" ref={panePlace} aria-label="Pane" />
+      <aside className="functions" ref={panePlace} aria-label="Pane" tabIndex={-1} />
       {question && <QuestionDialog question={question} close={() => setQuestion(undefined)} />}
     </div>
   )
@@ -189,8 +189,10 @@ function cellText({ sheet, address, formula, value, error, sentence }: GridCell)
   return `${sheet}, ${address}: ${content}${sentence === undefined ? '' : `: ${sentence}`}`
 }
 
-function firstControl(place: HTMLElement): HTMLElement | null {
-  return place.querySelector<HTMLElement>('button, input:not([hidden]), a[href], [tabindex="0"]')
+/** On the first control; while a pane has just begun it has none yet, and the next Tab leads to it from the place itself. */
+function focusIn(place: HTMLElement): void {
+  const first = place.querySelector<HTMLElement>('button, input:not([hidden]), a[href], [tabindex="0"]') ?? place
+  first.focus()
 }
 
 function download(bytes: Uint8Array, name: string) {

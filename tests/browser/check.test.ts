@@ -1,0 +1,97 @@
+/** Finds what is wrong in a workbook, goes there, mends it and checks again, by keyboard alone in a narrow window. */
+import type { Locator, Page } from 'playwright-core'
+import { describe, expect, it } from 'vitest'
+import { expectNoViolations } from './expectNoViolations'
+import { pressUntilFocused } from './pressUntilFocused'
+import { workbenchPages } from './workbenchPages'
+
+const pane = 'aside.functions'
+const pages = workbenchPages()
+
+const button = (page: Page, name: string): Locator => page.getByRole('button', { name, exact: true })
+type Region = '.bar' | '.sheet' | typeof pane
+const regionOf = (page: Page): Promise<Region | undefined> => page.evaluate((regions) => (
+  regions.find((region) => document.activeElement?.closest(region))
+), ['.bar', '.sheet', pane] as const)
+const selected = (page: Page): Locator => page.getByRole('status', { name: 'Selected cell', includeHidden: true })
+
+/** Leaves this in cells of the first column, from the selected one on. */
+async function typeDown(page: Page, ...contents: readonly string[]): Promise<void> {
+  for (const content of contents) {
+    await page.keyboard.type(content)
+    await page.keyboard.press('Enter')
+  }
+}
+
+/** Presses F6 until the keyboard is in the sheet or in the pane, and never again before it has arrived somewhere. */
+async function goTo(page: Page, wanted: Region): Promise<void> {
+  for (let at = await regionOf(page); at !== wanted; at = await regionOf(page)) {
+    await page.keyboard.press('F6')
+    await expect.poll(() => regionOf(page)).not.toBe(at)
+  }
+}
+
+async function openCheck(page: Page): Promise<void> {
+  await goTo(page, pane)
+  await pressUntilFocused(page, 'Tab', page.locator(pane).getByRole('tab', { selected: true }))
+  await pressUntilFocused(page, 'ArrowRight', page.locator(pane).getByRole('tab', { name: 'Check' }))
+  await page.keyboard.press('Enter')
+}
+
+async function emptyWorkbook(width: number, colorScheme: 'light' | 'dark' = 'light'): Promise<Page> {
+  const page = await pages.open({ viewport: { width, height: 800 }, colorScheme })
+  await page.locator(`${pane} h1`).waitFor({ state: 'attached' })
+  await pressUntilFocused(page, 'F6', button(page, 'New'))
+  await page.keyboard.press('Enter')
+  await pressUntilFocused(page, 'Tab', button(page, 'Begin'))
+  await page.keyboard.press('Enter')
+  await selected(page).filter({ hasText: 'Sheet1, A1' }).waitFor({ state: 'attached' })
+  await expect.poll(() => regionOf(page)).toBe(pane)
+  await goTo(page, '.sheet')
+  return page
+}
+
+async function expectNothingTooWide(page: Page): Promise<void> {
+  const tooWide = await page.locator(`${pane} :is(h2, p, li, button)`).evaluateAll((elements) => elements
+    .filter((element) => element.getBoundingClientRect().right > document.documentElement.clientWidth)
+    .map((element) => element.outerHTML))
+  expect(tooWide).toEqual([])
+}
+
+describe.each([320, 420])('in a window %i pixels wide, by keyboard', (width) => {
+  it('what is wrong is listed, each finding leads to its cell, and what was mended is gone when it is checked again', { timeout: 120_000 }, async () => {
+    const page = await emptyWorkbook(width)
+    await typeDown(page, 'Price of', '03/04 of 2026', '=1/0')
+    await openCheck(page)
+    await page.getByText('1 error, 1 doubt.').waitFor()
+    await expectNothingTooWide(page)
+    await pressUntilFocused(page, 'Tab', page.getByRole("button", { name: 'A3 on Sheet1' }))
+    await page.keyboard.press('Enter')
+    await selected(page).filter({ hasText: 'Sheet1, A3' }).waitFor({ state: 'attached' })
+
+    await goTo(page, '.sheet')
+    await typeDown(page, '=1/2')
+    await goTo(page, pane)
+    await pressUntilFocused(page, 'Tab', button(page, 'Check again'))
+    await page.keyboard.press('Enter')
+    await page.getByText('0 errors, 1 doubt.').waitFor()
+    expect(await button(page, 'Check again').evaluate((element) => element === document.activeElement)).toBe(true)
+    await page.getByText('“03/04 of 2026” is a text and no day').waitFor()
+    await page.context().close()
+  })
+})
+
+it.each(['light', 'dark'] as const)('The check has no accessibility violation in the %s theme, with findings and without.', { timeout: 120_000 }, async (colorScheme) => {
+  const page = await emptyWorkbook(320, colorScheme)
+  await openCheck(page)
+  await page.getByText('Nothing was found.').waitFor()
+  await expectNoViolations(page)
+  await goTo(page, '.sheet')
+  await typeDown(page, '=1/0', '=STICK.BEDFILL(20,1.2,10)')
+  await goTo(page, pane)
+  await pressUntilFocused(page, 'Tab', button(page, 'Check again'))
+  await page.keyboard.press('Enter')
+  await page.getByText('1 error, 1 doubt.').waitFor()
+  await expectNoViolations(page)
+  await page.context().close()
+})
