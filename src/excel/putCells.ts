@@ -1,24 +1,29 @@
-/** Changes cells of a sheet in Excel: all of them, or none. */
+/** Changes cells in Excel: all of them, or none. */
 import { blockAddress } from '../derived/reference'
 import { blockOf } from '../derived/blockOf'
+import { changesBySheet } from '../workbook/changesBySheet'
 import { PortProblem, type CellChange } from '../workbook/port'
 import { asText } from './asText'
 import { knows, run } from './run'
 
 /** See WorkbookPort. */
-export async function putCells(sheet: string, changes: readonly CellChange[]): Promise<void> {
+export async function putCells(changes: readonly CellChange[]): Promise<void> {
   if (changes.length === 0) return
-  const placed = changes.map((change) => ({ change, at: blockOf(change.address)! }))
-  let begun = false
+  const sheets = [...changesBySheet(changes)].map(([sheet, ofSheet]) => ({ sheet, placed: ofSheet.map((change) => ({ change, at: blockOf(change.address)! })) }))
+  let begun = 0
   try {
     await run(async (context) => {
-      const other = await changedMeanwhile(context, sheet, placed)
-      if (other !== undefined) throw new PortProblem('cellChanged', other.address)
-      begun = true
-      await write(context.workbook.worksheets.getItem(sheet), placed, ({ now }) => ('formula' in now ? now.formula : contentOf(now.value)))
+      for (const { sheet, placed } of sheets) {
+        const other = await changedMeanwhile(context, sheet, placed)
+        if (other !== undefined) throw new PortProblem('cellChanged', other.address)
+      }
+      for (const { sheet, placed } of sheets) {
+        begun += 1
+        await write(context.workbook.worksheets.getItem(sheet), placed, ({ now }) => ('formula' in now ? now.formula : contentOf(now.value)))
+      }
     }, knows('1.20') ? { mergeUndoGroup: true } : {})
   } catch (problem) {
-    if (begun) await takeBack(sheet, placed)
+    await takeBack(sheets.slice(0, begun))
     throw problem
   }
 }
@@ -26,6 +31,11 @@ export async function putCells(sheet: string, changes: readonly CellChange[]): P
 interface Placed {
   readonly change: CellChange
   readonly at: { readonly top: number; readonly left: number }
+}
+
+interface ChangedSheet {
+  readonly sheet: string
+  readonly placed: readonly Placed[]
 }
 
 type Content = string | number | boolean
@@ -75,16 +85,20 @@ async function write(worksheet: Excel.Worksheet, placed: readonly Placed[], cont
 }
 
 /** A cell that only showed what a formula spilled into it is emptied again. */
-async function takeBack(sheet: string, placed: readonly Placed[]): Promise<void> {
-  try {
-    // Also while the user types in a cell: Excel then takes it back once that has ended.
-    await run(async (context) => {
-      // A protected sheet took nothing, and would not take this either.
-      if (await changedMeanwhile(context, sheet, placed) === undefined) return
-      await write(context.workbook.worksheets.getItem(sheet), placed, ({ was }) => was ?? '')
-    }, { delayForCellEdit: true })
-  } catch {
-    const { top, left, rows, columns } = around(placed)
-    throw new PortProblem('partChanged', `${blockAddress({ top, left, bottom: top + rows - 1, right: left + columns - 1 })} on ${sheet}`)
+async function takeBack(sheets: readonly ChangedSheet[]): Promise<void> {
+  const left: string[] = []
+  for (const { sheet, placed } of sheets) {
+    try {
+      // Also while the user types in a cell: Excel then takes it back once that has ended.
+      await run(async (context) => {
+        // A protected sheet took nothing, and would not take this either.
+        if (await changedMeanwhile(context, sheet, placed) === undefined) return
+        await write(context.workbook.worksheets.getItem(sheet), placed, ({ was }) => was ?? '')
+      }, { delayForCellEdit: true })
+    } catch {
+      const { top, left: first, rows, columns } = around(placed)
+      left.push(`${blockAddress({ top, left: first, bottom: top + rows - 1, right: first + columns - 1 })} on ${sheet}`)
+    }
   }
+  if (left.length > 0) throw new PortProblem('partChanged', left.join(', '))
 }

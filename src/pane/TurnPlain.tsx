@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'react'
 import type { Definition } from '../core/definition/definition'
 import { changedValues } from '../workbook/plain/changedValues'
 import type { Into } from '../workbook/plain/plainCells'
+import { listOfValues } from '../workbook/plain/listOfValues'
 import { plainCopy } from '../workbook/plain/plainCopy'
 import { plainPlan, type PlainPlan } from '../workbook/plain/plainPlan'
 import type { WorkbookPort } from '../workbook/port'
@@ -47,8 +48,8 @@ export function TurnPlain({ definitions, port }: TurnPlainProps) {
     setStage(await action().catch((error: unknown): Stage => ({ is: 'failed', sentence: portSentence(error) })))
   }
 
-  const announce = (into: Into) => attempt(working.reading, async () => {
-    const place = await port.selectedRange()
+  const announce = (into: Into, within: 'selection' | 'workbook') => attempt(working.reading, async () => {
+    const place = within === 'selection' ? await port.selectedRange() : undefined
     const plan = plainPlan(await port.read(), place, into, definitions)
     return plan.fates.length === 0 ? { is: 'done', sentence: working.noneSelected(place) } : { is: 'announced', plan, again: false }
   })
@@ -57,10 +58,13 @@ export function TurnPlain({ definitions, port }: TurnPlainProps) {
     const before = await port.read()
     const plan = plainPlan(before, place, into, definitions)
     if (JSON.stringify(plan.changes) !== JSON.stringify(changes)) return { is: 'announced', plan, again: true }
-    await port.putCells(place.sheet, changes)
+    await port.putCells(changes)
+    // A whole workbook is for somebody else, who cannot look up what a value was.
+    const list = place === undefined ? listOfValues(plan.fates, before.sheets.map(({ name }) => name), working.copy) : undefined
+    if (list !== undefined) await port.add({ names: [], sheets: [list] })
     const others = changedValues(before, await port.read())
     const count = turned(plan)
-    return { is: 'done', sentence: others.length === 0 ? `${working.changed(count)} ${working.undo}` : working.changedOthers(count, listed(others.map(({ sheet, address }) => `${sheet}!${address}`))) }
+    return { is: 'done', sentence: others.length === 0 ? `${working.changed(count)} ${list === undefined ? working.undo : working.listedOn(list.name)}` : working.changedOthers(count, listed(others.map(({ sheet, address }) => `${sheet}!${address}`))) }
   })
 
   const copy = () => attempt(working.making, async () => {
@@ -78,15 +82,22 @@ export function TurnPlain({ definitions, port }: TurnPlainProps) {
     <>
       <p className={pane.line}>{working.aboutTurning}</p>
       <div className={styles.buttons}>
-        <Button size="small" disabledFocusable={isBusy} onClick={() => void announce('formulas')}>{working.toFormulas}</Button>
-        <Button size="small" disabledFocusable={isBusy} onClick={() => void announce('values')}>{working.toValues}</Button>
+        <Button size="small" disabledFocusable={isBusy} onClick={() => void announce('formulas', 'selection')}>{working.toFormulas}</Button>
+        <Button size="small" disabledFocusable={isBusy} onClick={() => void announce('values', 'selection')}>{working.toValues}</Button>
       </div>
-      {port.saveCopy !== undefined && (
-        <>
-          <p className={pane.line}>{working.aboutCopy}</p>
-          <Button size="small" disabledFocusable={isBusy} onClick={() => void copy()}>{working.makeCopy}</Button>
-        </>
-      )}
+      {port.saveCopy === undefined
+        ? (
+          <>
+            <p className={pane.line}>{working.aboutWorkbook}</p>
+            <Button size="small" disabledFocusable={isBusy} onClick={() => void announce('formulas', 'workbook')}>{working.turnWorkbook}</Button>
+          </>
+        )
+        : (
+          <>
+            <p className={pane.line}>{working.aboutCopy}</p>
+            <Button size="small" disabledFocusable={isBusy} onClick={() => void copy()}>{working.makeCopy}</Button>
+          </>
+        )}
       {stage.is === 'busy' && <Spinner size="tiny" label={stage.with} />}
       {stage.is === 'announced' && (
         <>

@@ -22,10 +22,10 @@ export interface WorkbookPort {
   /** Writes a formula in en-US form, with its leading "=", into a cell; without a place into the active one. */
   putFormula(formula: string, place?: CellPlace): Promise<void>
   /**
-   * Changes cells of one sheet: all of them or none, and one undo takes it back where the host can. Where one no longer
-   * holds the formula that it is said to hold, nothing is changed, with 'cellChanged'.
+   * Changes cells, of several sheets too: all of them or none, and one undo takes it back where the host can. Where one
+   * no longer holds the formula that it is said to hold, nothing is changed, with 'cellChanged'.
    */
-  putCells(sheet: string, changes: readonly CellChange[]): Promise<void>
+  putCells(changes: readonly CellChange[]): Promise<void>
   /** The selected cells, as a formula on their sheet names them: "B4:B9". */
   selectedRange(): Promise<CellPlace>
   /** Whether nothing stands in any cell. */
@@ -75,9 +75,7 @@ export interface BookCopy {
   readonly calculated: CalculatedBook
 }
 
-export interface CellChange {
-  /** Without dollar signs: "B4". */
-  readonly address: string
+export interface CellChange extends CellPlace {
   /** The formula that stands there now; absent for a cell that only shows what a formula elsewhere spills into it. */
   readonly was?: string
   /** What is to stand there: a formula with its leading "=", or what would be typed; null leaves the cell empty. */

@@ -111,10 +111,10 @@ test('One undo of the workbench takes back all cells that were changed at once: 
   const cells = async () => [...(await port.read()).sheets.find(({ name }) => name === 'Changed')!.cells].map(([address, { formula, value, spill }]) => [address, formula, value, spill])
   const before = await cells()
   expect(before).toContainEqual(['A2', '=STICK.BLENDPARTS(100,A1:B1,0)', 25, 'A2:B2'])
-  await port.putCells('Changed', [
-    { address: 'A2', was: '=STICK.BLENDPARTS(100,A1:B1,0)', now: { value: 25 } },
-    { address: 'B2', now: { value: 75 } },
-    { address: 'A3', was: '=STICK.BAGS(A1,60)', now: { formula: '=ROUNDUP(A1/60,0)' } },
+  await port.putCells([
+    { sheet: 'Changed', address: 'A2', was: '=STICK.BLENDPARTS(100,A1:B1,0)', now: { value: 25 } },
+    { sheet: 'Changed', address: 'B2', now: { value: 75 } },
+    { sheet: 'Changed', address: 'A3', was: '=STICK.BAGS(A1,60)', now: { formula: '=ROUNDUP(A1/60,0)' } },
   ])
   const after = await cells()
   expect(after).toEqual([['A1', '', 1, undefined], ['B1', '', 3, undefined], ['A2', '', 25, undefined], ['B2', '', 75, undefined], ['A3', '=ROUNDUP(A1/60,0)', 1, undefined], ['A4', '=SUM(A2:B2)', 100, undefined]])
@@ -178,8 +178,8 @@ async function portOf(page: Page): Promise<WorkbookPort> {
     insertRow: (place) => page.evaluate((given) => window.port!.insertRow(given), place),
     select: (place) => page.evaluate((given) => window.port!.select(given), place),
     names: () => page.evaluate(() => window.port!.names()),
-    async putCells(...asked) {
-      const problem = await page.evaluate((given) => window.port!.putCells(...given).then(() => undefined, ({ code, detail }: PortProblem) => ({ code, detail })), asked)
+    async putCells(changes) {
+      const problem = await page.evaluate((given) => window.port!.putCells(given).then(() => undefined, ({ code, detail }: PortProblem) => ({ code, detail })), changes)
       if (problem !== undefined) throw new PortProblem(problem.code, problem.detail)
     },
     valuesOf: (...asked) => page.evaluate((given) => window.port!.valuesOf(...given), asked),

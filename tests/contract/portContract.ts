@@ -103,29 +103,39 @@ export function portContract(host: string, open: () => Promise<Scene>): void {
     await scene.port.add({ names: [], sheets: [{ name: 'Put', widths: [], frozenRows: 0, frozenColumns: 0, rows: [
       [{ value: 7, look: 'input' }, { formula: '=A1+1' }, { formula: '=A1+2' }], [{ formula: '=A1+3' }, { value: 'kept' }, { value: 'gone' }],
     ] }] })
-    await scene.port.putCells('Put', [
-      { address: 'B1', was: '=A1+1', now: { formula: '=A1*2' } },
-      { address: 'C1', was: '=A1+2', now: { value: '60' } },
-      { address: 'A2', was: '=A1+3', now: { value: 10.5 } },
-      { address: 'C2', now: { value: null } },
-      { address: 'D3', now: { value: true } },
+    await scene.port.putCells([
+      { sheet: 'Put', address: 'B1', was: '=A1+1', now: { formula: '=A1*2' } },
+      { sheet: 'Put', address: 'C1', was: '=A1+2', now: { value: '60' } },
+      { sheet: 'Put', address: 'A2', was: '=A1+3', now: { value: 10.5 } },
+      { sheet: 'Put', address: 'C2', now: { value: null } },
+      { sheet: 'Put', address: 'D3', now: { value: true } },
     ])
     expect((await contents(scene.port)).Put).toEqual({ A1: 7, B1: '=A1*2', C1: '60', A2: 10.5, B2: 'kept', D3: true })
   })
 
   test(`${host} changes no cell if one holds another formula than it is said to hold, and names it.`, async () => {
     const before = await contents(scene.port)
-    await expect(scene.port.putCells('Put', [
-      { address: 'A1', now: { value: 8 } },
-      { address: 'B1', was: '=A1+1', now: { value: 14 } },
+    await expect(scene.port.putCells([
+      { sheet: 'Put', address: 'A1', now: { value: 8 } },
+      { sheet: 'Put', address: 'B1', was: '=A1+1', now: { value: 14 } },
     ])).rejects.toMatchObject({ code: 'cellChanged', detail: 'B1' })
     expect(await contents(scene.port)).toEqual(before)
+  })
+
+  test(`${host} changes cells of two sheets at once, and none of either if there is no such sheet as the second.`, async () => {
+    await scene.port.add({ names: [], sheets: [{ name: 'Put too', widths: [], frozenRows: 0, frozenColumns: 0, rows: [[{ formula: '=1+1' }]] }] })
+    const first = { sheet: 'Put', address: 'E5', now: { value: 5 } }
+    const before = await contents(scene.port)
+    await expect(scene.port.putCells([first, { sheet: 'Nowhere', address: 'A1', now: { value: 1 } }])).rejects.toMatchObject({ code: 'hostFailed' })
+    expect(await contents(scene.port)).toEqual(before)
+    await scene.port.putCells([first, { sheet: 'Put too', address: 'A1', was: '=1+1', now: { value: 2 } }])
+    expect(await contents(scene.port)).toEqual({ ...before, Put: { ...before.Put, E5: 5 }, 'Put too': { A1: 2 } })
   })
 
   test(`${host} changes no cell while a cell is being typed in.`, async () => {
     const before = await contents(scene.port)
     await scene.beginTyping()
-    await expect(scene.port.putCells('Put', [{ address: 'B1', was: '=A1*2', now: { value: 14 } }])).rejects.toMatchObject({ code: 'cellEditMode' })
+    await expect(scene.port.putCells([{ sheet: 'Put', address: 'B1', was: '=A1*2', now: { value: 14 } }])).rejects.toMatchObject({ code: 'cellEditMode' })
     await scene.cancelTyping()
     expect(await contents(scene.port)).toEqual(before)
   })

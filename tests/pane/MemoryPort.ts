@@ -15,7 +15,7 @@ export class MemoryPort implements WorkbookPort {
   /** By reference, as it is typed. */
   values: Readonly<Record<string, readonly (readonly ReadCell[])[]>> = {}
   readonly added: Book[] = []
-  readonly changed: { readonly sheet: string; readonly changes: readonly CellChange[] }[] = []
+  readonly changed: CellChange[] = []
   bookAfterChange: OpenBook = { sheets: [], names: [] }
   readonly insertedRows: CellPlace[] = []
   /** Set for a host whose sheets hold charts. */
@@ -72,9 +72,9 @@ export class MemoryPort implements WorkbookPort {
     return Promise.resolve(this.book.names)
   }
 
-  putCells(sheet: string, changes: readonly CellChange[]): Promise<void> {
+  putCells(changes: readonly CellChange[]): Promise<void> {
     if (this.refusal !== undefined) return Promise.reject(this.refusal)
-    this.changed.push({ sheet, changes })
+    this.changed.push(...changes)
     this.book = this.bookAfterChange
     return Promise.resolve()
   }

@@ -1,5 +1,5 @@
 /** The embedded grid behind one door: nothing outside this folder knows which grid it is. */
-import { type ICellData, ICommandService, type Injector, IUndoRedoService, LocaleType, LogLevel, mergeLocales, Univer, type Worksheet } from '@univerjs/core'
+import { type ICellData, ICommandService, type Injector, IUndoRedoService, LocaleType, LogLevel, mergeLocales, UndoCommand, Univer, type Worksheet } from '@univerjs/core'
 import { FUniver } from '@univerjs/core/facade'
 import {
   CalculationMode, FormulaDataModel, FormulaExecutedStateType, type FRange, type FWorkbook, type FWorksheet, ILayoutService, type ISetFormulaCalculationNotificationMutation,
@@ -25,6 +25,7 @@ import { addressOf } from '../../derived/reference'
 import { filledInto } from '../../derived/relativeFormula'
 import type { Book, DefinedName } from '../../workbook/book'
 import type { OpenBook, OpenCell, ReadCell } from '../../workbook/openBook'
+import { changesBySheet } from '../../workbook/changesBySheet'
 import type { CellChange, CellPlace } from '../../workbook/port'
 import type { NamesInUse } from '../../workbook/taken'
 import { addBook } from './addBook'
@@ -76,7 +77,7 @@ export interface Grid {
   /** With its leading "="; empty where the cell holds none, undefined where there is no such sheet. */
   formulaAt(place: CellPlace): string | undefined
   /** See WorkbookPort; resolves once the results follow. False where the grid did not take it. */
-  putCells(sheet: string, changes: readonly CellChange[]): Promise<boolean>
+  putCells(changes: readonly CellChange[]): Promise<boolean>
   /** False where there is no such cell. */
   select(place: CellPlace): boolean
   valuesOf(reference: string, sheet: string): readonly (readonly ReadCell[])[] | undefined
@@ -189,14 +190,22 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
     },
     names: () => namesOf(workbook()),
     formulaAt: ({ sheet, address }) => workbook().getSheetByName(sheet)?.getRange(address).getFormula(),
-    async putCells(sheet, changes) {
-      const worksheet = workbook().getSheetByName(sheet)
-      if (!worksheet) return false
+    async putCells(changes) {
+      const open = workbook()
+      const bySheet = [...changesBySheet(changes)].map(([sheet, ofSheet]) => ({ worksheet: open.getSheetByName(sheet), ofSheet }))
+      if (bySheet.some(({ worksheet }) => !worksheet)) return false
+      const commands = injector.get(ICommandService)
       const calculated = nextCalculation(injector)
-      const value = changedCells(worksheet, changes)
-      const done = await injector.get(ICommandService).executeCommand(SetRangeValuesCommand.id, { unitId: workbook().getId(), subUnitId: worksheet.getSheetId(), value })
-      if (done) await calculated
-      return done
+      // Sheets do not depend on the order in which they are taken back, so the grid's own batching does here.
+      const oneUndo = injector.get(IUndoRedoService).__tempBatchingUndoRedo(open.getId())
+      const refused = bySheet.findIndex(({ worksheet, ofSheet }) => (
+        !commands.syncExecuteCommand(SetRangeValuesCommand.id, { unitId: open.getId(), subUnitId: worksheet!.getSheetId(), value: changedCells(worksheet!, ofSheet) })
+      ))
+      oneUndo.dispose()
+      if (refused > 0) commands.syncExecuteCommand(UndoCommand.id)
+      if (refused >= 0) return false
+      await calculated
+      return true
     },
     select({ sheet, address }) {
       const worksheet = workbook().getSheetByName(sheet)

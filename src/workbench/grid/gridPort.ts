@@ -19,11 +19,11 @@ export function gridPort(grid: Grid, giveFile: (bytes: Uint8Array) => void): Wor
       if (grid.selectedCell() === undefined) throw new PortProblem('noSelection')
       if (!await grid.write(formula, place)) throw new PortProblem('hostFailed')
     },
-    async putCells(sheet, changes) {
+    async putCells(changes) {
       if (grid.isEditing()) throw new PortProblem('cellEditMode')
-      const other = changes.find(({ address, was }) => was !== undefined && grid.formulaAt({ sheet, address }) !== was)
+      const other = changes.find((change) => change.was !== undefined && grid.formulaAt(change) !== change.was)
       if (other !== undefined) throw new PortProblem('cellChanged', other.address)
-      if (changes.length > 0 && !await grid.putCells(sheet, changes)) throw new PortProblem('hostFailed')
+      if (changes.length > 0 && !await grid.putCells(changes)) throw new PortProblem('hostFailed')
     },
     async selectedRange() {
       const range = grid.selectedRange()

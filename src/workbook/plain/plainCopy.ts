@@ -8,7 +8,7 @@ import type { Book, Cell, DefinedName, Sheet } from '../book'
 import type { CalculatedBook, CalculatedCell } from '../calculated'
 import type { OpenBook, OpenCell, OpenSheet } from '../openBook'
 import type { BookCopy } from '../port'
-import { freeName } from '../freeName'
+import { listOfValues } from './listOfValues'
 import { cellsFilledBy, plainFates, type PlainFate } from './plainCells'
 
 export interface PlainCopy extends BookCopy {
@@ -18,23 +18,19 @@ export interface PlainCopy extends BookCopy {
   readonly listedOn: string
 }
 
-interface Fate extends PlainFate {
-  readonly sheet: string
-}
-
 /** @param book The workbook as it would be saved. @param open The same with its results. */
 export function plainCopy(book: Book, open: OpenBook, definitions: readonly Definition[], words: Words['working']['copy']): PlainCopy {
-  const fates = open.sheets.flatMap((sheet): Fate[] => plainFates(sheet, 'formulas', definitions).map((fate) => ({ ...fate, sheet: sheet.name })))
+  const fates = open.sheets.flatMap((sheet) => plainFates(sheet, 'formulas', definitions))
   const names = book.names.map((name) => plainName(name, definitions))
-  const listedOn = freeName(words.sheet, book.sheets.map(({ name }) => name))
+  const list = listOfValues(fates, book.sheets.map(({ name }) => name), words)
   const values = fates.filter(({ becomes }) => becomes !== 'formula')
   const sheets = book.sheets.map((sheet) => plainSheet(sheet, open, fates.filter((fate) => fate.sheet === sheet.name)))
   return {
-    book: { sheets: [...sheets, listOf(values, fates.length - values.length, listedOn, words)], names },
+    book: { sheets: [...sheets, list], names },
     calculated: calculatedOf(open),
     formulas: fates.length - values.length,
     values: values.length,
-    listedOn,
+    listedOn: list.name,
   }
 }
 
@@ -68,25 +64,6 @@ function valueOf({ cells }: OpenSheet, address: string): Cell {
   // A formula that is an error value and nothing else: a cell keeps no error otherwise.
   if (isCellError(value)) return { formula: `=${errorsOfFormulas.has(value.code) ? value.code : '#N/A'}` }
   return value === null ? {} : { value }
-}
-
-function listOf(values: readonly Fate[], formulas: number, name: string, words: Words['working']['copy']): Sheet {
-  const lines = values.map(({ sheet, address, cell, because }): Cell[] => [
-    { value: sheet }, { value: address }, isCellError(cell.value) ? { value: cell.value.code } : { value: cell.value ?? '' }, { value: because === undefined ? '' : words.because(because) },
-  ])
-  return {
-    name,
-    widths: [18, 10, 16, 90],
-    frozenRows: 0,
-    frozenColumns: 0,
-    rows: [
-      [{ value: words.sheet, look: 'title' }],
-      [{ value: words.formulas(formulas) }],
-      [{ value: words.values(values.length) }],
-      [],
-      ...(values.length === 0 ? [] : [words.headings.map((value): Cell => ({ value, look: 'heading' })), ...lines]),
-    ],
-  }
 }
 
 function calculatedOf({ sheets }: OpenBook): CalculatedBook {
