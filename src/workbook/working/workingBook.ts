@@ -48,7 +48,7 @@ export function workingBook(name: string, cell: WorkedCell): Book {
     heading(words.recalculated),
   ]
   rows.push(...recalculation(cell, place, rows.length))
-  return { names: [], sheets: [{ name, widths: [30, 20, 16, 44, 60], frozenRows: 0, frozenColumns: 0, rows }] }
+  return { names: [], sheets: [{ name, widths: [30, 20, 26, 44, 60], frozenRows: 0, frozenColumns: 0, rows }] }
 }
 
 function callRows({ definition: { id, summary, parameters }, args, working }: WorkedCall): readonly Row[] {
@@ -59,11 +59,11 @@ function callRows({ definition: { id, summary, parameters }, args, working }: Wo
   return [
     ...top,
     heading(words.argument, words.readAs, words.unit, words.given, words.meaning),
-    ...working.inputs.map((input): Row => [
-      text(input.name), { value: shown(input.value) }, text(unitText(input.unit)), { value: input.given ? givenText(given.get(input.name)) : words.leftOut }, text(input.text),
-    ]),
+    ...working.inputs.flatMap((input) => listed(
+      [input.value].flat(), text(unitText(input.unit)), input.given ? givenContents(given.get(input.name)) : [words.leftOut], input.name, input.text,
+    )),
     heading(words.step, words.quantity, words.unit, words.expression, words.meaning),
-    ...working.steps.map((step): Row => [text(step.name), { value: shown(step.value) }, text(unitText(step.unit)), text(step.formula), text(step.text)]),
+    ...working.steps.flatMap((step) => listed([step.value].flat(), text(unitText(step.unit)), [step.formula], step.name, step.text)),
     [{ value: words.convention }, text(working.convention)],
   ]
 }
@@ -94,7 +94,7 @@ function recalculation(cell: WorkedCell, place: string, above: number): readonly
   const formula = fromOtherSheet(plain.formula, sheet)
   const [first, second] = [addressOf(above + 1, 1), addressOf(above + 2, 1)]
   if (filled === undefined) {
-    const difference = typeof cell.value === 'number' ? `=${first}-${second}` : `=IF(${first}=${second},0,1)`
+    const difference = typeof cell.value === 'number' ? `=ROUND(ABS(${first}-${second}),9)` : `=IF(${first}=${second},0,1)`
     return [
       [{ value: words.plainFormula }, text(plain.formula)],
       [{ value: words.plainGives }, { formula, look: 'result' }],
@@ -139,13 +139,16 @@ function contentOf(value: ReadCell): CellContent {
   return isCellError(value) ? value.code : value ?? ''
 }
 
-function shown(value: number | string | readonly (number | string)[]): CellContent {
-  return typeof value === 'object' ? value.join('; ') : value
+/** A list takes a row for each of its values, so that none is hidden and all can be added up. */
+function listed(values: readonly CellContent[], unit: Cell | undefined, besides: readonly CellContent[], name: string, meaning: string): readonly Row[] {
+  const cell = (value: CellContent | undefined): Cell | undefined => (value === undefined ? undefined : { value })
+  return Array.from({ length: Math.max(values.length, besides.length, 1) }, (_, index): Row => (
+    index === 0 ? [text(name), cell(values[0]), unit, cell(besides[0]), text(meaning)] : [undefined, cell(values[index]), undefined, cell(besides[index])]
+  ))
 }
 
-function givenText(argument: unknown): CellContent {
-  const values = [argument].flat(2) as readonly ReadCell[]
-  return values.length === 1 ? contentOf(values[0]!) : values.map((value) => String(contentOf(value))).join('; ')
+function givenContents(argument: unknown): readonly CellContent[] {
+  return ([argument].flat(2) as readonly ReadCell[]).map(contentOf)
 }
 
 /** A name is no measure. */
