@@ -3,7 +3,7 @@ import { type ICellData, ICommandService, type Injector, IUndoRedoService, Local
 import { FUniver } from '@univerjs/core/facade'
 import {
   CalculationMode, FormulaDataModel, FormulaExecutedStateType, type FRange, type FWorkbook, type FWorksheet, ILayoutService, type ISetFormulaCalculationNotificationMutation,
-  SetArrayFormulaDataMutation, SetFormulaCalculationNotificationMutation, SetRangeValuesCommand, SetRangeValuesMutation, SetSelectionsOperation, SetWorksheetActiveOperation, UniverSheetsCorePreset,
+  ScrollToCellCommand, SetArrayFormulaDataMutation, SetFormulaCalculationNotificationMutation, SetRangeValuesCommand, SetRangeValuesMutation, SetSelectionsOperation, SetWorksheetActiveOperation, UniverSheetsCorePreset,
 } from '@univerjs/preset-sheets-core'
 import coreWords from '@univerjs/preset-sheets-core/locales/en-US'
 import { UniverSheetsFilterPreset } from '@univerjs/preset-sheets-filter'
@@ -95,6 +95,9 @@ export interface Grid {
 
 /** In pixels. */
 const narrow = 600
+
+/** That stay in sight above a cell to which one jumps. */
+const rowsAbove = 4
 
 /** Resolves once the book is calculated. */
 export async function startGrid(container: HTMLElement, definitions: readonly Definition[], book: Book, options: { readonly dark: boolean }): Promise<Grid> {
@@ -213,7 +216,10 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
       workbook().setActiveSheet(worksheet)
       const range = worksheet.getRange(address)
       range.activate()
-      worksheet.scrollToCell(range.getRow(), range.getColumn())
+      // Its row comes below the rows that say what it is, and the first column, with the labels, stays where both have room.
+      const { xSplit, ySplit } = worksheet.getSheet().getFreeze()
+      worksheet.scrollToCell(Math.max(ySplit, range.getRow() - rowsAbove), xSplit)
+      void injector.get(ICommandService).executeCommand(ScrollToCellCommand.id, { range: range.getRange() })
       return true
     },
     valuesOf(reference, sheet) {
