@@ -45,14 +45,14 @@ export function ChartFigure({ title, summary, table, legend = [], draw }: ChartF
     <figure className={styles.figure} aria-labelledby={titleId}>
       <figcaption id={titleId} className={styles.title}>{title}</figcaption>
       <p id={summaryId} className={styles.summary}>{summary}</p>
+      <div ref={ref} className={styles.chart}>
+        {!asTable && width > 0 && <div role="img" aria-labelledby={titleId} aria-describedby={summaryId}>{draw(width)}</div>}
+      </div>
       {!asTable && legend.length > 0 && (
         <ul className={styles.legend} aria-label={words.key}>
           {legend.map(({ sample, text }, index) => <li key={index} className={styles.legendLine}>{sample}<span>{text}</span></li>)}
         </ul>
       )}
-      <div ref={ref} className={styles.chart}>
-        {!asTable && width > 0 && <div role="img" aria-labelledby={titleId} aria-describedby={summaryId}>{draw(width)}</div>}
-      </div>
       {asTable && <ResultTable columns={table.columns} rows={table.rows} label={title} />}
       <Button size="small" aria-pressed={asTable} onClick={() => setAsTable(!asTable)}>{asTable ? words.asChart : words.asTable}</Button>
     </figure>
