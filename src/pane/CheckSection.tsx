@@ -75,7 +75,7 @@ export function CheckSection({ definitions, port }: CheckSectionProps) {
         <ul className={styles.list}>
           {result.findings.map((finding, index) => (
             <li key={index} className={styles.finding}>
-              <Button size="small" appearance="subtle" onClick={() => void go(finding)}>{frame.place(finding)}</Button>{' '}
+              <Button size="small" onClick={() => void go(finding)}>{frame.place(finding)}</Button>{' '}
               <span className={mergeClasses(styles.kind, finding.kind === 'error' ? pane.error : styles.doubt)}>{say.kinds[finding.kind]}</span>
               <div>{finding.sentence}</div>
             </li>

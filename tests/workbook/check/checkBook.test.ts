@@ -41,7 +41,7 @@ test.each([
   ['a 6-inch pot of 5.9 L', [text('6-inch pot'), formula('=STICK.FILL(100,5900)')], /^B1 doubt: 5\.9 L in a vessel of 6-inch: .* holds 2\.8 L at most/],
   ['markup typed as margin', [formula('=STICK.LINERPRICE(0.4,0.5)')], /^A1 doubt: A margin of 50 % of the price is a markup of 100 % on the cost\. Where 50 % on the cost was meant, type a margin of 33\.3 %/],
   ['a quote whose prices are not rounded', [formula('=STICK.QUOTE(0.6,{500},{0.4})')], /^A1 doubt: The prices of this quote are not rounded/],
-  ['a dead zone in a quote', [formula('=STICK.QUOTE(0.6,{500;1000},{0.425;0.4},0,0.05)')], /^A1 doubt: In the quote, at 500 liners: 953 to 999 cost more than 1000 \(liners\)\. Change a price/],
+  ['a dead zone in a quote', [formula('=STICK.QUOTE(0.6,{500;1000},{0.425;0.4},0,0.05)')], /^A1 doubt: Liners at the price for 500: 953 to 999 cost more than 1000\. Change a price/],
   ['a refused input', [formula('=STICK.BAGS(300,60,15%,-1)')], /^A1 error: onHandL must be 0 L or more/],
   ['an error of the sheet itself', [formula('=1/0')], /^A1 error: The formula divides by 0/],
 ] as const)('The checks find %s.', async (_, row, expected) => {
