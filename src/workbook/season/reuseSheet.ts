@@ -89,7 +89,7 @@ export function reuseSheet(): NamedSheet {
   })
   const name = naming('Reuse')
   return {
-    sheet: { name: 'Reuse', widths: [34, 20, 14, 19, 23, 26, 96], frozenRows: at.invented, frozenColumns: 1, rows },
+    sheet: { name: 'Reuse', widths: [37, 20, 14, 22, 23, 26, 96], frozenRows: at.invented, frozenColumns: 1, rows },
     names: [
       { name: 'ReuseSupplier', refersTo: `Reuse!$C$${at.supplier}:$F$${at.supplier}` },
       { name: 'ReusePriceOf', refersTo: `Reuse!$C$${at.priceOf}:$F$${at.priceOf}` },
