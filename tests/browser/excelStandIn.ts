@@ -10,13 +10,14 @@ export const officeScript = 'https://appsforoffice.microsoft.com/lib/1/hosted/of
 interface StandIn {
   /** What Excel refuses everything with. */
   readonly code?: string
+  readonly isDarkTheme?: boolean
 }
 
-const script = ({ code = 'InvalidSelection' }: StandIn) => `
+const script = ({ code = 'InvalidSelection', isDarkTheme = false }: StandIn) => `
   window.associated = []
   window.CustomFunctions = { associate: (id) => window.associated.push(id) }
   window.Office = {
-    context: { requirements: { isSetSupported: () => false } },
+    context: { requirements: { isSetSupported: () => false }, officeTheme: { isDarkTheme: ${isDarkTheme} } },
     onReady: async (ready) => { window.associatedWhenReady = window.associated.length; ready() },
   }
   window.Excel = { run: async () => { throw { code: '${code}', message: '' } } }

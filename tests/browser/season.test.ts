@@ -35,7 +35,7 @@ async function expectNothingTooWide(page: Page): Promise<void> {
 }
 
 describe.each([320, 420])('in a window %i pixels wide, by keyboard', (width) => {
-  it('the demo season is built into an empty workbook and calculated, and each sheet is one key away', { timeout: 60_000 }, async () => {
+  it('the demo season is built into an empty workbook and calculated, and each sheet is one key away', async () => {
     const page = await openSeason(width)
     await page.keyboard.press('Enter')
     await page.getByText(`This adds ${sheets.length} sheets after your own: Season, Orders,`).waitFor()
@@ -53,7 +53,7 @@ describe.each([320, 420])('in a window %i pixels wide, by keyboard', (width) => 
   })
 })
 
-it('A season that is there already is not built over, and the pane lists what is taken.', { timeout: 60_000 }, async () => {
+it('A season that is there already is not built over, and the pane lists what is taken.', async () => {
   const page = await openSeason(320)
   for (const label of ['Build the demo season', 'Build an empty season']) {
     await pressUntilFocused(page, 'Tab', button(page, label))
@@ -69,7 +69,7 @@ it('A season that is there already is not built over, and the pane lists what is
   await page.context().close()
 })
 
-it.each(['light', 'dark'] as const)('The season section has no accessibility violation in the %s theme, at any stage.', { timeout: 60_000 }, async (colorScheme) => {
+it.each(['light', 'dark'] as const)('The season section has no accessibility violation in the %s theme, at any stage.', async (colorScheme) => {
   const page = await openSeason(320, colorScheme)
   await expectNoViolations(page)
   await pressUntilFocused(page, 'Tab', button(page, 'Build an empty season'))
