@@ -1,4 +1,4 @@
-import type { Body, Definition, MethodResult } from '../core/definition/definition'
+import type { Body, Definition, MethodResult, WorkingStep } from '../core/definition/definition'
 
 type Said = (english: string) => string
 
@@ -33,7 +33,13 @@ function bodyIn(body: Body, said: Said): Body {
 
 /** What a method computes, with its working in the other language. */
 function resultIn(result: MethodResult, said: Said): MethodResult {
-  return 'problem' in result ? result : { ...result, working: () => result.working().map((step) => withText(step, said)) }
+  return 'problem' in result ? result : { ...result, working: () => result.working().map((step) => withText({ ...step, value: valueIn(step.value, said) }, said)) }
+}
+
+/** A text among the values says why there is no number. */
+function valueIn(value: WorkingStep['value'], said: Said): WorkingStep['value'] {
+  if (typeof value === 'string') return said(value)
+  return Array.isArray(value) && value.every((one) => typeof one === 'string') ? value.map(said) : value
 }
 
 function withText<T extends { readonly text: string }>(one: T, said: Said): T {

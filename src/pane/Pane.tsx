@@ -18,6 +18,8 @@ interface PaneProps {
   readonly theme: ThemeName
   /** What the host speaks, as "de-AT". */
   readonly locale: string
+  /** Told what the pane speaks, as the attribute lang has it. */
+  readonly onLanguage: ((language: string) => void) | undefined
 }
 
 const useStyles = makeStyles({
@@ -52,7 +54,7 @@ export function Pane({ locale, ...props }: PaneProps) {
 }
 
 /** The title, the sections to choose from, and the chosen one. */
-function Frame({ definitions: english, port, theme }: Omit<PaneProps, 'locale'>) {
+function Frame({ definitions: english, port, theme, onLanguage }: Omit<PaneProps, 'locale'>) {
   const styles = useStyles()
   const { language, frame, ofDefinition } = useWords()
   const { decimalMark } = useSettings().settings
@@ -66,6 +68,7 @@ function Frame({ definitions: english, port, theme }: Omit<PaneProps, 'locale'>)
   const [seasonLeft, setSeasonLeft] = useState(false)
   const isEmpty = useIsEmpty(port)
   useEffect(() => port.setDecimalMark?.(decimalMark), [port, decimalMark])
+  useEffect(() => { onLanguage?.(language) }, [onLanguage, language])
   // Who opens the pane beside an empty workbook has nothing yet to use a function on.
   const section = chosen ?? (isEmpty ? 'Season' : 'Functions')
   return (

@@ -1,6 +1,7 @@
 import { Button, makeStyles, mergeClasses, Spinner, tokens } from '@fluentui/react-components'
 import { useEffect, useRef, useState } from 'react'
 import type { Definition } from '../core/definition/definition'
+import { catalogue } from '../functions/catalogue'
 import { changedValues } from '../workbook/plain/changedValues'
 import type { Into } from '../workbook/plain/plainCells'
 import { listOfValues } from '../workbook/plain/listOfValues'
@@ -59,8 +60,8 @@ export function TurnPlain({ definitions, port }: TurnPlainProps) {
     const plan = plainPlan(before, place, into, definitions)
     if (JSON.stringify(plan.changes) !== JSON.stringify(changes)) return { is: 'announced', plan, again: true }
     await port.putCells(changes)
-    // A whole workbook is for somebody else, who cannot look up what a value was.
-    const list = place === undefined ? listOfValues(plan.fates, before.sheets.map(({ name }) => name), working.copy) : undefined
+    // A whole workbook is for somebody else, who cannot look up what a value was, and may read no other language.
+    const list = place === undefined ? listOfValues(plainPlan(before, place, into, catalogue).fates, before.sheets.map(({ name }) => name)) : undefined
     if (list !== undefined) await port.add({ names: [], sheets: [list] })
     const others = changedValues(before, await port.read())
     const count = turned(plan)
@@ -70,7 +71,7 @@ export function TurnPlain({ definitions, port }: TurnPlainProps) {
   const copy = () => attempt(working.making, async () => {
     let sentence = ''
     await port.saveCopy!((book, open) => {
-      const made = plainCopy(book, open, definitions, working.copy)
+      const made = plainCopy(book, open, catalogue)
       sentence = working.copied(made.formulas, made.values, made.listedOn)
       return made
     })

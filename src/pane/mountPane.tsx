@@ -13,12 +13,14 @@ interface PaneOptions {
   readonly theme?: ThemeName
   /** What the host speaks, where it says so; else what the browser does. */
   readonly locale?: string | undefined
+  /** For a page that is all pane, and so in its language. */
+  readonly onLanguage?: (language: string) => void
 }
 
 /** Shows the pane in a page's element, which gives it its height. The page knows the host, its theme and its language. */
-export function mountPane(element: HTMLElement, port: WorkbookPort, { theme: first = 'light', locale = navigator.language }: PaneOptions = {}): MountedPane {
+export function mountPane(element: HTMLElement, port: WorkbookPort, { theme: first = 'light', locale = navigator.language, onLanguage }: PaneOptions = {}): MountedPane {
   const root = createRoot(element)
-  const show = (theme: ThemeName) => root.render(<Pane definitions={catalogue} port={port} theme={theme} locale={locale} />)
+  const show = (theme: ThemeName) => root.render(<Pane definitions={catalogue} port={port} theme={theme} locale={locale} onLanguage={onLanguage} />)
   show(first)
   return { setTheme: show, unmount: () => root.unmount() }
 }

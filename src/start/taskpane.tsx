@@ -4,7 +4,13 @@ import { excelPort } from '../excel/excelPort'
 import { mountPane } from '../pane/mountPane'
 
 void Office.onReady(() => {
-  mountPane(document.getElementById('pane')!, excelPort(callLogOfPage()), { theme: themeOfExcel(), locale: Office.context.displayLanguage })
+  mountPane(document.getElementById('pane')!, excelPort(callLogOfPage()), {
+    theme: themeOfExcel(),
+    locale: Office.context.displayLanguage,
+    onLanguage(language) {
+      document.documentElement.lang = language
+    },
+  })
 })
 
 /** Older versions of Excel do not tell their theme; light is what they have. */

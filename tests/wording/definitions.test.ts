@@ -71,6 +71,9 @@ test.each([
   ['ODDS with every argument at its likely value', 'ODDS mit jedem Argument auf seinem wahrscheinlichsten Wert'],
   ['Mix 60 L: break', 'Mix 60 L: Staffel'],
   ['delivery from North', 'Lieferung von North'],
+  ['1 more bag reaches the break and costs 4.50 more', '1 Sack mehr erreicht die Staffel und kostet 4,50 mehr'],
+  ['an order of 414 costs 335.34, 500 cost 335.00', 'ein Auftrag über 414 kostet 335,34, 500 kosten 335,00'],
+  ['5 more bags reach the break and save 12.00', '5 Säcke mehr erreichen die Staffel und sparen 12,00'],
 ])('a text that is made with a name in it is German around it: %s', (english, said) => {
   expect(ofDefinition(english)).toBe(said)
 })

@@ -80,7 +80,7 @@ export function numberText(settings: Settings, words: Words): NumberText {
     label: (value, unit = '') => (currency !== '' && isMoney(unit) ? withCurrency(inColumn(value, unit, 'label')) : plain(value, 'label')),
     unit: unitText,
     measured(value, unit, digits) {
-      if (typeof value === 'string') return `${plain(value, digits)} ${unitText(unit)}`.trim()
+      if (typeof value === 'string') return plain(value, digits)
       const us = units === 'us' ? usEquivalent(value, unit) : undefined
       const text = withUnit(value, unit, digits)
       return us === undefined ? text : `${text} (${withUnit(Number(us.value.toPrecision(significant.equivalent)), us.unit, digits)})`

@@ -67,11 +67,4 @@ export const working: Words['working'] = {
   aboutCopy: 'Die Kopie enthält nur reine Formeln und Werte und ein letztes Blatt, das die Werte nennt. Die offene Arbeitsmappe bleibt, wie sie ist.',
   making: 'Die Kopie wird gemacht',
   copied: (formulas, values, sheet) => `Die Kopie ist fertig: ${cells(formulas)} mit reinen Formeln, ${values} als Werte, genannt auf ihrem Blatt „${sheet}“.`,
-  copy: {
-    sheet: 'Ohne das Add-in',
-    formulas: (count) => `${count === 1 ? '1 Zelle enthält' : `${count} Zellen enthalten`} eine reine Formel an Stelle einer Funktion des Add-ins.`,
-    values: (count) => (count === 0 ? 'Keine Zelle musste zum Wert werden.' : `${count === 1 ? '1 Zelle enthält stattdessen einen Wert, der' : `${count} Zellen enthalten stattdessen Werte, die`} sich mit einer Angabe nicht mehr ${count === 1 ? 'ändert' : 'ändern'}:`),
-    headings: ['Blatt', 'Zelle', 'Wert', 'Warum es keine Formel ist'],
-    because,
-  },
 }

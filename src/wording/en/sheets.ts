@@ -1,5 +1,8 @@
 /** What the pane writes onto sheets. It is in English whatever the language of the pane, because a saved workbook is read by others. */
 import type { Place } from './frame'
+import { working } from './working'
+
+const counted = (count: number, one: string, more: string) => (count === 1 ? `1 ${one}` : `${count} ${more}`)
 
 export const sheets = {
   /** The working of a cell, for an auditor. */
@@ -31,6 +34,14 @@ export const sheets = {
     noPlainFormula: (id: string) => `${id} has no plain formula`,
     check: 'Check of the answer',
     answerHolds: 'The answer passes the check',
+  },
+  /** The list in a workbook that needs no add-in any more. */
+  copy: {
+    sheet: 'Without the add-in',
+    formulas: (count: number) => `${counted(count, 'cell holds a plain formula', 'cells hold plain formulas')} in place of a function of the add-in.`,
+    values: (count: number) => (count === 0 ? 'No cell had to become a value.' : `${counted(count, 'cell holds a value', 'cells hold values')} instead, which no longer ${count === 1 ? 'follows' : 'follow'} when an input changes:`),
+    headings: ['Sheet', 'Cell', 'Value', 'Why it is no formula'],
+    because: working.because,
   },
   /** The rows to begin with for an entry of the library. */
   library: {

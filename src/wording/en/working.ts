@@ -76,12 +76,4 @@ export const working = {
   aboutCopy: 'The copy holds plain formulas and values only, and a last sheet that lists the values. The open workbook stays as it is.',
   making: 'Making the copy',
   copied: (formulas: number, values: number, sheet: string) => `The copy is ready: ${cells(formulas)} with plain formulas, ${values} as values, listed on its sheet “${sheet}”.`,
-  /** The sheet that a copy of the workbook gets. */
-  copy: {
-    sheet: 'Without the add-in',
-    formulas: (count: number) => `${counted(count, 'cell holds a plain formula', 'cells hold plain formulas')} in place of a function of the add-in.`,
-    values: (count: number) => (count === 0 ? 'No cell had to become a value.' : `${counted(count, 'cell holds a value', 'cells hold values')} instead, which no longer ${count === 1 ? 'follows' : 'follow'} when an input changes:`),
-    headings: ['Sheet', 'Cell', 'Value', 'Why it is no formula'],
-    because,
-  },
 }

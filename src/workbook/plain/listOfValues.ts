@@ -1,11 +1,13 @@
 import { isCellError } from '../../core/definition/problem'
-import type { Words } from '../../wording/words'
+import { sheets } from '../../wording/en/sheets'
 import type { Cell, Sheet } from '../book'
 import { freeName } from '../freeName'
 import type { PlainFate } from './plainCells'
 
+const words = sheets.copy
+
 /** The sheet that says which cells became values, or stayed, and why. @param taken Names of sheets. */
-export function listOfValues(fates: readonly PlainFate[], taken: readonly string[], words: Words['working']['copy']): Sheet {
+export function listOfValues(fates: readonly PlainFate[], taken: readonly string[]): Sheet {
   const values = fates.filter(({ becomes }) => becomes !== 'formula')
   const lines = values.map(({ sheet, address, cell, because }): Cell[] => [
     { value: sheet }, { value: address }, isCellError(cell.value) ? { value: cell.value.code } : { value: cell.value ?? '' }, { value: because === undefined ? '' : words.because(because) },

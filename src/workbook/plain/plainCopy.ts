@@ -3,7 +3,6 @@ import type { Definition } from '../../core/definition/definition'
 import { isCellError } from '../../core/definition/problem'
 import { blockOf } from '../../derived/blockOf'
 import { plainCell } from '../../derived/plainCell'
-import type { Words } from '../../wording/words'
 import type { Book, Cell, DefinedName, Sheet } from '../book'
 import type { CalculatedBook, CalculatedCell } from '../calculated'
 import type { OpenBook, OpenCell, OpenSheet } from '../openBook'
@@ -19,10 +18,10 @@ export interface PlainCopy extends BookCopy {
 }
 
 /** @param book The workbook as it would be saved. @param open The same with its results. */
-export function plainCopy(book: Book, open: OpenBook, definitions: readonly Definition[], words: Words['working']['copy']): PlainCopy {
+export function plainCopy(book: Book, open: OpenBook, definitions: readonly Definition[]): PlainCopy {
   const fates = open.sheets.flatMap((sheet) => plainFates(sheet, 'formulas', definitions))
   const names = book.names.map((name) => plainName(name, definitions))
-  const list = listOfValues(fates, book.sheets.map(({ name }) => name), words)
+  const list = listOfValues(fates, book.sheets.map(({ name }) => name))
   const values = fates.filter(({ becomes }) => becomes !== 'formula')
   const sheets = book.sheets.map((sheet) => plainSheet(sheet, open, fates.filter((fate) => fate.sheet === sheet.name)))
   return {

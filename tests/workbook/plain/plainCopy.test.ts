@@ -1,6 +1,5 @@
 import { beforeAll, expect, test } from 'vitest'
 import { catalogue } from '../../../src/functions/catalogue'
-import { english } from '../../../src/wording/en/words'
 import { calculateBook } from '../../../src/workbench/engine/calculate'
 import { unpack } from '../../../src/workbench/xlsx/unpack'
 import { writeXlsx } from '../../../src/workbench/xlsx/writeXlsx'
@@ -18,7 +17,7 @@ let after: CalculatedBook
 
 beforeAll(async () => {
   before = await openBook(season)
-  copy = plainCopy(season, before, catalogue, english.working.copy)
+  copy = plainCopy(season, before, catalogue)
   after = await calculateBook(copy.book)
 }, 60_000)
 
@@ -65,7 +64,7 @@ test('Its last sheet lists each cell that became a value, with the value and the
 const bookOf = (rows: Cell[][], names: Book['names'] = []): Book => ({ names, sheets: [{ name: 'Plan', widths: [9], frozenRows: 1, frozenColumns: 0, rows }] })
 
 async function copyOf(book: Book): Promise<PlainCopy> {
-  return plainCopy(book, await openBook(book), catalogue, english.working.copy)
+  return plainCopy(book, await openBook(book), catalogue)
 }
 
 test('What a function fills becomes values cell by cell, and each cell keeps how it looks.', async () => {
