@@ -89,7 +89,7 @@ export function blendsSheet(): NamedSheet {
   const last = at.sums - 1
   return {
     // The litres beside the table spill, which no table of Excel's may hold.
-    sheet: { name: 'Blends', widths: [37, 17, 13, 22, 22, 17, 18, 18, 17], frozenRows: at.heading, frozenColumns: 1, rows, tables: [tableIn('BlendComponents', 'A', at.heading, columns[2], last)] },
+    sheet: { name: 'Blends', widths: [37, 17, 13, 22, 22, 19, 18, 18, 17], frozenRows: at.heading, frozenColumns: 1, rows, tables: [tableIn('BlendComponents', 'A', at.heading, columns[2], last)] },
     names: [
       name('BlendComponent', 'A', at.components, last),
       name('PeatBlendLitres', 'G', at.components, last),

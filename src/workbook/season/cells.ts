@@ -22,7 +22,7 @@ export const formats = {
   price: '#,##0.00_)',
   years: '0.0_)',
   /** Year first, which no country reads otherwise. */
-  day: 'yyyy-mm-dd',
+  day: 'yyyy-mm-dd_)',
   /** For a column whose figures are of several kinds. */
   mixed: '#,##0.0###_)',
 } as const

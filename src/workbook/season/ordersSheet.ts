@@ -73,7 +73,7 @@ export function ordersSheet(): NamedSheet {
   return {
     sheet: {
       name: 'Orders',
-      widths: [16, 9, 20, 16, 10, 8, 8, 11, 9, 10, 13, 11, 14, 12, 14, 13, 10, 8, 14, 12],
+      widths: [16, 9, 20, 16, 10, 8, 8, 14, 9, 10, 13, 11, 14, 12, 14, 13, 10, 8, 14, 12],
       frozenRows: at.heading,
       frozenColumns: 1,
       rows,

@@ -72,7 +72,7 @@ export function pricesSheet(): NamedSheet {
     heading: () => headings('Product', 'Sold as', 'A litre', 'Price', 'Delivery', 'Pack size', 'Unit', 'Label yield', 'Dry density', 'Water in it', 'Declared', 'Expansion', 'Waste', 'Loose', 'Measured', 'Supplier', 'Price of', 'Where the figure comes from'),
     media: { height: priceList.length, rows: (at) => priceList.map((medium, index) => mediumRow(medium, at.media + index)) },
     gapBetween: blank,
-    others: () => headings('Sold in other ways', 'Unit', 'Supplier', 'Figure', 'Price of', 'How it is worked out'),
+    others: () => headings('Sold in other ways', 'Unit', 'Supplier', 'Figure', 'Price of', 'Note'),
     cartonPrice: () => single('Rockwool blocks, price of a carton', 'EUR a carton', input(84, formats.price), '', cartons),
     cartonDelivery: () => single('Rockwool blocks, delivery', 'EUR a carton', input(4.5, formats.price), '', cartons),
     sheetsPerCarton: () => single('Rockwool blocks, sheets in a carton', 'sheets', input(20, formats.count)),
@@ -88,7 +88,7 @@ export function pricesSheet(): NamedSheet {
   const name = naming('Prices')
   const last = at.media + priceList.length - 1
   return {
-    sheet: { name: 'Prices', widths: [34, 17, 14, 12, 12, 14, 12, 12, 15, 16, 12, 13, 9, 12, 16, 14, 15, 70], frozenRows: at.heading, frozenColumns: 1, rows, tables: [tableIn('MediaPrices', 'A', at.heading, 'R', last), tableIn('OtherPrices', 'A', at.others, 'F', at.acid)] },
+    sheet: { name: 'Prices', widths: [36, 19, 14, 12, 12, 14, 12, 12, 15, 16, 12, 13, 9, 12, 16, 14, 15, 70], frozenRows: at.heading, frozenColumns: 1, rows, tables: [tableIn('MediaPrices', 'A', at.heading, 'R', last), tableIn('OtherPrices', 'A', at.others, 'F', at.acid)] },
     names: [
       name('MediumName', 'A', at.media, last),
       name('SoldAs', 'B', at.media, last),
