@@ -12,7 +12,7 @@ export const dist = join(root, 'dist')
 const lockfile = join(root, 'package-lock.json')
 /** Written last by a build, so that a build that broke off counts as none. */
 const builtMark = join(dist, '.built')
-const buildInputs = ['src', 'assets', 'webpack.config.js', 'package-lock.json', 'tsconfig.json']
+const buildInputs = ['src', 'assets/icons', 'assets/demo-season.xlsx', 'webpack.config.js', 'package-lock.json', 'tsconfig.json']
 
 /** A failure whose sentence is all that the user needs; no stack is shown for it. */
 export class Failure extends Error {}
