@@ -285,6 +285,19 @@ it('The manager compares the ways, finds the round from which each beats single 
   await page.context().close()
 })
 
+it('In a narrow window a line below the pane shows where Check leads, and the hidden sheet keeps its size, without which it would not scroll there.', async () => {
+  const page = await pages.open({ viewport: { width: 320, height: 700 } })
+  await expect.poll(() => cellLine(page)).toMatch(/^Season, A1:/)
+  await page.getByRole('button', { name: 'Pane', exact: true }).click()
+  await choose(page, 'Check')
+  await button(page, 'A50 on Quote').first().click()
+  await expect.poll(() => cellLine(page)).toMatch(/^Quote, A50:/)
+  const grid = page.locator('.sheet .grid')
+  expect(await grid.isVisible()).toBe(false)
+  expect((await grid.boundingBox())!.height).toBe((await pane(page).boundingBox())!.height)
+  await page.context().close()
+})
+
 it.each([['light', 'workbench'], ['dark', 'workbench-dark']] as const)('The workbench opens at the season with CUTTINGS in the pane, in the %s theme.', async (colorScheme, name) => {
   const page = await open(colorScheme)
   await pane(page).getByRole('button', { name: /^CUTTINGS/ }).click()

@@ -189,9 +189,9 @@ describe('the workbench', () => {
 
   it('shows either the sheet or the pane in a narrow window', async () => {
     const page = await openWorkbench(narrow)
-    expect([await page.locator('.sheet').isVisible(), await page.locator('.functions').isVisible()]).toEqual([true, false])
+    expect([await page.locator('.sheet .grid').isVisible(), await page.locator('.functions').isVisible()]).toEqual([true, false])
     await page.getByRole('button', { name: 'Pane', exact: true }).click()
-    expect([await page.locator('.sheet').isVisible(), await page.locator('.functions').isVisible()]).toEqual([false, true])
+    expect([await page.locator('.sheet .grid').isVisible(), await page.locator('.functions').isVisible()]).toEqual([false, true])
     await page.close()
   })
 })
