@@ -15,7 +15,8 @@ interface FunctionEntryProps {
 }
 
 const useStyles = makeStyles({
-  entry: { borderLeft: `3px solid transparent` },
+  // What is scrolled out of sight is laid out when it comes into sight.
+  entry: { borderLeft: `3px solid transparent`, contentVisibility: 'auto', containIntrinsicBlockSize: 'auto 60px' },
   openEntry: { borderLeftColor: tokens.colorBrandStroke1, backgroundColor: tokens.colorNeutralBackground2 },
   heading: { margin: 0 },
   row: {

@@ -27,10 +27,12 @@ interface Entry {
 
 /** Made once for a catalogue; gives the definitions that a query finds, best first. */
 export function searchOf(definitions: readonly Definition[]): (query: string) => readonly Definition[] {
-  const entries = definitions.map(entryOf)
+  let entries: readonly Entry[] | undefined
   return (query) => {
     const words = queryWords(query)
     if (words.length === 0) return definitions
+    // Not before somebody searches, so that the pane opens without it.
+    entries ??= definitions.map(entryOf)
     const found = ranked(entries, words, scoreOf)
     // Slips are looked for only where nothing else is found: "spill" must not bring up "still".
     return found.length > 0 ? found : ranked(entries, words, (entry, word) => scoreOf(entry, word) || scoreOfSlip(entry, word))
