@@ -77,21 +77,22 @@ export function RoundsChart({ rounds }: { readonly rounds: Rounds }) {
               <BottomAxis scale={x} ticks={6} at={height - margin.bottom} gridTo={margin.top} text={(round) => (Number.isInteger(round) ? numbers.label(round) : '')} />
               <LeftAxis scale={y} ticks={5} at={margin.left} gridTo={width - margin.right} />
               {singles.map(({ cost }) => <line key={cost} x1={margin.left} x2={width - margin.right} y1={y(cost)} y2={y(cost)} className={styles.single} />)}
-              {lines.map(({ points: own, breakEven }, series) => {
+              {lines.map(({ points: own }, series) => {
                 const last = own.at(-1)!
                 return (
                   <g key={series}>
                     <path d={path(own) ?? ''} fill="none" style={strokeOf(markOf(series))} />
                     <Shape mark={markOf(series)} x={x(last.round)} y={y(last.cost)} />
-                    {breakEven !== undefined && (
-                      <>
-                        <circle cx={x(breakEven.round)} cy={y(breakEven.cost)} r={ringRadius} className={styles.ring} />
-                        <text x={x(breakEven.round)} y={y(breakEven.cost) - ringRadius - 4} textAnchor="middle" className={styles.text}>{words.round(numbers.label(breakEven.round))}</text>
-                      </>
-                    )}
                   </g>
                 )
               })}
+              {/* After all lines, so that none runs through the words. */}
+              {lines.map(({ breakEven }, series) => breakEven !== undefined && (
+                <g key={series}>
+                  <circle cx={x(breakEven.round)} cy={y(breakEven.cost)} r={ringRadius} className={styles.ring} />
+                  <text x={x(breakEven.round)} y={y(breakEven.cost) - ringRadius - 4} textAnchor="middle" className={styles.text}>{words.round(numbers.label(breakEven.round))}</text>
+                </g>
+              ))}
             </svg>
             <div className={mergeClasses(styles.axisName, styles.roundsName)}>{words.roundsServed}</div>
           </>
