@@ -1,9 +1,50 @@
 /** What the sentences about problems are made of in every language. */
 import type { Definition } from '../core/definition/definition'
+import type { Parameter } from '../core/definition/parameter'
+import type { NoAnswer, Problem, Refusal } from '../core/definition/problem'
+import { withMark, type DecimalMark } from '../core/quantity/decimalMark'
 import type { Dimension } from '../core/quantity/units'
 
+/** What a sentence about a refusal may speak of. */
+export interface Context {
+  /** The argument, with the row where it is a range: "parts, row 3,". */
+  readonly place: string
+  readonly name: string
+  readonly parameter: Parameter | undefined
+  /** "Type a number in mL, such as 65, or text with a unit, such as "65 mL"." */
+  readonly type: string
+  readonly definition: Definition
+  readonly mark: DecimalMark
+  readonly n: Shown
+}
+
+/** A number as the user writes it. */
+export type Shown = (number: string) => string
+type RefusalSentence = (problem: Refusal, context: Context) => string
+export type NoAnswerSentence = (problem: NoAnswer, n: Shown) => string
+export type RefusalWords = { readonly [C in Refusal['code']]: (problem: Extract<Refusal, { code: C }>, context: Context) => string }
+export type NoAnswerWords = { readonly [C in NoAnswer['code']]: (problem: Extract<NoAnswer, { code: C }>, n: Shown) => string }
+
+interface ProblemWords {
+  readonly refusals: RefusalWords
+  readonly noAnswers: NoAnswerWords
+  /** The word before the number of a row. */
+  readonly row: string
+  readonly typeSomething: (parameter: Parameter, example: string, n: Shown) => string
+}
+
+export function sentenceIn({ refusals, noAnswers, row, typeSomething }: ProblemWords, problem: Problem, definition: Definition, mark: DecimalMark): string {
+  const n = (number: string) => withMark(number, mark)
+  if (problem.kind === 'noAnswer') return (noAnswers[problem.code] as NoAnswerSentence)(problem, n)
+  const name = problem.parameter ?? ''
+  const parameter = definition.parameters[name]
+  const place = problem.row === undefined ? name : `${name}, ${row} ${problem.row},`
+  const type = parameter === undefined ? '' : typeSomething(parameter, exampleOf(definition, name), n)
+  return (refusals[problem.code] as RefusalSentence)(problem, { place, name, parameter, type, definition, mark, n })
+}
+
 /** What the first example of the function that gives this argument has there, in a cell that is not blank. */
-export function exampleOf(definition: Definition, name: string): string {
+function exampleOf(definition: Definition, name: string): string {
   const index = Object.keys(definition.parameters).indexOf(name)
   for (const { given } of definition.examples) {
     const argument = given[index]

@@ -1,37 +1,14 @@
 /** Problem -> German sentence. Names of arguments and functions stay as they stand in the formula. */
 import type { Definition } from '../../core/definition/definition'
 import type { Parameter } from '../../core/definition/parameter'
-import type { Limit, NoAnswer, Problem, Refusal } from '../../core/definition/problem'
-import { withMark, type DecimalMark } from '../../core/quantity/decimalMark'
+import type { Limit, Problem } from '../../core/definition/problem'
+import type { DecimalMark } from '../../core/quantity/decimalMark'
 import type { Dimension } from '../../core/quantity/units'
-import { asPercent, exampleOf, hundredth, shortened, unitList } from '../problemParts'
+import { asPercent, hundredth, sentenceIn, shortened, unitList, type NoAnswerSentence, type NoAnswerWords, type RefusalWords, type Shown } from '../problemParts'
 
 export function sentence(problem: Problem, definition: Definition, mark: DecimalMark = ','): string {
-  const n = (number: string) => withMark(number, mark)
-  if (problem.kind === 'noAnswer') return (noAnswers[problem.code] as NoAnswerSentence)(problem, n)
-  const name = problem.parameter ?? ''
-  const parameter = definition.parameters[name]
-  const place = problem.row === undefined ? name : `${name}, Zeile ${problem.row},`
-  const type = parameter === undefined ? '' : typeSomething(parameter, exampleOf(definition, name), n)
-  return (refusals[problem.code] as RefusalSentence)(problem, { place, name, parameter, type, definition, mark, n })
+  return sentenceIn({ refusals, noAnswers, row: 'Zeile', typeSomething }, problem, definition, mark)
 }
-
-interface Context {
-  /** "parts, Zeile 3,". */
-  readonly place: string
-  readonly name: string
-  readonly parameter: Parameter | undefined
-  readonly type: string
-  readonly definition: Definition
-  readonly mark: DecimalMark
-  readonly n: Shown
-}
-
-type Shown = (number: string) => string
-type RefusalSentence = (problem: Refusal, context: Context) => string
-type NoAnswerSentence = (problem: NoAnswer, n: Shown) => string
-type RefusalWords = { readonly [C in Refusal['code']]: (problem: Extract<Refusal, { code: C }>, context: Context) => string }
-type NoAnswerWords = { readonly [C in NoAnswer['code']]: (problem: Extract<NoAnswer, { code: C }>, n: Shown) => string }
 
 const dimensions: Readonly<Record<Dimension, string>> = {
   volume: 'ein Volumen',
