@@ -1,6 +1,8 @@
 /** Finds what is wrong in a workbook, goes there, mends it and checks again, by keyboard alone in a narrow window. */
 import type { Locator, Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
+import { beginEmptyWorkbook } from './beginEmptyWorkbook'
+import { expectNothingTooWide } from './expectNothingTooWide'
 import { expectNoViolations } from './expectNoViolations'
 import { pressUntilFocused } from './pressUntilFocused'
 import { workbenchPages } from './workbenchPages'
@@ -40,22 +42,11 @@ async function openCheck(page: Page): Promise<void> {
 
 async function emptyWorkbook(width: number, colorScheme: 'light' | 'dark' = 'light'): Promise<Page> {
   const page = await pages.open({ viewport: { width, height: 800 }, colorScheme })
-  await page.locator(`${pane} h1`).waitFor({ state: 'attached' })
-  await pressUntilFocused(page, 'F6', button(page, 'New'))
-  await page.keyboard.press('Enter')
-  await pressUntilFocused(page, 'Tab', button(page, 'Begin'))
-  await page.keyboard.press('Enter')
+  await beginEmptyWorkbook(page)
   await selected(page).filter({ hasText: 'Sheet1, A1' }).waitFor({ state: 'attached' })
   await expect.poll(() => regionOf(page)).toBe(pane)
   await goTo(page, '.sheet')
   return page
-}
-
-async function expectNothingTooWide(page: Page): Promise<void> {
-  const tooWide = await page.locator(`${pane} :is(h2, p, li, button)`).evaluateAll((elements) => elements
-    .filter((element) => element.getBoundingClientRect().right > document.documentElement.clientWidth)
-    .map((element) => element.outerHTML))
-  expect(tooWide).toEqual([])
 }
 
 describe.each([320, 420])('in a window %i pixels wide, by keyboard', (width) => {
@@ -64,8 +55,8 @@ describe.each([320, 420])('in a window %i pixels wide, by keyboard', (width) => 
     await typeDown(page, 'Price of', '03/04 of 2026', '=1/0')
     await openCheck(page)
     await page.getByText('1 error, 1 doubt.').waitFor()
-    await expectNothingTooWide(page)
-    await pressUntilFocused(page, 'Tab', page.getByRole("button", { name: 'A3 on Sheet1' }))
+    await expectNothingTooWide(page, pane)
+    await pressUntilFocused(page, 'Tab', page.getByRole('button', { name: 'A3 on Sheet1' }))
     await page.keyboard.press('Enter')
     await selected(page).filter({ hasText: 'Sheet1, A3' }).waitFor({ state: 'attached' })
 

@@ -2,6 +2,8 @@
 import type { Locator, Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
 import { demoSeason } from '../../src/workbook/season/demoSeason'
+import { beginEmptyWorkbook } from './beginEmptyWorkbook'
+import { expectNothingTooWide } from './expectNothingTooWide'
 import { expectNoViolations } from './expectNoViolations'
 import { pressUntilFocused } from './pressUntilFocused'
 import { workbenchPages } from './workbenchPages'
@@ -14,11 +16,7 @@ const pages = workbenchPages()
 /** Opens the workbench, begins with an empty workbook and goes to the season, all by keyboard. */
 async function openSeason(width: number, colorScheme: 'light' | 'dark' = 'light'): Promise<Page> {
   const page = await pages.open({ viewport: { width, height: 800 }, colorScheme })
-  await page.locator(`${pane} h1`).waitFor({ state: 'attached' })
-  await pressUntilFocused(page, 'F6', button(page, 'New'))
-  await page.keyboard.press('Enter')
-  await pressUntilFocused(page, 'Tab', button(page, 'Begin'))
-  await page.keyboard.press('Enter')
+  await beginEmptyWorkbook(page)
   await pressUntilFocused(page, 'Tab', button(page, 'Build the demo season'))
   return page
 }
@@ -27,23 +25,16 @@ function button(page: Page, name: string): Locator {
   return page.getByRole('button', { name, exact: true })
 }
 
-async function expectNothingTooWide(page: Page): Promise<void> {
-  const tooWide = await page.locator(`${pane} :is(h2, p, li, button)`).evaluateAll((elements) => elements
-    .filter((element) => element.getBoundingClientRect().right > document.documentElement.clientWidth)
-    .map((element) => element.outerHTML))
-  expect(tooWide).toEqual([])
-}
-
 describe.each([320, 420])('in a window %i pixels wide, by keyboard', (width) => {
   it('the demo season is built into an empty workbook and calculated, and each sheet is one key away', async () => {
     const page = await openSeason(width)
     await page.keyboard.press('Enter')
     await page.getByText(`This adds ${sheets.length} sheets after your own: Season, Orders,`).waitFor()
-    await expectNothingTooWide(page)
+    await expectNothingTooWide(page, pane)
     await pressUntilFocused(page, 'Tab', button(page, `Add these ${sheets.length} sheets`))
     await page.keyboard.press('Enter')
     await page.getByText(`Added ${sheets.length} sheets.`).waitFor()
-    await expectNothingTooWide(page)
+    await expectNothingTooWide(page, pane)
     for (const name of ['Season', 'Review']) {
       await pressUntilFocused(page, 'Tab', button(page, name))
       await page.keyboard.press('Enter')

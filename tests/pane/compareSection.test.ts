@@ -7,18 +7,10 @@ import type { SheetChart } from '../../src/workbook/sheetChart'
 import type { OpenCell } from '../../src/workbook/openBook'
 import { PortProblem } from '../../src/workbook/port'
 import { MemoryPort } from './MemoryPort'
+import { SizeOf288 } from './SizeOf288'
 
 ;(globalThis as { IS_REACT_ACT_ENVIRONMENT?: boolean }).IS_REACT_ACT_ENVIRONMENT = true
 
-/** As wide as a pane of 320 pixels leaves it: jsdom lays nothing out, and so has no observer of sizes. */
-class SizeOf288 {
-  constructor(private readonly tell: (entries: readonly { readonly contentRect: { readonly width: number } }[]) => void) {}
-  observe() {
-    this.tell([{ contentRect: { width: 288 } }])
-  }
-  unobserve() { /* Nothing to stop. */ }
-  disconnect() { /* Nothing to stop. */ }
-}
 Object.assign(globalThis, { ResizeObserver: SizeOf288 })
 
 let port: MemoryPort
