@@ -62,10 +62,12 @@ export function TurnPlain({ definitions, port }: TurnPlainProps) {
     await port.putCells(changes)
     // A whole workbook is for somebody else, who cannot look up what a value was, and may read no other language.
     const list = place === undefined ? listOfValues(plainPlan(before, place, into, catalogue).fates, before.sheets.map(({ name }) => name)) : undefined
-    if (list !== undefined) await port.add({ names: [], sheets: [list] })
+    // The cells are changed by then, which is to be said even where the list is refused.
+    const aboutList = list && await port.add({ names: [], sheets: [list] }).then(() => working.listedOn(list.name), portSentence)
     const others = changedValues(before, await port.read())
     const count = turned(plan)
-    return { is: 'done', sentence: others.length === 0 ? `${working.changed(count)} ${list === undefined ? working.undo : working.listedOn(list.name)}` : working.changedOthers(count, listed(others.map(({ sheet, address }) => `${sheet}!${address}`))) }
+    if (others.length === 0) return { is: 'done', sentence: `${working.changed(count)} ${aboutList ?? working.undo}` }
+    return { is: 'done', sentence: working.changedOthers(count, listed(others.map(({ sheet, address }) => `${sheet}!${address}`))) }
   })
 
   const copy = () => attempt(working.making, async () => {

@@ -112,11 +112,11 @@ function Workbench() {
     askWhereLost(left, async () => download(bytes, name.replace(/(\.xlsx)?$/i, '-without-add-in.xlsx')))
   }
 
-  function askWhereLost(lost: readonly string[], save: () => Promise<void>) {
-    if (lost.length === 0) return void save()
+  function askWhereLost(left: readonly string[], save: () => Promise<void>) {
+    if (left.length === 0) return void save()
     setQuestion({
       heading: 'A saved copy leaves something out',
-      lines: ['The file that you opened also holds the following, which a copy saved here will not:', ...lost, 'Keep the original as well.'],
+      lines: ['The file that you opened also holds the following, which a copy saved here will not:', ...left, 'Keep the original as well.'],
       agree: { label: 'Save the copy', act: save },
     })
   }
