@@ -1,4 +1,4 @@
-/** Types into a boxed cell what it does not take, and reads what the workbench says. */
+/** Types into cells as people do, and reads what then stands in them and what the workbench says. */
 import type { Locator, Page } from 'playwright-core'
 import { expect, it } from 'vitest'
 import { workbenchPages } from './workbenchPages'
@@ -12,14 +12,19 @@ async function typeDown(page: Page, content: string): Promise<void> {
   await page.keyboard.press('Enter')
 }
 
-it('An entry that its cell does not take is marked, and the sentence of the season says what to type.', { timeout: 120_000 }, async () => {
-  const page = await pages.open({ viewport: { width: 1440, height: 900 } })
+/** By keyboard, to the first number of liners ordered. */
+async function toOrders(page: Page): Promise<void> {
   await selected(page).filter({ hasText: 'Season, A1' }).waitFor()
   await page.keyboard.press('Alt+PageDown')
   await selected(page).filter({ hasText: 'Orders, A1' }).waitFor()
   for (let step = 0; step < 7; step += 1) await page.keyboard.press('ArrowDown')
   await page.keyboard.press('ArrowRight')
   await selected(page).filter({ hasText: 'Orders, B8' }).waitFor()
+}
+
+it('An entry that its cell does not take is marked, and the sentence of the season says what to type.', { timeout: 120_000 }, async () => {
+  const page = await pages.open({ viewport: { width: 1440, height: 900 } })
+  await toOrders(page)
   await typeDown(page, '12.5')
   await page.keyboard.press('ArrowUp')
   await selected(page).filter({ hasText: 'Orders, B8: 12.5: Type the number of liners ordered: a whole number, 0 or more.' }).waitFor()
@@ -34,5 +39,19 @@ it('An entry that its cell does not take is marked, and the sentence of the seas
   await typeDown(page, 'water')
   await page.keyboard.press('ArrowUp')
   await selected(page).filter({ hasText: /^Orders, C8: water$/ }).waitFor()
+  await page.context().close()
+})
+
+it('Numbers typed one below the other stand as they were typed, though the results of the first come while the next is typed.', async () => {
+  const page = await pages.open({ viewport: { width: 1440, height: 900 } })
+  await toOrders(page)
+  const numbers = ['1100', '2200', '3300', '4400', '5500']
+  // As a practised hand types, in milliseconds from key to key; the season takes longer to calculate.
+  await page.keyboard.type(numbers.map((number) => `${number}\n`).join(''), { delay: 60 })
+  await selected(page).filter({ hasText: 'Orders, B13' }).waitFor()
+  for (const [row, shown] of [[12, '5,500'], [11, '4,400'], [10, '3,300'], [9, '2,200'], [8, '1,100']] as const) {
+    await page.keyboard.press('ArrowUp')
+    await selected(page).filter({ hasText: new RegExp(`^Orders, B${row}: ${shown}$`) }).waitFor()
+  }
   await page.context().close()
 })

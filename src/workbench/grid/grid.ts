@@ -35,6 +35,7 @@ import { cellResult, type CellResult } from './cellResult'
 import { customFunctions } from './customFunctions'
 import { formulaForGrid } from './formulaForGrid'
 import { gridToBook } from './gridToBook'
+import { keepTyping } from './keepTyping'
 import { markRefusals } from './markRefusals'
 import { nextCalculation } from './nextCalculation'
 import { CellCalls, keepCellCalls, type Place } from './cellCalls'
@@ -123,6 +124,7 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
   guardFormulaCaches(injector)
   keepCellCalls(injector, calls)
   markRefusals(injector, calls)
+  keepTyping(injector)
   const readNumbersWith = readTypedNumbers(injector)
   measureRecalculation(injector)
   await nextCalculation(injector)
