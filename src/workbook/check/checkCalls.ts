@@ -3,6 +3,8 @@ import type { Definition } from '../../core/definition/definition'
 import { isBlank, readArguments, type ReadValues } from '../../core/definition/readArguments'
 import { Decimal } from '../../core/quantity/decimal'
 import { call } from '../../derived/call'
+import { callArguments } from '../../derived/callArguments'
+import { addressOf } from '../../derived/reference'
 import type { Words } from '../../wording/words'
 import type { OpenSheet } from '../openBook'
 import type { Finding } from './finding'
@@ -16,7 +18,13 @@ export function checkCalls(sheet: OpenSheet, definitions: readonly Definition[],
     const names = Object.keys(definition.parameters)
     const isGiven = (name: string) => !isBlank(args[names.indexOf(name)])
     const given: GivenCall = { definition, args, values: read.args, isGiven, labels: labels.get(cell.row) ?? [], found }
-    return rules.flatMap((rule) => rule(given)).map((sentence) => ({ sheet: sheet.name, address, kind: 'doubt', sentence }))
+    const showsTable = cell.spill !== undefined && callArguments(cell.formula, id) !== undefined
+    return [
+      ...rules.flatMap((rule) => rule(given)).map((sentence): Finding => ({ sheet: sheet.name, address, kind: 'doubt', sentence })),
+      ...deadZones(given).map(({ row, sentence }): Finding => (
+        { sheet: sheet.name, address: showsTable ? addressOf(cell.row + row, cell.column) : address, kind: 'doubt', sentence }
+      )),
+    ]
   }))
 }
 
@@ -31,7 +39,7 @@ interface GivenCall {
   readonly found: Words['found']
 }
 
-/** Gives the sentences of what it given.found. */
+/** Gives the sentences of what it found. */
 type Rule = (given: GivenCall) => readonly string[]
 
 const has = (given: GivenCall, name: string) => name in given.definition.parameters
@@ -105,17 +113,19 @@ const markupAsMargin: Rule = (given) => [...linesIn(given, 'margins'), ...[numbe
   .slice(0, 1)
   .map((margin) => given.found.markupAsMargin(percent(margin), percent(margin.div(new Decimal(1).sub(margin))), percent(margin.div(margin.add(1)))))
 
-const deadZone: Rule = (given) => {
-  const { definition, args } = given
+const unroundedQuote: Rule = (given) => (has(given, 'margins') && numberIn(given, 'priceStep')?.isZero() === true ? [given.found.unroundedQuote()] : [])
+
+const rules: readonly Rule[] = [noLosses, neverWashed, benchFull, noDelivery, pressedAsLoose, deepBed, wideCell, largePot, markupAsMargin, unroundedQuote]
+
+/** Each with its row in the table, where the headings are row 0. */
+function deadZones({ definition, args, found }: GivenCall): readonly { readonly row: number; readonly sentence: string }[] {
   const column = definition.result.columns?.findIndex(({ heading }) => heading === 'warning') ?? -1
   const outcome = column < 0 ? undefined : call(definition, args)
   if (outcome?.kind !== 'value' || typeof outcome.value === 'number') return []
-  return outcome.value.slice(1).filter((row) => row[column] !== 'none').map((row) => given.found.deadZone(String(row[0]), String(row[column])))
+  return outcome.value.flatMap((cells, row) => (
+    row === 0 || cells[column] === 'none' ? [] : [{ row, sentence: found.deadZone(String(cells[0]), String(cells[column])) }]
+  ))
 }
-
-const unroundedQuote: Rule = (given) => (has(given, 'margins') && numberIn(given, 'priceStep')?.isZero() === true ? [given.found.unroundedQuote()] : [])
-
-const rules: readonly Rule[] = [noLosses, neverWashed, benchFull, noDelivery, pressedAsLoose, deepBed, wideCell, largePot, markupAsMargin, unroundedQuote, deadZone]
 
 function labelsByRow(sheet: OpenSheet): ReadonlyMap<number, readonly string[]> {
   const labels = new Map<number, string[]>()

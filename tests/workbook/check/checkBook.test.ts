@@ -41,12 +41,20 @@ test.each([
   ['a 6-inch pot of 5.9 L', [text('6-inch pot'), formula('=STICK.FILL(100,5900)')], /^B1 doubt: 5\.9 L in a vessel of 6-inch: .* holds 2\.8 L at most/],
   ['markup typed as margin', [formula('=STICK.LINERPRICE(0.4,0.5)')], /^A1 doubt: A margin of 50 % of the price is a markup of 100 % on the cost\. Where 50 % on the cost was meant, type a margin of 33\.3 %/],
   ['a quote whose prices are not rounded', [formula('=STICK.QUOTE(0.6,{500},{0.4})')], /^A1 doubt: The prices of this quote are not rounded/],
-  ['a dead zone in a quote', [formula('=STICK.QUOTE(0.6,{500;1000},{0.425;0.4},0,0.05)')], /^A1 doubt: Liners at the price for 500: 953 to 999 cost more than 1000\. Change a price/],
+  ['a dead zone in a quote', [formula('=STICK.QUOTE(0.6,{500;1000},{0.425;0.4},0,0.05)')], /^A2 doubt: Liners at the price for 500: 953 to 999 cost more than 1000\. Change a price/],
   ['a refused input', [formula('=STICK.BAGS(300,60,15%,-1)')], /^A1 error: onHandL must be 0 L or more/],
   ['an error of the sheet itself', [formula('=1/0')], /^A1 error: The formula divides by 0/],
 ] as const)('The checks find %s.', async (_, row, expected) => {
   const all = await findings(row)
   expect(all.filter((one) => expected.test(one)), all.join('\n')).toHaveLength(1)
+})
+
+test('Each dead zone of a quote leads to the row of its own price, and to the cell of the formula where that shows no table.', async () => {
+  // 953 at 1.05 cost 1,000.65 and a thousand at 1.00 cost 1,000; 1,501 at 1.00 cost 1,501 and 2,000 at 0.75 cost 1,500.
+  const quote = 'STICK.QUOTE(0.6,{500;1000;2000},{0.425;0.4;0.2},0,0.05)'
+  const places = async (...rows: readonly (readonly Cell[])[]) => (await findings(...rows)).map((one) => /^(\w+) doubt: Liners at the price for (\d+)/.exec(one)?.slice(1, 3))
+  expect(await places([text('A quote')], [text('Here'), formula(`=${quote}`)])).toEqual([['B3', '500'], ['B4', '1000']])
+  expect(await places([text('A quote')], [text('Here'), formula(`=INDEX(${quote},2,7)`)])).toEqual([['B2', '500'], ['B2', '1000']])
 })
 
 test('What was typed as 0 was not forgotten.', async () => {
