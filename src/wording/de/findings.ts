@@ -9,7 +9,7 @@ export const found: Words['found'] = {
   shows: (error) => `Die Formel ${errorMeaning[error] ?? `zeigt ${error}`}.`,
   follows: (error, count, source) => `${error} kommt von ${source}${count > 1 ? ` und ${count - 1} ${count === 2 ? 'anderen Zelle' : 'anderen Zellen'}` : ''}.`,
   noLosses: () => 'Zwischen Steckling und Jungpflanze geht nichts verloren: alle stageRates sind 100 %. Geben Sie die Anteile ein, die überleben, etwa 90%.',
-  neverWashed: (rounds) => `Es dient ${n(rounds)} Umläufe, und das Waschen fehlt. Geben Sie ein, was das Waschen kostet, oder 0, wo nichts gewaschen wird.`,
+  neverWashed: (rounds) => `Es wird in ${n(rounds)} Durchgängen verwendet, und das Waschen fehlt. Geben Sie ein, was das Waschen kostet, oder 0, wo nichts gewaschen wird.`,
   benchFull: () => 'Der Tisch gilt als immer voll. Geben Sie den Anteil ein, der genutzt ist, etwa 80%.',
   noDelivery: () => 'Die Lieferung fehlt. Geben Sie ein, was sie je Gebinde kostet, oder 0, wo sie im Preis steckt.',
   pressedAsLoose: (word) => `In dieser Zeile steht „${word}“, und expansion ist 1, wie für lose Liter. Ein gepresstes Gebinde geht auf: geben Sie ein, wie viele lose Liter ein angegebener Liter ergibt.`,

@@ -5,7 +5,7 @@ const ofEntry = (english: string) => libraryEntries[english] ?? english
 
 export const library: Words['library'] = {
   about: 'Nur zur Orientierung: messen Sie selbst, und nehmen Sie Preise aus Ihren eigenen Rechnungen. Hier stehen keine.',
-  sixWays: 'Sechs Arten der Bewurzelung',
+  sixWays: 'Sechs Bewurzelungsverfahren',
   materials: 'Materialien',
   noSource: 'Allgemein üblich, ohne Quelle',
   putIntoASheet: 'In ein Blatt setzen',

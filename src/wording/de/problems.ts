@@ -79,11 +79,11 @@ const noAnswers: NoAnswerWords = {
     const causes = raises.length === 0 ? ['die Anschaffung'] : raises.map((name) => causesOfReuse[name])
     const lower = raises.filter((name) => name !== 'yearlyInterest')
     const keep = causes.length === 1 ? 'hält' : 'halten'
-    const level = least === singleUse ? `über ${n(least)} je Umlauf` : `bei ${n(least)} je Umlauf oder mehr`
+    const level = least === singleUse ? `über ${n(least)} je Durchgang` : `bei ${n(least)} je Durchgang oder mehr`
     return `Wiederverwendung holt nie auf: wie oft auch immer, ${listed(causes, 'und')} ${keep} sie ${level}, und Einweg kostet für ebenso viele Jungpflanzen ${n(singleUse)}. `
       + `Senken Sie ${listed(lower.length === 0 ? ['firstCost'] : lower, 'oder')}, oder bleiben Sie bei Einweg.`
   },
-  paysTooLate: ({ mostRounds, level, singleUse }, n) => `Wiederverwendung lohnt sich innerhalb von ${mostRounds} Umläufen nicht: dann kostet sie ${n(level)} je Umlauf, und Einweg kostet für ebenso viele Jungpflanzen ${n(singleUse)}. Erhöhen Sie mostRounds, wenn es länger hält.`,
+  paysTooLate: ({ mostRounds, level, singleUse }, n) => `Wiederverwendung lohnt sich innerhalb von ${mostRounds} Durchgängen nicht: dann kostet sie ${n(level)} je Durchgang, und Einweg kostet für ebenso viele Jungpflanzen ${n(singleUse)}. Erhöhen Sie mostRounds, wenn es länger hält.`,
   cannotCover: ({ needed, most }, n) => `Alles, was zu haben ist, gibt ${n(most)} L, und gebraucht werden ${n(needed)} L. Erhöhen Sie available, nehmen Sie ein Gebinde hinzu, oder senken Sie den Bedarf.`,
   searchGivenUp: ({ most }, n) => `Es wird keine Bestellung genannt: nach ${n(most)} angefangenen Bestellungen war noch nicht bewiesen, welche die billigste ist. Lassen Sie Gebinde weg, die kaum billiger sind als andere, oder planen Sie einen kleineren Bedarf auf einmal.`,
   surplusPays: ({ surplus, cost }, n) => `Jeder überzählige Steckling bringt im Mittel ${n(surplus)} und kostet ${n(cost)}, also würden sich mehr immer lohnen: Tisch und Markt setzen die Grenze. Prüfen Sie costPerCutting, senken Sie valuePerSurplusLiner, oder nehmen Sie CUTTINGS.`,

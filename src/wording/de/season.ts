@@ -1,7 +1,7 @@
 import type { Words } from '../words'
 
 export const season: Words['season'] = {
-  about: 'Baut eine Saison in die offene Arbeitsmappe: Auftragsbuch, Arten der Bewurzelung, Preise, Einkaufsliste, Kosten je Jungpflanze, Angebote und Nachprüfung; jedes Blatt liest die anderen.',
+  about: 'Baut eine Saison in die offene Arbeitsmappe: Auftragsbuch, Bewurzelungsverfahren, Preise, Einkaufsliste, Kosten je Jungpflanze, Angebote und Nachprüfung; jedes Blatt liest die anderen.',
   undo: {
     workbench: 'Ihre eigenen Blätter bleiben, wie sie sind, und einmal Rückgängig nimmt die Saison wieder weg.',
     excel: 'Ihre eigenen Blätter bleiben, wie sie sind, und Rückgängig oder das Löschen der neuen Blätter nimmt die Saison wieder weg.',
@@ -22,5 +22,5 @@ export const season: Words['season'] = {
   aboutLine: 'Eine weitere Zeile kommt über die letzte, damit Summen, Namen und alle anderen Blätter sie mitzählen.',
   addLine: 'Eine Auftragszeile einfügen',
   noOrderBook: 'Diese Arbeitsmappe hat noch kein Auftragsbuch: bauen Sie zuerst eine Saison.',
-  lineReady: (place) => `Die Zeile ist bereit, bei ${place}: geben Sie Art, Jungpflanzen, Art der Bewurzelung, Wochen und Anteile ein.`,
+  lineReady: (place) => `Die Zeile ist bereit, bei ${place}: geben Sie Art, Jungpflanzen, Bewurzelungsverfahren, Wochen und Anteile ein.`,
 }
