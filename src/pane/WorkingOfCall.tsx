@@ -1,8 +1,11 @@
-import { makeStyles, tokens } from '@fluentui/react-components'
+import { Button, makeStyles, tokens } from '@fluentui/react-components'
+import { useState } from 'react'
 import type { Working, WorkingInput, WorkingLine } from '../derived/working'
 import type { NumberText } from './settings/numberText'
 import { useNumberText } from './settings/useSettings'
 import { useWords } from './useWords'
+
+type StepDigits = 'step' | 'exact'
 
 interface WorkingOfCallProps {
   readonly id: string
@@ -20,6 +23,7 @@ const useStyles = makeStyles({
   row: { display: 'flex', flexWrap: 'wrap', justifyContent: 'space-between', columnGap: tokens.spacingHorizontalM },
   name: { fontFamily: tokens.fontFamilyMonospace, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase300 },
   value: { fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontVariantNumeric: 'tabular-nums', marginLeft: 'auto', textAlign: 'end' },
+  digits: { marginTop: tokens.spacingVerticalXS },
   small: { display: 'block', fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
 })
 
@@ -27,6 +31,9 @@ const useStyles = makeStyles({
 export function WorkingOfCall({ id, summary, working }: WorkingOfCallProps) {
   const styles = useStyles()
   const { working: words, frame } = useWords()
+  const numbers = useNumberText()
+  const [digits, setDigits] = useState<StepDigits>('step')
+  const isRounded = 'steps' in working && [...working.inputs, ...working.steps].some((line) => valueText(line, numbers, 'step') !== valueText(line, numbers, 'exact'))
   return (
     <article aria-label={words.ofFunction(id)}>
       <h3 className={styles.heading}>STICK.{id}</h3>
@@ -36,9 +43,15 @@ export function WorkingOfCall({ id, summary, working }: WorkingOfCallProps) {
       {'steps' in working && (
         <>
           <h4 className={styles.part}>{words.whatWentIn}</h4>
-          <ul className={styles.list}>{working.inputs.map((input) => <Input key={input.name} input={input} />)}</ul>
+          <ul className={styles.list}>{working.inputs.map((input) => <Input key={input.name} input={input} digits={digits} />)}</ul>
           <h4 className={styles.part}>{words.stepByStep}</h4>
-          <ol className={styles.list}>{working.steps.map((step, index) => <Step key={index} step={step} />)}</ol>
+          <ol className={styles.list}>{working.steps.map((step, index) => <Step key={index} step={step} digits={digits} />)}</ol>
+          {isRounded && (
+            <>
+              {digits === 'step' && <p className={styles.text}>{words.rounded}</p>}
+              <Button size="small" className={styles.digits} onClick={() => setDigits(digits === 'step' ? 'exact' : 'step')}>{digits === 'step' ? words.allDigits : words.fewerDigits}</Button>
+            </>
+          )}
           <h4 className={styles.part}>{words.howCounted}</h4>
           <p className={styles.text}>{working.convention}</p>
         </>
@@ -47,7 +60,8 @@ export function WorkingOfCall({ id, summary, working }: WorkingOfCallProps) {
   )
 }
 
-function Input({ input: { name, text, value, unit, given } }: { readonly input: WorkingInput }) {
+function Input({ input, digits }: { readonly input: WorkingInput; readonly digits: StepDigits }) {
+  const { name, text, given } = input
   const styles = useStyles()
   const { working: words } = useWords()
   const numbers = useNumberText()
@@ -55,28 +69,29 @@ function Input({ input: { name, text, value, unit, given } }: { readonly input: 
     <li className={styles.item}>
       <span className={styles.row}>
         <span className={styles.name}>{name}</span>
-        <span className={styles.value}>{valueText(value, unit, numbers)}</span>
+        <span className={styles.value}>{valueText(input, numbers, digits)}</span>
       </span>
       <span className={styles.small}>{given ? text : words.leftOut(text)}</span>
     </li>
   )
 }
 
-function Step({ step: { name, text, formula, value, unit } }: { readonly step: WorkingLine }) {
+function Step({ step, digits }: { readonly step: WorkingLine; readonly digits: StepDigits }) {
+  const { name, text, formula } = step
   const styles = useStyles()
   const numbers = useNumberText()
   return (
     <li className={styles.item}>
       <span className={styles.row}>
         <span className={styles.name}>{name} = {formula}</span>
-        <span className={styles.value}>{valueText(value, unit, numbers)}</span>
+        <span className={styles.value}>{valueText(step, numbers, digits)}</span>
       </span>
       <span className={styles.small}>{text}</span>
     </li>
   )
 }
 
-function valueText(value: WorkingLine['value'], unit: string, numbers: NumberText): string {
-  if (typeof value !== 'object') return numbers.measured(value, unit, 'exact')
-  return `${value.map((one) => numbers.inColumn(one, unit, 'exact')).join('; ')} ${numbers.unit(unit)}`
+function valueText({ value, unit }: Pick<WorkingLine, 'value' | 'unit'>, numbers: NumberText, digits: StepDigits): string {
+  if (typeof value !== 'object') return numbers.measured(value, unit, digits)
+  return `${value.map((one) => numbers.inColumn(one, unit, digits)).join('; ')} ${numbers.unit(unit)}`
 }

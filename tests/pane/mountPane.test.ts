@@ -163,6 +163,18 @@ describe('the working of the selected cell', () => {
     expect(text()).toContain('Whole bags, in whole multiples of the order unit')
   })
 
+  it('rounds long numbers to what a reader follows, and shows all their digits at the press of a button', async () => {
+    await selectCell('=STICK.PERLINER(A1,B1:C1)', { id: 'PERLINER', args: [1, [[0.7]]] })
+    expect(text()).toContain('1.428571 money')
+    expect(text()).not.toContain('1.42857142857143')
+    await click(buttons('Show all digits')[0])
+    expect(text()).toContain('1.42857142857143 money')
+    await click(buttons('Show fewer digits')[0])
+    expect(text()).not.toContain('1.42857142857143')
+    await selectCell('=STICK.BAGS(A1,60)', { id: 'BAGS', args: [300, 60] })
+    expect(buttons('Show all digits')).toHaveLength(0)
+  })
+
   it('gives the formula of the cell without the add-in', async () => {
     await selectCell('=2*STICK.PERLINER(A1,B1:C1)', { id: 'PERLINER', args: [1, [[0.5, 0.5]]] })
     // This part of the section is loaded when it is opened.

@@ -37,6 +37,21 @@ describe('numbers as the settings want them', () => {
   })
 })
 
+describe('numbers of a working', () => {
+  test.each([
+    ['0.105882', {}, 0.105882352941176, 'money per liner'],
+    ['0.0000123457', {}, 0.0000123456789, 'share'],
+    ['5.166667', {}, 5.16666666666667, 'L loose'],
+    ['1,234,567.891235', {}, 1234567.8912345, 'L loose'],
+    ['12,345,678.99', { currency: 'EUR' }, 12_345_678.99, 'money'],
+    ['2.50', { currency: 'EUR' }, 2.5, 'money'],
+    ['12.345679', { currency: 'EUR' }, 12.3456789, 'money'],
+    ['(blank)', {}, '', 'text'],
+  ] as const)('are %s: their whole part and the cents of money stay, and six digits of what is less', (expected, chosen, value, unit) => {
+    expect(shown(chosen).inColumn(value, unit, 'step')).toBe(expected)
+  })
+})
+
 describe('settings that nobody chose', () => {
   test.each([
     ['en', '.', 'en-GB'], ['de', ',', 'de-AT'], ['en', ',', 'fr-FR'], ['en', '.', 'no language'],

@@ -4,10 +4,10 @@ import type { Settings } from './settings'
 import { usEquivalent } from './usEquivalent'
 
 /**
- * All digits that a spreadsheet keeps, for an auditor who recalculates; enough to compare with the cell; or so few
- * that a label has room for them.
+ * All digits that a spreadsheet keeps, for an auditor who recalculates; so many as a reader needs to follow a step;
+ * enough to compare with the cell; or so few that a label has room for them.
  */
-export type Digits = 'exact' | 'short' | 'label'
+export type Digits = 'exact' | 'step' | 'short' | 'label'
 
 export interface NumberText {
   /** A number by itself; what is text stays as it is. */
@@ -25,17 +25,18 @@ export interface NumberText {
   unit(unit: string): string
 }
 
-const significant = { exact: 15, short: 10, label: 4, equivalent: 4 } as const
-const [fullLabel, labelDecimals] = [100, 2]
+const significant = { exact: 15, step: 6, short: 10, label: 4, equivalent: 4 } as const
+/** From this size on a number is cut by its decimals, so that its whole part stays. */
+const decimalsFrom = { step: { least: 1, decimals: 6 }, label: { least: 100, decimals: 2 } } as const
 
 export function numberText(settings: Settings, words: Words): NumberText {
   const { decimalMark, units, currency, currencyPlace, decimals } = settings
   const locale = decimalMark === ',' ? 'de-DE' : 'en-US'
 
   const plain: NumberText['plain'] = (value, digits) => {
-    if (typeof value === 'string') return value === '' && digits === 'exact' ? words.frame.blank : value
-    const largeLabel = digits === 'label' && Math.abs(value) >= fullLabel
-    return value.toLocaleString(locale, largeLabel ? { maximumFractionDigits: labelDecimals } : { maximumSignificantDigits: significant[digits] })
+    if (typeof value === 'string') return value === '' && isOfWorking(digits) ? words.frame.blank : value
+    const cut = digits === 'step' || digits === 'label' ? decimalsFrom[digits] : undefined
+    return value.toLocaleString(locale, cut && Math.abs(value) >= cut.least ? { maximumFractionDigits: cut.decimals } : { maximumSignificantDigits: significant[digits] })
   }
 
   const fixed = (value: number, places: number) => value.toLocaleString(locale, { minimumFractionDigits: places, maximumFractionDigits: places })
@@ -44,7 +45,7 @@ export function numberText(settings: Settings, words: Words): NumberText {
   function amount(value: number, unit: string, digits: Digits): string {
     const shown = plain(value, digits)
     const shownDecimals = shown.split(decimalMark)[1]?.length ?? 0
-    const isWholeAmount = unit === 'money' && digits !== 'exact' && Math.abs(value) >= 1
+    const isWholeAmount = unit === 'money' && !isOfWorking(digits) && Math.abs(value) >= 1
     return shownDecimals < decimals || isWholeAmount ? fixed(value, decimals) : shown
   }
 
@@ -86,6 +87,11 @@ export function numberText(settings: Settings, words: Words): NumberText {
       return us === undefined ? text : `${text} (${withUnit(Number(us.value.toPrecision(significant.equivalent)), us.unit, digits)})`
     },
   }
+}
+
+/** There a number is followed and not just read. */
+function isOfWorking(digits: Digits): boolean {
+  return digits === 'exact' || digits === 'step'
 }
 
 function isMoney(unit: string): boolean {
