@@ -12,7 +12,7 @@ import type { OpenBook } from '../workbook/openBook'
 import type { CellPlace, WorkbookPort } from '../workbook/port'
 import type { SheetChart } from '../workbook/sheetChart'
 import { OddsChart } from './charts/OddsChart'
-import { RoundsChart } from './charts/RoundsChart'
+import { RoundsChart, singleUseText } from './charts/RoundsChart'
 import { SwingsChart } from './charts/SwingsChart'
 import { WaysChart } from './charts/WaysChart'
 import { usePortSentence } from './usePortSentence'
@@ -28,6 +28,7 @@ type Reading =
 const useStyles = makeStyles({
   subheading: { margin: `${tokens.spacingVerticalXL} 0 ${tokens.spacingVerticalXS}`, fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400, fontWeight: tokens.fontWeightSemibold },
   put: { marginTop: tokens.spacingVerticalXS },
+  against: { marginBottom: tokens.spacingVerticalS },
   cell: { display: 'flex', flexWrap: 'wrap', alignItems: 'end', gap: tokens.spacingHorizontalS, marginBottom: tokens.spacingVerticalS },
 })
 
@@ -103,7 +104,7 @@ function Charts({ book, port, onCalculate }: ChartsProps) {
       />
       <Part
         title={words.rounds.title} hint={words.rounds.hint} port={port} choices={of('COMPARE', 'BREAKEVEN', 'REUSELEDGER')}
-        chart={([cell]) => drawn(roundsOf(cell!), (rounds) => <RoundsChart rounds={rounds} />)}
+        chart={([cell]) => <RoundsOfCell key={`${cell!.sheet}!${cell!.address}`} cell={cell!} book={book} />}
         inSheet={inSheetFrom('REUSELEDGER')} tableFunction="REUSELEDGER"
       />
       <Part
@@ -200,6 +201,26 @@ function Part({ title, port, choices, hint, chart, inSheet, tableFunction }: Par
       {said !== undefined && <p role="status" className={mergeClasses(pane.line, said.failed && pane.error)}>{said.sentence}</p>}
     </>
   )
+}
+
+/** With a choice of what to compare with, where the cell has several ways that are used once. */
+function RoundsOfCell({ cell, book }: { readonly cell: ChartedCell; readonly book: OpenBook }) {
+  const styles = useStyles()
+  const { rounds: words } = useWords().compare
+  const [against, setAgainst] = useState(0)
+  const rounds = useMemo(() => roundsOf(cell, book, against), [cell, book, against])
+  return drawn(rounds, (data) => (
+    <>
+      {data.singleUses.length > 1 && (
+        <Field label={words.compareWith} size="small" className={styles.against}>
+          <Select size="small" value={String(data.singleUses.indexOf(data.singleUse!))} onChange={(_event, { value }) => setAgainst(Number(value))}>
+            {data.singleUses.map((single, place) => <option key={place} value={place}>{singleUseText(single, words)}</option>)}
+          </Select>
+        </Field>
+      )}
+      <RoundsChart rounds={data} />
+    </>
+  ))
 }
 
 function drawn<Data extends object>(data: Data | NoChart, draw: (data: Data) => ReactNode): ReactNode {

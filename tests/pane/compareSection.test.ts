@@ -123,6 +123,22 @@ describe('the section Compare', () => {
     expect(table.slice(5)).toEqual([['5', '0.15', '0.15'], ['6', '0.138', '0.15'], ['no dearer from', '5', '–']])
   })
 
+  it('compares with another single use when that is chosen, and says with which', async () => {
+    hold(exampleCell('COMPARE', 0, 1))
+    await openCompare()
+    const title = 'Cost by the rounds it serves'
+    const select = [...element.querySelectorAll('select')].find(({ id }) => element.querySelector(`label[for="${id}"]`)?.textContent === 'Compare with')!
+    expect([...select.options].map(({ text: option }) => option)).toEqual(['Plug: the cheapest single use', 'Block: single use'])
+    expect(figure(title).textContent).toContain('and does not beat Plug in its 3 rounds.')
+    await act(async () => {
+      select.value = '1'
+      select.dispatchEvent(new Event('change', { bubbles: true }))
+    })
+    expect(figure(title).textContent).toContain('Block, used once, costs 0.2.')
+    expect(figure(title).textContent).toContain('and does not beat Block in its 3 rounds.')
+    expect((await tableOf(title))[0]).toEqual(['rounds', 'Bed', 'Block, single use'])
+  })
+
   it.each([['SWINGS', 'What moves MEDIUMCOST most'], ['ODDS', 'How likely each PERLINER is']])('shows the table of %s with the numbers of its example', async (id, title) => {
     hold(exampleCell(id, 0))
     await openCompare()

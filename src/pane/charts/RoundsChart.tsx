@@ -1,7 +1,7 @@
 import { makeStyles, mergeClasses, tokens } from '@fluentui/react-components'
 import { scaleLinear } from 'd3-scale'
 import { line, symbol } from 'd3-shape'
-import type { Rounds, RoundsLine, RoundsPoint } from '../../workbook/compare/rounds'
+import type { Rounds, RoundsLine, RoundsPoint, SingleUse } from '../../workbook/compare/rounds'
 import type { Words } from '../../wording/words'
 import type { NumberText } from '../settings/numberText'
 import { useNumberText } from '../settings/useSettings'
@@ -29,6 +29,8 @@ const [sampleWidth, sampleHeight] = [34, 16]
 /** In square pixels, as symbols are measured. */
 const shapeArea = 56
 const ringRadius = 9
+/** Neighbouring rounds have their words above and below in turn, which would lie on each other; none lies on the axis. */
+const [labelAbove, labelBelow, halfLabel] = [-ringRadius - 4, ringRadius + 14, 26]
 type RoundsWords = Words['compare']['rounds']
 
 /** In a cell of the table: it does not serve so many rounds. */
@@ -42,6 +44,7 @@ export function RoundsChart({ rounds }: { readonly rounds: Rounds }) {
   const { unit, lines, singleUse } = rounds
   const singles = singleUse === undefined ? [] : [singleUse]
   const points = lines.flatMap((one) => one.points)
+  const marked = lines.flatMap(({ breakEven }) => breakEven ?? []).sort((a, b) => a.round - b.round)
   return (
     <ChartFigure
       title={words.chart}
@@ -57,12 +60,12 @@ export function RoundsChart({ rounds }: { readonly rounds: Rounds }) {
             </svg>
           ),
         })),
-        ...singles.map(({ name }) => ({
-          text: name === undefined ? words.singleUse : words.cheapestSingleUse(name),
+        ...singles.map((single) => ({
+          text: singleUseText(single, words),
           sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={0} x2={sampleWidth} y1={sampleHeight / 2} y2={sampleHeight / 2} className={styles.single} /></svg>,
         })),
         ...(lines.some(({ breakEven }) => breakEven !== undefined) ? [{
-          text: words.tie,
+          text: words.tie(singleUse?.name ?? words.anySingleUse),
           sample: <svg width={sampleWidth} height={2 * ringRadius + 2} aria-hidden="true" className={styles.sample}><circle cx={sampleWidth / 2} cy={ringRadius + 1} r={ringRadius - 1} className={styles.ring} /></svg>,
         }] : []),
       ]}
@@ -87,10 +90,10 @@ export function RoundsChart({ rounds }: { readonly rounds: Rounds }) {
                 )
               })}
               {/* After all lines, so that none runs through the words. */}
-              {lines.map(({ breakEven }, series) => breakEven !== undefined && (
-                <g key={series}>
-                  <circle cx={x(breakEven.round)} cy={y(breakEven.cost)} r={ringRadius} className={styles.ring} />
-                  <text x={x(breakEven.round)} y={y(breakEven.cost) - ringRadius - 4} textAnchor="middle" className={styles.text}>{words.round(numbers.label(breakEven.round))}</text>
+              {marked.map(({ round, cost }, place) => (
+                <g key={place}>
+                  <circle cx={x(round)} cy={y(cost)} r={ringRadius} className={styles.ring} />
+                  <text x={Math.max(x(round), margin.left + halfLabel)} y={y(cost) + (place % 2 === 0 ? labelAbove : labelBelow)} textAnchor="middle" className={styles.text}>{words.round(numbers.label(round))}</text>
                 </g>
               ))}
             </svg>
@@ -127,6 +130,12 @@ function tableOf({ unit, lines, singleUse }: Rounds, words: RoundsWords, { label
       ...singles.map(() => [words.noDearerFrom, ...verdicts, none]),
     ],
   }
+}
+
+/** As the key and a choice have it. */
+export function singleUseText({ name, isCheapest }: SingleUse, words: RoundsWords): string {
+  if (name === undefined) return words.singleUse
+  return isCheapest ? words.cheapestSingleUse(name) : words.usedOnce(name)
 }
 
 function legendText(line: RoundsLine, words: RoundsWords, { label }: NumberText): string {

@@ -30,13 +30,15 @@ export function waysSummary(ways: readonly WayCost[], words: CompareWords['ways'
 }
 
 export function roundsSummary({ unit, lines, singleUse }: Rounds, words: CompareWords['rounds'], { label }: NumberText): string {
-  const lineSentences = lines.map((line) => lineSentence(line, unit, words, label))
+  const lineSentences = lines.map((line) => lineSentence(line, singleUse?.name ?? words.anySingleUse, unit, words, label))
   if (singleUse === undefined) return lineSentences.join(' ')
-  const cost = label(singleUse.cost, unit)
-  return [singleUse.name === undefined ? words.singleUseCosts(cost) : words.cheapestCosts(singleUse.name, cost), ...lineSentences].join(' ')
+  const { name, cost, isCheapest } = singleUse
+  const costs = isCheapest ? words.cheapestCosts : words.onceCosts
+  return [name === undefined ? words.singleUseCosts(label(cost, unit)) : costs(name, label(cost, unit)), ...lineSentences].join(' ')
 }
 
-function lineSentence(line: RoundsLine, unit: string, words: CompareWords['rounds'], label: NumberText['label']): string {
+/** @param once What it is compared with. */
+function lineSentence(line: RoundsLine, once: string, unit: string, words: CompareWords['rounds'], label: NumberText['label']): string {
   const { name = words.usedAgain, points, breakEven, neverIn } = line
   const [first, last] = [points[0]!, points.at(-1)!]
   const course = first.round === last.round

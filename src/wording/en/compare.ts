@@ -57,22 +57,27 @@ export const compare = {
     chart: 'Cost by the rounds it serves',
     usedAgain: 'Used again',
     singleUse: 'Single use',
+    /** As what a thing is compared with, where it has no name. */
+    anySingleUse: 'single use',
+    compareWith: 'Compare with',
     cheapestSingleUse: (name: string) => `${name}: the cheapest single use`,
+    usedOnce: (name: string) => `${name}: single use`,
     singleUseColumn: (name: string) => `${name}, single use`,
-    tie: 'the first round in which it is no dearer than single use',
+    tie: (once: string) => `the first round in which it is no dearer than ${once}`,
     round: (round: string) => `round ${round}`,
     rounds: 'rounds',
     roundsServed: 'rounds it serves',
     noDearerFrom: 'no dearer from',
     fromRound: (name: string, round: string) => `${name}: from round ${round} on`,
-    /** Where it never beats single use. */
+    /** Where it never beats what it is compared with. */
     notIn: (rounds: string) => `not in ${rounds} rounds`,
     singleUseCosts: (amount: string) => `Single use costs ${amount}.`,
     cheapestCosts: (name: string, amount: string) => `${name}, the cheapest single use, costs ${amount}.`,
+    onceCosts: (name: string, amount: string) => `${name}, used once, costs ${amount}.`,
     oneRound: (name: string, amount: string) => `${name} costs ${amount} over 1 round`,
     course: (name: string, first: string, last: string, rounds: string) => `${name} goes from ${first} over 1 round to ${last} over ${rounds}`,
-    beats: (course: string, round: string) => `${course}, and is no dearer than single use from round ${round} on.`,
-    neverBeats: (course: string, rounds: string) => `${course}, and does not beat single use: not in ${rounds} rounds.`,
+    beats: (course: string, once: string, round: string) => `${course}, and is no dearer than ${once} from round ${round} on.`,
+    neverBeats: (course: string, once: string, rounds: string) => `${course}, and does not beat ${once} in its ${rounds} rounds.`,
   },
 
   swings: {

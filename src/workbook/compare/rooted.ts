@@ -1,7 +1,6 @@
 /** One way of rooting, as COMPARE and ROOTINGCOST take it, and what a saleable liner costs in it. */
-import type { Decimal } from '../../core/quantity/decimal'
-import { one, zero } from '../../core/quantity/decimal'
-import { levelCosts, type Reuse } from '../../functions/reuse/levelCost'
+import { Decimal, one, zero } from '../../core/quantity/decimal'
+import { levelCosts, payback, type Reuse } from '../../functions/reuse/levelCost'
 import type { Evaluated } from './evaluated'
 import type { OtherCosts } from './otherCosts'
 
@@ -33,7 +32,17 @@ export function rootedOfRootingCost({ decimal }: Evaluated): Rooted {
 /** What a saleable liner costs when the way serves so many rounds. */
 export function perLinerOver(rooted: Rooted): (rounds: Decimal) => Decimal {
   const { over } = levelCosts(rooted)
-  return (rounds) => over(rounds).div(rooted.cuttings).add(rooted.other).div(rooted.yielded)
+  return (rounds) => perLinerAt(rooted, over(rounds))
+}
+
+function perLinerAt({ cuttings, other, yielded }: Rooted, level: Decimal): Decimal {
+  return level.div(cuttings).add(other).div(yielded)
+}
+
+/** The least number of its rounds over which a saleable liner costs no more than allowed, found as COMPARE finds it. */
+export function breakEvenRound(rooted: Rooted, allowed: Decimal): number | 'never' {
+  const found = payback(levelCosts(rooted), (level) => perLinerAt(rooted, level), allowed, rooted.rounds)
+  return found instanceof Decimal ? found.toNumber() : 'never'
 }
 
 /** In the order in which they are stacked. */

@@ -1,16 +1,29 @@
 /** What something used again costs with every further round, beside what is used once. */
 import { Decimal, one, toCell } from '../../core/quantity/decimal'
 import { levelCosts } from '../../functions/reuse/levelCost'
+import type { OpenBook } from '../openBook'
 import type { ChartedCell } from './chartedCells'
 import { evaluated, rowsOf, type NoChart } from './evaluated'
-import { perLinerOver, rootedOfCompare } from './rooted'
+import { lookedUpName } from './lookedUpName'
+import { breakEvenRound, perLinerOver, rootedOfCompare } from './rooted'
+import { orderOf } from './ways'
 
 export interface Rounds {
   /** Of the costs, as the function has it. */
   readonly unit: string
   readonly lines: readonly RoundsLine[]
-  /** The cheapest single use, with its name where it has one; absent where the cell compares with none. */
-  readonly singleUse?: { readonly name?: string; readonly cost: number }
+  /** All that could be compared with, the cheapest first. */
+  readonly singleUses: readonly SingleUse[]
+  /** The one of them that is compared with; absent where there is none. */
+  readonly singleUse?: SingleUse
+}
+
+export interface SingleUse {
+  /** Absent where the workbook does not tell it. */
+  readonly name?: string
+  readonly cost: number
+  /** Of several. */
+  readonly isCheapest: boolean
 }
 
 export interface RoundsLine {
@@ -26,37 +39,34 @@ export interface RoundsLine {
 
 export interface RoundsPoint { readonly round: number; readonly cost: number }
 
-export function roundsOf(cell: ChartedCell): Rounds | NoChart {
-  if (cell.id === 'COMPARE') return roundsOfCompare(cell)
-  return cell.id === 'BREAKEVEN' ? roundsOfBreakEven(cell) : roundsOfLedger(cell)
+/** @param against Which single use it is compared with, from 0 for the cheapest on. */
+export function roundsOf(cell: ChartedCell, book: OpenBook, against = 0): Rounds | NoChart {
+  if (cell.id === 'COMPARE') return roundsOfCompare(cell, against)
+  return cell.id === 'BREAKEVEN' ? roundsOfBreakEven(cell, book) : roundsOfLedger(cell)
 }
 
-function roundsOfCompare({ args }: ChartedCell): Rounds | NoChart {
+function roundsOfCompare({ args }: ChartedCell, against: number): Rounds | NoChart {
   const comparison = evaluated('COMPARE', args)
   if ('noChart' in comparison) return comparison
-  const unit = 'money per liner'
   const names = comparison.texts('names')
-  const ways = rootedOfCompare(comparison).map((rooted, row) => ({ name: names[row]!, rooted, perLiner: perLinerOver(rooted) }))
+  const given = rootedOfCompare(comparison)
+  const ways = orderOf(given).map((place) => ({ name: names[place]!, rooted: given[place]! }))
   const [reused, usedOnce] = [ways.filter(({ rooted }) => rooted.rounds.gt(one)), ways.filter(({ rooted }) => rooted.rounds.eq(one))]
   if (reused.length === 0) return { noChart: { kind: 'oneRoundOnly' } }
-  const singles = usedOnce.map(({ name, perLiner }) => ({ name, cost: toCell(perLiner(one)) }))
-  const [singleUse] = [...singles].sort((a, b) => a.cost - b.cost)
-  // The cheapest first, as in the table, from which the break-even rounds are taken.
-  const rows = rowsOf(comparison.result)
-  const lines = reused.map(({ name, rooted: { rounds }, perLiner }): RoundsLine & { readonly row: number } => {
-    const cost = toCell(perLiner(rounds))
-    const row = rows.findIndex(([rowName, , , rowCost]) => rowName === name && rowCost === cost)
-    return { name, row, ...line(perLiner, rounds, rows[row]?.[5], singleUse !== undefined) }
-  })
+  const costs = usedOnce.map(({ rooted }) => perLinerOver(rooted)(one))
+  const singleUses = usedOnce.map(({ name }, place): SingleUse => ({ name, cost: toCell(costs[place]!), isCheapest: place === 0 }))
+  const compared = against < costs.length ? against : 0
+  const [allowed, singleUse] = [costs[compared], singleUses[compared]]
   return {
-    unit,
-    lines: lines.sort((a, b) => a.row - b.row).map(({ row: _row, ...rest }) => rest),
-    ...(singleUse === undefined ? {} : { singleUse }),
+    unit: 'money per liner',
+    lines: reused.map(({ name, rooted }) => ({ name, ...line(perLinerOver(rooted), rooted.rounds, allowed && breakEvenRound(rooted, allowed)) })),
+    singleUses,
+    ...(singleUse && { singleUse }),
   }
 }
 
-function roundsOfBreakEven({ args }: ChartedCell): Rounds | NoChart {
-  const found = evaluated('BREAKEVEN', args)
+function roundsOfBreakEven(cell: ChartedCell, book: OpenBook): Rounds | NoChart {
+  const found = evaluated('BREAKEVEN', cell.args)
   if ('noChart' in found) return found
   const { decimal } = found
   const { over } = levelCosts({
@@ -64,13 +74,16 @@ function roundsOfBreakEven({ args }: ChartedCell): Rounds | NoChart {
     yearlyInterest: decimal('yearlyInterest'), roundsPerYear: decimal('roundsPerYear'),
   })
   const breakEven = found.result as number
+  const [name, nameOfOnce] = [lookedUpName(cell, 'firstCost', book), lookedUpName(cell, 'singleUseCost', book)]
+  const singleUse: SingleUse = { ...(nameOfOnce && { name: nameOfOnce }), cost: toCell(decimal('singleUseCost').div(decimal('singleUseYield'))), isCheapest: false }
   // Beyond twice the round there is little to see.
   const least = 10
   const last = Decimal.min(decimal('mostRounds'), Math.max(least, 2 * breakEven))
   return {
     unit: 'money per unit and round, over the yield',
-    lines: [{ ...line((rounds) => over(rounds).div(decimal('reusableYield')), last, breakEven, true) }],
-    singleUse: { cost: toCell(decimal('singleUseCost').div(decimal('singleUseYield'))) },
+    lines: [{ ...(name && { name }), ...line((rounds) => over(rounds).div(decimal('reusableYield')), last, breakEven) }],
+    singleUses: [singleUse],
+    singleUse,
   }
 }
 
@@ -78,16 +91,17 @@ function roundsOfLedger({ args }: ChartedCell): Rounds | NoChart {
   const ledger = evaluated('REUSELEDGER', args)
   if ('noChart' in ledger) return ledger
   const points = rowsOf(ledger.result).map((row): RoundsPoint => ({ round: Number(row[0]), cost: Number(row[5]) }))
-  return { unit: 'money per unit and round', lines: [{ points }] }
+  return { unit: 'money per unit and round', lines: [{ points }], singleUses: [] }
 }
 
-function line(costOver: (rounds: Decimal) => Decimal, last: Decimal, says: number | string | undefined, compared: boolean): Omit<RoundsLine, 'name'> {
+/** @param breakEven The round from which it is no dearer than what it is compared with, if it is compared with any. */
+function line(costOver: (rounds: Decimal) => Decimal, last: Decimal, breakEven?: number | 'never'): Omit<RoundsLine, 'name'> {
   const point = (round: number): RoundsPoint => ({ round, cost: toCell(costOver(new Decimal(round))) })
-  const breakEven = typeof says === 'number' ? says : undefined
+  const marked = typeof breakEven === 'number' ? breakEven : undefined
   return {
-    points: roundsShown(last.toNumber(), breakEven).map(point),
-    ...(breakEven === undefined ? {} : { breakEven: point(breakEven) }),
-    ...(compared && typeof says === 'string' ? { neverIn: last.toNumber() } : {}),
+    points: roundsShown(last.toNumber(), marked).map(point),
+    ...(marked !== undefined && { breakEven: point(marked) }),
+    ...(breakEven === 'never' && { neverIn: last.toNumber() }),
   }
 }
 

@@ -211,7 +211,7 @@ describe('ways of rooting in parts', () => {
 describe('the cost with every further round', () => {
   it('ends at the figures of the cells of COMPARE and marks their break-even rounds', () => {
     const [cell] = cellsOf('COMPARE')
-    const { lines, singleUse } = drawn(roundsOf(cell!))
+    const { lines, singleUse } = drawn(roundsOf(cell!, demo))
     const rows = [1, 2, 3, 4, 5, 6].map((row) => [0, 3, 5].map((column) => shownAt(cell!, row, column)))
     const reused = rows.filter(([, , beats]) => beats !== 'single use')
     expect(lines.map(({ name, points, breakEven, neverIn }) => [name, points.at(-1)!.cost, breakEven?.round ?? `not in ${neverIn} rounds`])).toEqual(reused)
@@ -219,17 +219,32 @@ describe('the cost with every further round', () => {
   })
 
   it('reaches single use at the marked round and is dearer in the round before', () => {
-    const { lines: [tray], singleUse } = drawn(roundsOf(exampleOf('COMPARE')))
+    const { lines: [tray], singleUse } = drawn(roundsOf(exampleOf('COMPARE'), noBook))
     expect(tray!.breakEven).toEqual({ round: 5, cost: 0.15 })
-    expect(singleUse).toEqual({ name: 'Plug', cost: 0.15 })
+    expect(singleUse).toEqual({ name: 'Plug', cost: 0.15, isCheapest: true })
     expect(tray!.points[3]!.cost).toBeGreaterThan(0.15)
     expect(tray!.points.map(({ round }) => round)).toEqual([1, 2, 3, 4, 5, 6])
+  })
+
+  it('is compared with another single use where that is asked for, as the sheet Reuse compares it', () => {
+    const [cell] = cellsOf('COMPARE')
+    const { singleUses } = drawn(roundsOf(cell!, demo))
+    expect(singleUses.map(({ name, isCheapest }) => [name, isCheapest])).toEqual([['Premix', true], ['Rockwool', false]])
+    const { lines, singleUse } = drawn(roundsOf(cell!, demo, 1))
+    expect(singleUse).toEqual(singleUses[1])
+    const onReuse = cellsOf('BREAKEVEN').find((one) => drawn(roundsOf(one, demo)).lines[0]!.name === 'Sand bed')!
+    expect(lines.find(({ name }) => name === 'Sand bed')!.breakEven!.round).toBe(shownAt(onReuse, 0, 0))
+  })
+
+  it('of BREAKEVEN has the names by which its costs are looked up, where there are any', () => {
+    const named = cellsOf('BREAKEVEN').map((cell) => drawn(roundsOf(cell, demo))).map(({ lines: [line], singleUse }) => [line!.name, singleUse!.name])
+    expect(named).toEqual([[undefined, undefined], ['Peat, coir and perlite', 'Premix'], ['Sand bed', 'Rockwool'], ['Water', 'Rockwool']])
   })
 
   it('of BREAKEVEN crosses at the round of the cell', () => {
     for (const index of [0, 1, 2]) {
       const { gives } = catalogue.find(({ id }) => id === 'BREAKEVEN')!.examples[index]!
-      const { lines: [line], singleUse } = drawn(roundsOf(exampleOf('BREAKEVEN', index)))
+      const { lines: [line], singleUse } = drawn(roundsOf(exampleOf('BREAKEVEN', index), noBook))
       expect(line!.breakEven!.round).toBe(gives)
       const before = line!.points.find(({ round }) => round === (gives as number) - 1)!
       expect(before.cost).toBeGreaterThan(singleUse!.cost)
@@ -238,21 +253,21 @@ describe('the cost with every further round', () => {
   })
 
   it('says why there is no such round', () => {
-    expect(roundsOf(cellWith('BREAKEVEN', [0.1, 2.4, 0.12]))).toMatchObject({ noChart: { kind: 'problems' } })
-    const { lines } = drawn(roundsOf(exampleOf('COMPARE', 1)))
+    expect(roundsOf(cellWith('BREAKEVEN', [0.1, 2.4, 0.12]), noBook)).toMatchObject({ noChart: { kind: 'problems' } })
+    const { lines } = drawn(roundsOf(exampleOf('COMPARE', 1), noBook))
     expect(lines.map(({ neverIn }) => neverIn)).toEqual([3])
   })
 
   it('of the ledger is its last column', () => {
     const [cell] = cellsOf('REUSELEDGER')
-    const { lines: [line], singleUse } = drawn(roundsOf(cell!))
+    const { lines: [line], singleUse } = drawn(roundsOf(cell!, demo))
     expect(singleUse).toBeUndefined()
     expect(line!.points).toHaveLength(14)
     line!.points.forEach(({ round, cost }) => expect(cost).toBe(shownAt(cell!, round, 5)))
   })
 
   it('shows a long life in steps, with its first, its last and its marked round among them', () => {
-    const { lines: [line] } = drawn(roundsOf(cellWith('COMPARE', [[['Bed'], ['Plug']], [[1000], [4.3]], [[9999], [1]], [[1], [1]], [[1], [1]]])))
+    const { lines: [line] } = drawn(roundsOf(cellWith('COMPARE', [[['Bed'], ['Plug']], [[1000], [4.3]], [[9999], [1]], [[1], [1]], [[1], [1]]]), noBook))
     const rounds = line!.points.map(({ round }) => round)
     expect(rounds.length).toBeLessThan(70)
     expect([rounds[0], rounds.at(-1)]).toEqual([1, 9999])

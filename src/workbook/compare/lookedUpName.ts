@@ -1,0 +1,32 @@
+import { onlyCall } from '../../derived/onlyCall'
+import type { OpenBook, OpenCell } from '../openBook'
+import { cellsRead, isOneCell } from '../working/cellsRead'
+import type { ChartedCell } from './chartedCells'
+import { definitionOf } from './evaluated'
+
+/**
+ * What an argument is the cost of, where it is looked up by one name: "Rockwool" where its cell holds
+ * =INDEX(Costs,MATCH(E5,Names,0)) and that word stands in E5.
+ */
+export function lookedUpName({ sheet, address, id }: ChartedCell, parameter: string, book: OpenBook): string | undefined {
+  const { formula = '' } = cellAt(book, sheet, address) ?? {}
+  const written = onlyCall(formula, id)?.[Object.keys(definitionOf(id).parameters).indexOf(parameter)]
+  if (written === undefined) return undefined
+  const given = oneCellsRead(`=${written}`, sheet, book)
+  const behind = given.flatMap((read) => oneCellsRead(read.cell.formula, read.sheet, book))
+  const [name, ...others] = new Set([...given, ...behind].map(({ cell: { value } }) => value).filter((value) => typeof value === 'string' && value !== ''))
+  return others.length === 0 ? name as string | undefined : undefined
+}
+
+interface Read { readonly sheet: string; readonly cell: OpenCell }
+
+function oneCellsRead(formula: string, sheet: string, book: OpenBook): readonly Read[] {
+  return cellsRead(formula, sheet, book.names).filter(({ range }) => isOneCell(range)).flatMap((read): Read[] => {
+    const cell = cellAt(book, read.sheet, read.address)
+    return cell === undefined ? [] : [{ sheet: read.sheet, cell }]
+  })
+}
+
+function cellAt(book: OpenBook, sheet: string, address: string): OpenCell | undefined {
+  return book.sheets.find(({ name }) => name.toLowerCase() === sheet.toLowerCase())?.cells.get(address)
+}
