@@ -109,7 +109,7 @@ function Charts({ book, port, onCalculate }: ChartsProps) {
       />
       <Part
         title={words.swings.title} hint={words.swings.hint} port={port} choices={of('SWINGS')}
-        chart={([cell]) => drawn(swingsOf(cell!), (swings) => <SwingsChart swings={swings} />)}
+        chart={([cell]) => drawn(swingsOf(cell!, book), (swings) => <SwingsChart swings={swings} />)}
         inSheet={inSheetFrom('SWINGS')} tableFunction="SWINGS"
       />
       <Part

@@ -9,7 +9,7 @@ import { ChartFigure } from './ChartFigure'
 import { domainOf } from './domain'
 import { markOf } from './marks'
 import { PatternFill } from './PatternFill'
-import { swingsSummary } from './summaries'
+import { argumentText, swingsSummary } from './summaries'
 
 const useStyles = makeStyles({
   label: { display: 'flex', flexWrap: 'wrap', justifyContent: 'space-between', columnGap: tokens.spacingHorizontalM, marginTop: tokens.spacingVerticalXS, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
@@ -49,7 +49,7 @@ export function SwingsChart({ swings }: { readonly swings: Swings }) {
           { heading: words.columns.atHigh, unit },
           { heading: words.columns.swing, unit },
         ],
-        rows: bars.map(({ argument, low, high, atLow, atHigh, swing }) => [argument, low, high, atLow, likely, atHigh, swing]),
+        rows: bars.map((bar) => [argumentText(bar), bar.low, bar.high, bar.atLow, likely, bar.atHigh, bar.swing]),
       }}
       legend={[
         ...ends.map((end, index) => ({
@@ -65,7 +65,7 @@ export function SwingsChart({ swings }: { readonly swings: Swings }) {
             {bars.map((bar) => (
               <div key={bar.argument}>
                 <div className={styles.label}>
-                  <span>{bar.argument}, {fromTo(numbers.label(bar.low), numbers.label(bar.high))}</span>
+                  <span>{argumentText(bar)}, {fromTo(numbers.label(bar.low), numbers.label(bar.high))}</span>
                   <span className={styles.ends}>{fromTo(numbers.label(bar.atLow, unit), numbers.label(bar.atHigh, unit))}</span>
                 </div>
                 <svg width={width} height={barHeight} className={styles.drawing}>

@@ -2,7 +2,7 @@
 import type { Odds } from '../../workbook/compare/odds'
 import { costParts, type CostPart } from '../../workbook/compare/rooted'
 import type { Rounds, RoundsLine } from '../../workbook/compare/rounds'
-import type { Swings } from '../../workbook/compare/swings'
+import type { Swing, Swings } from '../../workbook/compare/swings'
 import type { WayCost } from '../../workbook/compare/ways'
 import type { Words } from '../../wording/words'
 import type { NumberText } from '../settings/numberText'
@@ -44,18 +44,23 @@ function lineSentence(line: RoundsLine, once: string, unit: string, words: Compa
   const course = first.round === last.round
     ? words.oneRound(name, label(first.cost, unit))
     : words.course(name, label(first.cost, unit), label(last.cost, unit), label(last.round))
-  if (breakEven !== undefined) return words.beats(course, label(breakEven.round))
-  return neverIn === undefined ? `${course}.` : words.neverBeats(course, label(neverIn))
+  if (breakEven !== undefined) return words.beats(course, once, label(breakEven.round))
+  return neverIn === undefined ? `${course}.` : words.neverBeats(course, once, label(neverIn))
+}
+
+/** In the words of the sheet, with the name by which the function knows it: "Overall rate (yield)". */
+export function argumentText({ argument, called }: Swing): string {
+  return called === undefined ? argument : `${called} (${argument})`
 }
 
 export function swingsSummary({ of, unit, likely, bars }: Swings, words: CompareWords['swings'], { label }: NumberText): string {
   const text = (value: number) => label(value, unit)
   const [widest, ...others] = bars
   if (widest === undefined) return ''
-  const still = others.filter(({ swing }) => swing === 0).map(({ argument }) => argument)
+  const still = others.filter(({ swing }) => swing === 0).map(argumentText)
   return [
     words.likely(of, text(likely)),
-    words.widest(widest.argument, text(widest.atLow), text(widest.atHigh)),
+    words.widest(argumentText(widest), text(widest.atLow), text(widest.atHigh)),
     ...(still.length === 0 ? [] : [words.still(still)]),
   ].join(' ')
 }

@@ -1,6 +1,8 @@
 /** The bars of a tornado: what each uncertain argument alone does to a result. */
+import type { OpenBook } from '../openBook'
 import type { ChartedCell } from './chartedCells'
 import { definitionOf, evaluated, rowsOf, type NoChart } from './evaluated'
+import { wordsBeside } from './wordsBeside'
 
 export interface Swings {
   /** The function that is computed, and the unit of its result. */
@@ -13,6 +15,8 @@ export interface Swings {
 
 export interface Swing {
   readonly argument: string
+  /** What the sheet calls it, where it says. */
+  readonly called?: string
   readonly low: number
   readonly high: number
   readonly atLow: number
@@ -20,14 +24,24 @@ export interface Swing {
   readonly swing: number
 }
 
-export function swingsOf({ args }: ChartedCell): Swings | NoChart {
-  const table = evaluated('SWINGS', args)
+export function swingsOf(cell: ChartedCell, book: OpenBook): Swings | NoChart {
+  const table = evaluated('SWINGS', cell.args)
   if ('noChart' in table) return table
   const rows = rowsOf(table.result)
-  const bars = rows.map(([argument, low, high, atLow, , atHigh, swing]): Swing => (
-    { argument: String(argument), low: Number(low), high: Number(high), atLow: Number(atLow), atHigh: Number(atHigh), swing: Number(swing) }
-  ))
+  const words = wordsBeside(cell, 'argumentNames', book)
+  const called = new Map(numbered(table.texts('argumentNames')).map((name, row) => [name, words[row]]))
+  const bars = rows.map(([argument, low, high, atLow, , atHigh, swing]): Swing => {
+    const own = called.get(String(argument).toLowerCase())
+    return { argument: String(argument), ...(own && { called: own }), low: Number(low), high: Number(high), atLow: Number(atLow), atHigh: Number(atHigh), swing: Number(swing) }
+  })
   return { ...askedFor(table.text('functionName')), likely: Number(rows[0]?.[4]), bars }
+}
+
+/** As SWINGS tells several cells of one argument apart: "stagerates 2". */
+function numbered(typed: readonly string[]): readonly string[] {
+  const names = typed.map((name) => name.toLowerCase())
+  const count = (name: string, upTo: number) => names.slice(0, upTo).filter((other) => other === name).length
+  return names.map((name, row) => (count(name, names.length) === 1 ? name : `${name} ${count(name, row + 1)}`))
 }
 
 /** The name of a function as SWINGS and ODDS take it, with the unit of its result. */

@@ -279,12 +279,28 @@ describe('the cost with every further round', () => {
 describe('the tornado and the odds', () => {
   it('hold the numbers that the cells of the demo show', () => {
     const [cell] = cellsOf('SWINGS')
-    const { of, unit, likely, bars } = drawn(swingsOf(cell!))
+    const { of, unit, likely, bars } = drawn(swingsOf(cell!, demo))
     expect([of, unit]).toEqual(['ROOTINGCOST', 'money per saleable liner'])
     expect(likely).toBe(shownAt(cell!, 1, 4))
     bars.forEach((bar, index) => expect([bar.argument, bar.low, bar.high, bar.atLow, bar.atHigh, bar.swing])
       .toEqual([0, 1, 2, 3, 5, 6].map((column) => shownAt(cell!, index + 1, column))))
   })
+
+  it('call each argument what the sheet calls it beside its name, several cells of one argument too', async () => {
+    expect(drawn(swingsOf(cellsOf('SWINGS')[0]!, demo)).bars.find(({ argument }) => argument === 'yield')?.called).toBe('Overall rate')
+    const row = (...values: readonly (string | number)[]): Cell[] => values.map((value) => ({ value }))
+    const calledIn = async (...lines: readonly Cell[][]) => {
+      const named = 'AB'[lines[0]!.findIndex(({ value }) => value === 'costPerCutting')]
+      const formula = `=STICK.SWINGS("PERLINER",${[named, 'D', 'E', 'F'].map((letter) => `${letter}1:${letter}${lines.length}`).join(',')})`
+      const opened = await openBook({ names: [], sheets: [{ name: 'Mine', widths: [], frozenRows: 0, frozenColumns: 0, rows: [...lines, [], [{ formula }]] }] })
+      const bars = drawn(swingsOf(chartedCells(opened).cells[0]!, opened)).bars
+      return Object.fromEntries(bars.map(({ argument, called }) => [argument, called]))
+    }
+    expect(await calledIn(row('Spent on it', 'costPerCutting', 0, 0.4, 0.4, 0.6), row('Rooting', 'stageRates', 0, 0.8, 0.8, 1), row('Growing on', 'stageRates', 0, 0.9, 1, 1)))
+      .toEqual({ costPerCutting: 'Spent on it', 'stageRates 1': 'Rooting', 'stageRates 2': 'Growing on' })
+    expect(await calledIn(row('costPerCutting', 1, 2, 0.4, 0.4, 0.6), row('stageRates', 1, 2, 0.8, 0.8, 1), row('stageRates', 1, 2, 0.9, 1, 1)))
+      .toEqual({ costPerCutting: undefined, 'stageRates 1': undefined, 'stageRates 2': undefined })
+  }, timeToCalculate)
 
   it('are read from the sheet where the odds stand there, and drawn anew where they do not', () => {
     const [cell] = cellsOf('ODDS')
