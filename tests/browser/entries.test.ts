@@ -1,6 +1,9 @@
 /** Types into cells as people do, and reads what then stands in them and what the workbench says. */
-import type { Locator, Page } from 'playwright-core'
+import { readFileSync } from 'node:fs'
+import type { BrowserContextOptions, Locator, Page } from 'playwright-core'
 import { expect, it } from 'vitest'
+import { readXlsx } from '../../src/workbench/xlsx/readXlsx'
+import { beginEmptyWorkbook } from './beginEmptyWorkbook'
 import { workbenchPages } from './workbenchPages'
 
 const pages = workbenchPages()
@@ -53,5 +56,39 @@ it('Numbers typed one below the other stand as they were typed, though the resul
     await page.keyboard.press('ArrowUp')
     await selected(page).filter({ hasText: new RegExp(`^Orders, B${row}: ${shown}$`) }).waitFor()
   }
+  await page.context().close()
+})
+
+/** With the keyboard in the first cell of an empty workbook. */
+async function openEmpty(options: BrowserContextOptions = {}): Promise<Page> {
+  const page = await pages.open({ viewport: { width: 1440, height: 900 }, permissions: ['clipboard-read', 'clipboard-write'], ...options })
+  await beginEmptyWorkbook(page)
+  const hasKeyboard = (place: string) => page.locator(place).evaluate((region) => region.contains(document.activeElement))
+  await expect.poll(() => hasKeyboard('aside.functions')).toBe(true)
+  await page.keyboard.press('Shift+F6')
+  await expect.poll(() => hasKeyboard('main.sheet')).toBe(true)
+  await selected(page).filter({ hasText: 'Sheet1, A1: empty' }).waitFor()
+  return page
+}
+
+it('A formula that was copied down is a formula in each of its cells, and in the saved file too.', { timeout: 120_000 }, async () => {
+  const page = await openEmpty({ acceptDownloads: true })
+  await page.keyboard.type('10\n20\n30\n40\n')
+  for (let step = 0; step < 4; step += 1) await page.keyboard.press('ArrowUp')
+  await page.keyboard.press('ArrowRight')
+  await typeDown(page, '=A1*2')
+  await page.keyboard.press('ArrowUp')
+  await selected(page).filter({ hasText: 'Sheet1, B1: =A1*2 gives 20' }).waitFor()
+  await page.keyboard.press('Control+c')
+  await expect.poll(() => page.evaluate(() => navigator.clipboard.readText())).toContain('20')
+  for (const key of ['ArrowDown', 'Shift+ArrowDown', 'Control+v']) await page.keyboard.press(key)
+  await selected(page).filter({ hasText: 'Sheet1, B2: =A2*2 gives 40' }).waitFor()
+  // Down from a block leads below it.
+  for (const key of ['ArrowDown', 'ArrowUp', 'Shift+ArrowDown', 'Control+d', 'ArrowDown', 'ArrowUp']) await page.keyboard.press(key)
+  await selected(page).filter({ hasText: 'Sheet1, B4: =A4*2 gives 80' }).waitFor()
+  const download = page.waitForEvent('download')
+  await page.getByRole('button', { name: 'Save .xlsx' }).click()
+  const { book } = await readXlsx(readFileSync(await (await download).path()))
+  expect(book.sheets[0]!.rows.map((row) => row[1]?.formula)).toEqual(['=A1*2', '=A2*2', '=A3*2', '=A4*2'])
   await page.context().close()
 })

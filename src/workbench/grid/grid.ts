@@ -39,6 +39,7 @@ import { keepTyping } from './keepTyping'
 import { markRefusals } from './markRefusals'
 import { nextCalculation } from './nextCalculation'
 import { CellCalls, keepCellCalls, type Place } from './cellCalls'
+import { giveOwnFormulas } from './ownFormulas'
 import { refusedEntry } from './refusedEntry'
 import { recalculationMeasure } from './recalculationMeasure'
 import { spillRange } from './spillRange'
@@ -122,6 +123,7 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
   show(book)
   // The services that these need exist only from the first workbook on.
   guardFormulaCaches(injector)
+  giveOwnFormulas(injector)
   keepCellCalls(injector, calls)
   markRefusals(injector, calls)
   keepTyping(injector)
