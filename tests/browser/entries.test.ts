@@ -71,6 +71,14 @@ async function openEmpty(options: BrowserContextOptions = {}): Promise<Page> {
   return page
 }
 
+/** From the cell below the last one upwards. */
+async function expectUpwards(page: Page, shown: readonly string[]): Promise<void> {
+  for (const [index, text] of [...shown.entries()].reverse()) {
+    await page.keyboard.press('ArrowUp')
+    await expect.poll(() => selected(page).textContent()).toBe(`Sheet1, A${index + 1}: ${text}`)
+  }
+}
+
 it('A formula that was copied down is a formula in each of its cells, and in the saved file too.', { timeout: 120_000 }, async () => {
   const page = await openEmpty({ acceptDownloads: true })
   await page.keyboard.type('10\n20\n30\n40\n')
@@ -90,5 +98,15 @@ it('A formula that was copied down is a formula in each of its cells, and in the
   await page.getByRole('button', { name: 'Save .xlsx' }).click()
   const { book } = await readXlsx(readFileSync(await (await download).path()))
   expect(book.sheets[0]!.rows.map((row) => row[1]?.formula)).toEqual(['=A1*2', '=A2*2', '=A3*2', '=A4*2'])
+  await page.context().close()
+})
+
+it('A formula that is typed keeps its texts and names, however its numbers are written, and compares numbers with an exponent right.', async () => {
+  const page = await openEmpty()
+  const formulas = ['=IF(2>1.50,"low","high")', '=IF(1E3>2,"x","y")', '=IF(0.5<1E-15,1,2)', '=IF(0.5<.0000001,1,2)']
+  for (const formula of formulas) await typeDown(page, formula)
+  await expectUpwards(page, [
+    '=IF(2>1.5,"low","high") gives low', '=IF(1000>2,"x","y") gives x', '=IF(0.5<(1*10^-15),1,2) gives 2', '=IF(0.5<(1*10^-7),1,2) gives 2',
+  ])
   await page.context().close()
 })

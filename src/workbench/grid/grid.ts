@@ -43,6 +43,7 @@ import { giveOwnFormulas } from './ownFormulas'
 import { refusedEntry } from './refusedEntry'
 import { recalculationMeasure } from './recalculationMeasure'
 import { spillRange } from './spillRange'
+import { readTypedFormulas } from './typedFormulas'
 import { readTypedNumbers } from './typedNumbers'
 
 export interface GridCell extends CellResult {
@@ -128,6 +129,7 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
   markRefusals(injector, calls)
   keepTyping(injector)
   const readNumbersWith = readTypedNumbers(injector)
+  readTypedFormulas(injector)
   measureRecalculation(injector)
   await nextCalculation(injector)
 
@@ -246,7 +248,7 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
       if (!cell) return false
       const calculated = nextCalculation(injector)
       const written = await injector.get(ICommandService).executeCommand(SetRangeValuesCommand.id, {
-        unitId: cell.getUnitId(), subUnitId: cell.getSheetId(), range: cell.getRange(), value: { f: formula, v: null, p: null, si: null },
+        unitId: cell.getUnitId(), subUnitId: cell.getSheetId(), range: cell.getRange(), value: { f: formulaForGrid(formula), v: null, p: null, si: null },
       })
       if (written) await calculated
       return written
