@@ -110,3 +110,32 @@ it('A formula that is typed keeps its texts and names, however its numbers are w
   ])
   await page.context().close()
 })
+
+it('An entry whose comma parts no thousands stays a text, and a cell that is emptied in its editor is empty.', async () => {
+  const page = await openEmpty()
+  for (const entry of ['15,5%', '0,500', '2,200', '7']) await typeDown(page, entry)
+  for (const key of ['ArrowUp', 'F2', 'Backspace', 'Enter']) await page.keyboard.press(key)
+  await expectUpwards(page, ['15,5%', '0,500', '2,200', 'empty'])
+  // 2,200 is shown alike as a number and as a text; only the number adds up.
+  for (let step = 0; step < 4; step += 1) await page.keyboard.press('ArrowDown')
+  await typeDown(page, '=SUM(A1:A4)')
+  await page.keyboard.press('ArrowUp')
+  await expect.poll(() => selected(page).textContent()).toBe('Sheet1, A5: =SUM(A1:A4) gives 2,200')
+  await page.context().close()
+})
+
+it('What is pasted is read like what is typed: with the comma of whoever takes it for the decimal mark, formulas with their point.', async () => {
+  const page = await openEmpty({ locale: 'de-DE' })
+  await page.evaluate(() => navigator.clipboard.writeText(['2,200', '15,5 %', '1.234,5', '3.5.2026', '=IF(0.5<1E-15,1,2)'].join('\n')))
+  await page.keyboard.press('Control+v')
+  await selected(page).filter({ hasText: 'Sheet1, A1: 2.2' }).waitFor()
+  // Down from a block leads below it.
+  await page.keyboard.press('ArrowDown')
+  // The serial number of the third of May.
+  await expectUpwards(page, ['2.2', '0.155', '1,234.5', '46,145', '=IF(0.5<(1*10^-15),1,2) gives 2'])
+  for (let step = 0; step < 6; step += 1) await page.keyboard.press('ArrowDown')
+  await page.evaluate(() => navigator.clipboard.writeText('1,75'))
+  await page.keyboard.press('Control+v')
+  await selected(page).filter({ hasText: 'Sheet1, A7: 1.75' }).waitFor()
+  await page.context().close()
+})

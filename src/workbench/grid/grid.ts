@@ -40,6 +40,7 @@ import { markRefusals } from './markRefusals'
 import { nextCalculation } from './nextCalculation'
 import { CellCalls, keepCellCalls, type Place } from './cellCalls'
 import { giveOwnFormulas } from './ownFormulas'
+import { readPastedEntries } from './pastedEntries'
 import { refusedEntry } from './refusedEntry'
 import { recalculationMeasure } from './recalculationMeasure'
 import { spillRange } from './spillRange'
@@ -128,8 +129,10 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
   keepCellCalls(injector, calls)
   markRefusals(injector, calls)
   keepTyping(injector)
-  const readNumbersWith = readTypedNumbers(injector)
+  let mark: DecimalMark = '.'
+  readTypedNumbers(injector, () => mark)
   readTypedFormulas(injector)
+  readPastedEntries(injector, () => mark)
   measureRecalculation(injector)
   await nextCalculation(injector)
 
@@ -266,9 +269,9 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
       const next = sheets.at((shown + by) % sheets.length)
       if (next !== undefined) workbook().setActiveSheet(next)
     },
-    setDecimalMark(mark) {
-      readNumbersWith(mark)
-      workbook().setNumfmtLocal(mark === ',' ? 'de' : 'en')
+    setDecimalMark(chosen) {
+      mark = chosen
+      workbook().setNumfmtLocal(chosen === ',' ? 'de' : 'en')
     },
     setDark: (dark) => api.toggleDarkMode(dark),
     focus: () => injector.get(ILayoutService).focus(),

@@ -1,40 +1,33 @@
 import { CellValueType, type ICellData, type Injector } from '@univerjs/core'
 import { AFTER_CELL_EDIT, BEFORE_CELL_EDIT, SheetInterceptorService } from '@univerjs/preset-sheets-core'
 import type { DecimalMark } from '../../core/quantity/decimalMark'
-import { commaNumberOf, pointNumber } from '../../derived/decimalComma'
+import { commaNumberOf } from '../../derived/decimalComma'
+import { entryForGrid } from './entryForGrid'
 
-/** Before the grid's own reading, which knows the point only and takes 15,5 % for 155 %. */
+/** Before the grid's own reading. */
 const first = 1
 /** After the grid chose what the editor shows, and before it hands that over. */
 const last = -0.5
 
-/**
- * Lets the grid read numbers with the mark that its user types, and show them so in the cell's editor. Without it
- * 1,5 would be a text that sums leave out. Formulas keep their point.
- */
-export function readTypedNumbers(injector: Injector): (mark: DecimalMark) => void {
-  let mark: DecimalMark = '.'
+/** Lets the grid read numbers with the mark that its user types, and show them so in the cell's editor. Formulas keep their point. */
+export function readTypedNumbers(injector: Injector, mark: () => DecimalMark): void {
   const { writeCellInterceptor } = injector.get(SheetInterceptorService)
   writeCellInterceptor.intercept(AFTER_CELL_EDIT, {
     priority: first,
-    handler: (cell, _place, next) => next(mark === ',' && cell ? withPoint(cell) : cell),
+    handler: (cell, _place, next) => next(cell && asRead(cell, mark())),
   })
   writeCellInterceptor.intercept(BEFORE_CELL_EDIT, {
     priority: last,
-    handler: (cell, _place, next) => next(mark === ',' && cell ? withComma(cell) : cell),
+    handler: (cell, _place, next) => next(mark() === ',' && cell ? withComma(cell) : cell),
   })
-  return (chosen) => {
-    mark = chosen
-  }
 }
 
-function withPoint<Cell extends ICellData>(cell: Cell): Cell {
+function asRead<Cell extends ICellData>(cell: Cell, mark: DecimalMark): Cell {
   if (typeof cell.v !== 'string' || cell.f || cell.p) return cell
-  const read = pointNumber(cell.v)
-  if (/^[+-]?\d+(\.\d+)?\s*%?$/.test(read)) return { ...cell, v: read }
-  // Whoever writes 1,5 writes the third of May as 3.5.2026.
-  const [, day, month, year] = /^\s*(\d{1,2})\.(\d{1,2})\.(\d{4})\s*$/.exec(cell.v) ?? []
-  return year === undefined ? cell : { ...cell, v: `${year}-${month}-${day}` }
+  // An editor that was emptied leaves an empty cell, not one with an empty text.
+  if (cell.v === '') return { ...cell, v: null }
+  const entry = entryForGrid(cell.v, mark)
+  return entry === undefined ? { ...cell, t: CellValueType.FORCE_STRING } : { ...cell, v: entry }
 }
 
 function withComma<Cell extends ICellData>(cell: Cell): Cell {
