@@ -1,16 +1,15 @@
 import { Button, makeStyles, mergeClasses, Spinner, tokens } from '@fluentui/react-components'
 import { useEffect, useId, useState } from 'react'
-import type { Definition } from '../core/definition/definition'
 import { checkBook } from '../workbook/check/checkBook'
 import type { Finding } from '../workbook/check/finding'
 import type { WorkbookPort } from '../workbook/port'
 import type { Words } from '../wording/words'
+import { useDefinitions } from './useDefinitions'
 import { usePaneStyles } from './usePaneStyles'
 import { usePortSentence } from './usePortSentence'
 import { useWords } from './useWords'
 
 interface CheckSectionProps {
-  readonly definitions: readonly Definition[]
   readonly port: WorkbookPort
 }
 
@@ -27,9 +26,10 @@ const useStyles = makeStyles({
 })
 
 /** What was forgotten or looks wrong in the workbook, each with a way to its cell. */
-export function CheckSection({ definitions, port }: CheckSectionProps) {
+export function CheckSection({ port }: CheckSectionProps) {
   const styles = useStyles()
   const pane = usePaneStyles()
+  const definitions = useDefinitions()
   const { check: say, frame, found } = useWords()
   const portSentence = usePortSentence()
   const headingId = useId()

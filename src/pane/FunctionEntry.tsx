@@ -1,8 +1,7 @@
-import { makeStyles, mergeClasses, tokens } from '@fluentui/react-components'
-import { useId } from 'react'
+import { makeStyles, mergeClasses, Spinner, tokens } from '@fluentui/react-components'
+import { lazy, Suspense, useId } from 'react'
 import type { Definition } from '../core/definition/definition'
 import type { SelectedCell, WorkbookPort } from '../workbook/port'
-import { FunctionText } from './FunctionText'
 import { useWords } from './useWords'
 
 interface FunctionEntryProps {
@@ -46,11 +45,13 @@ const useStyles = makeStyles({
   summary: { display: 'block', fontWeight: tokens.fontWeightRegular, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground1 },
 })
 
+const FunctionText = lazy(async () => ({ default: (await import('./FunctionText')).FunctionText }))
+
 /** One function of the list: its name and summary, which open and close its full text. */
 export function FunctionEntry({ definition, port, cell, open, usedBySelectedCell, onToggle }: FunctionEntryProps) {
   const styles = useStyles()
   const textId = useId()
-  const { functions: say } = useWords()
+  const { functions: say, frame } = useWords()
   return (
     <li data-function={definition.id} className={mergeClasses(styles.entry, open && styles.openEntry)}>
       <h4 className={styles.heading}>
@@ -63,7 +64,7 @@ export function FunctionEntry({ definition, port, cell, open, usedBySelectedCell
           <span className={styles.summary}>{definition.summary}</span>
         </button>
       </h4>
-      {open && <FunctionText id={textId} definition={definition} port={port} cell={cell} />}
+      {open && <Suspense fallback={<Spinner size="tiny" label={frame.gettingReady.Functions} />}><FunctionText id={textId} definition={definition} port={port} cell={cell} /></Suspense>}
     </li>
   )
 }

@@ -1,6 +1,5 @@
 import { makeStyles, SearchBox, tokens } from '@fluentui/react-components'
-import { useEffect, useId, useMemo, useRef, useState } from 'react'
-import type { Definition } from '../core/definition/definition'
+import { useDeferredValue, useEffect, useId, useMemo, useRef, useState } from 'react'
 import type { Words } from '../wording/words'
 import type { SelectedCell, WorkbookPort } from '../workbook/port'
 import { FunctionEntry } from './FunctionEntry'
@@ -8,10 +7,10 @@ import { functionsUsed } from './functionsUsed'
 import { groupBySubject } from './groupBySubject'
 import { isEmptyQuery, searchOf } from './search'
 import { SelectedCellLine } from './SelectedCellLine'
+import { useDefinitions } from './useDefinitions'
 import { useWords } from './useWords'
 
 interface FunctionsSectionProps {
-  readonly definitions: readonly Definition[]
   readonly port: WorkbookPort
   readonly cell: SelectedCell | undefined
   /** A function to open. */
@@ -55,13 +54,16 @@ const useStyles = makeStyles({
 })
 
 /** The functions by subject, or those that a search finds; one of them opened. */
-export function FunctionsSection({ definitions, port, cell, asked }: FunctionsSectionProps) {
+export function FunctionsSection({ port, cell, asked }: FunctionsSectionProps) {
   const styles = useStyles()
   const { functions: say, frame, subjectNames } = useWords()
+  const definitions = useDefinitions()
   const headingId = useId()
   const [query, setQuery] = useState('')
   const [openId, setOpenId] = useState<string>()
   const list = useRef<HTMLDivElement>(null)
+  // What answers first comes first: the tabs and the search are drawn and taken, and then the list.
+  const listIsDue = useDeferredValue(true, false)
   const search = useMemo(() => searchOf(definitions), [definitions])
   const used = useMemo(() => functionsUsed(cell?.formula ?? '', definitions), [cell?.formula, definitions])
   const onlyUsedId = used.length === 1 ? used[0]?.id : undefined
@@ -108,7 +110,7 @@ export function FunctionsSection({ definitions, port, cell, asked }: FunctionsSe
         <p role="status" className={styles.count}>{countText(found.length, query, say)}</p>
       </div>
       <div ref={list} className={styles.list}>
-        {groups.filter((group) => group.definitions.length > 0).map((group) => (
+        {listIsDue && groups.filter((group) => group.definitions.length > 0).map((group) => (
           <section key={group.subject} aria-labelledby={`${headingId}-${group.subject}`}>
             <h3 id={`${headingId}-${group.subject}`} className={styles.subject}>{group.name}</h3>
             <ul className={styles.entries}>

@@ -1,19 +1,15 @@
-import { FluentProvider, makeStyles, mergeClasses, Spinner, Tab, TabList, tokens } from '@fluentui/react-components'
-import { lazy, Suspense, useEffect, useId, useMemo, useState } from 'react'
-import type { Definition } from '../core/definition/definition'
-import { definitionIn } from '../derived/definitionIn'
+import { FluentProvider, makeStyles, Tab, TabList, tokens } from '@fluentui/react-components'
+import { lazy, useEffect, useId, useState } from 'react'
 import type { WorkbookPort } from '../workbook/port'
-import { CheckSection } from './CheckSection'
-import { FunctionsSection } from './FunctionsSection'
+import { SectionPanel } from './SectionPanel'
+import { sections, type Section } from './sections'
 import { SettingsProvider } from './settings/SettingsProvider'
 import { useSettings } from './settings/useSettings'
 import { themes, type ThemeName } from './theme'
 import { useSelectedCell } from './useSelectedCell'
 import { useWords } from './useWords'
-import { WorkingSection } from './WorkingSection'
 
 interface PaneProps {
-  readonly definitions: readonly Definition[]
   readonly port: WorkbookPort
   readonly theme: ThemeName
   /** What the host speaks, as "de-AT". */
@@ -30,35 +26,38 @@ const useStyles = makeStyles({
     backgroundColor: tokens.colorNeutralBackground1,
     overflowWrap: 'anywhere',
   },
-  panel: { display: 'flex', flexDirection: 'column', flexGrow: 1, minHeight: 0 },
-  hidden: { display: 'none' },
   tabs: { flexShrink: 0, flexWrap: 'wrap' },
   // Both hosts write the name above the pane already; a screen reader inside the pane still needs it.
   title: { position: 'absolute', width: '1px', height: '1px', overflow: 'hidden', clipPath: 'inset(50%)' },
 })
 
-/** The charts come when they are asked for, so that the pane opens without them. */
-const CompareSection = lazy(async () => ({ default: (await import('./CompareSection')).CompareSection }))
+/** Fetched at once, while the frame is drawn: most people see it first. */
+const functionsSection = import('./FunctionsSection')
+
+/** The frame is drawn and answers before any section is there. */
+const FunctionsSection = lazy(async () => ({ default: (await functionsSection).FunctionsSection }))
 
 const SeasonSection = lazy(async () => ({ default: (await import('./SeasonSection')).SeasonSection }))
+
+const WorkingSection = lazy(async () => ({ default: (await import('./WorkingSection')).WorkingSection }))
+
+const CheckSection = lazy(async () => ({ default: (await import('./CheckSection')).CheckSection }))
+
+const CompareSection = lazy(async () => ({ default: (await import('./CompareSection')).CompareSection }))
 
 const LibrarySection = lazy(async () => ({ default: (await import('./LibrarySection')).LibrarySection }))
 
 const SettingsSection = lazy(async () => ({ default: (await import('./SettingsSection')).SettingsSection }))
-
-const sections = ['Season', 'Functions', 'Working', 'Check', 'Compare', 'Library', 'Settings'] as const
-type Section = (typeof sections)[number]
 
 export function Pane({ locale, ...props }: PaneProps) {
   return <SettingsProvider locale={locale}><Frame {...props} /></SettingsProvider>
 }
 
 /** The title, the sections to choose from, and the chosen one. */
-function Frame({ definitions: english, port, theme, onLanguage }: Omit<PaneProps, 'locale'>) {
+function Frame({ port, theme, onLanguage }: Omit<PaneProps, 'locale'>) {
   const styles = useStyles()
-  const { language, frame, ofDefinition } = useWords()
+  const { language, frame } = useWords()
   const { decimalMark } = useSettings().settings
-  const definitions = useMemo(() => english.map((definition) => definitionIn(definition, ofDefinition)), [english, ofDefinition])
   const cell = useSelectedCell(port)
   const tabsId = useId()
   const [chosen, setChosen] = useState<Section>()
@@ -71,6 +70,7 @@ function Frame({ definitions: english, port, theme, onLanguage }: Omit<PaneProps
   useEffect(() => { onLanguage?.(language) }, [onLanguage, language])
   // Who opens the pane beside an empty workbook has nothing yet to use a function on.
   const section = chosen ?? (isEmpty ? 'Season' : 'Functions')
+  const panel = (name: Section) => ({ section: name, tabId: `${tabsId}-${name}`, shown: section === name })
   return (
     <FluentProvider theme={themes[theme]} className={styles.root} lang={language}>
       <h1 className={styles.title}>Sticksheet</h1>
@@ -81,47 +81,17 @@ function Frame({ definitions: english, port, theme, onLanguage }: Omit<PaneProps
         {sections.map((name) => <Tab key={name} id={`${tabsId}-${name}`} value={name}>{frame.sections[name]}</Tab>)}
       </TabList>
       {/* Stays while another section shows, so that what was searched and typed is still there afterwards. */}
-      <div role="tabpanel" aria-labelledby={`${tabsId}-Functions`} className={mergeClasses(styles.panel, section !== 'Functions' && styles.hidden)}>
-        <FunctionsSection definitions={definitions} port={port} cell={cell} asked={asked} />
-      </div>
-      {(section === 'Season' || seasonLeft) && (
-        <div role="tabpanel" aria-labelledby={`${tabsId}-Season`} className={mergeClasses(styles.panel, section !== 'Season' && styles.hidden)}>
-          <Suspense fallback={<Spinner size="tiny" label={frame.gettingReady.Season} />}>
-            <SeasonSection port={port} />
-          </Suspense>
-        </div>
-      )}
-      {section === 'Working' && (
-        <div role="tabpanel" aria-labelledby={`${tabsId}-Working`} className={styles.panel}>
-          <WorkingSection definitions={definitions} port={port} cell={cell} />
-        </div>
-      )}
-      {section === 'Check' && (
-        <div role="tabpanel" aria-labelledby={`${tabsId}-Check`} className={styles.panel}>
-          <CheckSection definitions={definitions} port={port} />
-        </div>
-      )}
+      <SectionPanel {...panel('Functions')}><FunctionsSection port={port} cell={cell} asked={asked} /></SectionPanel>
+      {(section === 'Season' || seasonLeft) && <SectionPanel {...panel('Season')}><SeasonSection port={port} /></SectionPanel>}
+      {section === 'Working' && <SectionPanel {...panel('Working')}><WorkingSection port={port} cell={cell} /></SectionPanel>}
+      {section === 'Check' && <SectionPanel {...panel('Check')}><CheckSection port={port} /></SectionPanel>}
+      {section === 'Compare' && <SectionPanel {...panel('Compare')}><CompareSection port={port} /></SectionPanel>}
       {section === 'Library' && (
-        <div role="tabpanel" aria-labelledby={`${tabsId}-Library`} className={styles.panel}>
-          <Suspense fallback={<Spinner size="tiny" label={frame.gettingReady.Library} />}>
-            <LibrarySection port={port} onOpenFunction={(id) => { setAsked({ id }); setChosen('Functions') }} />
-          </Suspense>
-        </div>
+        <SectionPanel {...panel('Library')}>
+          <LibrarySection port={port} onOpenFunction={(id) => { setAsked({ id }); setChosen('Functions') }} />
+        </SectionPanel>
       )}
-      {section === 'Settings' && (
-        <div role="tabpanel" aria-labelledby={`${tabsId}-Settings`} className={styles.panel}>
-          <Suspense fallback={<Spinner size="tiny" label={frame.gettingReady.Settings} />}>
-            <SettingsSection port={port} />
-          </Suspense>
-        </div>
-      )}
-      {section === 'Compare' && (
-        <div role="tabpanel" aria-labelledby={`${tabsId}-Compare`} className={styles.panel}>
-          <Suspense fallback={<Spinner size="tiny" label={frame.gettingReady.Compare} />}>
-            <CompareSection port={port} />
-          </Suspense>
-        </div>
-      )}
+      {section === 'Settings' && <SectionPanel {...panel('Settings')}><SettingsSection port={port} /></SectionPanel>}
     </FluentProvider>
   )
 }

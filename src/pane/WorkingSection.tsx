@@ -11,6 +11,7 @@ import { functionsUsed } from './functionsUsed'
 import { useNumberText } from './settings/useSettings'
 import { useCalls } from './useCalls'
 import { useCellsRead } from './useCellsRead'
+import { useDefinitions } from './useDefinitions'
 import { usePaneStyles } from './usePaneStyles'
 import { usePortSentence } from './usePortSentence'
 import { useProblemSentence } from './useProblemSentence'
@@ -18,7 +19,6 @@ import { useWords } from './useWords'
 import { WorkingOfCall } from './WorkingOfCall'
 
 interface WorkingSectionProps {
-  readonly definitions: readonly Definition[]
   readonly port: WorkbookPort
   readonly cell: SelectedCell | undefined
 }
@@ -34,9 +34,10 @@ const WriteWorking = lazy(async () => ({ default: (await import('./WriteWorking'
 const TurnPlain = lazy(async () => ({ default: (await import('./TurnPlain')).TurnPlain }))
 
 /** How the number in the selected cell came about: each call of ours step by step, and the formula without the add-in. */
-export function WorkingSection({ definitions, port, cell }: WorkingSectionProps) {
+export function WorkingSection({ port, cell }: WorkingSectionProps) {
   const styles = useStyles()
   const pane = usePaneStyles()
+  const definitions = useDefinitions()
   const headingId = useId()
   const calls = useCalls(port, cell)
   const formula = cell?.formula ?? ''

@@ -1,5 +1,4 @@
 import { createRoot } from 'react-dom/client'
-import { catalogue } from '../functions/catalogue'
 import type { WorkbookPort } from '../workbook/port'
 import { Pane } from './Pane'
 import type { ThemeName } from './theme'
@@ -20,7 +19,7 @@ interface PaneOptions {
 /** Shows the pane in a page's element, which gives it its height. The page knows the host, its theme and its language. */
 export function mountPane(element: HTMLElement, port: WorkbookPort, { theme: first = 'light', locale = navigator.language, onLanguage }: PaneOptions = {}): MountedPane {
   const root = createRoot(element)
-  const show = (theme: ThemeName) => root.render(<Pane definitions={catalogue} port={port} theme={theme} locale={locale} onLanguage={onLanguage} />)
+  const show = (theme: ThemeName) => root.render(<Pane port={port} theme={theme} locale={locale} onLanguage={onLanguage} />)
   show(first)
   return { setTheme: show, unmount: () => root.unmount() }
 }

@@ -17,8 +17,11 @@ const brighterWords: Partial<Theme> = {
   colorBrandForegroundLinkPressed: leaf[110],
 }
 
+/** Excel's own font where there is one, else the font of the machine. Each further name would be looked for before the first word is drawn. */
+const font: Partial<Theme> = { fontFamilyBase: '"Segoe UI", system-ui, sans-serif', fontFamilyMonospace: 'Consolas, ui-monospace, monospace' }
+
 export const themes: Readonly<Record<ThemeName, Theme>> = {
-  light: createLightTheme(leaf),
-  dark: { ...createDarkTheme(leaf), ...brighterWords },
-  contrast: teamsHighContrastTheme,
+  light: { ...createLightTheme(leaf), ...font },
+  dark: { ...createDarkTheme(leaf), ...brighterWords, ...font },
+  contrast: { ...teamsHighContrastTheme, ...font },
 }

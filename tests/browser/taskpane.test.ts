@@ -67,3 +67,17 @@ test.each([
   expect(await ask.isEnabled()).toBe(true)
   await page.close()
 })
+
+test('A section that cannot be fetched says so and what to do, and the others go on.', async () => {
+  const page = await browser.newPage()
+  await standInForExcel(page, served)
+  await page.goto(`${served.address}/taskpane.html`)
+  await page.locator(`[data-function="${catalogue[0]!.id}"]`).waitFor()
+  await page.route(`${served.address}/chunks/*`, (route) => route.abort())
+  await page.getByRole('tab', { name: 'Library' }).click()
+  await page.getByRole('alert').filter({ hasText: 'This part of the pane could not be fetched or shown. Nothing in the workbook has changed.' }).waitFor()
+  await page.getByRole('tab', { name: 'Functions' }).click()
+  await page.getByRole('searchbox').fill('fill')
+  await page.locator('[data-function="FILL"]').waitFor()
+  await page.close()
+})

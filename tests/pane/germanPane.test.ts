@@ -12,6 +12,7 @@ import type { CallInCell, OpenBook, OpenCell } from '../../src/workbook/openBook
 import { demoSeason } from '../../src/workbook/season/demoSeason'
 import { openBook } from '../workbook/openBookOf'
 import { MemoryPort } from './MemoryPort'
+import { untilFetched } from './untilFetched'
 import { SizeOf288 } from './SizeOf288'
 
 ;(globalThis as { IS_REACT_ACT_ENVIRONMENT?: boolean }).IS_REACT_ACT_ENVIRONMENT = true
@@ -51,6 +52,7 @@ beforeEach(async () => {
   element = document.body.appendChild(document.createElement('main'))
   await act(async () => { pane = mountPane(element, port, { onLanguage: (language) => { pageSpeaks.push(language) } }) })
   await until(() => tab('Functions') !== undefined)
+  await untilFetched(element)
 })
 
 afterEach(() => {
@@ -117,8 +119,11 @@ test('tells its page what it speaks', () => {
 
 describe('nothing is left in English of', () => {
   test('Functions', async () => {
-    for (const id of ['CUTTINGS', 'QUOTE']) await act(async () => element.querySelector<HTMLElement>(`[data-function="${id}"] h4 button`)!.click())
-    expect(leftInEnglish()).toEqual([])
+    for (const id of ['CUTTINGS', 'QUOTE']) {
+      await act(async () => element.querySelector<HTMLElement>(`[data-function="${id}"] h4 button`)!.click())
+      await untilFetched(element)
+      expect(leftInEnglish()).toEqual([])
+    }
   })
 
   test('Season, before it is built', async () => {

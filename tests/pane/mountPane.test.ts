@@ -6,6 +6,7 @@ import { mountPane, type MountedPane } from '../../src/pane/mountPane'
 import type { OpenCell } from '../../src/workbook/openBook'
 import { PortProblem } from '../../src/workbook/port'
 import { MemoryPort } from './MemoryPort'
+import { untilFetched } from './untilFetched'
 
 ;(globalThis as { IS_REACT_ACT_ENVIRONMENT?: boolean }).IS_REACT_ACT_ENVIRONMENT = true
 
@@ -19,6 +20,7 @@ beforeEach(async () => {
   await act(async () => {
     pane = mountPane(element, port)
   })
+  await untilFetched(element)
 })
 
 afterEach(() => {
@@ -47,6 +49,7 @@ function listedIds(): readonly string[] {
 async function click(button: HTMLElement | undefined): Promise<void> {
   if (button === undefined) throw new Error('nothing to click')
   await act(async () => button.click())
+  await untilFetched(element)
 }
 
 async function searchFor(query: string): Promise<void> {

@@ -8,6 +8,7 @@ import { english } from '../../src/wording/en/words'
 import { blankSeason } from '../../src/workbook/season/blankSeason'
 import { inCurrency } from '../../src/workbook/season/currency'
 import { MemoryPort } from './MemoryPort'
+import { untilFetched } from './untilFetched'
 
 ;(globalThis as { IS_REACT_ACT_ENVIRONMENT?: boolean }).IS_REACT_ACT_ENVIRONMENT = true
 
@@ -81,7 +82,9 @@ describe('the pane of somebody who chose a decimal comma', () => {
     port = new MemoryPort()
     element = document.body.appendChild(document.createElement('main'))
     await act(async () => { pane = mountPane(element, port) })
+    await untilFetched(element)
     await act(async () => element.querySelector<HTMLElement>('[data-function="PACKPRICE"] h4 button')!.click())
+    await untilFetched(element)
   })
 
   afterEach(() => {

@@ -6,6 +6,7 @@ import { mountPane, type MountedPane } from '../../src/pane/mountPane'
 import type { OpenBook, OpenCell } from '../../src/workbook/openBook'
 import { PortProblem } from '../../src/workbook/port'
 import { MemoryPort } from './MemoryPort'
+import { untilFetched } from './untilFetched'
 
 ;(globalThis as { IS_REACT_ACT_ENVIRONMENT?: boolean }).IS_REACT_ACT_ENVIRONMENT = true
 
@@ -34,6 +35,7 @@ beforeEach(async () => {
   })
   await act(async () => port.select({ sheet: 'Trays', address: 'A1', formula: '=STICK.FILL(10,50)', value: 0.5 }))
   await press('Working')
+  await untilFetched(element)
 })
 
 afterEach(() => {

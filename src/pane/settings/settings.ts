@@ -50,7 +50,11 @@ export function usableChoice(kept: unknown): Chosen {
 /** Room for a code, and for the longest signs. */
 export const longestCurrency = 5
 
+/** Where English is written with a point. The first question about numbers takes a browser long, and most need not ask it. */
+const withPoint = /^en(-(us|gb|au|ca|nz|ie))?$/i
+
 function marksWithComma(locale: string): boolean {
+  if (withPoint.test(locale)) return false
   try {
     return new Intl.NumberFormat(locale).formatToParts(1.5).some(({ type, value }) => type === 'decimal' && value === ',')
   } catch {
