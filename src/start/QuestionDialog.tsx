@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'react'
+import type { Words } from '../wording/words'
 
 /** Something to read and to agree to before it is done. */
 export interface Question {
@@ -7,16 +8,22 @@ export interface Question {
   readonly agree?: { readonly label: string; readonly act: () => Promise<void> }
 }
 
-export function QuestionDialog({ question, close }: { readonly question: Question; readonly close: () => void }) {
+interface QuestionDialogProps {
+  readonly question: Question
+  readonly words: Words
+  readonly close: () => void
+}
+
+export function QuestionDialog({ question, words: { language, workbench: words }, close }: QuestionDialogProps) {
   const dialog = useRef<HTMLDialogElement>(null)
   useEffect(() => dialog.current!.showModal(), [])
   return (
-    <dialog ref={dialog} className="question" aria-labelledby="question" onClose={close}>
+    <dialog ref={dialog} lang={language} className="question" aria-labelledby="question" onClose={close}>
       <h2 id="question">{question.heading}</h2>
       {question.lines.map((line) => <p key={line}>{line}</p>)}
       <form method="dialog">
         {question.agree && <button onClick={() => void question.agree!.act()}>{question.agree.label}</button>}
-        <button>{question.agree ? 'Cancel' : 'Close'}</button>
+        <button>{question.agree ? words.cancel : words.close}</button>
       </form>
     </dialog>
   )

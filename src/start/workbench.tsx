@@ -7,8 +7,10 @@ import { startGrid, type Grid, type GridCell } from '../workbench/grid/grid'
 import { gridPort } from '../workbench/grid/gridPort'
 import type { Book } from '../workbook/book'
 import { demoSeason } from '../workbook/season/demoSeason'
+import type { Words } from '../wording/words'
 import { QuestionDialog, type Question } from './QuestionDialog'
 import { useDarkTheme } from './useDarkTheme'
+import { usePaneLanguage } from './usePaneLanguage'
 import './workbench.css'
 
 /** Where the keyboard can be. In a narrow window the sheet and the pane take turns. */
@@ -26,6 +28,8 @@ const excelFile = 'application/vnd.openxmlformats-officedocument.spreadsheetml.s
 
 function Workbench() {
   const [dark, setDark] = useDarkTheme()
+  const { words: spoken, decimalMark, follow: onLanguage } = usePaneLanguage()
+  const { language, workbench: words } = spoken
   const [shown, setShown] = useState<'sheet' | 'pane'>('sheet')
   const [cell, setCell] = useState<GridCell>()
   const [question, setQuestion] = useState<Question>()
@@ -42,13 +46,13 @@ function Workbench() {
   useEffect(() => {
     // The grid lives as long as the page: this runs once.
     startGrid(gridPlace.current!, catalogue, demoSeason(), { dark }).then(setGrid, (error: unknown) => {
-      setQuestion({ heading: 'The sheet could not be shown', lines: [messageOf(error)] })
+      setQuestion({ heading: words.noSheet, lines: [messageOf(error)] })
     })
   }, [])
 
   useEffect(() => {
     if (grid === undefined) return
-    pane.current = mountPane(panePlace.current!, gridPort(grid, giveCopy))
+    pane.current = mountPane(panePlace.current!, gridPort(grid, giveCopy), { onLanguage })
     const show = () => setCell(grid.selectedCell())
     show()
     return grid.onChange(show)
@@ -61,9 +65,9 @@ function Workbench() {
 
   function askForNew() {
     setQuestion({
-      heading: 'Begin with an empty workbook',
-      lines: ['The workbook that is open goes. Save it first if you want to keep it.'],
-      agree: { label: 'Begin', act: openEmpty },
+      heading: words.newWorkbook.heading,
+      lines: [words.newWorkbook.warning],
+      agree: { label: words.newWorkbook.agree, act: openEmpty },
     })
   }
 
@@ -73,7 +77,7 @@ function Workbench() {
     setLost([])
     // The pane begins anew too: beside an empty workbook it offers to build a season.
     pane.current!.unmount()
-    pane.current = mountPane(panePlace.current!, gridPort(grid!, giveCopy), { theme: dark ? 'dark' : 'light' })
+    pane.current = mountPane(panePlace.current!, gridPort(grid!, giveCopy), { theme: dark ? 'dark' : 'light', onLanguage })
     go('pane')
   }
 
@@ -87,10 +91,10 @@ function Workbench() {
       if (read.lost.length === 0) {
         go('sheet')
       } else {
-        setQuestion({ heading: `${file.name} is open`, lines: ['The workbench cannot show or save these parts of it:', ...read.lost, 'The file itself stays as it is.'] })
+        setQuestion({ heading: words.openFile.isOpen(file.name), lines: [words.openFile.cannotShow, ...read.lost, words.openFile.fileStays] })
       }
     } catch (error) {
-      setQuestion({ heading: `${file.name} could not be read`, lines: [messageOf(error), 'The workbook that was open is unchanged.'] })
+      setQuestion({ heading: words.openFile.notRead(file.name), lines: [messageOf(error), words.openFile.unchanged] })
     }
   }
 
@@ -99,25 +103,25 @@ function Workbench() {
       const { writeXlsx } = await import('../workbench/xlsx/writeXlsx')
       download(await writeXlsx(await grid!.book()), fileName)
     } catch (error) {
-      setQuestion({ heading: `${fileName} could not be saved`, lines: [messageOf(error)] })
+      setQuestion({ heading: words.saveFile.notSaved(fileName), lines: [messageOf(error)] })
     }
   }
 
-  const openFileNow = useRef({ fileName, lost })
-  openFileNow.current = { fileName, lost }
+  const openFileNow = useRef({ fileName, lost, words })
+  openFileNow.current = { fileName, lost, words }
 
   /** A copy for people without the add-in. It is called from the pane, at any time later. */
   function giveCopy(bytes: Uint8Array) {
-    const { fileName: name, lost: left } = openFileNow.current
-    askWhereLost(left, async () => download(bytes, name.replace(/(\.xlsx)?$/i, '-without-add-in.xlsx')))
+    const { fileName: name, lost: left, words: now } = openFileNow.current
+    askWhereLost(left, now, async () => download(bytes, name.replace(/(\.xlsx)?$/i, '-without-add-in.xlsx')))
   }
 
-  function askWhereLost(left: readonly string[], save: () => Promise<void>) {
+  function askWhereLost(left: readonly string[], { saveFile: say }: Words['workbench'], save: () => Promise<void>) {
     if (left.length === 0) return void save()
     setQuestion({
-      heading: 'A saved copy leaves something out',
-      lines: ['The file that you opened also holds the following, which a copy saved here will not:', ...left, 'Keep the original as well.'],
-      agree: { label: 'Save the copy', act: save },
+      heading: say.leavesOut,
+      lines: [say.holdsMore, ...left, say.keepOriginal],
+      agree: { label: say.agree, act: save },
     })
   }
 
@@ -150,13 +154,13 @@ function Workbench() {
 
   return (
     <div className="workbench" data-shown={shown}>
-      <header className="bar" ref={bar}>
+      <header className="bar" ref={bar} lang={language}>
         <strong className="name">Sticksheet</strong>
-        <button type="button" disabled={grid === undefined} onClick={askForNew}>New</button>
-        <button type="button" disabled={grid === undefined} onClick={() => filePicker.current!.click()}>Open .xlsx</button>
-        <button type="button" disabled={grid === undefined} onClick={() => askWhereLost(lost, saveFile)}>Save .xlsx</button>
+        <button type="button" disabled={grid === undefined} onClick={askForNew}>{words.newWorkbook.button}</button>
+        <button type="button" disabled={grid === undefined} onClick={() => filePicker.current!.click()}>{words.openFile.button}</button>
+        <button type="button" disabled={grid === undefined} onClick={() => askWhereLost(lost, words, saveFile)}>{words.saveFile.button}</button>
         <input
-          ref={filePicker} type="file" hidden accept={`.xlsx,${excelFile}`} aria-label="Excel file to open"
+          ref={filePicker} type="file" hidden accept={`.xlsx,${excelFile}`} aria-label={words.openFile.picker}
           onChange={({ currentTarget }) => {
             const file = currentTarget.files?.[0]
             // So that the same file can be chosen again.
@@ -164,28 +168,29 @@ function Workbench() {
             if (file) void openFile(file)
           }}
         />
-        <div className="turns" role="group" aria-label="Show">
-          <button type="button" aria-pressed={shown === 'sheet'} onClick={() => go('sheet')}>Sheet</button>
-          <button type="button" aria-pressed={shown === 'pane'} onClick={() => go('pane')}>Pane</button>
+        <div className="turns" role="group" aria-label={words.show}>
+          <button type="button" aria-pressed={shown === 'sheet'} onClick={() => go('sheet')}>{words.sheet}</button>
+          <button type="button" aria-pressed={shown === 'pane'} onClick={() => go('pane')}>{words.pane}</button>
         </div>
-        <span className="keys"><kbd>F6</kbd> next part<span className="more">: bar, sheet or pane</span></span>
-        <span className="keys"><kbd>Alt</kbd> <kbd>Page Down</kbd> next sheet</span>
-        <button type="button" className="theme" aria-pressed={dark} onClick={() => setDark(!dark)}>Dark</button>
+        <span className="keys"><kbd>F6</kbd> {words.nextPart}<span className="more">{words.whichParts}</span></span>
+        <span className="keys"><kbd>Alt</kbd> <kbd>{words.pageDown}</kbd> {words.nextSheet}</span>
+        <button type="button" className="theme" aria-pressed={dark} onClick={() => setDark(!dark)}>{words.dark}</button>
       </header>
       <main className="sheet">
         <div className="grid" ref={gridPlace} />
-        <p className="cell" role="status" aria-label="Selected cell" data-refused={cell?.sentence !== undefined}>{cell && cellText(cell)}</p>
+        <p className="cell" role="status" lang={language} aria-label={words.selectedCell} data-refused={cell?.sentence !== undefined}>{cell && cellText(cell, words, decimalMark)}</p>
       </main>
-      <aside className="functions" ref={panePlace} aria-label="Pane" tabIndex={-1} />
-      {question && <QuestionDialog question={question} close={() => setQuestion(undefined)} />}
+      <aside className="functions" ref={panePlace} aria-label={words.pane} tabIndex={-1} />
+      {question && <QuestionDialog question={question} words={spoken} close={() => setQuestion(undefined)} />}
     </div>
   )
 }
 
 /** The canvas of the grid says nothing to a screen reader, so this line does. */
-function cellText({ sheet, address, formula, value, error, sentence }: GridCell): string {
-  const shown = error ?? (value === null ? 'empty' : typeof value === 'number' ? value.toLocaleString('en-US', { maximumSignificantDigits: 12 }) : String(value))
-  const content = formula === '' ? shown : `${formula} gives ${shown}`
+function cellText({ sheet, address, formula, value, error, sentence }: GridCell, words: Words['workbench'], decimalMark: string): string {
+  const number = (of: number) => of.toLocaleString(decimalMark === ',' ? 'de-DE' : 'en-US', { maximumSignificantDigits: 12 })
+  const shown = error ?? (value === null ? words.empty : typeof value === 'number' ? number(value) : String(value))
+  const content = formula === '' ? shown : words.gives(formula, shown)
   return `${sheet}, ${address}: ${content}${sentence === undefined ? '' : `: ${sentence}`}`
 }
 

@@ -13,10 +13,11 @@ import { sentence } from './problems'
 import { season } from './season'
 import { settings } from './settings'
 import { subjectNames } from './subjects'
+import { workbench } from './workbench'
 import { working } from './working'
 
 /** All that the pane says, in German. */
 export const german: Words = {
   language: 'de',
-  frame, functions, season, working, check, compare, library, settings, port, found, sentence, parameters, cautions, subjectNames, ofDefinition,
+  frame, functions, season, working, check, compare, library, settings, workbench, port, found, sentence, parameters, cautions, subjectNames, ofDefinition,
 }

@@ -13,10 +13,11 @@ import { sentence } from './problems'
 import { season } from './season'
 import { settings } from './settings'
 import { subjectNames } from './subjects'
+import { workbench } from './workbench'
 import { working } from './working'
 
 export const english = {
   /** As the attribute lang has it. */
   language: 'en',
-  frame, functions, season, working, check, compare, library, settings, port, found, sentence, parameters, cautions, subjectNames, ofDefinition,
+  frame, functions, season, working, check, compare, library, settings, workbench, port, found, sentence, parameters, cautions, subjectNames, ofDefinition,
 }

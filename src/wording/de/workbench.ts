@@ -1,0 +1,36 @@
+import type { Words } from '../words'
+
+export const workbench: Words['workbench'] = {
+  newWorkbook: { button: 'Neu', heading: 'Mit einer leeren Arbeitsmappe beginnen', warning: 'Die offene Arbeitsmappe geht verloren. Speichern Sie sie vorher, wenn Sie sie behalten wollen.', agree: 'Beginnen' },
+  openFile: {
+    button: '.xlsx öffnen',
+    picker: 'Excel-Datei, die geöffnet wird',
+    isOpen: (file) => `${file} ist offen`,
+    cannotShow: 'Diese Teile davon kann das Programm hier nicht zeigen und nicht speichern:',
+    fileStays: 'Die Datei selbst bleibt, wie sie ist.',
+    notRead: (file) => `${file} konnte nicht gelesen werden`,
+    unchanged: 'Die Arbeitsmappe, die offen war, ist unverändert.',
+  },
+  saveFile: {
+    button: '.xlsx speichern',
+    leavesOut: 'In einer gespeicherten Kopie fehlt etwas',
+    holdsMore: 'Die Datei, die Sie geöffnet haben, enthält auch Folgendes, das einer hier gespeicherten Kopie fehlt:',
+    keepOriginal: 'Behalten Sie auch das Original.',
+    agree: 'Die Kopie speichern',
+    notSaved: (file) => `${file} konnte nicht gespeichert werden`,
+  },
+  cancel: 'Abbrechen',
+  close: 'Schließen',
+  show: 'Zeigen',
+  sheet: 'Blatt',
+  pane: 'Bereich',
+  nextPart: 'nächster Teil',
+  whichParts: ': Leiste, Blatt oder Bereich',
+  pageDown: 'Bild ab',
+  nextSheet: 'nächstes Blatt',
+  dark: 'Dunkel',
+  noSheet: 'Das Blatt konnte nicht gezeigt werden',
+  selectedCell: 'Gewählte Zelle',
+  empty: 'leer',
+  gives: (formula, value) => `${formula} ergibt ${value}`,
+}

@@ -1,0 +1,36 @@
+/** Around the pane in the browser: the bar, the line of the selected cell, and what is asked before a workbook goes. */
+export const workbench = {
+  newWorkbook: { button: 'New', heading: 'Begin with an empty workbook', warning: 'The workbook that is open goes. Save it first if you want to keep it.', agree: 'Begin' },
+  openFile: {
+    button: 'Open .xlsx',
+    picker: 'Excel file to open',
+    isOpen: (file: string) => `${file} is open`,
+    cannotShow: 'The workbench cannot show or save these parts of it:',
+    fileStays: 'The file itself stays as it is.',
+    notRead: (file: string) => `${file} could not be read`,
+    unchanged: 'The workbook that was open is unchanged.',
+  },
+  saveFile: {
+    button: 'Save .xlsx',
+    leavesOut: 'A saved copy leaves something out',
+    holdsMore: 'The file that you opened also holds the following, which a copy saved here will not:',
+    keepOriginal: 'Keep the original as well.',
+    agree: 'Save the copy',
+    notSaved: (file: string) => `${file} could not be saved`,
+  },
+  cancel: 'Cancel',
+  close: 'Close',
+  show: 'Show',
+  sheet: 'Sheet',
+  pane: 'Pane',
+  nextPart: 'next part',
+  whichParts: ': bar, sheet or pane',
+  /** As the key is called on a keyboard. */
+  pageDown: 'Page Down',
+  nextSheet: 'next sheet',
+  dark: 'Dark',
+  noSheet: 'The sheet could not be shown',
+  selectedCell: 'Selected cell',
+  empty: 'empty',
+  gives: (formula: string, value: string) => `${formula} gives ${value}`,
+}
