@@ -1,5 +1,5 @@
 import { makeStyles, mergeClasses, Spinner, tokens } from '@fluentui/react-components'
-import { lazy, Suspense, useId } from 'react'
+import { lazy, Suspense, useId, useRef } from 'react'
 import type { Definition } from '../core/definition/definition'
 import type { SelectedCell, WorkbookPort } from '../workbook/port'
 import { useWords } from './useWords'
@@ -51,9 +51,10 @@ const FunctionText = lazy(async () => ({ default: (await import('./FunctionText'
 export function FunctionEntry({ definition, port, cell, open, usedBySelectedCell, onToggle }: FunctionEntryProps) {
   const styles = useStyles()
   const textId = useId()
+  const item = useRef<HTMLLIElement>(null)
   const { functions: say, frame } = useWords()
   return (
-    <li data-function={definition.id} className={mergeClasses(styles.entry, open && styles.openEntry)}>
+    <li ref={item} data-function={definition.id} className={mergeClasses(styles.entry, open && styles.openEntry)}>
       <h4 className={styles.heading}>
         <button type="button" className={styles.row} aria-expanded={open} aria-controls={open ? textId : undefined} onClick={onToggle}>
           <span className={styles.id}>
@@ -64,7 +65,11 @@ export function FunctionEntry({ definition, port, cell, open, usedBySelectedCell
           <span className={styles.summary}>{definition.summary}</span>
         </button>
       </h4>
-      {open && <Suspense fallback={<Spinner size="tiny" label={frame.gettingReady.Functions} />}><FunctionText id={textId} definition={definition} port={port} cell={cell} /></Suspense>}
+      {open && (
+        <Suspense fallback={<Spinner size="tiny" label={frame.gettingReady.Functions} />}>
+          <FunctionText id={textId} definition={definition} port={port} cell={cell} onShown={() => item.current?.scrollIntoView?.({ block: 'nearest' })} />
+        </Suspense>
+      )}
     </li>
   )
 }

@@ -1,4 +1,5 @@
 import { makeStyles, tokens } from '@fluentui/react-components'
+import { useEffect, useEffectEvent } from 'react'
 import type { Definition, Example } from '../core/definition/definition'
 import { signature } from '../derived/signature'
 import { cautionFor } from '../wording/cautions'
@@ -13,6 +14,8 @@ interface FunctionTextProps {
   readonly definition: Definition
   readonly port: WorkbookPort
   readonly cell: SelectedCell | undefined
+  /** It may come a while after it was asked for. */
+  readonly onShown: () => void
 }
 
 const useStyles = makeStyles({
@@ -46,10 +49,13 @@ const useStyles = makeStyles({
 })
 
 /** All that the definition says about a function, with an example first, because it is read first. */
-export function FunctionText({ id, definition, port, cell }: FunctionTextProps) {
+export function FunctionText({ id, definition, port, cell, onShown }: FunctionTextProps) {
   const styles = useStyles()
   const { functions: say, frame, cautions } = useWords()
   const numbers = useNumberText()
+  // Once: a new function of the same meaning comes with every drawing of the list.
+  const shown = useEffectEvent(onShown)
+  useEffect(() => shown(), [])
   const caution = cautionFor(definition, cautions)
   const { result, examples: [first, ...more] } = definition
   const block = (example: Example) => <ExampleBlock key={example.text} definition={definition} example={example} port={port} cell={cell} />

@@ -80,10 +80,6 @@ export function FunctionsSection({ port, cell, asked }: FunctionsSectionProps) {
     setOpenId(asked.id)
   }, [asked])
 
-  useEffect(() => {
-    if (openId !== undefined) list.current?.querySelector(`[data-function="${openId}"]`)?.scrollIntoView?.({ block: 'nearest' })
-  }, [openId])
-
   function searchFor(text: string) {
     setQuery(text)
     // An opened text would push the other results out of sight.

@@ -81,3 +81,14 @@ test('A section that cannot be fetched says so and what to do, and the others go
   await page.locator('[data-function="FILL"]').waitFor()
   await page.close()
 })
+
+test('The text of a function, fetched when it is first opened, comes into sight with its form.', async () => {
+  const page = await browser.newPage({ viewport: { width: 320, height: 700 } })
+  await standInForExcel(page, served)
+  await page.goto(`${served.address}/taskpane.html`)
+  await page.getByRole('button', { name: /^FILL/ }).click()
+  const form = page.getByRole('heading', { name: 'Fill it in' })
+  await form.waitFor()
+  await expect.poll(async () => (await form.boundingBox())!.y).toBeLessThan(700)
+  await page.close()
+})
