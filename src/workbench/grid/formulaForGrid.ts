@@ -1,21 +1,23 @@
 /**
- * Spells a formula so that the grid's engine reads it as Excel does. Of two things it makes something else:
- * - a number that JavaScript writes with an exponent (1E-15, and 0.0000001 as well) it takes for a text, and compares
- *   it as one, without an error; such a number is handed over as a product, (1*10^-15);
+ * Spells a formula so that the grid's engine reads it as Excel does. Of three things it makes something else:
+ * - a number that JavaScript would write in another way (1.50, .5, 1E-15) it takes for a text, and compares it as one,
+ *   without an error; so it gets the number as JavaScript writes it, and where that has an exponent, as a product, (1*10^-15);
+ * - it does the same with the number of a criterion, as in COUNTIF(A1:A9,">1.50");
  * - a minus before a defined name it takes for a part of the name; the name is handed over in brackets, -(Rate).
  */
 import { tokenize, tokenTypes, type Token } from '@borgar/fx'
 
+const criterion = /^"([<>]=?|<>|=)(\d*\.?\d+|\d+\.)"$/
+
 export function formulaForGrid(formula: string): string {
-  // Only an exponent, a long fraction or a minus before a word can be meant; most formulas have none of them.
-  if (!/\d[eE]|\.0{6}|\d{21}|-\s*[A-Za-z_]/.test(formula)) return formula
+  // Only a decimal fraction, an exponent, a zero in front, many digits or a minus before a word can be meant; most formulas have none of them.
+  if (!/\d[eE.]|\.\d|(?<![\w.$])0\d|\d{16}|-\s*[A-Za-z_]/.test(formula)) return formula
   let braces = 0
   return tokenize(formula, { withLocation: false }).map((token, index, tokens) => {
     if (token.value === '{') braces++
     if (token.value === '}') braces--
     // An array constant takes neither products nor names.
-    if (braces > 0) return token.value
-    return isNegatedName(tokens, index) ? `(${token.value})` : spelledFor(token)
+    return isNegatedName(tokens, index) ? `(${token.value})` : spelledFor(token, braces === 0)
   }).join('')
 }
 
@@ -27,8 +29,11 @@ function isNegatedName(tokens: readonly Token[], index: number): boolean {
   return !isOperand
 }
 
-function spelledFor({ type, value }: Token): string {
-  if (type !== tokenTypes.NUMBER || !(/e/i.test(value) || String(Number(value)).includes('e'))) return value
-  const [digits = '', power = ''] = Number(value).toExponential().split('e')
+function spelledFor({ type, value }: Token, takesProducts: boolean): string {
+  if (type === tokenTypes.STRING) return value.replace(criterion, (_all, comparison: string, number: string) => `"${comparison}${Number(number)}"`)
+  if (type !== tokenTypes.NUMBER || !Number.isFinite(Number(value))) return value
+  const plain = String(Number(value))
+  if (!plain.includes('e') || !takesProducts) return plain
+  const [digits = '', power = ''] = plain.split('e')
   return `(${digits}*10^${power.replace('+', '')})`
 }

@@ -5,7 +5,6 @@
  */
 import { DOCS_NORMAL_EDITOR_UNIT_ID_KEY, type DocumentDataModel, type Injector, IUniverInstanceService, UniverInstanceType } from '@univerjs/core'
 import { IEditorBridgeService } from '@univerjs/preset-sheets-core'
-import { tokenize, tokenTypes } from '@borgar/fx'
 import { formulaForGrid } from './formulaForGrid'
 
 /** The end of every text in the editor. */
@@ -21,11 +20,6 @@ export function readTypedFormulas(injector: Injector): void {
 
   function spellFormula(): void {
     const body = injector.get(IUniverInstanceService).getUnit<DocumentDataModel>(DOCS_NORMAL_EDITOR_UNIT_ID_KEY, UniverInstanceType.UNIVER_DOC)?.getSnapshot().body
-    if (body?.dataStream.startsWith('=')) body.dataStream = typedFormula(body.dataStream.replace(/\r\n$/, '')) + end
+    if (body?.dataStream.startsWith('=')) body.dataStream = formulaForGrid(body.dataStream.replace(/\r\n$/, '')) + end
   }
-}
-
-export function typedFormula(typed: string): string {
-  return formulaForGrid(tokenize(typed, { withLocation: false })
-    .map(({ type, value }) => (type === tokenTypes.NUMBER && Number.isFinite(Number(value)) ? String(Number(value)) : value)).join(''))
 }
