@@ -29,8 +29,8 @@ const [sampleWidth, sampleHeight] = [34, 16]
 /** In square pixels, as symbols are measured. */
 const shapeArea = 56
 const ringRadius = 9
-/** Neighbouring rounds have their words above and below in turn, which would lie on each other; none lies on the axis. */
-const [labelAbove, labelBelow, halfLabel] = [-ringRadius - 4, ringRadius + 14, 26]
+/** What a marked round needs beside it, so that its words do not lie on the axis. */
+const halfLabel = 26
 type RoundsWords = Words['compare']['rounds']
 
 /** In a cell of the table: it does not serve so many rounds. */
@@ -44,7 +44,9 @@ export function RoundsChart({ rounds }: { readonly rounds: Rounds }) {
   const { unit, lines, singleUse } = rounds
   const singles = singleUse === undefined ? [] : [singleUse]
   const points = lines.flatMap((one) => one.points)
-  const marked = lines.flatMap(({ breakEven }) => breakEven ?? []).sort((a, b) => a.round - b.round)
+  const marked = lines.flatMap(({ breakEven }) => breakEven ?? [])
+  // The words for several rounds would lie on each other; the key has them all.
+  const markText = (round: string) => (marked.length === 1 ? words.round(round) : round)
   return (
     <ChartFigure
       title={words.chart}
@@ -93,7 +95,7 @@ export function RoundsChart({ rounds }: { readonly rounds: Rounds }) {
               {marked.map(({ round, cost }, place) => (
                 <g key={place}>
                   <circle cx={x(round)} cy={y(cost)} r={ringRadius} className={styles.ring} />
-                  <text x={Math.max(x(round), margin.left + halfLabel)} y={y(cost) + (place % 2 === 0 ? labelAbove : labelBelow)} textAnchor="middle" className={styles.text}>{words.round(numbers.label(round))}</text>
+                  <text x={marked.length === 1 ? Math.max(x(round), margin.left + halfLabel) : x(round)} y={y(cost) - ringRadius - 4} textAnchor="middle" className={styles.text}>{markText(numbers.label(round))}</text>
                 </g>
               ))}
             </svg>
