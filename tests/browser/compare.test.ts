@@ -1,6 +1,7 @@
 /** Reads the charts of the demo season in the pane, by keyboard alone, and holds their numbers against the grid's cells. */
 import type { Locator, Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
+import { expectNothingTooWide } from './expectNothingTooWide'
 import { expectNoViolations } from './expectNoViolations'
 import { pressUntilFocused } from './pressUntilFocused'
 import { workbenchPages } from './workbenchPages'
@@ -119,6 +120,17 @@ describe('the charts of the demo season', () => {
     const before = await figure(page, titles[1]!).locator('p').textContent()
     await page.keyboard.press('ArrowDown')
     await expect.poll(() => figure(page, titles[1]!).locator('p').textContent()).not.toBe(before)
+    await page.context().close()
+  })
+
+  it.each([320, 420])('compare at %i pixels with the single use that is chosen by keyboard, and say with which', async (width) => {
+    const page = await openCompare(width, 'light')
+    const summary = figure(page, titles[1]!).locator('p')
+    expect(await summary.textContent()).toMatch(/Sand bed goes from [^,]*, and does not beat Premix in its 16 rounds\./)
+    await tabTo(page, page.locator(pane).getByRole('combobox', { name: 'Compare with' }))
+    await page.keyboard.press('ArrowDown')
+    await expect.poll(() => summary.textContent()).toMatch(/Sand bed goes from [^,]*, and is no dearer than Rockwool from round 6 on\./)
+    await expectNothingTooWide(page, pane)
     await page.context().close()
   })
 
