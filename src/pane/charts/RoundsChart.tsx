@@ -30,7 +30,7 @@ const [sampleWidth, sampleHeight] = [34, 16]
 const shapeArea = 56
 const ringRadius = 9
 /** What a marked round needs beside it, so that its words do not lie on the axis. */
-const halfLabel = 26
+const halfLabel = 40
 type RoundsWords = Words['compare']['rounds']
 
 /** In a cell of the table: it does not serve so many rounds. */
