@@ -99,7 +99,7 @@ export function gridParts(book: Book, prefix: string, room: GridRoom): GridParts
 export function gridNames(book: Book, prefix = ''): IDefinedNameMapItem {
   const named = (kind: string) => ({ name, refersTo }: DefinedName, index: number) => {
     const id = `${prefix}${kind}${index + 1}`
-    return [id, { id, name, formulaOrRefString: refersTo, localSheetId: wholeWorkbook }] as const
+    return [id, { id, name, formulaOrRefString: formulaForGrid(refersTo), localSheetId: wholeWorkbook }] as const
   }
   const tables = book.sheets.flatMap((sheet) => realTables(sheet).map((table) => dataOfTable(sheet.name, table)))
   return Object.fromEntries([...book.names.map(named('name')), ...tables.map(named(tableId))])
