@@ -94,6 +94,11 @@ it('A formula that was copied down is a formula in each of its cells, and in the
   // Down from a block leads below it.
   for (const key of ['ArrowDown', 'ArrowUp', 'Shift+ArrowDown', 'Control+d', 'ArrowDown', 'ArrowUp']) await page.keyboard.press(key)
   await selected(page).filter({ hasText: 'Sheet1, B4: =A4*2 gives 80' }).waitFor()
+  for (const key of ['ArrowRight', 'Shift+ArrowUp']) await page.keyboard.press(key)
+  await page.keyboard.type('=A4+1')
+  await page.keyboard.press('Control+Enter')
+  for (const key of ['ArrowUp', 'ArrowDown']) await page.keyboard.press(key)
+  await selected(page).filter({ hasText: 'Sheet1, C3: =A3+1 gives 31' }).waitFor()
   const download = page.waitForEvent('download')
   await page.getByRole('button', { name: 'Save .xlsx' }).click()
   const { book } = await readXlsx(readFileSync(await (await download).path()))
