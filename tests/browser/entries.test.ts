@@ -8,7 +8,7 @@ import { workbenchPages } from './workbenchPages'
 
 const pages = workbenchPages()
 
-const selected = (page: Page): Locator => page.getByRole('status', { name: 'Selected cell' })
+const selected = (page: Page): Locator => page.locator('.sheet .cell')
 
 async function typeDown(page: Page, content: string): Promise<void> {
   await page.keyboard.type(content)
@@ -59,16 +59,23 @@ it('Numbers typed one below the other stand as they were typed, though the resul
   await page.context().close()
 })
 
+const wide: BrowserContextOptions = { viewport: { width: 1440, height: 900 }, permissions: ['clipboard-read', 'clipboard-write'] }
+
 /** With the keyboard in the first cell of an empty workbook. */
 async function openEmpty(options: BrowserContextOptions = {}): Promise<Page> {
-  const page = await pages.open({ viewport: { width: 1440, height: 900 }, permissions: ['clipboard-read', 'clipboard-write'], ...options })
+  const page = await pages.open({ ...wide, ...options })
   await beginEmptyWorkbook(page)
+  await goToSheet(page)
+  return page
+}
+
+/** From the pane, where the keyboard is once an empty workbook is open. */
+async function goToSheet(page: Page): Promise<void> {
   const hasKeyboard = (place: string) => page.locator(place).evaluate((region) => region.contains(document.activeElement))
   await expect.poll(() => hasKeyboard('aside.functions')).toBe(true)
   await page.keyboard.press('Shift+F6')
   await expect.poll(() => hasKeyboard('main.sheet')).toBe(true)
-  await selected(page).filter({ hasText: 'Sheet1, A1: empty' }).waitFor()
-  return page
+  await selected(page).filter({ hasText: /^Sheet1, A1: (empty|leer)$/ }).waitFor()
 }
 
 /** From the cell below the last one upwards. */
@@ -130,17 +137,22 @@ it('An entry whose comma parts no thousands stays a text, and a cell that is emp
 })
 
 it('What is pasted is read like what is typed: with the comma of whoever takes it for the decimal mark, formulas with their point.', async () => {
-  const page = await openEmpty({ locale: 'de-DE' })
+  const page = await pages.open({ ...wide, locale: 'de-DE' })
+  await page.locator('aside.functions h1').waitFor({ state: 'attached' })
+  await page.getByRole('button', { name: 'Neu', exact: true }).press('Enter')
+  await page.getByRole('button', { name: 'Beginnen' }).press('Enter')
+  await page.getByRole('heading', { name: 'Saison' }).waitFor()
+  await goToSheet(page)
   await page.evaluate(() => navigator.clipboard.writeText(['2,200', '15,5 %', '1.234,5', '3.5.2026', '=IF(0.5<1E-15,1,2)'].join('\n')))
   await page.keyboard.press('Control+v')
-  await selected(page).filter({ hasText: 'Sheet1, A1: 2.2' }).waitFor()
+  await selected(page).filter({ hasText: 'Sheet1, A1: 2,2' }).waitFor()
   // Down from a block leads below it.
   await page.keyboard.press('ArrowDown')
   // The serial number of the third of May.
-  await expectUpwards(page, ['2.2', '0.155', '1,234.5', '46,145', '=IF(0.5<(1*10^-15),1,2) gives 2'])
+  await expectUpwards(page, ['2,2', '0,155', '1.234,5', '46.145', '=IF(0.5<(1*10^-15),1,2) ergibt 2'])
   for (let step = 0; step < 6; step += 1) await page.keyboard.press('ArrowDown')
   await page.evaluate(() => navigator.clipboard.writeText('1,75'))
   await page.keyboard.press('Control+v')
-  await selected(page).filter({ hasText: 'Sheet1, A7: 1.75' }).waitFor()
+  await selected(page).filter({ hasText: 'Sheet1, A7: 1,75' }).waitFor()
   await page.context().close()
 })
