@@ -1,7 +1,7 @@
 import { Button, makeStyles, tokens } from '@fluentui/react-components'
 import { isCellError } from '../core/definition/problem'
 import type { CellPlace } from '../workbook/port'
-import { useNumberText } from './settings/useSettings'
+import { useNumberText } from './settings/useNumberText'
 import type { ShownCells } from './useCellsRead'
 import { useWords } from './useWords'
 

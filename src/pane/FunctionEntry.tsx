@@ -1,4 +1,4 @@
-import { makeStyles, mergeClasses, Spinner, tokens } from '@fluentui/react-components'
+import { makeStyles, mergeClasses, tokens } from '@fluentui/react-components'
 import { lazy, Suspense, useId, useRef } from 'react'
 import type { Definition } from '../core/definition/definition'
 import type { SelectedCell, WorkbookPort } from '../workbook/port'
@@ -66,7 +66,7 @@ export function FunctionEntry({ definition, port, cell, open, usedBySelectedCell
         </button>
       </h4>
       {open && (
-        <Suspense fallback={<Spinner size="tiny" label={frame.gettingReady.Functions} />}>
+        <Suspense fallback={<p role="status">{frame.gettingReady.Functions}</p>}>
           <FunctionText id={textId} definition={definition} port={port} cell={cell} onShown={() => item.current?.scrollIntoView?.({ block: 'nearest' })} />
         </Suspense>
       )}

@@ -6,7 +6,7 @@ import { cautionFor } from '../wording/cautions'
 import type { SelectedCell, WorkbookPort } from '../workbook/port'
 import { ExampleBlock } from './ExampleBlock'
 import { FunctionForm } from './FunctionForm'
-import { useNumberText } from './settings/useSettings'
+import { useNumberText } from './settings/useNumberText'
 import { useWords } from './useWords'
 
 interface FunctionTextProps {

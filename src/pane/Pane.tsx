@@ -1,5 +1,5 @@
-import { FluentProvider, makeStyles, Tab, TabList, tokens } from '@fluentui/react-components'
-import { lazy, useEffect, useId, useState } from 'react'
+import { FluentProvider, Tab, TabList, tokens } from '@fluentui/react-components'
+import { lazy, useEffect, useId, useState, type CSSProperties } from 'react'
 import type { WorkbookPort } from '../workbook/port'
 import { SectionPanel } from './SectionPanel'
 import { sections, type Section } from './sections'
@@ -18,18 +18,13 @@ interface PaneProps {
   readonly onLanguage: ((language: string) => void) | undefined
 }
 
-const useStyles = makeStyles({
-  root: {
-    display: 'flex',
-    flexDirection: 'column',
-    height: '100%',
-    backgroundColor: tokens.colorNeutralBackground1,
-    overflowWrap: 'anywhere',
-  },
-  tabs: { flexShrink: 0, flexWrap: 'wrap' },
-  // Both hosts write the name above the pane already; a screen reader inside the pane still needs it.
-  title: { position: 'absolute', width: '1px', height: '1px', overflow: 'hidden', clipPath: 'inset(50%)' },
-})
+// The frame has its styles at the elements, because what makes classes of styles comes with the sections.
+const root: CSSProperties = { display: 'flex', flexDirection: 'column', height: '100%', backgroundColor: tokens.colorNeutralBackground1, overflowWrap: 'anywhere' }
+
+const tabs: CSSProperties = { flexShrink: 0, flexWrap: 'wrap' }
+
+/** Both hosts write the name above the pane already; a screen reader inside the pane still needs it. */
+const title: CSSProperties = { position: 'absolute', width: '1px', height: '1px', overflow: 'hidden', clipPath: 'inset(50%)' }
 
 /** Fetched at once, while the frame is drawn: most people see it first. */
 const functionsSection = import('./FunctionsSection')
@@ -55,7 +50,6 @@ export function Pane({ locale, ...props }: PaneProps) {
 
 /** The title, the sections to choose from, and the chosen one. */
 function Frame({ port, theme, onLanguage }: Omit<PaneProps, 'locale'>) {
-  const styles = useStyles()
   const { language, frame } = useWords()
   const { decimalMark } = useSettings().settings
   const cell = useSelectedCell(port)
@@ -72,9 +66,9 @@ function Frame({ port, theme, onLanguage }: Omit<PaneProps, 'locale'>) {
   const section = chosen ?? (isEmpty ? 'Season' : 'Functions')
   const panel = (name: Section) => ({ section: name, tabId: `${tabsId}-${name}`, shown: section === name })
   return (
-    <FluentProvider theme={themes[theme]} className={styles.root} lang={language}>
-      <h1 className={styles.title}>Sticksheet</h1>
-      <TabList className={styles.tabs} size="small" selectedValue={section} onTabSelect={(_event, { value }) => {
+    <FluentProvider theme={themes[theme]} style={root} lang={language}>
+      <h1 style={title}>Sticksheet</h1>
+      <TabList style={tabs} size="small" selectedValue={section} onTabSelect={(_event, { value }) => {
         if (section === 'Season') setSeasonLeft(true)
         setChosen(value as Section)
       }}>

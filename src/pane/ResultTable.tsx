@@ -1,6 +1,6 @@
 import { makeStyles, mergeClasses, tokens } from '@fluentui/react-components'
 import type { Column } from '../core/definition/definition'
-import { useNumberText } from './settings/useSettings'
+import { useNumberText } from './settings/useNumberText'
 import { useWords } from './useWords'
 
 export type TableColumn = Pick<Column, 'heading' | 'unit'>

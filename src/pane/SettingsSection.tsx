@@ -5,6 +5,7 @@ import { languages, type Language } from '../wording/languages'
 import { currencyOf } from '../workbook/season/currency'
 import type { WorkbookPort } from '../workbook/port'
 import { longestCurrency, mostDecimals, type Settings } from './settings/settings'
+import { useNumberText } from './settings/useNumberText'
 import { useSettings } from './settings/useSettings'
 import { usePaneStyles } from './usePaneStyles'
 import { usePortSentence } from './usePortSentence'
@@ -24,7 +25,8 @@ export function SettingsSection({ port }: { readonly port: WorkbookPort }) {
   const { settings: words, frame } = useWords()
   const portSentence = usePortSentence()
   const headingId = useId()
-  const { settings, numbers, choose, problem } = useSettings()
+  const { settings, choose, problem } = useSettings()
+  const numbers = useNumberText()
   const [said, setSaid] = useState<{ readonly sentence: string; readonly failed: boolean }>()
 
   async function takeCurrency() {

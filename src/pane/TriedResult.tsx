@@ -2,7 +2,7 @@ import { makeStyles, mergeClasses, tokens } from '@fluentui/react-components'
 import type { Definition } from '../core/definition/definition'
 import type { Tried } from '../derived/tryCall'
 import { ResultTable } from './ResultTable'
-import { useNumberText } from './settings/useSettings'
+import { useNumberText } from './settings/useNumberText'
 import { useWords } from './useWords'
 
 interface TriedResultProps {

@@ -2,7 +2,7 @@ import { Button, makeStyles, tokens } from '@fluentui/react-components'
 import { useState } from 'react'
 import type { Working, WorkingInput, WorkingLine } from '../derived/working'
 import type { NumberText } from './settings/numberText'
-import { useNumberText } from './settings/useSettings'
+import { useNumberText } from './settings/useNumberText'
 import { useWords } from './useWords'
 
 type StepDigits = 'step' | 'exact'

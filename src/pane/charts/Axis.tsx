@@ -1,6 +1,6 @@
 import { makeStyles, tokens } from '@fluentui/react-components'
 import type { ScaleLinear } from 'd3-scale'
-import { useNumberText } from '../settings/useSettings'
+import { useNumberText } from '../settings/useNumberText'
 
 const useStyles = makeStyles({
   line: { stroke: tokens.colorNeutralStrokeAccessible, strokeWidth: '1px' },

@@ -4,7 +4,6 @@ import { wordsIn } from '../../wording/languages'
 import type { Words } from '../../wording/words'
 import { WordsContext } from '../useWords'
 import { keepSettings, keptSettings } from './keptSettings'
-import { numberText } from './numberText'
 import { settingsFrom, type Chosen } from './settings'
 import { SettingsContext, type SettingsInUse } from './useSettings'
 
@@ -35,14 +34,13 @@ export function SettingsProvider({ locale, children }: SettingsProviderProps) {
 
   const inUse = useMemo((): SettingsInUse => ({
     settings,
-    numbers: numberText(settings, words),
     choose(change: Chosen) {
       const changed = { ...chosen, ...change }
       setChosen(changed)
       setProblem(keepSettings(changed) ? undefined : 'notKept')
     },
     problem,
-  }), [settings, words, chosen, problem])
+  }), [settings, chosen, problem])
 
   return (
     <WordsContext value={words}>
