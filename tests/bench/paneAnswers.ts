@@ -18,22 +18,30 @@ type Ask = 'click' | 'letter'
 /** As a slow office machine: Chromium makes the page's thread so many times slower. */
 const slowdown = 4
 
-/** In milliseconds. Every page is loaded afresh, with nothing in the cache. */
-export async function paneAnswers(browser: Browser, { address, pane, width, prepare }: PanePage, ask: Ask): Promise<number> {
+/** In milliseconds from asking for the page on. */
+interface Answer {
+  /** What can be clicked is drawn, and the page's thread is free to take a click. */
+  readonly ready: number
+  /** The answer to a click or letter is drawn. The way between this program and the browser, there and back, is in it. */
+  readonly answered: number
+}
+
+/** Every page is loaded afresh, with nothing in the cache. */
+export async function paneAnswers(browser: Browser, { address, pane, width, prepare }: PanePage, ask: Ask): Promise<Answer> {
   const context = await browser.newContext({ viewport: { width, height: 800 } })
   try {
     const page = await context.newPage()
     await prepare?.(page)
-    const drawn = await listen<readonly [x: number, y: number]>(page, 'tellPlace')
+    const drawn = await listen<readonly [x: number, y: number, ready: number]>(page, 'tellPlace')
     const answered = await listen<number>(page, 'tellTime')
     const devtools = await context.newCDPSession(page)
     await devtools.send('Emulation.setCPUThrottlingRate', { rate: slowdown })
     await page.addInitScript(watch(pane, ask))
     await page.goto(address, { waitUntil: 'commit' })
-    const [x, y] = await drawn()
+    const [x, y, ready] = await drawn()
     await page.mouse.click(x, y)
     if (ask === 'letter') await page.keyboard.type('p')
-    return await answered()
+    return { ready, answered: await answered() }
   } finally {
     await context.close()
   }
@@ -64,7 +72,7 @@ function watch(pane: string, ask: Ask): string {
       }
       afterDrawing(() => {
         const { x, y, width, height } = element.getBoundingClientRect()
-        tellPlace([x + width / 2, y + height / 2])
+        tellPlace([x + width / 2, y + height / 2, performance.now()])
         look()
       })
     })
