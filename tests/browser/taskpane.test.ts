@@ -75,7 +75,7 @@ test('A section that cannot be fetched says so and what to do, and the others go
   await page.locator(`[data-function="${catalogue[0]!.id}"]`).waitFor()
   await page.route(`${served.address}/chunks/*`, (route) => route.abort())
   await page.getByRole('tab', { name: 'Library' }).click()
-  await page.getByRole('alert').filter({ hasText: 'This part of the pane could not be fetched or shown. Nothing in the workbook has changed.' }).waitFor()
+  await page.getByRole('alert').filter({ hasText: 'This part of the pane could not be fetched or shown. What stands in the workbook stays' }).waitFor()
   await page.getByRole('tab', { name: 'Functions' }).click()
   await page.getByRole('searchbox').fill('fill')
   await page.locator('[data-function="FILL"]').waitFor()
