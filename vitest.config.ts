@@ -10,6 +10,7 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/browser/**'],
+          setupFiles: ['tests/sameInputs.ts'],
           testTimeout: 30_000,
         },
       },
