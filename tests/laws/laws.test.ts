@@ -9,6 +9,7 @@ import { workingOf } from '../../src/derived/working'
 import { catalogue } from '../../src/functions/catalogue'
 import { bibliography } from '../../src/sources/bibliography'
 
+// A new function joins the list. None ever leaves it or gets another name, because saved workbooks hold its id.
 test('the catalogue holds every function of the contract with saved workbooks, and no other', () => {
   expect(catalogue.map(({ id }) => id).sort()).toEqual([
     'BAGS', 'BATCHSPREAD', 'BEDFILL', 'BENCHCOST', 'BLENDCOST', 'BLENDPARTS', 'BLENDWEIGHT', 'BLOCKS', 'BREAKEVEN', 'BUYPLAN',

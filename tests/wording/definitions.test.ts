@@ -7,7 +7,7 @@ import { german } from '../../src/wording/de/words'
 import { germanTexts, ofDefinition } from '../../src/wording/de/definitions'
 
 /** Symbols of measures, and a unit that names an argument. */
-const same = ['L', 'mL', 'm', 'mm', 'mm2', 'kg', 'kg/m3', 'in toUnit']
+const symbols = new Set(['L', 'mL', 'm', 'mm', 'mm2', 'kg', 'kg/m3', 'in toUnit'])
 
 const shown = new Set(catalogue.flatMap(textsOf))
 
@@ -31,8 +31,8 @@ function textsOf(definition: Definition): readonly string[] {
   ]
 }
 
-test('each text that a definition shows has a German one', () => {
-  expect([...shown].filter((text) => ofDefinition(text) === text).sort()).toEqual([...same].sort())
+test('each text that a definition shows has a German one in src/wording/de/definitions, but for symbols', () => {
+  expect([...shown].filter((text) => ofDefinition(text) === text && !symbols.has(text))).toEqual([])
 })
 
 test('no German text is left over that no definition shows', () => {
