@@ -5,6 +5,8 @@ import { catalogue } from '../functions/catalogue'
 import { mountPane, type MountedPane } from '../pane/mountPane'
 import { startGrid, type Grid, type GridCell } from '../workbench/grid/grid'
 import { gridPort } from '../workbench/grid/gridPort'
+import type { Lost } from '../workbench/xlsx/lost'
+import { XlsxProblem } from '../workbench/xlsx/xlsxProblem'
 import type { Book } from '../workbook/book'
 import { demoSeason } from '../workbook/season/demoSeason'
 import type { Words } from '../wording/words'
@@ -29,12 +31,12 @@ const excelFile = 'application/vnd.openxmlformats-officedocument.spreadsheetml.s
 function Workbench() {
   const [dark, setDark] = useDarkTheme()
   const { words: spoken, decimalMark, follow: onLanguage } = usePaneLanguage()
-  const { language, workbench: words } = spoken
+  const { language, workbench: words, files } = spoken
   const [shown, setShown] = useState<'sheet' | 'pane'>('sheet')
   const [cell, setCell] = useState<GridCell>()
   const [question, setQuestion] = useState<Question>()
   /** What the open file held that a saved one will not. */
-  const [lost, setLost] = useState<readonly string[]>([])
+  const [lost, setLost] = useState<readonly Lost[]>([])
   const [fileName, setFileName] = useState('season.xlsx')
   const gridPlace = useRef<HTMLDivElement>(null)
   const panePlace = useRef<HTMLElement>(null)
@@ -91,10 +93,10 @@ function Workbench() {
       if (read.lost.length === 0) {
         go('sheet')
       } else {
-        setQuestion({ heading: words.openFile.isOpen(file.name), lines: [words.openFile.cannotShow, ...read.lost, words.openFile.fileStays] })
+        setQuestion({ heading: words.openFile.isOpen(file.name), lines: [words.openFile.cannotShow, ...sentencesFor(read.lost, spoken), words.openFile.fileStays] })
       }
     } catch (error) {
-      setQuestion({ heading: words.openFile.notRead(file.name), lines: [messageOf(error), words.openFile.unchanged] })
+      setQuestion({ heading: words.openFile.notRead(file.name), lines: [error instanceof XlsxProblem ? files.problems[error.code] : messageOf(error), words.openFile.unchanged] })
     }
   }
 
@@ -107,20 +109,21 @@ function Workbench() {
     }
   }
 
-  const openFileNow = useRef({ fileName, lost, words })
-  openFileNow.current = { fileName, lost, words }
+  const openFileNow = useRef({ fileName, lost, spoken })
+  openFileNow.current = { fileName, lost, spoken }
 
   /** A copy for people without the add-in. It is called from the pane, at any time later. */
   function giveCopy(bytes: Uint8Array) {
-    const { fileName: name, lost: left, words: now } = openFileNow.current
+    const { fileName: name, lost: left, spoken: now } = openFileNow.current
     askWhereLost(left, now, async () => download(bytes, name.replace(/(\.xlsx)?$/i, '-without-add-in.xlsx')))
   }
 
-  function askWhereLost(left: readonly string[], { saveFile: say }: Words['workbench'], save: () => Promise<void>) {
+  function askWhereLost(left: readonly Lost[], now: Words, save: () => Promise<void>) {
     if (left.length === 0) return void save()
+    const { saveFile: say } = now.workbench
     setQuestion({
       heading: say.leavesOut,
-      lines: [say.holdsMore, ...left, say.keepOriginal],
+      lines: [say.holdsMore, ...sentencesFor(left, now), say.keepOriginal],
       agree: { label: say.agree, act: save },
     })
   }
@@ -158,7 +161,7 @@ function Workbench() {
         <strong className="name">Sticksheet</strong>
         <button type="button" disabled={grid === undefined} onClick={askForNew}>{words.newWorkbook.button}</button>
         <button type="button" disabled={grid === undefined} onClick={() => filePicker.current!.click()}>{words.openFile.button}</button>
-        <button type="button" disabled={grid === undefined} onClick={() => askWhereLost(lost, words, saveFile)}>{words.saveFile.button}</button>
+        <button type="button" disabled={grid === undefined} onClick={() => askWhereLost(lost, spoken, saveFile)}>{words.saveFile.button}</button>
         <input
           ref={filePicker} type="file" hidden accept={`.xlsx,${excelFile}`} aria-label={words.openFile.picker}
           onChange={({ currentTarget }) => {
@@ -206,6 +209,10 @@ function download(bytes: Uint8Array, name: string) {
   link.download = name
   link.click()
   URL.revokeObjectURL(link.href)
+}
+
+function sentencesFor(lost: readonly Lost[], { files }: Words): string[] {
+  return lost.map(({ what, names }) => files.lost[what](names))
 }
 
 function messageOf(error: unknown): string {

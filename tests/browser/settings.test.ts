@@ -66,6 +66,12 @@ describe.each([320, 420])('in a window %i pixels wide, by keyboard', (width) => 
     await expectNothingTooWide(page, pane)
     await expectNothingTooWide(page, '.bar')
 
+    await page.getByLabel('Excel-Datei, die geöffnet wird').setInputFiles({ name: 'notes.xlsx', mimeType: 'text/plain', buffer: Buffer.from('no workbook') })
+    const refusal = page.getByRole('dialog', { name: 'notes.xlsx konnte nicht gelesen werden' })
+    expect(await refusal.innerText()).toContain('Das ist keine Excel-Arbeitsmappe.')
+    await page.keyboard.press('Enter')
+    await refusal.waitFor({ state: 'detached' })
+
     await openSection(page, 'Funktionen')
     await tabTo(page, page.getByRole('searchbox', { name: 'Funktionen suchen' }))
     await page.keyboard.type('PACKPRICE')

@@ -3,6 +3,7 @@ import { cautions } from './cautions'
 import { check } from './check'
 import { compare } from './compare'
 import { ofDefinition } from './definitions'
+import { files } from './files'
 import { found } from './findings'
 import { frame } from './frame'
 import { functions } from './functions'
@@ -19,5 +20,5 @@ import { working } from './working'
 /** All that the pane says, in German. */
 export const german: Words = {
   language: 'de',
-  frame, functions, season, working, check, compare, library, settings, workbench, port, found, sentence, parameters, cautions, subjectNames, ofDefinition,
+  frame, functions, season, working, check, compare, library, settings, workbench, files, port, found, sentence, parameters, cautions, subjectNames, ofDefinition,
 }

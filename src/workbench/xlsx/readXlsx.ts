@@ -7,7 +7,7 @@ import { allowedIn } from './allowed'
 import { quoteEscapedLetters, serialOf } from './dateFormats'
 import { fromFileSpelling, readsWholeSpill } from './formulaSpelling'
 import { lookOf } from './looks'
-import { whatIsLost, type SeenInCells } from './lost'
+import { whatIsLost, type Lost, type SeenInCells } from './lost'
 import { definedNames, notesOf, sheetParts, textOfPart, type FileName, type SheetPart } from './parts'
 import { withoutTableReferences, type FileTable } from './tableReferences'
 import { unpack, type Parts } from './unpack'
@@ -15,11 +15,11 @@ import { XlsxProblem } from './xlsxProblem'
 
 export interface ReadBook {
   readonly book: Book
-  /** One sentence for each thing of the file that a book cannot hold. */
-  readonly lost: readonly string[]
+  /** Each thing of the file that a book cannot hold. */
+  readonly lost: readonly Lost[]
 }
 
-/** Throws an XlsxProblem, whose message is a sentence for the user, where the file cannot be read. */
+/** Throws an XlsxProblem, whose message is a sentence in English for the user, where the file cannot be read. */
 export async function readXlsx(bytes: Uint8Array): Promise<ReadBook> {
   const parts = await unpack(bytes)
   try {
