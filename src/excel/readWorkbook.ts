@@ -1,4 +1,5 @@
 /** Reads the open workbook sheet by sheet: what stands in the used cells, and the calls that the log knows of them. */
+import { idsCalled } from '../derived/idsCalled'
 import { addressOf } from '../derived/reference'
 import type { DefinedName } from '../workbook/book'
 import type { OpenBook, OpenCell, OpenSheet, ReadCell } from '../workbook/openBook'
@@ -56,7 +57,7 @@ async function spillsOf(sheet: string, range: Excel.Range): Promise<ReadonlyMap<
 }
 
 function isOurs(content: unknown): boolean {
-  return isFormula(content) && /\bSTICK\./i.test(content)
+  return isFormula(content) && idsCalled(content).length > 0
 }
 
 /** Excel names the sheet too, and a sheet's name may itself hold an exclamation mark. */

@@ -1,5 +1,6 @@
 import { Button, makeStyles, mergeClasses, Spinner, tokens } from '@fluentui/react-components'
 import { useEffect, useId, useState } from 'react'
+import { idsCalled } from '../derived/idsCalled'
 import { checkBook } from '../workbook/check/checkBook'
 import type { Finding } from '../workbook/check/finding'
 import type { WorkbookPort } from '../workbook/port'
@@ -42,7 +43,7 @@ export function CheckSection({ port }: CheckSectionProps) {
     try {
       if (calculateFirst) await port.calculate()
       const book = await port.read()
-      const unseen = book.sheets.some(({ cells }) => [...cells.values()].some(({ formula, calls }) => /\bSTICK\./i.test(formula) && calls === undefined))
+      const unseen = book.sheets.some(({ cells }) => [...cells.values()].some(({ formula, calls }) => calls === undefined && idsCalled(formula).length > 0))
       setResult({ is: 'checked', findings: checkBook(book, definitions, found), unseen })
     } catch (error) {
       setResult({ is: 'failed', sentence: portSentence(error, 'reading') })

@@ -1,6 +1,6 @@
 import type { Definition } from '../core/definition/definition'
+import { idsCalled } from '../derived/idsCalled'
 import type { CallInCell } from '../workbook/openBook'
-import { idsCalled } from './functionsUsed'
 
 export interface ShownCall {
   readonly definition: Definition

@@ -1,9 +1,10 @@
 /** Where a workbook calls the functions whose results the pane draws. */
 import { callArguments } from '../../derived/callArguments'
+import { idsCalled } from '../../derived/idsCalled'
 import type { OpenBook, OpenCell } from '../openBook'
 import type { CellPlace } from '../port'
 
-export const chartedIds = ['COMPARE', 'ROOTINGCOST', 'REUSELEDGER', 'BREAKEVEN', 'SWINGS', 'ODDS'] as const
+const chartedIds = ['COMPARE', 'ROOTINGCOST', 'REUSELEDGER', 'BREAKEVEN', 'SWINGS', 'ODDS'] as const
 export type ChartedId = (typeof chartedIds)[number]
 
 /** One call; a cell whose formula makes several is there once for each. */
@@ -23,18 +24,20 @@ export interface ChartedCells {
   readonly someUnseen: boolean
 }
 
-const names = new RegExp(`\\bSTICK\\.(${chartedIds.join('|')})\\b`, 'i')
-
 export function chartedCells(book: OpenBook): ChartedCells {
   const all = book.sheets.flatMap((sheet) => [...sheet.cells].map(([address, cell]) => ({ sheet: sheet.name, address, cell })))
   return {
     cells: all.flatMap(({ sheet, address, cell }) => callsOf(cell).map(({ id, args }): ChartedCell => (
       { sheet, address, row: cell.row, column: cell.column, id, args, alone: callArguments(cell.formula, id) !== undefined }
     ))),
-    someUnseen: all.some(({ cell: { formula, calls } }) => calls === undefined && names.test(formula)),
+    someUnseen: all.some(({ cell: { formula, calls } }) => calls === undefined && idsCalled(formula).some(isCharted)),
   }
 }
 
 function callsOf({ calls = [] }: OpenCell): readonly { readonly id: ChartedId; readonly args: readonly unknown[] }[] {
-  return calls.flatMap(({ id, args }) => chartedIds.filter((charted) => charted === id).map((charted) => ({ id: charted, args })))
+  return calls.flatMap(({ id, args }) => (isCharted(id) ? [{ id, args }] : []))
+}
+
+function isCharted(id: string): id is ChartedId {
+  return (chartedIds as readonly string[]).includes(id)
 }

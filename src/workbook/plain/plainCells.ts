@@ -2,6 +2,7 @@
 import { isCellError } from '../../core/definition/problem'
 import type { Definition } from '../../core/definition/definition'
 import { addressesIn, blockOf } from '../../derived/blockOf'
+import { idsCalled } from '../../derived/idsCalled'
 import { plainCell } from '../../derived/plainCell'
 import { holds, type RangeRead } from '../../derived/rangesRead'
 import type { OpenCell, OpenSheet } from '../openBook'
@@ -35,13 +36,9 @@ export function plainFates(sheet: OpenSheet, into: Into, definitions: readonly D
   return [...sheet.cells].flatMap(([address, cell]) => {
     const isMeant = within === undefined || holds(within, sheet.name, cell.row, cell.column)
     // Some hosts show the formula in every cell that it fills.
-    if (!isMeant || !usesOurs(cell.formula) || spilled.has(address)) return []
+    if (!isMeant || idsCalled(cell.formula).length === 0 || spilled.has(address)) return []
     return [{ sheet: sheet.name, address, cell, ...fateOf(cell, sheet, into, definitions) }]
   })
-}
-
-export function usesOurs(formula: string): boolean {
-  return /\bSTICK\.\w+\s*\(/i.test(formula.replace(/"(?:[^"]|"")*"|'(?:[^']|'')*'/g, ''))
 }
 
 function fateOf(cell: OpenCell, { cells }: OpenSheet, into: Into, definitions: readonly Definition[]): Pick<PlainFate, 'becomes' | 'formula' | 'because'> {

@@ -1,7 +1,7 @@
 import { beforeAll, expect, test } from 'vitest'
+import { idsCalled } from '../../../src/derived/idsCalled'
 import { catalogue } from '../../../src/functions/catalogue'
 import type { OpenBook } from '../../../src/workbook/openBook'
-import { usesOurs } from '../../../src/workbook/plain/plainCells'
 import { plainPlan, type PlainPlan } from '../../../src/workbook/plain/plainPlan'
 import { demoSeason } from '../../../src/workbook/season/demoSeason'
 import { openBook } from '../openBookOf'
@@ -17,11 +17,11 @@ beforeAll(async () => {
 const keyOf = ({ sheet, address }: { readonly sheet: string; readonly address: string }) => `${sheet}!${address}`
 
 test('A plan for the whole workbook changes every cell that calls a function of ours, on every sheet, and gives none such a call again.', () => {
-  const calling = open.sheets.flatMap(({ name, cells }) => [...cells].filter(([, { formula }]) => usesOurs(formula)).map(([address]) => keyOf({ sheet: name, address })))
+  const calling = open.sheets.flatMap(({ name, cells }) => [...cells].filter(([, { formula }]) => idsCalled(formula).length > 0).map(([address]) => keyOf({ sheet: name, address })))
   expect(new Set(calling.map((key) => key.split('!')[0])).size).toBeGreaterThan(10)
   const changed = new Set(plan.changes.map(keyOf))
   expect(calling.filter((key) => !changed.has(key))).toEqual([])
-  expect(plan.changes.filter(({ now }) => 'formula' in now && usesOurs(now.formula))).toEqual([])
+  expect(plan.changes.filter(({ now }) => 'formula' in now && idsCalled(now.formula).length > 0)).toEqual([])
 })
 
 test('It says of each of these cells which formula stands there, and touches no other cell but those that a table fills.', () => {
