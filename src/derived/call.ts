@@ -6,8 +6,6 @@ import type { Definition } from '../core/definition/definition'
 import { evaluate, type Answer } from '../core/definition/evaluate'
 import { sentence } from '../wording/en/problems'
 
-export type { Answer }
-
 export type CallOutcome =
   | { readonly kind: 'value'; readonly value: Answer }
   /** Excel shows a function's sentence for these two error values alone. */

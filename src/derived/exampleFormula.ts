@@ -1,4 +1,5 @@
 import type { Definition, Example, ExampleArgument } from '../core/definition/definition'
+import { constantText } from './constantText'
 
 /**
  * The example as a formula that can be put into a cell, in en-US form. Ranges become columns of an array
@@ -14,13 +15,4 @@ export function exampleFormula(definition: Definition, example: Example): string
 export function argumentText(argument: ExampleArgument): string {
   if (argument === null) return ''
   return typeof argument === 'object' ? `{${argument.map(constantText).join(';')}}` : constantText(argument)
-}
-
-function constantText(value: number | string): string {
-  return typeof value === 'number' ? numberText(value) : `"${value.replaceAll('"', '""')}"`
-}
-
-/** A spreadsheet writes an exponent with a capital E. */
-function numberText(value: number): string {
-  return String(value).toUpperCase()
 }

@@ -6,7 +6,7 @@ import { signature } from './signature'
 const start = '<!-- Function table, written by npm run readme: start -->'
 const end = '<!-- Function table: end -->'
 
-export function functionTable(catalogue: readonly Definition[]): string {
+function functionTable(catalogue: readonly Definition[]): string {
   const rows = catalogue.map((definition) => [subjectNames[definition.subject], `\`=${signature(definition)}\``, definition.summary])
   return [['Subject', 'Function', 'What it gives'], ['---', '---', '---'], ...rows]
     .map((cells) => `| ${cells.map(withoutBars).join(' | ')} |`)

@@ -7,7 +7,7 @@ import { fillsOneCell, type Definition } from '../core/definition/definition'
 import { takesText } from '../wording/en/parameters'
 
 /** Where the add-in is served while it is developed; a store wants all files on one domain. */
-export const addinAddress = 'https://localhost:3000'
+const addinAddress = 'https://localhost:3000'
 
 export interface FunctionsJson {
   readonly functions: readonly FunctionEntry[]

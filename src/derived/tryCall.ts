@@ -1,9 +1,8 @@
 /** A call that is still being typed: its result, or what is wrong, argument by argument. */
 import type { Definition } from '../core/definition/definition'
-import { evaluate } from '../core/definition/evaluate'
+import { evaluate, type Answer } from '../core/definition/evaluate'
 import type { Problem } from '../core/definition/problem'
 import { sentence } from '../wording/en/problems'
-import type { Answer } from './call'
 
 export type Tried =
   | { readonly value: Answer }

@@ -3,6 +3,7 @@ import { tokenize, tokenTypes } from '@borgar/fx'
 import type { Parameter } from '../core/definition/parameter'
 import { readNumberText } from '../core/definition/readNumber'
 import type { DecimalMark } from '../core/quantity/decimalMark'
+import { constantText } from './constantText'
 import { commaFormula, commaNumberOf, pointFormula, pointNumber } from './decimalComma'
 import { isName, isReference } from './reference'
 
@@ -127,10 +128,6 @@ function asFormula(text: string): TypedArgument {
 /** Neither number nor cell: it goes on as text, and the argument reader says what is wrong with it. */
 function asValue(text: string): TypedArgument {
   return { kind: 'value', value: text, formulaText: constantText(text) }
-}
-
-function constantText(value: Constant): string {
-  return typeof value === 'number' ? String(value).toUpperCase() : `"${value.replaceAll('"', '""')}"`
 }
 
 function unquoted(text: string): string {

@@ -1,7 +1,8 @@
 /** Registers the cell functions with Excel. It needs the global CustomFunctions and nothing else: no DOM, no Office. */
 import type { CellError } from '../core/definition/problem'
 import type { Definition } from '../core/definition/definition'
-import { call, type Answer } from '../derived/call'
+import type { Answer } from '../core/definition/evaluate'
+import { call } from '../derived/call'
 import type { CallLog } from './callLog'
 
 /** Excel calls functions as soon as the page is loaded, so this must run while the script is evaluated. */

@@ -1,10 +1,11 @@
 /** What must hold of every cell function alike, in one loop over the catalogue. */
 import { describe, expect, test } from 'vitest'
 import type { Example } from '../../src/core/definition/definition'
+import type { Answer } from '../../src/core/definition/evaluate'
 import { isBlank } from '../../src/core/definition/readArguments'
 import { functionsJson } from '../../src/derived/functionsJson'
 import { helpPage } from '../../src/derived/helpPage'
-import { call, type Answer } from '../../src/derived/call'
+import { call } from '../../src/derived/call'
 import { workingOf } from '../../src/derived/working'
 import { catalogue } from '../../src/functions/catalogue'
 import { bibliography } from '../../src/sources/bibliography'
