@@ -1,6 +1,7 @@
 /** The compiler holds both languages to one shape; here no English is left over in it by accident. */
 import { describe, expect, test } from 'vitest'
 import { catalogue } from '../../src/functions/catalogue'
+import { call } from '../../src/derived/call'
 import { definitionIn } from '../../src/derived/definitionIn'
 import { tryCall } from '../../src/derived/tryCall'
 import { german } from '../../src/wording/de/words'
@@ -39,4 +40,16 @@ describe('a sentence about a call', () => {
   ] as const)('says in German, with a comma: %s', (expected, id, args) => {
     expect(say(id, args)).toContain(expected)
   })
+})
+
+test.each([
+  ['953 bis 999 kosten mehr als 1000', [0.6, [500, 1000], [0.425, 0.4], 0, 0.05]],
+  ['9 kostet mehr als 10', [1, [1, 10, 100], [0.1, 0, 0], 0, 0.01]],
+  ['je Stück teurer als bei 200', [1, [100, 200, 500], [0.2, 0.1, 0.5]]],
+] as const)('The doubt about a quote says in German what its cell says in English: %s', (expected, args) => {
+  const quote = catalogue.find(({ id }) => id === 'QUOTE')!
+  const outcome = call(quote, args)
+  if (outcome.kind !== 'value' || typeof outcome.value === 'number') throw new Error('QUOTE gives a table')
+  const warnings = outcome.value.map((row) => String(row.at(-1)))
+  expect(warnings.map((warning) => german.found.deadZone('500', warning)).join('\n')).toContain(`: ${expected}. Ändern Sie`)
 })
