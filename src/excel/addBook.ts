@@ -7,7 +7,7 @@ import { realTables } from '../workbook/realTables'
 import { listed, takenBy, type NamesInUse } from '../workbook/taken'
 import { asText } from './asText'
 import { looksInExcel, type LookInExcel } from './looks'
-import { knows, run } from './run'
+import { asOneUndo, knows, run } from './run'
 
 export async function addBook(book: Book): Promise<void> {
   let begun = false
@@ -16,7 +16,7 @@ export async function addBook(book: Book): Promise<void> {
       await refuseWhatCannotBeAdded(context, book)
       begun = true
       await write(context, book)
-    }, knows('1.20') ? { mergeUndoGroup: true } : {})
+    }, asOneUndo())
   } catch (problem) {
     if (begun) await takeBack(book)
     throw asProblemOfBook(problem)

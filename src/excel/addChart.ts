@@ -1,7 +1,7 @@
 /** Puts a chart of cells into their sheet in Excel: all of it, or none. */
 import { PortProblem } from '../workbook/port'
 import type { SheetChart, SheetTable } from '../workbook/sheetChart'
-import { knows, run } from './run'
+import { asOneUndo, run } from './run'
 
 export async function addChart(chart: SheetChart): Promise<void> {
   let before: ReadonlySet<string> | undefined
@@ -15,7 +15,7 @@ export async function addChart(chart: SheetChart): Promise<void> {
       if (chart.table !== undefined) write(worksheet, chart.table)
       draw(worksheet, chart, before.size)
       await context.sync()
-    }, knows('1.20') ? { mergeUndoGroup: true } : {})
+    }, asOneUndo())
   } catch (problem) {
     if (begun) await takeBack(chart, before!)
     throw problem

@@ -1,13 +1,13 @@
 /** The workbook that is open in Excel. */
+import { isAddress } from '../derived/reference'
+import type { WorkbookPort } from '../workbook/port'
 import { addBook } from './addBook'
-import { insertRow } from './insertRow'
 import { addChart } from './addChart'
 import type { CallLog } from './callLog'
+import { insertRow } from './insertRow'
 import { putCells } from './putCells'
 import { blankAsNull, isEmpty, loadNames, namesOfCells, readCell, readWorkbook, withoutSheet } from './readWorkbook'
 import { run } from './run'
-import { isAddress } from '../derived/reference'
-import type { WorkbookPort } from '../workbook/port'
 
 export function excelPort(log: CallLog): WorkbookPort {
   return {

@@ -1,6 +1,6 @@
-import { isFormula } from './readWorkbook'
-import { knows, run } from './run'
 import type { CellPlace } from '../workbook/port'
+import { isFormula } from './readWorkbook'
+import { asOneUndo, run } from './run'
 
 /** See WorkbookPort. */
 export async function insertRow({ sheet, address }: CellPlace): Promise<void> {
@@ -28,5 +28,5 @@ export async function insertRow({ sheet, address }: CellPlace): Promise<void> {
       await context.sync()
       throw problem
     }
-  }, knows('1.20') ? { mergeUndoGroup: true } : {})
+  }, asOneUndo())
 }

@@ -4,7 +4,7 @@ import { blockOf } from '../derived/blockOf'
 import { changesBySheet } from '../workbook/changesBySheet'
 import { PortProblem, type CellChange } from '../workbook/port'
 import { asText } from './asText'
-import { knows, run } from './run'
+import { asOneUndo, run } from './run'
 
 /** See WorkbookPort. */
 export async function putCells(changes: readonly CellChange[]): Promise<void> {
@@ -21,7 +21,7 @@ export async function putCells(changes: readonly CellChange[]): Promise<void> {
         begun += 1
         await write(context.workbook.worksheets.getItem(sheet), placed, ({ now }) => ('formula' in now ? now.formula : contentOf(now.value)))
       }
-    }, knows('1.20') ? { mergeUndoGroup: true } : {})
+    }, asOneUndo())
   } catch (problem) {
     await takeBack(sheets.slice(0, begun))
     throw problem

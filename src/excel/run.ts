@@ -9,6 +9,11 @@ export async function run<Answer>(action: (context: Excel.RequestContext) => Pro
   }
 }
 
+/** So that what one action sends in several messages is one undo too, where this Excel can join them. */
+export function asOneUndo(): Excel.RunOptions {
+  return knows('1.20') ? { mergeUndoGroup: true } : {}
+}
+
 /** Whether this Excel knows a version of its interface: "1.18". */
 export function knows(version: string): boolean {
   return Office.context.requirements.isSetSupported('ExcelApi', version)

@@ -2,6 +2,7 @@
 import { callLogOfPage } from '../excel/callLog'
 import { excelPort } from '../excel/excelPort'
 import { mountPane } from '../pane/mountPane'
+import type { ThemeName } from '../pane/theme'
 
 void Office.onReady(() => {
   mountPane(document.getElementById('pane')!, excelPort(callLogOfPage()), {
@@ -14,7 +15,7 @@ void Office.onReady(() => {
 })
 
 /** Older versions of Excel do not tell their theme; light is what they have. */
-function themeOfExcel(): 'light' | 'dark' | 'contrast' {
+function themeOfExcel(): ThemeName {
   if (matchMedia('(forced-colors: active)').matches) return 'contrast'
   return Office.context.officeTheme?.isDarkTheme ? 'dark' : 'light'
 }
