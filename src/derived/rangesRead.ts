@@ -9,6 +9,10 @@ export interface RangeRead extends Block {
 /** What a defined name refers to, without "=", by the name in lower case. */
 export type NamedRanges = ReadonlyMap<string, string>
 
+export function namedRanges(names: readonly { readonly name: string; readonly refersTo: string }[]): NamedRanges {
+  return new Map(names.map(({ name, refersTo }) => [name.toLowerCase(), refersTo]))
+}
+
 /** Ranges of other workbooks, of tables and of names that stand for a formula are not among them. */
 export function rangesRead(formula: string, sheet: string, names: NamedRanges): readonly RangeRead[] {
   return referencesIn(formula).flatMap((value): readonly RangeRead[] => {

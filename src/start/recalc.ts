@@ -5,7 +5,7 @@
 import { readFile, rename, rm, stat, writeFile } from 'node:fs/promises'
 import { basename, dirname, extname, join, resolve } from 'node:path'
 import { parseArgs } from 'node:util'
-import { holds, rangesRead } from '../derived/rangesRead'
+import { holds, namedRanges, rangesRead } from '../derived/rangesRead'
 import { found } from '../wording/en/findings'
 import type { Book } from '../workbook/book'
 import type { CalculatedBook } from '../workbook/calculated'
@@ -126,7 +126,7 @@ interface CellProblem {
 }
 
 function problemsOf(book: Book, { sheets }: CalculatedBook): CellProblem[] {
-  const names = new Map(book.names.map(({ name, refersTo }) => [name.toLowerCase(), refersTo]))
+  const names = namedRanges(book.names)
   const inError = sheets.flatMap(({ name, cells }) => [...cells].flatMap(([address, { error, sentence }]) => (
     error === undefined ? [] : [{ sheet: name, address, ...placeOf(address), code: error, sentence }])))
   return inError.map(({ sheet, address, row, column, code, sentence }) => {

@@ -1,6 +1,6 @@
 /** Cells that show an error: where it comes from, and which of the cells that only pass it on. */
 import { isCellError } from '../../core/definition/problem'
-import { rangesRead, type RangeRead } from '../../derived/rangesRead'
+import { namedRanges, rangesRead, type RangeRead } from '../../derived/rangesRead'
 import type { Words } from '../../wording/words'
 import type { OpenBook, OpenCell } from '../openBook'
 import type { Finding } from './finding'
@@ -13,7 +13,7 @@ interface CellInError {
 }
 
 export function checkErrors(book: OpenBook, found: Words['found']): readonly Finding[] {
-  const names = new Map(book.names.map(({ name, refersTo }) => [name.toLowerCase(), refersTo]))
+  const names = namedRanges(book.names)
   const inError = book.sheets.flatMap(({ name, cells }) => [...cells].flatMap(([address, cell]): CellInError[] => (
     isCellError(cell.value) ? [{ sheet: name, address, cell, code: cell.value.code }] : [])))
   const errorsIn = errorsByPlace(inError)

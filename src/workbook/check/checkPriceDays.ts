@@ -6,11 +6,12 @@
  * price may be then are the cells that the season's sheets name SeasonStart and LongestPriceAge. Without the first
  * there is nothing to compare with, and only texts are found.
  */
-import { rangesRead } from '../../derived/rangesRead'
+import { namedRanges, rangesRead } from '../../derived/rangesRead'
 import { addressOf } from '../../derived/reference'
 import type { Words } from '../../wording/words'
 import { dayText } from '../day'
 import type { OpenBook, OpenCell, OpenSheet, ReadCell } from '../openBook'
+import { sheetNamed } from '../sheetNamed'
 import type { Finding } from './finding'
 
 /** Whatever their capitals. */
@@ -44,12 +45,11 @@ interface NamedCell {
   readonly value: ReadCell
 }
 
-function namedCell({ names, sheets }: OpenBook, wanted: string): NamedCell | undefined {
-  const refersTo = names.find(({ name }) => name.toLowerCase() === wanted.toLowerCase())?.refersTo
-  const [range] = refersTo === undefined ? [] : rangesRead(`=${refersTo}`, '', new Map())
+function namedCell(book: OpenBook, wanted: string): NamedCell | undefined {
+  const [range] = rangesRead(`=${wanted}`, '', namedRanges(book.names))
   if (range === undefined) return undefined
   const address = addressOf(range.top, range.left)
-  const sheet = sheets.find(({ name }) => name.toLowerCase() === range.sheet.toLowerCase())
+  const sheet = sheetNamed(book, range.sheet)
   return sheet && { sheet: sheet.name, address, value: sheet.cells.get(address)?.value ?? null }
 }
 

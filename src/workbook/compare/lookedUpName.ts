@@ -1,5 +1,6 @@
 import { onlyCall } from '../../derived/onlyCall'
 import type { OpenBook, OpenCell } from '../openBook'
+import { sheetNamed } from '../sheetNamed'
 import { cellsRead, isOneCell } from '../working/cellsRead'
 import type { ChartedCell } from './chartedCells'
 import { definitionOf } from './evaluated'
@@ -9,7 +10,7 @@ import { definitionOf } from './evaluated'
  * =INDEX(Costs,MATCH(E5,Names,0)) and that word stands in E5.
  */
 export function lookedUpName({ sheet, address, id }: ChartedCell, parameter: string, book: OpenBook): string | undefined {
-  const { formula = '' } = cellAt(book, sheet, address) ?? {}
+  const { formula = '' } = sheetNamed(book, sheet)?.cells.get(address) ?? {}
   const written = onlyCall(formula, id)?.[Object.keys(definitionOf(id).parameters).indexOf(parameter)]
   if (written === undefined) return undefined
   const given = oneCellsRead(`=${written}`, sheet, book)
@@ -22,11 +23,7 @@ interface Read { readonly sheet: string; readonly cell: OpenCell }
 
 function oneCellsRead(formula: string, sheet: string, book: OpenBook): readonly Read[] {
   return cellsRead(formula, sheet, book.names).filter(({ range }) => isOneCell(range)).flatMap((read): Read[] => {
-    const cell = cellAt(book, read.sheet, read.address)
+    const cell = sheetNamed(book, read.sheet)?.cells.get(read.address)
     return cell === undefined ? [] : [{ sheet: read.sheet, cell }]
   })
-}
-
-function cellAt(book: OpenBook, sheet: string, address: string): OpenCell | undefined {
-  return book.sheets.find(({ name }) => name.toLowerCase() === sheet.toLowerCase())?.cells.get(address)
 }

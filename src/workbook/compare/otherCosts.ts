@@ -4,12 +4,13 @@
  */
 import { addedReferences } from '../../derived/addedReferences'
 import { onlyCall } from '../../derived/onlyCall'
-import { rangesRead, type NamedRanges, type RangeRead } from '../../derived/rangesRead'
+import { holds, namedRanges, rangesRead, type NamedRanges, type RangeRead } from '../../derived/rangesRead'
 import { addressOf } from '../../derived/reference'
 import { Decimal, zero } from '../../core/quantity/decimal'
-import { costClass, type CostClass } from './costClass'
 import type { OpenBook, OpenCell } from '../openBook'
+import { sheetNamed } from '../sheetNamed'
 import type { ChartedCell } from './chartedCells'
+import { costClass, type CostClass } from './costClass'
 import { definitionOf } from './evaluated'
 import { headingsOf } from './headings'
 
@@ -37,7 +38,7 @@ interface Found extends AddedCell {
  * of, and where they do not add up to it.
  */
 export function otherCosts(cell: ChartedCell, given: readonly Decimal[], book: OpenBook): readonly (OtherCosts | undefined)[] {
-  const names: NamedRanges = new Map(book.names.map(({ name, refersTo }) => [name.toLowerCase(), refersTo]))
+  const names = namedRanges(book.names)
   const terms = termsOfWays(cell, book, names)
   return given.map((other, way) => takenApart(terms[way] ?? [], other))
 }
@@ -97,13 +98,14 @@ function placesIn({ sheet, top, left, bottom, right }: RangeRead): readonly Plac
 }
 
 /** Of a whole row or column only what is there. */
-function placesHeld({ sheet, top, left, bottom, right }: RangeRead, book: OpenBook): readonly Place[] {
-  const cells = [...book.sheets.find(({ name }) => name.toLowerCase() === sheet.toLowerCase())?.cells.values() ?? []]
-  return cells.filter(({ row, column }) => row >= top && row <= bottom && column >= left && column <= right).map(({ row, column }) => ({ sheet, row, column }))
+function placesHeld(range: RangeRead, book: OpenBook): readonly Place[] {
+  const { sheet } = range
+  const cells = [...sheetNamed(book, sheet)?.cells.values() ?? []]
+  return cells.filter(({ row, column }) => holds(range, sheet, row, column)).map(({ row, column }) => ({ sheet, row, column }))
 }
 
 function cellAt(book: OpenBook, sheet: string, row: number, column: number): OpenCell | undefined {
-  return book.sheets.find(({ name }) => name.toLowerCase() === sheet.toLowerCase())?.cells.get(addressOf(row, column))
+  return sheetNamed(book, sheet)?.cells.get(addressOf(row, column))
 }
 
 /** What doubles lose in adding up. */

@@ -1,8 +1,9 @@
 import { isBlank } from '../../core/definition/readArguments'
 import { onlyCall } from '../../derived/onlyCall'
-import { rangesRead, type NamedRanges } from '../../derived/rangesRead'
+import { namedRanges, rangesRead } from '../../derived/rangesRead'
 import { addressOf } from '../../derived/reference'
 import type { OpenBook } from '../openBook'
+import { sheetNamed } from '../sheetNamed'
 import type { ChartedCell } from './chartedCells'
 import { definitionOf } from './evaluated'
 
@@ -12,15 +13,14 @@ import { definitionOf } from './evaluated'
  */
 export function wordsBeside({ sheet, address, id, args }: ChartedCell, parameter: string, book: OpenBook): readonly (string | undefined)[] {
   const place = Object.keys(definitionOf(id).parameters).indexOf(parameter)
-  const cellsOf = (name: string) => book.sheets.find((one) => one.name.toLowerCase() === name.toLowerCase())?.cells
-  const written = onlyCall(cellsOf(sheet)?.get(address)?.formula ?? '', id)?.[place]
-  const names: NamedRanges = new Map(book.names.map(({ name, refersTo }) => [name.toLowerCase(), refersTo]))
+  const written = onlyCall(sheetNamed(book, sheet)?.cells.get(address)?.formula ?? '', id)?.[place]
+  const names = namedRanges(book.names)
   const [range, ...more] = written === undefined ? [] : rangesRead(`=${written}`, sheet, names)
   if (range === undefined || range.left !== range.right || more.length > 0) return []
   const given = [args[place]].flat(2)
   return given.flatMap((name, row) => (isBlank(name) ? [] : [
     [range.left + 1, range.left - 1].filter((column) => column >= 0)
-      .map((column) => cellsOf(range.sheet)?.get(addressOf(range.top + row, column))?.value)
+      .map((column) => sheetNamed(book, range.sheet)?.cells.get(addressOf(range.top + row, column))?.value)
       .find((value): value is string => typeof value === 'string' && /^\p{L}/u.test(value)),
   ]))
 }

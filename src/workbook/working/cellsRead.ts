@@ -1,9 +1,10 @@
 /** The cells that a formula itself names: what an auditor looks at next. */
-import { rangesRead, referencesIn, type NamedRanges, type RangeRead } from '../../derived/rangesRead'
+import { namedRanges, rangesRead, referencesIn, type RangeRead } from '../../derived/rangesRead'
 import { blockAddress } from '../../derived/reference'
 import type { DefinedName } from '../book'
 import type { OpenBook, ReadCell } from '../openBook'
 import type { CellPlace } from '../port'
+import { sheetNamed } from '../sheetNamed'
 import { labelOf } from './labelOf'
 
 export interface CellsRead extends CellPlace {
@@ -13,7 +14,7 @@ export interface CellsRead extends CellPlace {
 }
 
 export function cellsRead(formula: string, sheet: string, names: readonly DefinedName[]): readonly CellsRead[] {
-  const named: NamedRanges = new Map(names.map(({ name, refersTo }) => [name.toLowerCase(), refersTo]))
+  const named = namedRanges(names)
   const found = new Map<string, CellsRead>()
   for (const reference of referencesIn(formula)) {
     const [range] = rangesRead(`=${reference}`, sheet, named)
@@ -42,7 +43,7 @@ export interface FilledCells extends CellsRead {
 /** @param most How many values of one range are given. */
 export function filledCells(read: readonly CellsRead[], book: OpenBook, most: number): readonly FilledCells[] {
   return read.map((cells) => {
-    const sheet = book.sheets.find(({ name }) => name.toLowerCase() === cells.sheet.toLowerCase())
+    const sheet = sheetNamed(book, cells.sheet)
     const valueAt = (row: number, column: number): ReadCell => sheet?.cells.get(blockAddress({ top: row, bottom: row, left: column, right: column }))?.value ?? null
     const { top, left, bottom, right } = cells.range
     const values: { address: string; value: ReadCell }[] = []
