@@ -1,6 +1,6 @@
 /** Puts a chart of cells into their sheet in Excel: all of it, or none. */
 import { PortProblem } from '../workbook/port'
-import type { SheetChart, SheetTable } from '../workbook/sheetChart'
+import type { ChartCells, SheetChart } from '../workbook/sheetChart'
 import { asOneUndo, run } from './run'
 
 export async function addChart(chart: SheetChart): Promise<void> {
@@ -30,14 +30,14 @@ async function namesOfCharts(context: Excel.RequestContext, sheet: string): Prom
 }
 
 /** Something may have been typed there since the workbook was read. */
-async function refuseWhereSomethingStands(worksheet: Excel.Worksheet, { sheet }: SheetChart, { place }: SheetTable): Promise<void> {
+async function refuseWhereSomethingStands(worksheet: Excel.Worksheet, { sheet }: SheetChart, { place }: ChartCells): Promise<void> {
   const standing = worksheet.getRange(place)
   standing.load(['formulas'])
   await worksheet.context.sync()
   if (standing.formulas.flat().some((content) => content !== '')) throw new PortProblem('cellChanged', `${place} on ${sheet}`)
 }
 
-function write(worksheet: Excel.Worksheet, { place, rows, format }: SheetTable): void {
+function write(worksheet: Excel.Worksheet, { place, rows, format }: ChartCells): void {
   const cells = worksheet.getRange(place)
   cells.numberFormat = rows.map((row, index) => row.map((_cell, column) => (index === 0 || column === 0 ? 'General' : format)))
   cells.formulas = rows.map((row) => [...row])

@@ -5,7 +5,7 @@ import { chartedCells, type ChartedCell, type ChartedId } from '../workbook/comp
 import type { NoChart } from '../workbook/compare/evaluated'
 import { oddsOf } from '../workbook/compare/odds'
 import { roundsOf } from '../workbook/compare/rounds'
-import { sheetChartOf } from '../workbook/compare/sheetChart'
+import { sheetChartOf } from '../workbook/compare/sheetChartOf'
 import { swingsOf } from '../workbook/compare/swings'
 import { rootingCostRuns, waysOfCompare, waysOfRootingCosts } from '../workbook/compare/ways'
 import type { OpenBook } from '../workbook/openBook'

@@ -13,11 +13,11 @@ export interface SheetChart {
   /** Nothing stands in this cell, right of it or below it. */
   readonly free: string
   /** Cells that come with the chart, which draws them; nothing may stand in them yet. */
-  readonly table?: SheetTable
+  readonly table?: ChartCells
 }
 
 /** Headings and formulas. */
-export interface SheetTable {
+export interface ChartCells {
   readonly place: string
   readonly rows: readonly (readonly string[])[]
   /** Of the figures below the headings and beside the first column. */

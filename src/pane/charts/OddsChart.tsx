@@ -6,7 +6,7 @@ import { useNumberText } from '../settings/useNumberText'
 import { useWords } from '../useWords'
 import { BottomAxis, LeftAxis } from './Axis'
 import { ChartFigure } from './ChartFigure'
-import { domainOf } from './domain'
+import { domainOf } from './domainOf'
 import { markOf } from './marks'
 import { oddsSummary } from './summaries'
 

@@ -8,7 +8,7 @@ import { useNumberText } from '../settings/useNumberText'
 import { useWords } from '../useWords'
 import { BottomAxis, LeftAxis } from './Axis'
 import { ChartFigure, type ChartTable } from './ChartFigure'
-import { domainOf } from './domain'
+import { domainOf } from './domainOf'
 import { markOf, type Mark } from './marks'
 import { roundsSummary } from './summaries'
 

@@ -12,7 +12,7 @@ import { sheetNamed } from '../sheetNamed'
 import type { ChartedCell } from './chartedCells'
 import { costClass, type CostClass } from './costClass'
 import { definitionOf } from './evaluated'
-import { headingsOf } from './headings'
+import { headingsOf } from './headingsOf'
 
 export type OtherCosts = Readonly<Record<CostClass, OtherPart>>
 
