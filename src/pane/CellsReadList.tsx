@@ -3,6 +3,7 @@ import { isCellError } from '../core/definition/problem'
 import type { CellPlace } from '../workbook/port'
 import { useNumberText } from './settings/useNumberText'
 import type { ShownCells } from './useCellsRead'
+import { usePaneStyles } from './usePaneStyles'
 import { useWords } from './useWords'
 
 interface CellsReadListProps {
@@ -15,12 +16,12 @@ const useStyles = makeStyles({
   item: { padding: `${tokens.spacingVerticalXS} 0`, borderBottom: `${tokens.strokeWidthThin} solid ${tokens.colorNeutralStroke2}` },
   row: { display: 'flex', flexWrap: 'wrap', alignItems: 'center', justifyContent: 'space-between', columnGap: tokens.spacingHorizontalM },
   value: { fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontVariantNumeric: 'tabular-nums', marginLeft: 'auto', textAlign: 'end' },
-  small: { display: 'block', fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
 })
 
 /** The cells that a formula reads, each with a way there. */
 export function CellsReadList({ cells, onGo }: CellsReadListProps) {
   const styles = useStyles()
+  const pane = usePaneStyles()
   const { frame, working } = useWords()
   const numbers = useNumberText()
   return (
@@ -33,7 +34,7 @@ export function CellsReadList({ cells, onGo }: CellsReadListProps) {
               {value === undefined ? working.rangeSize(range.bottom - range.top + 1, range.right - range.left + 1) : valueText(value)}
             </span>
           </span>
-          {(label !== '' || name !== undefined) && <span className={styles.small}>{[name, label].filter(Boolean).join(': ')}</span>}
+          {(label !== '' || name !== undefined) && <span className={pane.small}>{[name, label].filter(Boolean).join(': ')}</span>}
         </li>
       ))}
     </ul>

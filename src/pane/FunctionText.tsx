@@ -7,6 +7,7 @@ import type { SelectedCell, WorkbookPort } from '../workbook/port'
 import { ExampleBlock } from './ExampleBlock'
 import { FunctionForm } from './FunctionForm'
 import { useNumberText } from './settings/useNumberText'
+import { usePaneStyles } from './usePaneStyles'
 import { useWords } from './useWords'
 
 interface FunctionTextProps {
@@ -38,7 +39,6 @@ const useStyles = makeStyles({
   parameter: { paddingBottom: tokens.spacingVerticalS },
   columnName: { fontWeight: tokens.fontWeightSemibold },
   meaning: { margin: 0 },
-  takes: { display: 'block', fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
   caution: {
     margin: `${tokens.spacingVerticalM} 0 0`,
     paddingLeft: tokens.spacingHorizontalS,
@@ -51,6 +51,7 @@ const useStyles = makeStyles({
 /** All that the definition says about a function, with an example first, because it is read first. */
 export function FunctionText({ id, definition, port, cell, onShown }: FunctionTextProps) {
   const styles = useStyles()
+  const pane = usePaneStyles()
   const { functions: say, frame, cautions } = useWords()
   const numbers = useNumberText()
   // Once: a new function of the same meaning comes with every drawing of the list.
@@ -69,14 +70,14 @@ export function FunctionText({ id, definition, port, cell, onShown }: FunctionTe
       <h5 className={styles.heading}>{say.comesOut}</h5>
       <p className={styles.paragraph}>
         {result.text}
-        {result.columns === undefined && <span className={styles.takes}>{numbers.unit(result.unit)}{result.like !== undefined && say.inShapeOf(result.like)}</span>}
+        {result.columns === undefined && <span className={pane.small}>{numbers.unit(result.unit)}{result.like !== undefined && say.inShapeOf(result.like)}</span>}
       </p>
       {result.columns !== undefined && (
         <dl className={styles.parameters}>
           {result.columns.map(({ heading, text, unit }) => (
             <div key={heading} className={styles.parameter}>
               <dt className={styles.columnName}>{heading}</dt>
-              <dd className={styles.meaning}>{text}<span className={styles.takes}>{numbers.unit(unit)}</span></dd>
+              <dd className={styles.meaning}>{text}<span className={pane.small}>{numbers.unit(unit)}</span></dd>
             </div>
           ))}
         </dl>

@@ -21,7 +21,6 @@ const useStyles = makeStyles({
   name: { margin: `${tokens.spacingVerticalM} 0 0`, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold },
   text: { margin: `${tokens.spacingVerticalXXS} 0`, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
   bands: { margin: `${tokens.spacingVerticalXXS} 0`, paddingLeft: tokens.spacingHorizontalL, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
-  small: { display: 'block', fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
   functions: { display: 'flex', flexWrap: 'wrap', columnGap: tokens.spacingHorizontalM, margin: `${tokens.spacingVerticalXXS} 0` },
   link: { fontFamily: tokens.fontFamilyMonospace, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase300, textDecorationLine: 'underline' },
   caution: { margin: `${tokens.spacingVerticalXS} 0`, paddingLeft: tokens.spacingHorizontalS, borderLeft: `3px solid ${tokens.colorStatusWarningBorderActive}`, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
@@ -89,7 +88,7 @@ function Entry({ entry, port, onOpenFunction }: { readonly entry: LibraryEntry }
       <p className={styles.text}>{words.ofEntry(entry.text)}</p>
       {bands.length > 0 && (
         <ul className={styles.bands}>
-          {bands.map((band) => <li key={band.of}>{words.ofEntry(band.of)}: {words.ofEntry(band.range)}<span className={styles.small}>{sourceText(band, words.noSource)}</span></li>)}
+          {bands.map((band) => <li key={band.of}>{words.ofEntry(band.of)}: {words.ofEntry(band.range)}<span className={pane.small}>{sourceText(band, words.noSource)}</span></li>)}
         </ul>
       )}
       <p className={styles.functions}>

@@ -29,7 +29,6 @@ type Stage =
   | { readonly is: 'added'; readonly sheets: readonly string[] }
 
 const useStyles = makeStyles({
-  buttons: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalS, margin: `${tokens.spacingVerticalS} 0` },
   list: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalXS, listStyleType: 'none', margin: `${tokens.spacingVerticalS} 0`, padding: 0 },
 })
 
@@ -110,7 +109,7 @@ export function SeasonSection({ port }: SeasonSectionProps) {
           </>
         )
         : (
-          <div className={styles.buttons}>
+          <div className={pane.buttons}>
             {(Object.keys(seasons) as Season[]).map((season) => (
               <Button key={season} appearance={season === 'demo' ? 'primary' : 'secondary'} disabledFocusable={stage.is === 'adding'} onClick={() => announce(season)}>{say.build[season]}</Button>
             ))}
@@ -123,7 +122,7 @@ export function SeasonSection({ port }: SeasonSectionProps) {
             <p className={pane.line}>{say.aboutSeason[stage.season]}</p>
             {stage.season === 'empty' && <p className={pane.line}>{say.currency(currency)}</p>}
           </div>
-          <div className={styles.buttons}>
+          <div className={pane.buttons}>
             <Button appearance="primary" disabledFocusable={stage.is === 'adding'} onClick={() => void add(stage.season, stage.book)}>{say.addThese(stage.book.sheets.length)}</Button>
             <Button disabledFocusable={stage.is === 'adding'} onClick={() => setStage({ is: 'choosing' })}>{say.doNotAdd}</Button>
           </div>
@@ -132,7 +131,7 @@ export function SeasonSection({ port }: SeasonSectionProps) {
       {stage.is === 'adding' && <Spinner size="tiny" label={say.adding} />}
       <h3 className={pane.heading}>{say.orderBook}</h3>
       <p className={pane.line}>{say.aboutLine}</p>
-      <div className={styles.buttons}>
+      <div className={pane.buttons}>
         <Button disabledFocusable={stage.is === 'adding' || line === 'adding'} onClick={() => void addLine()}>{say.addLine}</Button>
       </div>
       {line !== 'adding' && line !== undefined && <p role="status" className={pane.line}>{say.lineReady(frame.place(line))}</p>}

@@ -26,13 +26,11 @@ type Stage =
   | { readonly is: 'failed'; readonly sentence: string }
 
 const useStyles = makeStyles({
-  buttons: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalS, margin: `${tokens.spacingVerticalS} 0` },
   reasons: { margin: `${tokens.spacingVerticalXS} 0`, paddingLeft: tokens.spacingHorizontalL, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase300 },
 })
 
 /** Turns the selected cells, or a copy of the workbook, into plain formulas and values; it says first what will change. */
 export function TurnPlain({ definitions, port }: TurnPlainProps) {
-  const styles = useStyles()
   const pane = usePaneStyles()
   const { working } = useWords()
   const portSentence = usePortSentence()
@@ -84,7 +82,7 @@ export function TurnPlain({ definitions, port }: TurnPlainProps) {
   return (
     <>
       <p className={pane.line}>{working.aboutTurning}</p>
-      <div className={styles.buttons}>
+      <div className={pane.buttons}>
         <Button size="small" disabledFocusable={isBusy} onClick={() => void announce('formulas', 'selection')}>{working.toFormulas}</Button>
         <Button size="small" disabledFocusable={isBusy} onClick={() => void announce('values', 'selection')}>{working.toValues}</Button>
       </div>
@@ -108,7 +106,7 @@ export function TurnPlain({ definitions, port }: TurnPlainProps) {
             {stage.again && <p className={pane.line}>{working.changedMeanwhile}</p>}
             <Announcement plan={stage.plan} />
           </div>
-          <div className={styles.buttons}>
+          <div className={pane.buttons}>
             {turned(stage.plan) > 0 && <Button size="small" appearance="primary" onClick={() => void change(stage.plan)}>{working.change(turned(stage.plan))}</Button>}
             <Button size="small" onClick={() => setStage({ is: 'ready' })}>{working.doNotChange}</Button>
           </div>

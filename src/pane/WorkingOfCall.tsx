@@ -3,6 +3,7 @@ import { useState } from 'react'
 import type { Working, WorkingInput, WorkingLine } from '../derived/working'
 import type { NumberText } from './settings/numberText'
 import { useNumberText } from './settings/useNumberText'
+import { usePaneStyles } from './usePaneStyles'
 import { useWords } from './useWords'
 
 type StepDigits = 'step' | 'exact'
@@ -24,7 +25,6 @@ const useStyles = makeStyles({
   name: { fontFamily: tokens.fontFamilyMonospace, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase300 },
   value: { fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontVariantNumeric: 'tabular-nums', marginLeft: 'auto', textAlign: 'end' },
   digits: { marginTop: tokens.spacingVerticalXS },
-  small: { display: 'block', fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
 })
 
 /** One call, as an auditor would recalculate it: what went in, each step with its rule, and the convention. */
@@ -63,6 +63,7 @@ export function WorkingOfCall({ id, summary, working }: WorkingOfCallProps) {
 function Input({ input, digits }: { readonly input: WorkingInput; readonly digits: StepDigits }) {
   const { name, text, given } = input
   const styles = useStyles()
+  const pane = usePaneStyles()
   const { working: words } = useWords()
   const numbers = useNumberText()
   return (
@@ -71,7 +72,7 @@ function Input({ input, digits }: { readonly input: WorkingInput; readonly digit
         <span className={styles.name}>{name}</span>
         <span className={styles.value}>{valueText(input, numbers, digits)}</span>
       </span>
-      <span className={styles.small}>{given ? text : words.leftOut(text)}</span>
+      <span className={pane.small}>{given ? text : words.leftOut(text)}</span>
     </li>
   )
 }
@@ -79,6 +80,7 @@ function Input({ input, digits }: { readonly input: WorkingInput; readonly digit
 function Step({ step, digits }: { readonly step: WorkingLine; readonly digits: StepDigits }) {
   const { name, text, formula } = step
   const styles = useStyles()
+  const pane = usePaneStyles()
   const numbers = useNumberText()
   return (
     <li className={styles.item}>
@@ -86,7 +88,7 @@ function Step({ step, digits }: { readonly step: WorkingLine; readonly digits: S
         <span className={styles.name}>{name} = {formula}</span>
         <span className={styles.value}>{valueText(step, numbers, digits)}</span>
       </span>
-      <span className={styles.small}>{text}</span>
+      <span className={pane.small}>{text}</span>
     </li>
   )
 }
