@@ -20,7 +20,7 @@ export type Chosen = Partial<Settings>
 export const mostDecimals = 4
 
 export function settingsFrom(chosen: Chosen, locale: string): Settings {
-  const language = chosen.language ?? (locale.toLowerCase().startsWith('de') ? 'de' : 'en')
+  const language = chosen.language ?? spokenIn(locale)
   const decimalMark = chosen.decimalMark ?? (languages[language].decimalMark === ',' || marksWithComma(locale) ? ',' : '.')
   return {
     language,
@@ -49,6 +49,12 @@ export function usableChoice(kept: unknown): Chosen {
 
 /** Room for a code, and for the longest signs. */
 export const longestCurrency = 5
+
+/** "de" of "de-AT"; English where the pane does not speak the language. */
+function spokenIn(locale: string): Language {
+  const [language = ''] = locale.toLowerCase().split('-')
+  return Object.hasOwn(languages, language) ? language as Language : 'en'
+}
 
 /** Where English is written with a point. The first question about numbers takes a browser long, and most need not ask it. */
 const withPoint = /^en(-(us|gb|au|ca|nz|ie))?$/i
