@@ -1,11 +1,10 @@
 import { useEffect, useState } from 'react'
 import { english } from '../wording/en/words'
-import { languages, wordsIn, type Language } from '../wording/languages'
+import { wordsIn, type Language } from '../wording/languages'
 import type { Words } from '../wording/words'
 
 interface PaneLanguage {
   readonly words: Words
-  readonly decimalMark: string
   /** For the pane to tell what it speaks. */
   readonly follow: (language: string) => void
 }
@@ -22,5 +21,5 @@ export function usePaneLanguage(): PaneLanguage {
       isCurrent = false
     }
   }, [told])
-  return { words, decimalMark: languages[words.language as Language].decimalMark, follow }
+  return { words, follow }
 }

@@ -3,11 +3,15 @@ import { useEffect, useRef, useState } from 'react'
 import { createRoot } from 'react-dom/client'
 import { catalogue } from '../functions/catalogue'
 import { mountPane, type MountedPane } from '../pane/mountPane'
+import { keptSettings } from '../pane/settings/keptSettings'
+import { settingsFrom } from '../pane/settings/settings'
 import { startGrid, type Grid, type GridCell } from '../workbench/grid/grid'
 import { gridPort } from '../workbench/grid/gridPort'
 import type { Lost } from '../workbench/xlsx/lost'
 import { XlsxProblem } from '../workbench/xlsx/xlsxProblem'
+import type { DecimalMark } from '../core/quantity/decimalMark'
 import type { Book } from '../workbook/book'
+import type { WorkbookPort } from '../workbook/port'
 import { demoSeason } from '../workbook/season/demoSeason'
 import type { Words } from '../wording/words'
 import { QuestionDialog, type Question } from './QuestionDialog'
@@ -30,8 +34,10 @@ const excelFile = 'application/vnd.openxmlformats-officedocument.spreadsheetml.s
 
 function Workbench() {
   const [dark, setDark] = useDarkTheme()
-  const { words: spoken, decimalMark, follow: onLanguage } = usePaneLanguage()
+  const { words: spoken, follow: onLanguage } = usePaneLanguage()
   const { language, workbench: words, files } = spoken
+  /** Known before the pane can tell it, because the sheet takes entries earlier. */
+  const [decimalMark, setDecimalMark] = useState(() => settingsFrom(keptSettings(), navigator.language).decimalMark)
   const [shown, setShown] = useState<'sheet' | 'pane'>('sheet')
   const [cell, setCell] = useState<GridCell>()
   const [question, setQuestion] = useState<Question>()
@@ -47,14 +53,14 @@ function Workbench() {
 
   useEffect(() => {
     // The grid lives as long as the page: this runs once.
-    startGrid(gridPlace.current!, catalogue, demoSeason(), { dark }).then(setGrid, (error: unknown) => {
+    startGrid(gridPlace.current!, catalogue, demoSeason(), { dark, decimalMark }).then(setGrid, (error: unknown) => {
       setQuestion({ heading: words.noSheet, lines: [messageOf(error)] })
     })
   }, [])
 
   useEffect(() => {
     if (grid === undefined) return
-    pane.current = mountPane(panePlace.current!, gridPort(grid, giveCopy), { onLanguage })
+    pane.current = mountPane(panePlace.current!, portOf(grid), { onLanguage })
     const show = () => setCell(grid.selectedCell())
     show()
     return grid.onChange(show)
@@ -64,6 +70,13 @@ function Workbench() {
     grid?.setDark(dark)
     pane.current?.setTheme(dark ? 'dark' : 'light')
   }, [grid, dark])
+
+  useEffect(() => grid?.setDecimalMark(decimalMark), [grid, decimalMark])
+
+  /** The line below the sheet has the mark too, so it goes through here. */
+  function portOf(open: Grid): WorkbookPort {
+    return { ...gridPort(open, giveCopy), setDecimalMark }
+  }
 
   function askForNew() {
     setQuestion({
@@ -79,7 +92,7 @@ function Workbench() {
     setLost([])
     // The pane begins anew too: beside an empty workbook it offers to build a season.
     pane.current!.unmount()
-    pane.current = mountPane(panePlace.current!, gridPort(grid!, giveCopy), { theme: dark ? 'dark' : 'light', onLanguage })
+    pane.current = mountPane(panePlace.current!, portOf(grid!), { theme: dark ? 'dark' : 'light', onLanguage })
     go('pane')
   }
 
@@ -190,7 +203,7 @@ function Workbench() {
 }
 
 /** The canvas of the grid says nothing to a screen reader, so this line does. */
-function cellText({ sheet, address, formula, value, error, sentence }: GridCell, words: Words['workbench'], decimalMark: string): string {
+function cellText({ sheet, address, formula, value, error, sentence }: GridCell, words: Words['workbench'], decimalMark: DecimalMark): string {
   const number = (of: number) => of.toLocaleString(decimalMark === ',' ? 'de-DE' : 'en-US', { maximumSignificantDigits: 12 })
   const shown = error ?? (value === null ? words.empty : typeof value === 'number' ? number(value) : String(value))
   const content = formula === '' ? shown : words.gives(formula, shown)

@@ -16,7 +16,7 @@ declare global {
 }
 
 const book = { names: [], sheets: [{ name: 'Season 1', widths: [], frozenRows: 0, frozenColumns: 0, rows: [] }] }
-const grid = await startGrid(document.getElementById('grid')!, catalogue, book, { dark: false })
+const grid = await startGrid(document.getElementById('grid')!, catalogue, book, { dark: false, decimalMark: '.' })
 window.focusGrid = () => grid.focus()
 window.stops = new Map()
 window.port = gridPort(grid, () => undefined)

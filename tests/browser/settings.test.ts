@@ -134,6 +134,24 @@ test('1,5 that is typed into a cell of the workbench is a number for whoever tak
   await page.context().close()
 })
 
+test('An entry typed before the pane is there is read with the mark chosen at an earlier visit, and the line of the cell has that mark in English too', async () => {
+  const page = await pages.blank({ viewport: { width: 1200, height: 800 } })
+  await page.addInitScript(() => localStorage.setItem('sticksheet settings', JSON.stringify({ language: 'en', decimalMark: ',' })))
+  // As on a slow machine, where there is time for it.
+  await (await page.context().newCDPSession(page)).send('Emulation.setCPUThrottlingRate', { rate: 2 })
+  await page.goto(pages.address, { waitUntil: 'commit' })
+  await page.locator('.sheet .grid canvas').first().waitFor()
+  await page.locator('.sheet .grid').click({ position: { x: 600, y: 300 } })
+  await page.keyboard.type('1,50')
+  await page.keyboard.press('Enter')
+  const cell = page.locator('.sheet .cell')
+  await cell.filter({ hasText: 'Season' }).waitFor()
+  await page.keyboard.press('ArrowUp')
+  // As a text it would have kept its nought.
+  await expect.poll(() => cell.textContent(), { timeout: 15_000 }).toMatch(/^Season, [A-Z]+\d+: 1,5$/)
+  await page.context().close()
+})
+
 test.each(['light', 'dark'] as const)('Settings fit into 320 pixels and have no accessibility violation in the %s theme', async (colorScheme) => {
   const page = await open(320, colorScheme)
   await openSection(page, 'Settings')

@@ -97,6 +97,12 @@ export interface Grid {
   focus(): void
 }
 
+export interface GridOptions {
+  readonly dark: boolean
+  /** See setDecimalMark. */
+  readonly decimalMark: DecimalMark
+}
+
 /** In pixels. */
 const narrow = 600
 
@@ -104,9 +110,9 @@ const narrow = 600
 const rowsAbove = 4
 
 /** Resolves once the book is calculated. */
-export async function startGrid(container: HTMLElement, definitions: readonly Definition[], book: Book, options: { readonly dark: boolean }): Promise<Grid> {
+export async function startGrid(container: HTMLElement, definitions: readonly Definition[], book: Book, { dark, decimalMark }: GridOptions): Promise<Grid> {
   const calls = new CellCalls()
-  const univer = startUniver(container, definitions, calls, options.dark)
+  const univer = startUniver(container, definitions, calls, dark)
   const injector = univer.__getInjector()
   const api = FUniver.newAPI(univer)
   const workbook = (): FWorkbook => {
@@ -129,7 +135,12 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
   keepCellCalls(injector, calls)
   markRefusals(injector, calls)
   keepTyping(injector)
-  let mark: DecimalMark = '.'
+  let mark: DecimalMark
+  const setDecimalMark = (chosen: DecimalMark): void => {
+    mark = chosen
+    workbook().setNumfmtLocal(chosen === ',' ? 'de' : 'en')
+  }
+  setDecimalMark(decimalMark)
   readTypedNumbers(injector, () => mark)
   readTypedFormulas(injector)
   readPastedEntries(injector, () => mark)
@@ -269,10 +280,7 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
       const next = sheets.at((shown + by) % sheets.length)
       if (next !== undefined) workbook().setActiveSheet(next)
     },
-    setDecimalMark(chosen) {
-      mark = chosen
-      workbook().setNumfmtLocal(chosen === ',' ? 'de' : 'en')
-    },
+    setDecimalMark,
     setDark: (dark) => api.toggleDarkMode(dark),
     focus: () => injector.get(ILayoutService).focus(),
   }
