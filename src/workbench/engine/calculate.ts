@@ -4,7 +4,7 @@
  */
 import {
   ICommandService, type ICellData, type Injector, type IObjectMatrixPrimitiveType, IUniverInstanceService, LocaleType, LogLevel, type Nullable,
-  Univer, UniverInstanceType, Workbook,
+  Univer, UniverInstanceType, Workbook, type Worksheet,
 } from '@univerjs/core'
 import {
   FormulaDataModel, IDefinedNamesService, type ISetFormulaCalculationResultMutation,
@@ -20,6 +20,7 @@ import { guardFormulaCaches } from '../grid/cacheGuard'
 import { cellResult } from '../grid/cellResult'
 import { customFunctions } from '../grid/customFunctions'
 import { nextCalculation } from '../grid/nextCalculation'
+import { settleSpills } from '../grid/settleSpills'
 import { spillRange } from '../grid/spillRange'
 import { CellCalls, keepCellCalls } from '../grid/cellCalls'
 
@@ -42,40 +43,52 @@ async function calculate(book: Book): Promise<CalculatedBook> {
     const injector = univer.__getInjector()
     injector.get(IUniverInstanceService).registerCtorForType(UniverInstanceType.UNIVER_SHEET, Workbook)
     guardFormulaCaches(injector)
+    settleSpills(injector)
     keepCellCalls(injector, calls)
     univer.createUnit(UniverInstanceType.UNIVER_SHEET, bookToGrid(book, workbook))
     injector.get(IDefinedNamesService).registerDefinedNames(workbook, gridNames(book))
-    return read(injector, await resultsOf(injector), calls)
+    await calculateAll(injector)
+    return read(injector, calls)
   } finally {
     univer.dispose()
   }
 }
 
-type Results = ISetFormulaCalculationResultMutation['unitData'][string]
-
-/** Undefined where the book holds no formula. */
-async function resultsOf(injector: Injector): Promise<Results> {
+async function calculateAll(injector: Injector): Promise<void> {
   const commands = injector.get(ICommandService)
-  let results: Results
   commands.onCommandExecuted(({ id, params }) => {
-    if (id === SetFormulaCalculationResultMutation.id) results = (params as ISetFormulaCalculationResultMutation).unitData[workbook]
+    if (id === SetFormulaCalculationResultMutation.id) keepResults(injector, params as ISetFormulaCalculationResultMutation)
   })
   const calculated = nextCalculation(injector)
   await commands.executeCommand(SetFormulaCalculationStartMutation.id, { forceCalculation: true }, { onlyLocal: true })
   await calculated
-  return results
 }
 
-function read(injector: Injector, results: Results, calls: CellCalls): CalculatedBook {
-  const unit = injector.get(IUniverInstanceService).getUnit<Workbook>(workbook, UniverInstanceType.UNIVER_SHEET)
+/** In the cells, where a calculation that goes on reads them. */
+function keepResults(injector: Injector, { unitData }: ISetFormulaCalculationResultMutation): void {
+  for (const worksheet of sheetsOf(injector)) {
+    for (const [row, columns] of Object.entries(unitData[workbook]?.[worksheet.getSheetId()] ?? {})) {
+      for (const [column, result] of Object.entries<Nullable<ICellData>>(columns ?? {})) {
+        const place = [Number(row), Number(column)] as const
+        worksheet.getCellMatrix().setValue(...place, { ...worksheet.getCellRaw(...place), ...result })
+      }
+    }
+  }
+}
+
+function sheetsOf(injector: Injector): readonly Worksheet[] {
+  return injector.get(IUniverInstanceService).getUnit<Workbook>(workbook, UniverInstanceType.UNIVER_SHEET)?.getSheets() ?? []
+}
+
+function read(injector: Injector, calls: CellCalls): CalculatedBook {
   const spilled = injector.get(FormulaDataModel).getArrayFormulaCellData()[workbook]
   const spillRanges = injector.get(FormulaDataModel).getArrayFormulaRange()[workbook]
   const found: CellRefusal[] = []
-  const sheets: CalculatedSheet[] = (unit?.getSheets() ?? []).map((worksheet) => {
+  const sheets: CalculatedSheet[] = sheetsOf(injector).map((worksheet) => {
     const sheet = worksheet.getSheetId()
     const cells = new Map<string, CalculatedCell>()
     const callsByCell = new Map<string, readonly CallInCell[]>()
-    const layers = [worksheet.getCellMatrix().getMatrix(), spilled?.[sheet], results?.[sheet]]
+    const layers = [worksheet.getCellMatrix().getMatrix(), spilled?.[sheet]]
     for (const { row, column, cell } of topmost(layers)) {
       const shown = cellResult(cell)
       if (shown.value === null && shown.error === undefined) continue
@@ -93,7 +106,7 @@ function read(injector: Injector, results: Results, calls: CellCalls): Calculate
 
 type Layer = Nullable<IObjectMatrixPrimitiveType<Nullable<ICellData>>>
 
-/** Row by row, what lies on top in each cell: results over spilled cells over typed ones. */
+/** Row by row, what lies on top in each cell: spilled cells over typed ones and results. */
 function* topmost(layers: readonly Layer[]): Iterable<{ row: number; column: number; cell: ICellData }> {
   for (const row of keysOf(layers)) {
     const inRow = layers.map((layer) => layer?.[row])

@@ -2,8 +2,8 @@
 import { type ICellData, ICommandService, type Injector, IUndoRedoService, LocaleType, LogLevel, mergeLocales, UndoCommand, Univer, type Worksheet } from '@univerjs/core'
 import { FUniver } from '@univerjs/core/facade'
 import {
-  CalculationMode, FormulaDataModel, FormulaExecutedStateType, type FRange, type FWorkbook, type FWorksheet, ILayoutService, type ISetFormulaCalculationNotificationMutation,
-  ScrollToCellCommand, SetArrayFormulaDataMutation, SetFormulaCalculationNotificationMutation, SetRangeValuesCommand, SetRangeValuesMutation, SetSelectionsOperation, SetWorksheetActiveOperation, UniverSheetsCorePreset,
+  CalculationMode, FormulaDataModel, type FRange, type FWorkbook, type FWorksheet, ILayoutService,
+  ScrollToCellCommand, SetArrayFormulaDataMutation, SetRangeValuesCommand, SetRangeValuesMutation, SetSelectionsOperation, SetWorksheetActiveOperation, UniverSheetsCorePreset,
 } from '@univerjs/preset-sheets-core'
 import coreWords from '@univerjs/preset-sheets-core/locales/en-US'
 import { UniverSheetsFilterPreset } from '@univerjs/preset-sheets-filter'
@@ -42,6 +42,7 @@ import { CellCalls, keepCellCalls, type Place } from './cellCalls'
 import { giveOwnFormulas } from './ownFormulas'
 import { readPastedEntries } from './pastedEntries'
 import { refusedEntry } from './refusedEntry'
+import { settleSpills } from './settleSpills'
 import { recalculationMeasure } from './recalculationMeasure'
 import { spillRange } from './spillRange'
 import { readTypedFormulas } from './typedFormulas'
@@ -131,6 +132,7 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
   show(book)
   // The services that these need exist only from the first workbook on.
   guardFormulaCaches(injector)
+  settleSpills(injector)
   giveOwnFormulas(injector)
   keepCellCalls(injector, calls)
   markRefusals(injector, calls)
@@ -394,13 +396,14 @@ function placeOf(cell: FRange): Place {
 
 function measureRecalculation(injector: Injector): void {
   let edited: number | undefined
-  injector.get(ICommandService).onCommandExecuted(({ id, params }, options) => {
-    const isEdit = id === SetRangeValuesMutation.id && options?.['fromFormula'] !== true
-    if (isEdit) edited = performance.now()
-    const isDone = id === SetFormulaCalculationNotificationMutation.id
-      && (params as ISetFormulaCalculationNotificationMutation).functionsExecutedState === FormulaExecutedStateType.SUCCESS
-    if (!isDone || edited === undefined) return
-    performance.measure(recalculationMeasure, { start: edited })
+  const measure = () => {
+    performance.measure(recalculationMeasure, { start: edited! })
     edited = undefined
+  }
+  injector.get(ICommandService).onCommandExecuted(({ id }, options) => {
+    const isEdit = id === SetRangeValuesMutation.id && options?.['fromFormula'] !== true
+    if (!isEdit) return
+    if (edited === undefined) void nextCalculation(injector).then(measure)
+    edited = performance.now()
   })
 }

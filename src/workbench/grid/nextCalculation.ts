@@ -1,14 +1,20 @@
 import { ICommandService, type Injector } from '@univerjs/core'
-import { FormulaExecutedStateType, type ISetFormulaCalculationNotificationMutation, SetFormulaCalculationNotificationMutation } from '@univerjs/engine-formula'
+import { SetFormulaCalculationStartMutation } from '@univerjs/engine-formula'
+import { endsCalculation } from './endsCalculation'
+import { goesOn } from './settleSpills'
 
-/** Resolves when the next calculation is done and its results are known. The engine says so even where nothing was to do. */
+/** Resolves when the next calculation is done, and what goes on with it for the readers of spilled cells. */
 export function nextCalculation(injector: Injector): Promise<void> {
   return new Promise((resolve) => {
-    const listening = injector.get(ICommandService).onCommandExecuted(({ id, params }) => {
-      if (id !== SetFormulaCalculationNotificationMutation.id) return
-      const state = (params as ISetFormulaCalculationNotificationMutation).functionsExecutedState
-      // A calculation is stopped only to begin again with what was edited meanwhile.
-      if (state === undefined || state === FormulaExecutedStateType.STOP_EXECUTION) return
+    let hasGoneOn = false
+    const listening = injector.get(ICommandService).onCommandExecuted(({ id, params }, options) => {
+      // It begins before this hears of the end of the one before it, because settleSpills has listened for longer.
+      if (id === SetFormulaCalculationStartMutation.id && options?.[goesOn] === true) hasGoneOn = true
+      if (!endsCalculation(id, params)) return
+      if (hasGoneOn) {
+        hasGoneOn = false
+        return
+      }
       listening.dispose()
       resolve()
     })

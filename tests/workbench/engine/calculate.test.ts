@@ -73,6 +73,13 @@ describe('calculating a book without a screen', () => {
     expect(cells.get('A3')).toEqual({ value: 100 })
   })
 
+  it('follows formulas that spill into one another, in whatever order they stand', async () => {
+    const spilling = (text: string): Cell => ({ formula: text, spills: true })
+    const cells = await cellsOf(bookOf([[formula('=B2'), spilling('=SEQUENCE(2)*C1'), formula('=D2'), spilling('=SEQUENCE(3)*E1'), typed(5)]]))
+    // The second cell of a SEQUENCE is twice its first.
+    expect(cells.get('A1')).toEqual({ value: 20 })
+  })
+
   it('follows names to the place that each book gives them, one book after another and side by side', async () => {
     const withPriceIn = (refersTo: string): Book => bookOf([[typed(7), typed(9)], [formula('=Price*2')]], [{ name: 'Price', refersTo }])
     const [first, second, third] = await Promise.all([cellsOf(withPriceIn('Plan!$A$1')), cellsOf(withPriceIn('Plan!$B$1')), cellsOf(withPriceIn('Plan!$A$1'))])
