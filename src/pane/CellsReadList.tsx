@@ -22,7 +22,7 @@ const useStyles = makeStyles({
 export function CellsReadList({ cells, onGo }: CellsReadListProps) {
   const styles = useStyles()
   const pane = usePaneStyles()
-  const { frame, working } = useWords()
+  const { frame, working: say } = useWords()
   const numbers = useNumberText()
   return (
     <ul className={styles.list}>
@@ -31,7 +31,7 @@ export function CellsReadList({ cells, onGo }: CellsReadListProps) {
           <span className={styles.row}>
             <Button size="small" onClick={() => onGo({ sheet, address })}>{frame.place({ address, sheet })}</Button>
             <span className={styles.value}>
-              {value === undefined ? working.rangeSize(range.bottom - range.top + 1, range.right - range.left + 1) : valueText(value)}
+              {value === undefined ? say.rangeSize(range.bottom - range.top + 1, range.right - range.left + 1) : valueText(value)}
             </span>
           </span>
           {(label !== '' || name !== undefined) && <span className={pane.small}>{[name, label].filter(Boolean).join(': ')}</span>}

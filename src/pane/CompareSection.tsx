@@ -36,7 +36,7 @@ const useStyles = makeStyles({
 export function CompareSection({ port }: { readonly port: WorkbookPort }) {
   const pane = usePaneStyles()
   const headingId = useId()
-  const { frame, compare: words } = useWords()
+  const { frame, compare: say } = useWords()
   const portSentence = usePortSentence()
   const [reading, setReading] = useState<Reading>({ is: 'reading' })
 
@@ -61,7 +61,7 @@ export function CompareSection({ port }: { readonly port: WorkbookPort }) {
       {reading.is === 'reading' && <Spinner size="tiny" label={frame.readingTheWorkbook} />}
       {reading.is === 'failed' && <p role="status" className={mergeClasses(pane.line, pane.error)}>{reading.sentence}</p>}
       {reading.is === 'read' && <Charts book={reading.book} port={port} onCalculate={() => void read({ calculateFirst: true })} />}
-      {reading.is !== 'reading' && <Button size="small" onClick={() => void read()}>{words.readAgain}</Button>}
+      {reading.is !== 'reading' && <Button size="small" onClick={() => void read()}>{say.readAgain}</Button>}
     </section>
   )
 }
@@ -74,7 +74,7 @@ interface ChartsProps {
 
 function Charts({ book, port, onCalculate }: ChartsProps) {
   const pane = usePaneStyles()
-  const { compare: words, frame } = useWords()
+  const { compare: say, frame } = useWords()
   const { cells, someUnseen } = useMemo(() => chartedCells(book), [book])
   const inSheetFrom = (...ids: readonly ChartedId[]) => ([cell]: readonly ChartedCell[], from = book) => (
     ids.includes(cell!.id) ? sheetChartOf(cell!, from) : undefined
@@ -82,38 +82,38 @@ function Charts({ book, port, onCalculate }: ChartsProps) {
   const choiceOf = (chosen: readonly ChartedCell[]): Choice => {
     const [first, last] = [chosen[0]!, chosen.at(-1)!]
     const address = first === last ? first.address : `${first.address}:${last.address}`
-    return { cells: chosen, label: words.choice(first.id, frame.place({ address, sheet: first.sheet })) }
+    return { cells: chosen, label: say.choice(first.id, frame.place({ address, sheet: first.sheet })) }
   }
   const of = (...ids: readonly ChartedId[]) => cells.filter(({ id }) => ids.includes(id)).map((cell) => choiceOf([cell]))
   return (
     <>
       <p className={pane.line}>
-        {words.about}
-        {port.addChart === undefined && ` ${words.noChartsInSheets}`}
+        {say.about}
+        {port.addChart === undefined && ` ${say.noChartsInSheets}`}
       </p>
       {someUnseen && (
         <>
-          <p className={pane.line}>{words.unseen}</p>
-          <Button size="small" onClick={onCalculate}>{words.calculateAndRead}</Button>
+          <p className={pane.line}>{say.unseen}</p>
+          <Button size="small" onClick={onCalculate}>{say.calculateAndRead}</Button>
         </>
       )}
       <Part
-        title={words.ways.title} hint={words.ways.hint} port={port} choices={[...of('COMPARE'), ...rootingCostRuns(cells).map(choiceOf)]}
+        title={say.ways.title} hint={say.ways.hint} port={port} choices={[...of('COMPARE'), ...rootingCostRuns(cells).map(choiceOf)]}
         chart={(chosen) => drawn(chosen[0]!.id === 'COMPARE' ? waysOfCompare(chosen[0]!, book) : waysOfRootingCosts(chosen, book), (ways) => <WaysChart ways={ways} />)}
         inSheet={inSheetFrom('COMPARE')} tableFunction="COMPARE"
       />
       <Part
-        title={words.rounds.title} hint={words.rounds.hint} port={port} choices={of('COMPARE', 'BREAKEVEN', 'REUSELEDGER')}
+        title={say.rounds.title} hint={say.rounds.hint} port={port} choices={of('COMPARE', 'BREAKEVEN', 'REUSELEDGER')}
         chart={([cell]) => <RoundsOfCell key={`${cell!.sheet}!${cell!.address}`} cell={cell!} book={book} />}
         inSheet={inSheetFrom('REUSELEDGER')} tableFunction="REUSELEDGER"
       />
       <Part
-        title={words.swings.title} hint={words.swings.hint} port={port} choices={of('SWINGS')}
+        title={say.swings.title} hint={say.swings.hint} port={port} choices={of('SWINGS')}
         chart={([cell]) => drawn(swingsOf(cell!, book), (swings) => <SwingsChart swings={swings} />)}
         inSheet={inSheetFrom('SWINGS')} tableFunction="SWINGS"
       />
       <Part
-        title={words.odds.title} hint={words.odds.hint} port={port} choices={of('ODDS')}
+        title={say.odds.title} hint={say.odds.hint} port={port} choices={of('ODDS')}
         chart={([cell]) => drawn(oddsOf(cell!, book), (odds) => <OddsChart odds={odds} />)}
         inSheet={inSheetFrom('ODDS')} tableFunction="ODDS"
       />
@@ -144,7 +144,7 @@ function Part({ title, port, choices, hint, chart, inSheet, tableFunction }: Par
   const styles = useStyles()
   const pane = usePaneStyles()
   const [place, setPlace] = useState(0)
-  const { compare: words } = useWords()
+  const { compare: say } = useWords()
   const portSentence = usePortSentence()
   const [said, setSaid] = useState<{ readonly sentence: string; readonly failed: boolean }>()
   const chosen = choices[place] ?? choices[0]
@@ -172,7 +172,7 @@ function Part({ title, port, choices, hint, chart, inSheet, tableFunction }: Par
     const chartOfSheet = inSheet(cells, await port.read())!
     await port.addChart!(chartOfSheet)
     const { sheet, free, table } = chartOfSheet
-    return table === undefined ? words.chartPut(sheet, free) : words.tablePut(sheet, table.place)
+    return table === undefined ? say.chartPut(sheet, free) : say.tablePut(sheet, table.place)
   }
 
   return (
@@ -184,19 +184,19 @@ function Part({ title, port, choices, hint, chart, inSheet, tableFunction }: Par
           {choices.length === 1
             ? <span className={pane.line}>{chosen.label}</span>
             : (
-              <Field label={words.cellsToShow(title)} size="small">
+              <Field label={say.cellsToShow(title)} size="small">
                 <Select size="small" value={String(choices.indexOf(chosen))} onChange={(_event, { value }) => setPlace(Number(value))}>
                   {choices.map(({ label }, index) => <option key={index} value={index}>{label}</option>)}
                 </Select>
               </Field>
             )}
-          <Button size="small" onClick={() => go(chosen.cells[0]!)} aria-label={words.goTo(chosen.label)}>{words.goToTheCell}</Button>
+          <Button size="small" onClick={() => go(chosen.cells[0]!)} aria-label={say.goTo(chosen.label)}>{say.goToTheCell}</Button>
         </div>
       )}
       {figure}
-      {sheetChart !== undefined && <Button size="small" className={styles.put} onClick={() => void attempt(put(chosen!.cells))} aria-label={words.putChartOf(chosen!.label)}>{words.putChart}</Button>}
+      {sheetChart !== undefined && <Button size="small" className={styles.put} onClick={() => void attempt(put(chosen!.cells))} aria-label={say.putChartOf(chosen!.label)}>{say.putChart}</Button>}
       {chosen !== undefined && port.addChart !== undefined && sheetChart === undefined && (
-        <p className={pane.line}>{words.needsTable(tableFunction)}</p>
+        <p className={pane.line}>{say.needsTable(tableFunction)}</p>
       )}
       {said !== undefined && <p role="status" className={mergeClasses(pane.line, said.failed && pane.error)}>{said.sentence}</p>}
     </>
@@ -206,15 +206,15 @@ function Part({ title, port, choices, hint, chart, inSheet, tableFunction }: Par
 /** With a choice of what to compare with, where the cell has several ways that are used once. */
 function RoundsOfCell({ cell, book }: { readonly cell: ChartedCell; readonly book: OpenBook }) {
   const styles = useStyles()
-  const { rounds: words } = useWords().compare
+  const { rounds: say } = useWords().compare
   const [against, setAgainst] = useState(0)
   const rounds = useMemo(() => roundsOf(cell, book, against), [cell, book, against])
   return drawn(rounds, (data) => (
     <>
       {data.singleUses.length > 1 && (
-        <Field label={words.compareWith} size="small" className={styles.against}>
+        <Field label={say.compareWith} size="small" className={styles.against}>
           <Select size="small" value={String(data.singleUses.indexOf(data.singleUse!))} onChange={(_event, { value }) => setAgainst(Number(value))}>
-            {data.singleUses.map((single, place) => <option key={place} value={place}>{singleUseText(single, words)}</option>)}
+            {data.singleUses.map((single, place) => <option key={place} value={place}>{singleUseText(single, say)}</option>)}
           </Select>
         </Field>
       )}
@@ -229,14 +229,14 @@ function drawn<Data extends object>(data: Data | NoChart, draw: (data: Data) => 
 
 function NoChartText({ noChart }: NoChart) {
   const pane = usePaneStyles()
-  const { compare: words, frame, ofDefinition } = useWords()
+  const { compare: say, frame, ofDefinition } = useWords()
   const problemSentence = useProblemSentence()
   const why = () => {
     switch (noChart.kind) {
       case 'cellError': return frame.inputShows(noChart.code)
       case 'problems': return noChart.problems.map((problem) => problemSentence(problem, definitionIn(noChart.definition, ofDefinition))).join(' ')
-      case 'oneRoundOnly': return words.oneRoundOnly
+      case 'oneRoundOnly': return say.oneRoundOnly
     }
   }
-  return <p className={pane.line}>{words.noChart(why())}</p>
+  return <p className={pane.line}>{say.noChart(why())}</p>
 }

@@ -31,15 +31,15 @@ export function LibrarySection({ port, onOpenFunction }: LibrarySectionProps) {
   const styles = useStyles()
   const pane = usePaneStyles()
   const headingId = useId()
-  const { library: words, frame } = useWords()
+  const { library: say, frame } = useWords()
   const entry = (one: LibraryEntry) => <Entry key={one.name} entry={one} port={port} onOpenFunction={onOpenFunction} />
   return (
     <section className={pane.section} aria-labelledby={headingId}>
       <h2 id={headingId} className={pane.heading}>{frame.sections.Library}</h2>
-      <p className={styles.text}>{words.about}</p>
-      <h3 className={styles.group}>{words.sixWays}</h3>
+      <p className={styles.text}>{say.about}</p>
+      <h3 className={styles.group}>{say.sixWays}</h3>
       {waysOfRooting.map(entry)}
-      <h3 className={styles.group}>{words.materials}</h3>
+      <h3 className={styles.group}>{say.materials}</h3>
       {materials.map(entry)}
     </section>
   )
@@ -51,9 +51,9 @@ function Entry({ entry, port, onOpenFunction }: { readonly entry: LibraryEntry }
   const { bands, functions, cautions } = entry
   const styles = useStyles()
   const pane = usePaneStyles()
-  const { library: words, frame, cautions: cautionWords } = useWords()
+  const { library: say, frame, cautions: cautionWords } = useWords()
   const portSentence = usePortSentence()
-  const name = words.ofEntry(entry.name)
+  const name = say.ofEntry(entry.name)
   const [state, setState] = useState<Adding>()
 
   async function attempt(action: () => Promise<Adding | undefined>) {
@@ -85,22 +85,22 @@ function Entry({ entry, port, onOpenFunction }: { readonly entry: LibraryEntry }
   return (
     <article>
       <h4 className={styles.name}>{name}</h4>
-      <p className={styles.text}>{words.ofEntry(entry.text)}</p>
+      <p className={styles.text}>{say.ofEntry(entry.text)}</p>
       {bands.length > 0 && (
         <ul className={styles.bands}>
-          {bands.map((band) => <li key={band.of}>{words.ofEntry(band.of)}: {words.ofEntry(band.range)}<span className={pane.small}>{sourceText(band, words.noSource)}</span></li>)}
+          {bands.map((band) => <li key={band.of}>{say.ofEntry(band.of)}: {say.ofEntry(band.range)}<span className={pane.small}>{sourceText(band, say.noSource)}</span></li>)}
         </ul>
       )}
       <p className={styles.functions}>
         {functions.map((id) => <Link key={id} as="button" className={styles.link} onClick={() => onOpenFunction(id)}>{id}</Link>)}
       </p>
-      <Button size="small" disabledFocusable={state?.is === 'adding'} aria-label={words.putEntry(name)} onClick={add}>{words.putIntoASheet}</Button>
-      {state?.is === 'adding' && <Spinner size="tiny" label={words.adding} />}
+      <Button size="small" disabledFocusable={state?.is === 'adding'} aria-label={say.putEntry(name)} onClick={add}>{say.putIntoASheet}</Button>
+      {state?.is === 'adding' && <Spinner size="tiny" label={say.adding} />}
       <div role="status">
-        {state?.is === 'added' && <p className={pane.line}>{words.added(state.sheet)}</p>}
+        {state?.is === 'added' && <p className={pane.line}>{say.added(state.sheet)}</p>}
         {state?.is === 'failed' && <p className={mergeClasses(pane.line, pane.error)}>{state.sentence}</p>}
       </div>
-      {state?.is === 'added' && <Button size="small" onClick={() => go(state.sheet)}>{words.goTo(state.sheet)}</Button>}
+      {state?.is === 'added' && <Button size="small" onClick={() => go(state.sheet)}>{say.goTo(state.sheet)}</Button>}
       <p className={styles.caution}><strong>{frame.caution}</strong> {cautionSentences(cautions, cautionWords).join(' ')}</p>
     </article>
   )

@@ -22,7 +22,7 @@ const useStyles = makeStyles({
 export function SettingsSection({ port }: { readonly port: WorkbookPort }) {
   const styles = useStyles()
   const pane = usePaneStyles()
-  const { settings: words, frame } = useWords()
+  const { settings: say, frame } = useWords()
   const portSentence = usePortSentence()
   const headingId = useId()
   const { settings, choose, problem } = useSettings()
@@ -34,7 +34,7 @@ export function SettingsSection({ port }: { readonly port: WorkbookPort }) {
     try {
       const currency = currencyOf(await port.read())
       if (currency !== undefined) choose({ currency })
-      setSaid({ sentence: currency === undefined ? words.noneInWorkbook : words.taken(currency), failed: currency === undefined })
+      setSaid({ sentence: currency === undefined ? say.noneInWorkbook : say.taken(currency), failed: currency === undefined })
     } catch (error) {
       setSaid({ sentence: portSentence(error, 'reading'), failed: true })
     }
@@ -43,49 +43,49 @@ export function SettingsSection({ port }: { readonly port: WorkbookPort }) {
   return (
     <section className={pane.section} aria-labelledby={headingId}>
       <h2 id={headingId} className={pane.heading}>{frame.sections.Settings}</h2>
-      <p className={pane.line}>{words.about}</p>
+      <p className={pane.line}>{say.about}</p>
       <div className={styles.fields}>
-        <Field label={words.language} hint={words.languageHint}>
+        <Field label={say.language} hint={say.languageHint}>
           <RadioGroup value={settings.language} onChange={(_event, { value }) => choose({ language: value as Language })}>
             {Object.entries(languages).map(([language, { name }]) => <Radio key={language} value={language} label={<span lang={language}>{name}</span>} />)}
           </RadioGroup>
         </Field>
-        <Field label={words.numbers} hint={words.numbersHint}>
+        <Field label={say.numbers} hint={say.numbersHint}>
           <RadioGroup value={settings.decimalMark} onChange={(_event, { value }) => choose({ decimalMark: value as DecimalMark })}>
-            <Radio value="." label={words.decimalPoint('1,234.5')} />
-            <Radio value="," label={words.decimalComma('1.234,5')} />
+            <Radio value="." label={say.decimalPoint('1,234.5')} />
+            <Radio value="," label={say.decimalComma('1.234,5')} />
           </RadioGroup>
         </Field>
-        <Field label={words.units} hint={words.unitsHint}>
+        <Field label={say.units} hint={say.unitsHint}>
           <RadioGroup value={settings.units} onChange={(_event, { value }) => choose({ units: value as Settings['units'] })}>
-            <Radio value="metric" label={words.metric} />
-            <Radio value="us" label={words.us} />
+            <Radio value="metric" label={say.metric} />
+            <Radio value="us" label={say.us} />
           </RadioGroup>
         </Field>
         <div>
-          <Field label={words.currency} hint={words.currencyHint}>
+          <Field label={say.currency} hint={say.currencyHint}>
             <Input className={styles.code} value={settings.currency} maxLength={longestCurrency} autoComplete="off" onChange={(_event, { value }) => { setSaid(undefined); choose({ currency: value.trim() }) }} />
           </Field>
           <div className={styles.currency}>
-            <Button size="small" onClick={() => void takeCurrency()}>{words.takeFromWorkbook}</Button>
+            <Button size="small" onClick={() => void takeCurrency()}>{say.takeFromWorkbook}</Button>
           </div>
           <p role="status" className={mergeClasses(pane.line, said?.failed && pane.error)}>{said?.sentence}</p>
         </div>
-        <Field label={words.currencyPlace}>
+        <Field label={say.currencyPlace}>
           <RadioGroup value={settings.currencyPlace} onChange={(_event, { value }) => choose({ currencyPlace: value as Settings['currencyPlace'] })}>
-            <Radio value="before" label={words.before} />
-            <Radio value="after" label={words.after} />
+            <Radio value="before" label={say.before} />
+            <Radio value="after" label={say.after} />
           </RadioGroup>
         </Field>
-        <Field label={words.decimals}>
+        <Field label={say.decimals}>
           <Select className={styles.code} value={String(settings.decimals)} onChange={(_event, { value }) => choose({ decimals: Number(value) })}>
             {Array.from({ length: mostDecimals + 1 }, (_, decimals) => <option key={decimals} value={decimals}>{decimals}</option>)}
           </Select>
         </Field>
       </div>
-      <h3 className={pane.heading}>{words.sample}</h3>
+      <h3 className={pane.heading}>{say.sample}</h3>
       <p role="status" className={mergeClasses(pane.line, styles.sample)}>{[numbers.measured(1234.5, 'money', 'short'), numbers.measured(0.1875, 'money per liner', 'short'), numbers.measured(60, 'L loose', 'short')].join('; ')}</p>
-      {problem !== undefined && <p role="alert" className={mergeClasses(pane.line, pane.error)}>{words[problem]}</p>}
+      {problem !== undefined && <p role="alert" className={mergeClasses(pane.line, pane.error)}>{say[problem]}</p>}
     </section>
   )
 }

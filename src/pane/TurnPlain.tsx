@@ -32,7 +32,7 @@ const useStyles = makeStyles({
 /** Turns the selected cells, or a copy of the workbook, into plain formulas and values; it says first what will change. */
 export function TurnPlain({ definitions, port }: TurnPlainProps) {
   const pane = usePaneStyles()
-  const { working } = useWords()
+  const { working: say } = useWords()
   const portSentence = usePortSentence()
   const said = useRef<HTMLDivElement>(null)
   const [stage, setStage] = useState<Stage>({ is: 'ready' })
@@ -47,13 +47,13 @@ export function TurnPlain({ definitions, port }: TurnPlainProps) {
     setStage(await action().catch((error: unknown): Stage => ({ is: 'failed', sentence: portSentence(error) })))
   }
 
-  const announce = (into: Into, within: 'selection' | 'workbook') => attempt(working.reading, async () => {
+  const announce = (into: Into, within: 'selection' | 'workbook') => attempt(say.reading, async () => {
     const place = within === 'selection' ? await port.selectedRange() : undefined
     const plan = plainPlan(await port.read(), place, into, definitions)
-    return plan.fates.length === 0 ? { is: 'done', sentence: working.noneSelected(place) } : { is: 'announced', plan, again: false }
+    return plan.fates.length === 0 ? { is: 'done', sentence: say.noneSelected(place) } : { is: 'announced', plan, again: false }
   })
 
-  const change = ({ place, into, changes }: PlainPlan) => attempt(working.changing, async () => {
+  const change = ({ place, into, changes }: PlainPlan) => attempt(say.changing, async () => {
     const before = await port.read()
     const plan = plainPlan(before, place, into, definitions)
     if (JSON.stringify(plan.changes) !== JSON.stringify(changes)) return { is: 'announced', plan, again: true }
@@ -61,18 +61,18 @@ export function TurnPlain({ definitions, port }: TurnPlainProps) {
     // A whole workbook is for somebody else, who cannot look up what a value was, and may read no other language.
     const list = place === undefined ? listOfValues(plainPlan(before, place, into, catalogue).fates, before.sheets.map(({ name }) => name)) : undefined
     // The cells are changed by then, which is to be said even where the list is refused.
-    const aboutList = list && await port.add({ names: [], sheets: [list] }).then(() => working.listedOn(list.name), portSentence)
+    const aboutList = list && await port.add({ names: [], sheets: [list] }).then(() => say.listedOn(list.name), portSentence)
     const others = changedValues(before, await port.read())
     const count = turned(plan)
-    if (others.length === 0) return { is: 'done', sentence: `${working.changed(count)} ${aboutList ?? working.undo}` }
-    return { is: 'done', sentence: working.changedOthers(count, listed(others.map(({ sheet, address }) => `${sheet}!${address}`))) }
+    if (others.length === 0) return { is: 'done', sentence: `${say.changed(count)} ${aboutList ?? say.undo}` }
+    return { is: 'done', sentence: say.changedOthers(count, listed(others.map(({ sheet, address }) => `${sheet}!${address}`))) }
   })
 
-  const copy = () => attempt(working.making, async () => {
+  const copy = () => attempt(say.making, async () => {
     let sentence = ''
     await port.saveCopy!((book, open) => {
       const made = plainCopy(book, open, catalogue)
-      sentence = working.copied(made.formulas, made.values, made.listedOn)
+      sentence = say.copied(made.formulas, made.values, made.listedOn)
       return made
     })
     return { is: 'done', sentence }
@@ -81,34 +81,34 @@ export function TurnPlain({ definitions, port }: TurnPlainProps) {
   const isBusy = stage.is === 'busy'
   return (
     <>
-      <p className={pane.line}>{working.aboutTurning}</p>
+      <p className={pane.line}>{say.aboutTurning}</p>
       <div className={pane.buttons}>
-        <Button size="small" disabledFocusable={isBusy} onClick={() => void announce('formulas', 'selection')}>{working.toFormulas}</Button>
-        <Button size="small" disabledFocusable={isBusy} onClick={() => void announce('values', 'selection')}>{working.toValues}</Button>
+        <Button size="small" disabledFocusable={isBusy} onClick={() => void announce('formulas', 'selection')}>{say.toFormulas}</Button>
+        <Button size="small" disabledFocusable={isBusy} onClick={() => void announce('values', 'selection')}>{say.toValues}</Button>
       </div>
       {port.saveCopy === undefined
         ? (
           <>
-            <p className={pane.line}>{working.aboutWorkbook}</p>
-            <Button size="small" disabledFocusable={isBusy} onClick={() => void announce('formulas', 'workbook')}>{working.turnWorkbook}</Button>
+            <p className={pane.line}>{say.aboutWorkbook}</p>
+            <Button size="small" disabledFocusable={isBusy} onClick={() => void announce('formulas', 'workbook')}>{say.turnWorkbook}</Button>
           </>
         )
         : (
           <>
-            <p className={pane.line}>{working.aboutCopy}</p>
-            <Button size="small" disabledFocusable={isBusy} onClick={() => void copy()}>{working.makeCopy}</Button>
+            <p className={pane.line}>{say.aboutCopy}</p>
+            <Button size="small" disabledFocusable={isBusy} onClick={() => void copy()}>{say.makeCopy}</Button>
           </>
         )}
       {stage.is === 'busy' && <Spinner size="tiny" label={stage.with} />}
       {stage.is === 'announced' && (
         <>
           <div ref={said} tabIndex={-1} role="status">
-            {stage.again && <p className={pane.line}>{working.changedMeanwhile}</p>}
+            {stage.again && <p className={pane.line}>{say.changedMeanwhile}</p>}
             <Announcement plan={stage.plan} />
           </div>
           <div className={pane.buttons}>
-            {turned(stage.plan) > 0 && <Button size="small" appearance="primary" onClick={() => void change(stage.plan)}>{working.change(turned(stage.plan))}</Button>}
-            <Button size="small" onClick={() => setStage({ is: 'ready' })}>{working.doNotChange}</Button>
+            {turned(stage.plan) > 0 && <Button size="small" appearance="primary" onClick={() => void change(stage.plan)}>{say.change(turned(stage.plan))}</Button>}
+            <Button size="small" onClick={() => setStage({ is: 'ready' })}>{say.doNotChange}</Button>
           </div>
         </>
       )}
@@ -125,26 +125,26 @@ function turned({ fates }: PlainPlan): number {
 
 function Announcement({ plan: { place, fates, changes } }: { readonly plan: PlainPlan }) {
   const pane = usePaneStyles()
-  const { working } = useWords()
+  const { working: say } = useWords()
   const formulas = fates.filter(({ becomes }) => becomes === 'formula')
   const values = fates.filter(({ becomes }) => becomes === 'value')
   const left = fates.filter(({ becomes }) => becomes === 'left')
-  const reasons = (of: typeof fates) => [...new Set(of.flatMap(({ because }) => (because === undefined ? [] : [working.because(because)])))]
+  const reasons = (of: typeof fates) => [...new Set(of.flatMap(({ because }) => (because === undefined ? [] : [say.because(because)])))]
   return (
     <>
-      {formulas.length > 0 && <p className={pane.line}>{working.becomeFormulas(formulas.length, place)}</p>}
+      {formulas.length > 0 && <p className={pane.line}>{say.becomeFormulas(formulas.length, place)}</p>}
       {values.length > 0 && (
         <>
           <p className={pane.line}>
-            {working.becomeValues(values.length, place)}
-            {changes.length > formulas.length + values.length && ` ${working.spilledToo(changes.length - formulas.length)}`}
+            {say.becomeValues(values.length, place)}
+            {changes.length > formulas.length + values.length && ` ${say.spilledToo(changes.length - formulas.length)}`}
           </p>
           <Reasons sentences={reasons(values)} />
         </>
       )}
       {left.length > 0 && (
         <>
-          <p className={pane.line}>{working.stay(left.length)}</p>
+          <p className={pane.line}>{say.stay(left.length)}</p>
           <Reasons sentences={reasons(left)} />
         </>
       )}

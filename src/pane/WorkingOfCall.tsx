@@ -30,29 +30,29 @@ const useStyles = makeStyles({
 /** One call, as an auditor would recalculate it: what went in, each step with its rule, and the convention. */
 export function WorkingOfCall({ id, summary, working }: WorkingOfCallProps) {
   const styles = useStyles()
-  const { working: words, frame } = useWords()
+  const { working: say, frame } = useWords()
   const numbers = useNumberText()
   const [digits, setDigits] = useState<StepDigits>('step')
   const isRounded = 'steps' in working && [...working.inputs, ...working.steps].some((line) => valueText(line, numbers, 'step') !== valueText(line, numbers, 'exact'))
   return (
-    <article aria-label={words.ofFunction(id)}>
+    <article aria-label={say.ofFunction(id)}>
       <h3 className={styles.heading}>STICK.{id}</h3>
       <p className={styles.text}>{summary}</p>
       {'cellError' in working && <p className={styles.refused}>{frame.inputShows(working.cellError)}</p>}
       {'refused' in working && working.refused.map((sentence) => <p key={sentence} className={styles.refused}>{sentence}</p>)}
       {'steps' in working && (
         <>
-          <h4 className={styles.part}>{words.whatWentIn}</h4>
+          <h4 className={styles.part}>{say.whatWentIn}</h4>
           <ul className={styles.list}>{working.inputs.map((input) => <Input key={input.name} input={input} digits={digits} />)}</ul>
-          <h4 className={styles.part}>{words.stepByStep}</h4>
+          <h4 className={styles.part}>{say.stepByStep}</h4>
           <ol className={styles.list}>{working.steps.map((step, index) => <Step key={index} step={step} digits={digits} />)}</ol>
           {isRounded && (
             <>
-              {digits === 'step' && <p className={styles.text}>{words.rounded}</p>}
-              <Button size="small" className={styles.digits} onClick={() => setDigits(digits === 'step' ? 'exact' : 'step')}>{digits === 'step' ? words.allDigits : words.fewerDigits}</Button>
+              {digits === 'step' && <p className={styles.text}>{say.rounded}</p>}
+              <Button size="small" className={styles.digits} onClick={() => setDigits(digits === 'step' ? 'exact' : 'step')}>{digits === 'step' ? say.allDigits : say.fewerDigits}</Button>
             </>
           )}
-          <h4 className={styles.part}>{words.howCounted}</h4>
+          <h4 className={styles.part}>{say.howCounted}</h4>
           <p className={styles.text}>{working.convention}</p>
         </>
       )}
@@ -64,7 +64,7 @@ function Input({ input, digits }: { readonly input: WorkingInput; readonly digit
   const { name, text, given } = input
   const styles = useStyles()
   const pane = usePaneStyles()
-  const { working: words } = useWords()
+  const { working: say } = useWords()
   const numbers = useNumberText()
   return (
     <li className={styles.item}>
@@ -72,7 +72,7 @@ function Input({ input, digits }: { readonly input: WorkingInput; readonly digit
         <span className={styles.name}>{name}</span>
         <span className={styles.value}>{valueText(input, numbers, digits)}</span>
       </span>
-      <span className={pane.small}>{given ? text : words.leftOut(text)}</span>
+      <span className={pane.small}>{given ? text : say.leftOut(text)}</span>
     </li>
   )
 }

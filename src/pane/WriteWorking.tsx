@@ -29,7 +29,7 @@ type Stage = { readonly is: 'ready' | 'writing' } | { readonly is: 'failed'; rea
 /** Puts the working of the selected cell onto a sheet of its own, for an auditor. */
 export function WriteWorking({ port, cell, calls, onWritten }: WriteWorkingProps) {
   const pane = usePaneStyles()
-  const { working } = useWords()
+  const { working: say } = useWords()
   const portSentence = usePortSentence()
   const [stage, setStage] = useState<Stage>({ is: 'ready' })
 
@@ -54,8 +54,8 @@ export function WriteWorking({ port, cell, calls, onWritten }: WriteWorkingProps
 
   return (
     <>
-      <Button size="small" disabledFocusable={stage.is === 'writing'} onClick={() => void write()}>{working.write}</Button>
-      {stage.is === 'writing' && <Spinner size="tiny" label={working.writing} />}
+      <Button size="small" disabledFocusable={stage.is === 'writing'} onClick={() => void write()}>{say.write}</Button>
+      {stage.is === 'writing' && <Spinner size="tiny" label={say.writing} />}
       {stage.is === 'failed' && <p role="alert" className={mergeClasses(pane.line, pane.error)}>{stage.sentence}</p>}
     </>
   )

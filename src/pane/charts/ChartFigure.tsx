@@ -36,7 +36,7 @@ const useStyles = makeStyles({
 /** A chart with its title, what it says, and the same numbers as a table for whoever prefers them. */
 export function ChartFigure({ title, summary, table, legend = [], draw }: ChartFigureProps) {
   const styles = useStyles()
-  const { compare: words } = useWords()
+  const { compare: say } = useWords()
   const titleId = useId()
   const summaryId = useId()
   const [asTable, setAsTable] = useState(false)
@@ -49,12 +49,12 @@ export function ChartFigure({ title, summary, table, legend = [], draw }: ChartF
         {!asTable && width > 0 && <div role="img" aria-labelledby={titleId} aria-describedby={summaryId}>{draw(width)}</div>}
       </div>
       {!asTable && legend.length > 0 && (
-        <ul className={styles.legend} aria-label={words.key}>
+        <ul className={styles.legend} aria-label={say.key}>
           {legend.map(({ sample, text }, index) => <li key={index} className={styles.legendLine}>{sample}<span>{text}</span></li>)}
         </ul>
       )}
       {asTable && <ResultTable columns={table.columns} rows={table.rows} label={title} />}
-      <Button size="small" aria-pressed={asTable} onClick={() => setAsTable(!asTable)}>{asTable ? words.asChart : words.asTable}</Button>
+      <Button size="small" aria-pressed={asTable} onClick={() => setAsTable(!asTable)}>{asTable ? say.asChart : say.asTable}</Button>
     </figure>
   )
 }

@@ -28,24 +28,24 @@ const { colour } = markOf(0)
 export function OddsChart({ odds }: { readonly odds: Odds }) {
   const styles = useStyles()
   const numbers = useNumberText()
-  const { odds: words } = useWords().compare
+  const { odds: say } = useWords().compare
   const { of, unit, percentiles, mean, likely, drawsWithoutAnswer } = odds
   const centre = sampleHeight / 2
   return (
     <ChartFigure
-      title={words.chart(of)}
-      summary={oddsSummary(odds, words, numbers)}
+      title={say.chart(of)}
+      summary={oddsSummary(odds, say, numbers)}
       table={{
         columns: [
-          { heading: words.columns.share, unit: 'share' },
-          { heading: words.columns.result, unit },
+          { heading: say.columns.share, unit: 'share' },
+          { heading: say.columns.result, unit },
         ],
-        rows: [...percentiles.map(({ share, result }) => [share, result]), [words.rows.mean, mean], [words.rows.likely, likely], [words.rows.withoutAnswer, drawsWithoutAnswer]],
+        rows: [...percentiles.map(({ share, result }) => [share, result]), [say.rows.mean, mean], [say.rows.likely, likely], [say.rows.withoutAnswer, drawsWithoutAnswer]],
       }}
       legend={[
-        { text: words.atOrBelow, sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={0} x2={sampleWidth} y1={centre} y2={centre} style={{ stroke: colour, strokeWidth: 2 }} /><circle cx={sampleWidth / 2} cy={centre} r={pointRadius} style={{ fill: colour }} /></svg> },
-        { text: words.likelyLine(numbers.label(likely, unit)), sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={sampleWidth / 2} x2={sampleWidth / 2} y1={0} y2={sampleHeight} className={styles.likely} /></svg> },
-        { text: words.meanLine(numbers.label(mean, unit)), sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={sampleWidth / 2} x2={sampleWidth / 2} y1={0} y2={sampleHeight} className={styles.mean} /></svg> },
+        { text: say.atOrBelow, sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={0} x2={sampleWidth} y1={centre} y2={centre} style={{ stroke: colour, strokeWidth: 2 }} /><circle cx={sampleWidth / 2} cy={centre} r={pointRadius} style={{ fill: colour }} /></svg> },
+        { text: say.likelyLine(numbers.label(likely, unit)), sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={sampleWidth / 2} x2={sampleWidth / 2} y1={0} y2={sampleHeight} className={styles.likely} /></svg> },
+        { text: say.meanLine(numbers.label(mean, unit)), sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={sampleWidth / 2} x2={sampleWidth / 2} y1={0} y2={sampleHeight} className={styles.mean} /></svg> },
       ]}
       draw={(width) => {
         const x = scaleLinear(domainOf([...percentiles.map(({ result }) => result), likely]), [margin.left, width - margin.right]).nice(4)
@@ -53,7 +53,7 @@ export function OddsChart({ odds }: { readonly odds: Odds }) {
         const path = line<Percentile>(({ result }) => x(result), ({ share }) => y(share))
         return (
           <>
-            <div className={styles.axisName}>{words.shareOfDraws}</div>
+            <div className={styles.axisName}>{say.shareOfDraws}</div>
             <svg width={width} height={height} className={styles.drawing}>
               <BottomAxis scale={x} ticks={4} at={height - margin.bottom} gridTo={margin.top} />
               <LeftAxis scale={y} ticks={5} at={margin.left} gridTo={width - margin.right} text={numbers.percent} />

@@ -40,21 +40,21 @@ const none = '–'
 export function RoundsChart({ rounds }: { readonly rounds: Rounds }) {
   const styles = useStyles()
   const numbers = useNumberText()
-  const { rounds: words } = useWords().compare
+  const { rounds: say } = useWords().compare
   const { unit, lines, singleUse } = rounds
   const singles = singleUse === undefined ? [] : [singleUse]
   const points = lines.flatMap((one) => one.points)
   const marked = lines.flatMap(({ breakEven }) => breakEven ?? [])
   // The words for several rounds would lie on each other; the key has them all.
-  const markText = (round: string) => (marked.length === 1 ? words.round(round) : round)
+  const markText = (round: string) => (marked.length === 1 ? say.round(round) : round)
   return (
     <ChartFigure
-      title={words.chart}
-      summary={roundsSummary(rounds, words, numbers)}
-      table={tableOf(rounds, words, numbers)}
+      title={say.chart}
+      summary={roundsSummary(rounds, say, numbers)}
+      table={tableOf(rounds, say, numbers)}
       legend={[
         ...lines.map((one, series) => ({
-          text: legendText(one, words, numbers),
+          text: legendText(one, say, numbers),
           sample: (
             <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}>
               <line x1={0} x2={sampleWidth} y1={sampleHeight / 2} y2={sampleHeight / 2} style={strokeOf(markOf(series))} />
@@ -63,11 +63,11 @@ export function RoundsChart({ rounds }: { readonly rounds: Rounds }) {
           ),
         })),
         ...singles.map((single) => ({
-          text: singleUseText(single, words),
+          text: singleUseText(single, say),
           sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={0} x2={sampleWidth} y1={sampleHeight / 2} y2={sampleHeight / 2} className={styles.single} /></svg>,
         })),
         ...(lines.some(({ breakEven }) => breakEven !== undefined) ? [{
-          text: words.tie(singleUse?.name ?? words.anySingleUse),
+          text: say.tie(singleUse?.name ?? say.anySingleUse),
           sample: <svg width={sampleWidth} height={2 * ringRadius + 2} aria-hidden="true" className={styles.sample}><circle cx={sampleWidth / 2} cy={ringRadius + 1} r={ringRadius - 1} className={styles.ring} /></svg>,
         }] : []),
       ]}
@@ -99,7 +99,7 @@ export function RoundsChart({ rounds }: { readonly rounds: Rounds }) {
                 </g>
               ))}
             </svg>
-            <div className={mergeClasses(styles.axisName, styles.roundsName)}>{words.roundsServed}</div>
+            <div className={mergeClasses(styles.axisName, styles.roundsName)}>{say.roundsServed}</div>
           </>
         )
       }}
@@ -116,32 +116,32 @@ function strokeOf({ colour, dash }: Mark) {
 }
 
 /** A row for each round, a column for each line, and single use beside them. */
-function tableOf({ unit, lines, singleUse }: Rounds, words: RoundsWords, { label }: NumberText): ChartTable {
+function tableOf({ unit, lines, singleUse }: Rounds, say: RoundsWords, { label }: NumberText): ChartTable {
   const singles = singleUse === undefined ? [] : [singleUse]
   const costs = lines.map(({ points }) => new Map(points.map(({ round, cost }) => [round, cost])))
   const all = [...new Set(costs.flatMap((ofLine) => [...ofLine.keys()]))].sort((a, b) => a - b)
-  const verdicts = lines.map(({ breakEven, neverIn }) => breakEven?.round ?? (neverIn === undefined ? none : words.notIn(label(neverIn))))
+  const verdicts = lines.map(({ breakEven, neverIn }) => breakEven?.round ?? (neverIn === undefined ? none : say.notIn(label(neverIn))))
   return {
     columns: [
-      { heading: words.rounds, unit: 'rounds' },
-      ...lines.map(({ name }) => ({ heading: name ?? words.usedAgain, unit })),
-      ...singles.map(({ name }) => ({ heading: name === undefined ? words.singleUse : words.singleUseColumn(name), unit })),
+      { heading: say.rounds, unit: 'rounds' },
+      ...lines.map(({ name }) => ({ heading: name ?? say.usedAgain, unit })),
+      ...singles.map(({ name }) => ({ heading: name === undefined ? say.singleUse : say.singleUseColumn(name), unit })),
     ],
     rows: [
       ...all.map((round) => [round, ...costs.map((ofLine) => ofLine.get(round) ?? none), ...singles.map(({ cost }) => cost)]),
-      ...singles.map(() => [words.noDearerFrom, ...verdicts, none]),
+      ...singles.map(() => [say.noDearerFrom, ...verdicts, none]),
     ],
   }
 }
 
 /** As the key and a choice have it. */
-export function singleUseText({ name, isCheapest }: SingleUse, words: RoundsWords): string {
-  if (name === undefined) return words.singleUse
-  return isCheapest ? words.cheapestSingleUse(name) : words.usedOnce(name)
+export function singleUseText({ name, isCheapest }: SingleUse, say: RoundsWords): string {
+  if (name === undefined) return say.singleUse
+  return isCheapest ? say.cheapestSingleUse(name) : say.usedOnce(name)
 }
 
-function legendText(line: RoundsLine, words: RoundsWords, { label }: NumberText): string {
-  const { name = words.usedAgain, breakEven, neverIn } = line
-  if (breakEven !== undefined) return words.fromRound(name, label(breakEven.round))
-  return neverIn === undefined ? name : `${name}: ${words.notIn(label(neverIn))}`
+function legendText(line: RoundsLine, say: RoundsWords, { label }: NumberText): string {
+  const { name = say.usedAgain, breakEven, neverIn } = line
+  if (breakEven !== undefined) return say.fromRound(name, label(breakEven.round))
+  return neverIn === undefined ? name : `${name}: ${say.notIn(label(neverIn))}`
 }

@@ -27,7 +27,7 @@ const ends = [{ key: 'atHigh', mark: markOf(0), text: 'atItsHigh' }, { key: 'atL
 export function SwingsChart({ swings }: { readonly swings: Swings }) {
   const styles = useStyles()
   const numbers = useNumberText()
-  const { swings: words, fromTo } = useWords().compare
+  const { swings: say, fromTo } = useWords().compare
   const id = useId()
   const { of, unit, likely, bars } = swings
   const domain = domainOf(bars.flatMap(({ atLow, atHigh }) => [atLow, atHigh, likely]))
@@ -37,26 +37,26 @@ export function SwingsChart({ swings }: { readonly swings: Swings }) {
   const box = ({ key, mark }: (typeof ends)[number]) => ({ fill: `url(#${id}${key})`, style: { stroke: mark.colour } })
   return (
     <ChartFigure
-      title={words.chart(of)}
-      summary={swingsSummary(swings, words, numbers)}
+      title={say.chart(of)}
+      summary={swingsSummary(swings, say, numbers)}
       table={{
         columns: [
-          { heading: words.columns.argument, unit: 'text' },
-          { heading: words.columns.low, unit: 'in the unit of the argument' },
-          { heading: words.columns.high, unit: 'in the unit of the argument' },
-          { heading: words.columns.atLow, unit },
-          { heading: words.columns.allLikely, unit },
-          { heading: words.columns.atHigh, unit },
-          { heading: words.columns.swing, unit },
+          { heading: say.columns.argument, unit: 'text' },
+          { heading: say.columns.low, unit: 'in the unit of the argument' },
+          { heading: say.columns.high, unit: 'in the unit of the argument' },
+          { heading: say.columns.atLow, unit },
+          { heading: say.columns.allLikely, unit },
+          { heading: say.columns.atHigh, unit },
+          { heading: say.columns.swing, unit },
         ],
         rows: bars.map((bar) => [argumentText(bar), bar.low, bar.high, bar.atLow, likely, bar.atHigh, bar.swing]),
       }}
       legend={[
         ...ends.map((end, index) => ({
-          text: words[end.text],
+          text: say[end.text],
           sample: <svg width={20} height={14} aria-hidden="true" className={styles.sample}>{index === 0 && fills}<rect x={edge} y={edge} width={18} height={12} {...box(end)} /></svg>,
         })),
-        { text: words.allAtLikely, sample: <svg width={20} height={14} aria-hidden="true" className={styles.sample}><line x1={10} x2={10} y1={0} y2={14} className={styles.likely} /></svg> },
+        { text: say.allAtLikely, sample: <svg width={20} height={14} aria-hidden="true" className={styles.sample}><line x1={10} x2={10} y1={0} y2={14} className={styles.likely} /></svg> },
       ]}
       draw={(width) => {
         const scale = scaleLinear(domain, [edge, width - edge]).nice(4)

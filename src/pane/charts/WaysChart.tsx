@@ -25,7 +25,7 @@ export function WaysChart({ ways }: { readonly ways: readonly WayCost[] }) {
   const styles = useStyles()
   const numbers = useNumberText()
   const id = useId()
-  const { ways: words, perLiner: unit } = useWords().compare
+  const { ways: say, perLiner: unit } = useWords().compare
   // A part that no way tells apart is not drawn as if it cost nothing.
   const shown = costParts.filter((part) => ways.some(({ parts }) => parts[part] !== undefined))
   const untold = ways.filter(({ parts }) => parts.bench === undefined).map(({ name }) => name)
@@ -36,18 +36,18 @@ export function WaysChart({ ways }: { readonly ways: readonly WayCost[] }) {
   const box = (part: CostPart) => ({ fill: `url(#${id}${part})`, style: { stroke: markOfPart(part).colour } })
   return (
     <ChartFigure
-      title={words.chart}
-      summary={[waysSummary(ways, words, numbers), ...(untold.length === 0 ? [] : [words.oneNumber(untold)])].join(' ')}
+      title={say.chart}
+      summary={[waysSummary(ways, say, numbers), ...(untold.length === 0 ? [] : [say.oneNumber(untold)])].join(' ')}
       table={{
         columns: [
-          { heading: words.way, unit: 'text' },
-          ...shown.map((part) => ({ heading: words.partHeading(part), unit })),
-          { heading: words.perLiner, unit },
+          { heading: say.way, unit: 'text' },
+          ...shown.map((part) => ({ heading: say.partHeading(part), unit })),
+          { heading: say.perLiner, unit },
         ],
         rows: ways.map(({ name, parts, perLiner }) => [name, ...shown.map((part) => parts[part] ?? '–'), perLiner]),
       }}
       legend={shown.map((part, index) => ({
-        text: words.partFrom(part, headingsOf(ways, part)),
+        text: say.partFrom(part, headingsOf(ways, part)),
         sample: <svg width={20} height={14} aria-hidden="true" className={styles.drawing} style={{ flexShrink: 0 }}>{index === 0 && fills}<rect x={edge} y={edge} width={18} height={12} {...box(part)} /></svg>,
       }))}
       draw={(width) => {

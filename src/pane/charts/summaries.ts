@@ -12,40 +12,40 @@ type CompareWords = Words['compare']
 /** Of what one costs. */
 const money = 'money per liner'
 
-export function waysSummary(ways: readonly WayCost[], words: CompareWords['ways'], { label }: NumberText): string {
+export function waysSummary(ways: readonly WayCost[], say: CompareWords['ways'], { label }: NumberText): string {
   const [cheapest, next, ...others] = [...ways].sort((a, b) => a.perLiner - b.perLiner)
   if (cheapest === undefined) return ''
   const amount = (part: CostPart) => cheapest.parts[part] ?? 0
   const largest = costParts.reduce((most, part) => (amount(part) > amount(most) ? part : most))
-  const largestPart = words.largestPart(words.parts[largest].name, label(amount(largest), money))
+  const largestPart = say.largestPart(say.parts[largest].name, label(amount(largest), money))
   const price = label(cheapest.perLiner, money)
-  if (next === undefined) return `${words.costs(cheapest.name, price)} ${largestPart}`
+  if (next === undefined) return `${say.costs(cheapest.name, price)} ${largestPart}`
   const dearest = others.at(-1)
   return [
-    words.cheapest(cheapest.name, price),
+    say.cheapest(cheapest.name, price),
     largestPart,
-    words.next(next.name, label(next.perLiner, money)),
-    ...(dearest === undefined ? [] : [words.dearest(dearest.name, label(dearest.perLiner, money))]),
+    say.next(next.name, label(next.perLiner, money)),
+    ...(dearest === undefined ? [] : [say.dearest(dearest.name, label(dearest.perLiner, money))]),
   ].join(' ')
 }
 
-export function roundsSummary({ unit, lines, singleUse }: Rounds, words: CompareWords['rounds'], { label }: NumberText): string {
-  const lineSentences = lines.map((line) => lineSentence(line, singleUse?.name ?? words.anySingleUse, unit, words, label))
+export function roundsSummary({ unit, lines, singleUse }: Rounds, say: CompareWords['rounds'], { label }: NumberText): string {
+  const lineSentences = lines.map((line) => lineSentence(line, singleUse?.name ?? say.anySingleUse, unit, say, label))
   if (singleUse === undefined) return lineSentences.join(' ')
   const { name, cost, isCheapest } = singleUse
-  const costs = isCheapest ? words.cheapestCosts : words.onceCosts
-  return [name === undefined ? words.singleUseCosts(label(cost, unit)) : costs(name, label(cost, unit)), ...lineSentences].join(' ')
+  const costs = isCheapest ? say.cheapestCosts : say.onceCosts
+  return [name === undefined ? say.singleUseCosts(label(cost, unit)) : costs(name, label(cost, unit)), ...lineSentences].join(' ')
 }
 
 /** @param once What it is compared with. */
-function lineSentence(line: RoundsLine, once: string, unit: string, words: CompareWords['rounds'], label: NumberText['label']): string {
-  const { name = words.usedAgain, points, breakEven, neverIn } = line
+function lineSentence(line: RoundsLine, once: string, unit: string, say: CompareWords['rounds'], label: NumberText['label']): string {
+  const { name = say.usedAgain, points, breakEven, neverIn } = line
   const [first, last] = [points[0]!, points.at(-1)!]
   const course = first.round === last.round
-    ? words.oneRound(name, label(first.cost, unit))
-    : words.course(name, label(first.cost, unit), label(last.cost, unit), label(last.round))
-  if (breakEven !== undefined) return words.beats(course, once, label(breakEven.round))
-  return neverIn === undefined ? `${course}.` : words.neverBeats(course, once, label(neverIn))
+    ? say.oneRound(name, label(first.cost, unit))
+    : say.course(name, label(first.cost, unit), label(last.cost, unit), label(last.round))
+  if (breakEven !== undefined) return say.beats(course, once, label(breakEven.round))
+  return neverIn === undefined ? `${course}.` : say.neverBeats(course, once, label(neverIn))
 }
 
 /** In the words of the sheet, with the name by which the function knows it: "Overall rate (yield)". */
@@ -53,24 +53,24 @@ export function argumentText({ argument, called }: Swing): string {
   return called === undefined ? argument : `${called} (${argument})`
 }
 
-export function swingsSummary({ of, unit, likely, bars }: Swings, words: CompareWords['swings'], { label }: NumberText): string {
+export function swingsSummary({ of, unit, likely, bars }: Swings, say: CompareWords['swings'], { label }: NumberText): string {
   const text = (value: number) => label(value, unit)
   const [widest, ...others] = bars
   if (widest === undefined) return ''
   const still = others.filter(({ swing }) => swing === 0).map(argumentText)
   return [
-    words.likely(of, text(likely)),
-    words.widest(argumentText(widest), text(widest.atLow), text(widest.atHigh)),
-    ...(still.length === 0 ? [] : [words.still(still)]),
+    say.likely(of, text(likely)),
+    say.widest(argumentText(widest), text(widest.atLow), text(widest.atHigh)),
+    ...(still.length === 0 ? [] : [say.still(still)]),
   ].join(' ')
 }
 
-export function oddsSummary({ of, unit, percentiles, likely, drawsWithoutAnswer }: Odds, words: CompareWords['odds'], { label }: NumberText): string {
+export function oddsSummary({ of, unit, percentiles, likely, drawsWithoutAnswer }: Odds, say: CompareWords['odds'], { label }: NumberText): string {
   const text = (value: number) => label(value, unit)
   const at = (share: number) => text(percentiles.find((percentile) => percentile.share === share)!.result)
   return [
-    words.spread(of, at(0.5), at(0.05), at(0.95)),
-    words.likely(text(likely)),
-    ...(drawsWithoutAnswer === 0 ? [] : [words.withoutAnswer(label(drawsWithoutAnswer))]),
+    say.spread(of, at(0.5), at(0.05), at(0.95)),
+    say.likely(text(likely)),
+    ...(drawsWithoutAnswer === 0 ? [] : [say.withoutAnswer(label(drawsWithoutAnswer))]),
   ].join(' ')
 }
