@@ -134,7 +134,7 @@ it('The accountant costs the season, follows a price through it, and hands over 
   await expectInGuide(page, 'Season', 'Liners ordered', '148,500')
   await expectInGuide(page, 'Season', 'Cuttings to stick', '182,185')
   await expectInGuide(page, 'Season', 'Buying list, everything', '5,128.40')
-  await expectInGuide(page, 'Season', 'Rooting cost of the season', '19,664.86')
+  await expectInGuide(page, 'Season', 'Rooting cost of the season', '19,664.84')
   await goTo(page, 'Season', 'A1')
   await picture(page, 'guide/season', sheetPart(920, 490))
 

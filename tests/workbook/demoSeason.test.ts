@@ -396,9 +396,9 @@ describe('the demo season as it calculates', () => {
     }
   })
 
-  it('charges every order line its cuttings at the cost of its way', () => {
-    const sum = orderBook.reduce((all, { species, way }) => all + ofSpecies(species, toStick) * costPerCutting(way), 0)
-    expect(relative(at('Season', 'Rooting cost of the season', 'B'), sum)).toBeLessThan(1e-9)
+  it('charges every order line its cuttings at the cost of its way, to the cent, so that the total is the sum of what is shown', () => {
+    const cents = orderBook.reduce((all, { species, way }) => all + Math.round(ofSpecies(species, toStick) * costPerCutting(way) * 100), 0)
+    expect(at('Season', 'Rooting cost of the season', 'B')).toBeCloseTo(cents / 100, 9)
   })
 
   it('says beside the species that water suits easy plants only', () => {
@@ -425,6 +425,7 @@ describe('the demo season as it calculates', () => {
       expect(relative(figure, expected[row]!.figures[column]!), `${way}, figure ${column + 1}`).toBeLessThan(1e-9)
     }))
     expect(shown('Season', 'Cheapest way of rooting')).toBe(expected[0]!.way)
+    expect(shown('Compare', 'Single use compared with')).toBe(expected.find(({ from }) => from === 'single use')!.way)
     expect(at('Season', 'It beats single use from round', 'B')).toBe(expected[0]!.from)
     expect(relative(at('Season', 'Dearer by', 'B'), expected[1]!.figures[2]! - expected[0]!.figures[2]!)).toBeLessThan(1e-6)
   })
@@ -539,7 +540,7 @@ describe('the demo season as it calculates', () => {
 
   it('orders over the sticking weeks at the least cost, as trying every set of delivery dates by hand says', () => {
     const periods = [1, 2, 3, 4, 5].map((period) => ({ needed: at('Timing', `Period ${period}`, 'E'), price: typed('Timing', `Period ${period}`, 'F') }))
-    const [freight, room, stock] = [typed('Timing', 'Freight of a delivery', 'B'), typed('Timing', 'Room for a pack', 'B'), typed('Timing', 'Packs in stock', 'B')]
+    const [freight, room, stock] = [typed('Timing', 'Freight of a delivery', 'B'), typed('Timing', 'Room for a pack', 'B'), at('Timing', 'Packs in stock', 'B')]
     let left = stock
     const net = periods.map(({ needed }) => {
       const fromStock = Math.min(left, needed)
@@ -560,6 +561,13 @@ describe('the demo season as it calculates', () => {
     expect(total).toBeCloseTo(least, 9)
   })
 
+  it('counts the delivery of a pack once on Timing: by the order, and not in the price of the pack too', () => {
+    const { price: listed, delivery, onHand, size } = priceList.find(({ product }) => product === shown('Timing', 'Way of rooting'))!
+    expect(delivery).toBeGreaterThan(0)
+    expect(typed('Timing', 'Period 1', 'F')).toBe(listed)
+    expect(at('Timing', 'Packs in stock', 'B')).toBe(Math.floor(onHand / size))
+  })
+
   it('sticks no more than pays where a missing and a spare liner are both counted', () => {
     expect(at('Batches', 'So stick more, or fewer', 'B')).toBe(at('Batches', 'Stick, so that it pays best', 'B') - ofSpecies('Lavandula', toStick))
   })
@@ -567,7 +575,7 @@ describe('the demo season as it calculates', () => {
   /** Cost of a liner over its stages, by carrying what was spent forward through the losses. */
   function floorPrice(): number {
     const way = 'Premix'
-    const pot = typed('Quote', 'Pot', 'B') + typed('Quote', 'Volume of a pot', 'B') / 1000 / (1 - typed('Quote', 'Settling', 'B')) / (1 - typed('Quote', 'Spilt while filling', 'B')) * blendCost('D')
+    const pot = price('Pot, square, 8 cm') + typed('Quote', 'Volume of a pot', 'B') / 1000 / (1 - typed('Quote', 'Settling', 'B')) / (1 - typed('Quote', 'Spilt while filling', 'B')) * blendCost('D')
     const growingOn = typed('Quote', 'Growing on', 'B') + hour() / typed('Quote', 'Growing on', 'C')
       + typed('Quote', 'Growing on', 'E') * typed('Season', 'Bench', 'B') / typed('Season', 'Bench or floor in use', 'B') / typed('Quote', 'Growing on', 'F')
     const alive = typed('Quote', 'Growing on', 'I')
@@ -575,7 +583,7 @@ describe('the demo season as it calculates', () => {
       { cost: costPerCutting(way), survive: waysOf('Strike rate', way) },
       { cost: pot + hour() / typed('Quote', 'Potting on', 'C'), survive: waysOf('Potting-on rate', way) },
       { cost: growingOn, survive: alive },
-      { cost: typed('Quote', 'Label', 'B') + hour() / typed('Quote', 'Grading', 'C'), survive: waysOf('Grade-out rate', way) / alive },
+      { cost: price('Label') + hour() / typed('Quote', 'Grading', 'C'), survive: waysOf('Grade-out rate', way) / alive },
     ]
     return stages.reduce((spent, { cost, survive }) => (spent + cost) / survive, 0)
   }
@@ -676,6 +684,104 @@ describe('the demo season as it calculates', () => {
       allowed += cents(standardQuantity * standardPrice)
     }
     expect(cents(at('Season', 'Spent beyond the standard', 'B'))).toBe(spent - allowed)
+  })
+
+  describe('with one input spoilt', () => {
+    /** The demo with something else, or nothing, typed into one box. */
+    async function withInput(sheetName: string, label: string, column: string, value: number | string | undefined): Promise<CalculatedBook> {
+      let changed = 0
+      const sheets = book.sheets.map((sheet) => (sheet.name !== sheetName ? sheet : {
+        ...sheet,
+        rows: sheet.rows.map((row) => row.map((cell, index) => {
+          if (row[0]?.value !== label || index !== column.charCodeAt(0) - 65 || cell?.look !== 'input') return cell
+          changed += 1
+          const { value: _was, ...box } = cell
+          return value === undefined ? box : { ...box, value }
+        })),
+      }))
+      expect(changed, `${sheetName}, ${label}, ${column}`).toBe(1)
+      return await calculateBook({ ...book, sheets })
+    }
+
+    function figure({ sheets }: CalculatedBook, sheetName: string, label: string, column = 'B') {
+      return sheets.find(({ name }) => name === sheetName)!.cells.get(`${column}${rowOf(sheetName, label)}`)!
+    }
+
+    const notMet = 'Not all checks at the foot of this sheet are met. Until they are, do not trust the figures.'
+    const saysNotMet = ({ sheets }: CalculatedBook) => [...sheets.find(({ name }) => name === 'Season')!.cells.values()].some(({ value }) => value === notMet)
+
+    it('says at the top of Season that all checks are met while nothing is', () => {
+      expect([...sheetOf('Season').values()].map(({ value }) => value)).toContain('All checks at the foot of this sheet are met.')
+    })
+
+    for (const [sheetName, label, column, value, figures] of [
+      ['Orders', 'Pelargonium', 'B', 'twelve', [['Review', 'All five', 'F'], ['Season', 'Spent beyond the standard'], ['Season', 'Most of it on']]],
+      ['Ways', 'Grade-out rate', 'G', 0, [['Season', 'Cheapest way of rooting'], ['Season', 'It beats single use from round'], ['Season', 'Dearer by'], ['Compare', 'Single use compared with']]],
+      ['Quote', 'Margin, share of the price', 'F', 1, [['Season', 'Price at the largest quantity quoted'], ['Season', 'Quantities with a warning']]],
+      ['Offers', 'Bag 70 L, Hillside', 'D', 'ask', [['Offers', 'The order below'], ['Season', 'Saved by the cheapest order']]],
+      ['Blends', 'Share of the litres of that way', 'E', 1.2, [['Buying', 'Perlite', 'E'], ['Season', 'Buying list, everything']]],
+    ] as const) {
+      it(`shows the error of a table in every figure that reads it: ${sheetName}, ${label}`, async () => {
+        const spoilt = await withInput(sheetName, label, column, value)
+        for (const [where, what, which] of figures) expect(figure(spoilt, where, what, which).error, `${where}, ${what}`).toBeDefined()
+      })
+    }
+
+    for (const [sheetName, label, column, figures] of [
+      ['Prices', 'Rockwool blocks, price of a carton', 'D', [['Season', 'Cheapest way of rooting'], ['Season', 'Buying list, everything'], ['Season', 'Rooting cost of the season']]],
+      ['Prices', 'Thin tray, single use', 'D', [['Season', 'Cheapest way of rooting'], ['Season', 'Buying list, everything'], ['Season', 'Floor: cost of a saleable liner']]],
+      ['Prices', 'Premix', 'D', [['Season', 'Buying list, everything'], ['Season', 'Spent beyond the standard']]],
+      ['Prices', 'Label', 'D', [['Season', 'Floor: cost of a saleable liner']]],
+      ['Reuse', 'First cost', 'C', [['Season', 'Cheapest way of rooting'], ['Season', 'Buying list, everything'], ['Season', 'Rooting cost of the season']]],
+      ['Season', 'The cutting itself', 'B', [['Season', 'Cheapest way of rooting'], ['Season', 'Floor: cost of a saleable liner'], ['Season', 'Spent beyond the standard']]],
+      ['Season', 'Bench', 'B', [['Season', 'Cheapest way of rooting'], ['Season', 'Floor: cost of a saleable liner']]],
+    ] as const) {
+      it(`takes nothing as bought for nothing where a price is left blank: ${label}`, async () => {
+        const spoilt = await withInput(sheetName, label, column, undefined)
+        for (const [where, what] of figures) expect(figure(spoilt, where, what).error, `${where}, ${what}`).toBeDefined()
+        expect(figure(spoilt, 'Season', 'Prices left blank').value).toBe(1)
+        expect(saysNotMet(spoilt)).toBe(true)
+      })
+    }
+
+    it('counts a blank rate as missing and not as nothing lost, on Orders and on Ways', async () => {
+      const onOrders = await withInput('Orders', 'Pelargonium', 'K', undefined)
+      expect(figure(onOrders, 'Orders', 'Pelargonium', toStick).sentence).toContain('rate missing')
+      for (const what of ['Cuttings to stick', 'Rooting cost of the season', 'Buying list, everything']) expect(figure(onOrders, 'Season', what).error, what).toBeDefined()
+      const onWays = await withInput('Ways', 'Strike rate', 'G', undefined)
+      for (const what of ['Cheapest way of rooting', 'Its rooting cost']) expect(figure(onWays, 'Season', what).error, what).toBeDefined()
+      expect([onOrders, onWays].map(saysNotMet)).toEqual([true, true])
+    })
+
+    it('says so at the top of Season where a check is not met, though every figure has a value', async () => {
+      expect(saysNotMet(await withInput('Timing', 'First week', 'B', 12))).toBe(true)
+      expect(saysNotMet(await withInput('Season', 'Bench or floor in use', 'B', undefined))).toBe(true)
+    })
+
+    it('takes the price of the quantity that an order reaches, in whatever order the quantities stand, and says where it reaches none', async () => {
+      const quantities = [5_000, 500, 1_000, 2_500, 250]
+      const margins = [0.28, 0.38, 0.34, 0.31, 0.42]
+      const turned = book.sheets.map((sheet) => (sheet.name !== 'Quote' ? sheet : {
+        ...sheet,
+        rows: sheet.rows.map((row) => row.map((cell, index) => {
+          if (row[0]?.value === 'Order of so many liners' && index > 0) return { ...cell, value: quantities[index - 1]! }
+          return row[0]?.value === 'Margin, share of the price' && index > 0 ? { ...cell, value: margins[index - 1]! } : cell
+        })),
+      }))
+      expect(figure(await calculateBook({ ...book, sheets: turned }), 'Quote', 'Price listed for so many').value).toBe(at('Quote', 'Price listed for so many', 'B'))
+      expect(figure(await withInput('Quote', 'Liners of the order', 'B', 100), 'Season', 'The order that asks for less').value).toBe('Fewer than any quantity above')
+    })
+
+    it('says what is wrong where growing on loses more than the grade-out that it is a part of', async () => {
+      expect(figure(await withInput('Quote', 'Growing on', 'I', 0.9), 'Quote', 'Floor: cost of a liner').sentence).toContain('growing on loses more than grade-out')
+    })
+
+    it('names nothing as most adverse where all was saved', async () => {
+      const rows = book.sheets.find(({ name }) => name === 'Review')!.rows
+      const saved = rows.map((row) => row.map((cell) => (cell?.look === 'input' ? { ...cell, value: 0 } : cell)))
+      const calculatedAnew = await calculateBook({ ...book, sheets: book.sheets.map((sheet) => (sheet.name === 'Review' ? { ...sheet, rows: saved } : sheet)) })
+      expect(figure(calculatedAnew, 'Season', 'Most of it on').value).toBe('nothing is adverse')
+    })
   })
 
   it('sends a bed of wet sand that no usual bench bears to the ground', () => {

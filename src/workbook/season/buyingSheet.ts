@@ -3,7 +3,7 @@ import { blocks } from '../../functions/volume/blocks'
 import { weightToLitres } from '../../functions/volume/weightToLitres'
 import type { Cell } from '../book'
 import { cautionLines } from './cautionLines'
-import { formats, heading, headings, headOf, input, result, text, total, type NamedSheet, type Row } from './cells'
+import { formats, heading, headings, headOf, input, priced, result, text, total, type NamedSheet, type Row } from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
 import { priceList, type Medium } from './priceList'
@@ -15,9 +15,9 @@ function mediumRow({ product, onHand, orderMultiple, leastOrder }: Medium, row: 
     text(product),
     result(`=${fromPrices('SoldAs')}`),
     result(`=STICK.BAGS(H${row},J${row},K${row},I${row},L${row},M${row})`, formats.count),
-    result(`=${fromPrices('PackPrice')}+${fromPrices('PackDelivery')}`, formats.price),
+    result(`=${priced(fromPrices('PackPrice'))}+${fromPrices('PackDelivery')}`, formats.price),
     result(`=ROUND(C${row}*D${row},2)`, formats.price),
-    result(`=SUMIF(WayProduct,A${row},WayLitres)+SUMIF(BlendComponent,A${row},PeatBlendLitres)+SUMIF(BlendComponent,A${row},CoirBlendLitres)+SUMIF(BlendComponent,A${row},SandLitres)`, formats.litres),
+    result(`=SUMIF(WayProduct,A${row},WayLitres)+SUMPRODUCT((BlendComponent=A${row})*(PeatBlendLitres+CoirBlendLitres+SandLitres))`, formats.litres),
     result(`=${fromPrices('WasteShare')}`, formats.share),
     result(`=F${row}/(1-G${row})`, formats.litres),
     input(onHand, formats.count),
@@ -40,11 +40,11 @@ interface Piece {
 }
 
 const pieces: readonly Piece[] = [
-  { name: 'Rockwool blocks, sheets', soldAs: 'carton', needed: '=SUMIF(WayKeptIn,"Sheets",WayUnits)', onHand: 10, perPack: result('=RockwoolSheetsPerCarton', formats.count), pricePerPack: () => '=RockwoolCartonPrice+RockwoolCartonDelivery' },
-  { name: 'Trays, washed and used again', soldAs: 'box', needed: '=SUMIF(WayKeptIn,"Washed trays",WayUnits)', onHand: 420, perPack: input(50, formats.count), pricePerPack: (row) => `=TrayPrice*J${row}` },
-  { name: 'Thin trays, single use', soldAs: 'box', needed: '=SUMIF(WayKeptIn,"Thin trays",WayUnits)', onHand: 40, perPack: input(100, formats.count), pricePerPack: (row) => `=ThinTrayPrice*J${row}` },
-  { name: 'Vessels for water', soldAs: 'piece', needed: '=SUMIF(WayKeptIn,"Vessels",WayUnits)', onHand: 60, perPack: input(1, formats.count), pricePerPack: (row) => `=VesselPrice*J${row}` },
-  { name: 'Bed frames, m2', soldAs: 'm2', needed: '=SUMIF(WayKeptIn,"Beds",WayUnits)*BedArea', onHand: 36, perPack: input(1, formats.count), pricePerPack: (row) => `=FramePrice*J${row}` },
+  { name: 'Rockwool blocks, sheets', soldAs: 'carton', needed: '=SUMIF(WayKeptIn,"Sheets",WayUnits)', onHand: 10, perPack: result('=RockwoolSheetsPerCarton', formats.count), pricePerPack: () => `=${priced('RockwoolCartonPrice')}+RockwoolCartonDelivery` },
+  { name: 'Trays, washed and used again', soldAs: 'box', needed: '=SUMIF(WayKeptIn,"Washed trays",WayUnits)', onHand: 420, perPack: input(50, formats.count), pricePerPack: (row) => `=${priced('TrayPrice')}*J${row}` },
+  { name: 'Thin trays, single use', soldAs: 'box', needed: '=SUMIF(WayKeptIn,"Thin trays",WayUnits)', onHand: 40, perPack: input(100, formats.count), pricePerPack: (row) => `=${priced('ThinTrayPrice')}*J${row}` },
+  { name: 'Vessels for water', soldAs: 'piece', needed: '=SUMIF(WayKeptIn,"Vessels",WayUnits)', onHand: 60, perPack: input(1, formats.count), pricePerPack: (row) => `=${priced('VesselPrice')}*J${row}` },
+  { name: 'Bed frames, m2', soldAs: 'm2', needed: '=SUMIF(WayKeptIn,"Beds",WayUnits)*BedArea', onHand: 36, perPack: input(1, formats.count), pricePerPack: (row) => `=${priced('FramePrice')}*J${row}` },
 ]
 
 function pieceRow({ name, soldAs, needed, onHand, perPack, pricePerPack }: Piece, row: number): Row {
@@ -88,7 +88,7 @@ export function buyingSheet(): NamedSheet {
     gapBelow: blank,
     waste: () => [text('Waste is lost in store and handling, so the need is divided by 1 - waste. A bale opens to more loose litres than it declares. All beds are filled anew.')],
     reused: () => [text('Washed trays, vessels and frames are paid once and serve many rounds; what a round costs is on Reuse.')],
-    notListed: () => [text('Cuttings, hormone, acid and metered water are not on the list. Cheaper packs and suppliers: see Offers; when to order: see Timing.')],
+    notListed: () => [text('Not on the list: cuttings, hormone, acid, metered water, and what comes after rooting: pots, their mix, labels. Cheaper packs and suppliers: see Offers; when to order: see Timing.')],
     cautions: cautionLines(bags, weightToLitres, blocks),
   })
   const name = naming('Buying')

@@ -75,6 +75,15 @@ export function spilledTable(formula: string, columnFormats: readonly (string | 
   return [headings, ...Array.from({ length: height }, () => columnFormats.map((format) => spilledOver(format)))]
 }
 
+/**
+ * A figure read from a spilled table. Where the function refuses, only the corner of its table shows the error; the
+ * other cells stay empty and would count as 0.
+ */
+export const ofTable = (corner: string, figure: string): string => `=IF(ISERROR(${corner}),${corner},${figure})`
+
+/** A price or wage that a formula reads by its name alone: left blank it would count as 0, and things as bought for nothing. */
+export const priced = (reference: string): string => `IF(LEN(${reference})=0,NA(),${reference})`
+
 export const headings = (...values: readonly string[]): Row => values.map(heading)
 
 export const inventedMark = 'Invented nursery, invented prices: for demonstration only'

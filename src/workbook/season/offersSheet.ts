@@ -1,7 +1,7 @@
 import { bags } from '../../functions/buying/bags'
 import type { Cell } from '../book'
 import { cautionLines } from './cautionLines'
-import { dayInput, formats, headings, headOf, input, openInput, result, spilledTable, text, total, type NamedSheet, type Row } from './cells'
+import { dayInput, formats, headings, headOf, input, ofTable, openInput, result, spilledTable, text, total, type NamedSheet, type Row } from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
 import { tableIn } from './tableIn'
@@ -65,7 +65,7 @@ export function offersSheet(): NamedSheet {
     medium: () => line('Medium', input('Premix'), '', 'A name as on Prices'),
     needed: (at) => line('Needed', result(`=MAX(INDEX(MediumWithWaste,MATCH(B${at.medium},MediumName,0))-INDEX(MediumOnHand,MATCH(B${at.medium},MediumName,0)),0)`, formats.litres), 'L loose', 'Buying: with waste, less the stock'),
     listed: (at) => line('One pack of the price list', result(`=INDEX(MediumCost,MATCH(B${at.medium},MediumName,0))`, formats.price), 'EUR', 'Buying: what its line costs'),
-    planned: (at) => line('The order below', total(`=SUMIF(A${at.plan}:A${lastOfPlan(at)},"total",D${at.plan}:D${lastOfPlan(at)})`, formats.price), 'EUR', 'The table below'),
+    planned: (at) => line('The order below', total(ofTable(`A${at.plan}`, `SUMIF(A${at.plan}:A${lastOfPlan(at)},"total",D${at.plan}:D${lastOfPlan(at)})`), formats.price), 'EUR', 'The table below'),
     saved: (at) => line('Saved by the order below', total(`=B${at.listed}-B${at.planned}`, formats.price), 'EUR', 'Buying goes by the price list all the same'),
     gapBelow: blank,
     cautions: cautionLines(bags),

@@ -25,10 +25,10 @@ function orderRow(line: OrderLine, row: number): Row {
     allowing(input(line.way), wayOnWays),
     result(`=${ofWay('WaySuits')}`),
     // Some builds of Excel hand a blank cell over as 0, which is no confidence at all; so the blank is told apart here.
-    result(`=IF(N${row}="",STICK.CUTTINGS(B${row},K${row}:M${row}),STICK.CUTTINGS(B${row},K${row}:M${row},N${row},O${row}))`, formats.count),
+    result(`=IF(COUNTBLANK(K${row}:M${row})>0,STICK.CUTTINGS(B${row},P${row}),IF(N${row}="",STICK.CUTTINGS(B${row},K${row}:M${row}),STICK.CUTTINGS(B${row},K${row}:M${row},N${row},O${row})))`, formats.count),
     result(`=I${row}-J${row}`, formats.count),
     result(`=IF(ISNUMBER(R${row}),STICK.TRAYS(E${row},R${row},${ofWay('WaySpareShare')}),0)`, formats.countOrDash),
-    result(`=STICK.PERLINER(S${row},K${row}:M${row})`, formats.each),
+    result(`=STICK.PERLINER(S${row},P${row})`, formats.each),
     input(line.deliveryWeek, formats.count),
     input(line.weeks, formats.count),
     input(line.strike, formats.share, rateNote),
@@ -36,12 +36,12 @@ function orderRow(line: OrderLine, row: number): Row {
     input(line.gradeOut, formats.share, rateNote),
     line.confidence === undefined ? openInput(formats.share) : input(line.confidence, formats.share),
     batchSpread(line),
-    // A blank rate would count as nothing lost, and too few cuttings would be stuck without a word.
+    // A blank rate would count as nothing lost, and too few cuttings would be stuck without a word; so this text is given to the functions, which refuse it.
     result(`=IF(COUNTBLANK(K${row}:M${row})>0,"rate missing",PRODUCT(K${row}:M${row}))`, formats.share),
     result(`=E${row}*P${row}`, formats.count),
     result(`=IF(ISNUMBER(SEARCH("trays",${ofWay('WayKeptIn')})),${ofWay('WayPlaces')},"–")`, formats.count),
     result(`=${ofWay('WayCostPerCutting')}`, formats.each),
-    result(`=E${row}*S${row}`, formats.price),
+    result(`=ROUND(E${row}*S${row},2)`, formats.price),
   ]
 }
 
@@ -63,7 +63,7 @@ export function ordersSheet(): NamedSheet {
     gapBelow: blank,
     weeks: () => [text('Weeks count within one calendar year: sticking week = delivery week - lead time. A dash: this way has no trays; else each line starts a new one.')],
     cost: () => [text('EUR a liner: what rooting costs by the way of the line, over the overall rate of the line.')],
-    costOfLine: () => [text('EUR of a line: cuttings to stick x EUR a cutting, so the extra ones for the confidence are paid too.')],
+    costOfLine: () => [text('EUR of a line: cuttings to stick x EUR a cutting, so the extra ones for the confidence are paid too; to the cent, so that the lines add up. Expected liners are averages and are added unrounded.')],
     notIn: () => [text('Rooting counts everything up to the rooted plant, and nothing after it: potting on, growing on and grading are on Quote.')],
     spread: () => [text('Batch spread: from the past batches on Batches where they were counted, else typed; blank where batches are taken to differ by chance only.')],
   })

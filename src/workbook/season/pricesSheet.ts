@@ -2,7 +2,7 @@ import { bags } from '../../functions/buying/bags'
 import { weightToLitres } from '../../functions/volume/weightToLitres'
 import type { Cell } from '../book'
 import { cautionLines } from './cautionLines'
-import { dayInput, formats, headings, headOf, input, result, text, type NamedSheet, type Row } from './cells'
+import { dayInput, formats, headings, headOf, input, priced, result, text, type NamedSheet, type Row } from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
 import { priceList, type Medium } from './priceList'
@@ -76,19 +76,21 @@ export function pricesSheet(): NamedSheet {
     cartonPrice: () => single('Rockwool blocks, price of a carton', 'EUR a carton', input(84, formats.price), '', cartons),
     cartonDelivery: () => single('Rockwool blocks, delivery', 'EUR a carton', input(4.5, formats.price), '', cartons),
     sheetsPerCarton: () => single('Rockwool blocks, sheets in a carton', 'sheets', input(20, formats.count)),
-    sheetPrice: (at) => single('Rockwool blocks, price of a sheet', 'EUR a sheet', result(`=(D${at.cartonPrice}+D${at.cartonDelivery})/D${at.sheetsPerCarton}`, formats.each), 'Price and delivery of the carton over its sheets'),
+    sheetPrice: (at) => single('Rockwool blocks, price of a sheet', 'EUR a sheet', result(`=(${priced(`D${at.cartonPrice}`)}+D${at.cartonDelivery})/D${at.sheetsPerCarton}`, formats.each), 'Price and delivery of the carton over its sheets'),
     rockwoolDisposal: () => single('Rockwool blocks, disposal', 'EUR a sheet', input(0.12, formats.price), 'Invented. How they are disposed of is for your local rules to say', { from: 'Tipworth', priceOf: '2025-11-10' }),
     thinTray: () => single('Thin tray, single use', 'EUR a tray', input(0.46, formats.price), '', tradePost),
     thinTrayDisposal: () => single('Thin tray, disposal', 'EUR a tray', input(0.02, formats.price), '', { from: 'Tipworth', priceOf: '2025-11-10' }),
     water: () => single('Mains water', 'EUR a m3', input(2.6, formats.price), 'Metered, so it is on no buying list', { from: 'Town water', priceOf: '2026-01-01' }),
     acid: () => single('Acid to soak rockwool', 'EUR a m3 of water', input(3.4, formats.price), 'Invented. Follow the label; acids and bleach must never meet', tradePost),
+    pot: () => single('Pot, square, 8 cm', 'EUR a pot', input(0.028, formats.each), 'For potting on, on Quote; on no buying list', tradePost),
+    label: () => single('Label', 'EUR a label', input(0.011, formats.each), 'For grading, on Quote; on no buying list', { from: 'Hillside', priceOf: '2026-01-26' }),
     gapBelow: blank,
     cautions: cautionLines(bags, weightToLitres),
   })
   const name = naming('Prices')
   const last = at.media + priceList.length - 1
   return {
-    sheet: { name: 'Prices', widths: [36, 19, 14, 12, 12, 14, 12, 12, 15, 16, 12, 13, 9, 12, 16, 14, 15, 70], frozenRows: at.heading, frozenColumns: 1, rows, tables: [tableIn('MediaPrices', 'A', at.heading, 'R', last), tableIn('OtherPrices', 'A', at.others, 'F', at.acid)] },
+    sheet: { name: 'Prices', widths: [36, 19, 14, 12, 12, 14, 12, 12, 15, 16, 12, 13, 9, 12, 16, 14, 15, 70], frozenRows: at.heading, frozenColumns: 1, rows, tables: [tableIn('MediaPrices', 'A', at.heading, 'R', last), tableIn('OtherPrices', 'A', at.others, 'F', at.label)] },
     names: [
       name('MediumName', 'A', at.media, last),
       name('SoldAs', 'B', at.media, last),
@@ -101,8 +103,9 @@ export function pricesSheet(): NamedSheet {
       name('PricePerLooseLitre', 'C', at.media, last),
       name('MediumSupplier', 'P', at.media, last),
       name('MediumPriceOf', 'Q', at.media, last),
-      name('OtherSupplier', 'C', at.cartonPrice, at.acid),
-      name('OtherPriceOf', 'E', at.cartonPrice, at.acid),
+      name('OtherSupplier', 'C', at.cartonPrice, at.label),
+      name('OtherPriceOf', 'E', at.cartonPrice, at.label),
+      name('OtherPrice', 'D', at.cartonPrice, at.label),
       name('RockwoolCartonPrice', 'D', at.cartonPrice),
       name('RockwoolCartonDelivery', 'D', at.cartonDelivery),
       name('RockwoolSheetsPerCarton', 'D', at.sheetsPerCarton),
@@ -112,6 +115,8 @@ export function pricesSheet(): NamedSheet {
       name('ThinTrayDisposal', 'D', at.thinTrayDisposal),
       name('WaterPricePerM3', 'D', at.water),
       name('AcidPerM3', 'D', at.acid),
+      name('PotPrice', 'D', at.pot),
+      name('LabelPrice', 'D', at.label),
     ],
   }
 }

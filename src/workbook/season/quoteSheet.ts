@@ -1,7 +1,7 @@
 import type { Cell } from '../book'
 import { cautionLines } from './cautionLines'
 import { mediumCost } from '../../functions/cost/mediumCost'
-import { formats, heading, headings, headOf, input, result, spilledTable, text, total, type NamedSheet, type Row } from './cells'
+import { formats, heading, headings, headOf, input, priced, result, spilledTable, text, total, type NamedSheet, type Row } from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
 import { sixWays } from './sixWays'
@@ -31,8 +31,6 @@ export function quoteSheet(): NamedSheet {
   const letters = breaks.map((_, index) => String.fromCharCode('B'.charCodeAt(0) + index))
   const ofWay = (range: string, row: number) => `INDEX(${range},MATCH($B$${row},WayName,0))`
   const acrossBreaks = (row: number) => `$${letters[0]}$${row}:$${letters.at(-1)}$${row}`
-  /** Of the largest break that the order reaches. */
-  const reached = (line: 'quantities' | 'margins', at: Readonly<Record<typeof line | 'liners', number>>) => `INDEX(${acrossBreaks(at[line])},MATCH(B${at.liners},${acrossBreaks(at.quantities)},1))`
   const { rows, at } = layOut({
     ...headOf('Quote', 'What a saleable liner costs over all its stages, which is the floor of any price, and what to ask for it by the size of the order.'),
     gap: blank,
@@ -41,8 +39,8 @@ export function quoteSheet(): NamedSheet {
     potVolume: () => line('Volume of a pot', input(270, formats.count), 'mL', 'A square pot of 8 cm. Filled with the peat blend of Blends. Invented'),
     settle: () => line('Settling', input(0.1, formats.share), 'share of height', 'As on Ways'),
     spill: () => line('Spilt while filling', input(0.03, formats.share), 'share of loose mix', 'As on Ways'),
-    potPrice: () => line('Pot', input(0.028, formats.each), 'EUR a pot', 'Invented'),
-    label: () => line('Label', input(0.011, formats.each), 'EUR a liner', 'Invented'),
+    potPrice: () => line('Pot', result(`=${priced('PotPrice')}`, formats.each), 'EUR a pot', 'Prices'),
+    label: () => line('Label', result(`=${priced('LabelPrice')}`, formats.each), 'EUR a label', 'Prices. Paid for every plant that is graded'),
     margin: () => line('Margin wanted', input(0.35, formats.share), 'share of the price', 'Invented. Margin is a share of the price, markup a share of the cost'),
     step: () => line('Prices end on', input(0.01, formats.price), 'EUR', 'Rounded up to whole steps'),
     setup: () => line('Paid once an order', input(28, formats.price), 'EUR', 'Papers, picking, plant passport, pallet. Invented'),
@@ -57,7 +55,7 @@ export function quoteSheet(): NamedSheet {
           { name: 'Sticking and rooting', material: result(`=${ofWay('WayCostPerCutting', at.way)}`, formats.each), perHour: dash, weeks: dash, perM2: dash, survive: () => result(`=${ofWay('WayStrike', at.way)}`, formats.share) },
           { name: 'Potting on', material: result(`=B${at.potPrice}+${blendUsed}`, formats.each), perHour: input(420, formats.count), weeks: dash, perM2: dash, survive: () => result(`=${ofWay('WayPottingOn', at.way)}`, formats.share) },
           { name: 'Growing on', material: input(0.009, formats.each), perHour: input(1500, formats.count), weeks: input(6, formats.count), perM2: input(110, formats.count), survive: () => input(0.98, formats.share) },
-          { name: 'Grading', material: result(`=B${at.label}`, formats.each), perHour: input(650, formats.count), weeks: dash, perM2: dash, survive: (row) => result(`=${ofWay('WayGradeOut', at.way)}/I${row - 1}`, formats.share) },
+          { name: 'Grading', material: result(`=B${at.label}`, formats.each), perHour: input(650, formats.count), weeks: dash, perM2: dash, survive: (row) => result(`=IF(${ofWay('WayGradeOut', at.way)}>I${row - 1},"growing on loses more than grade-out",${ofWay('WayGradeOut', at.way)}/I${row - 1})`, formats.share) },
         ]
         return stages.map(({ name, material, perHour, weeks, perM2, survive }, index) => {
           const row = at.stages + index
@@ -75,10 +73,10 @@ export function quoteSheet(): NamedSheet {
         })
       },
     },
-    stageNote: () => [text('A stage is paid for all plants that enter it: the survivors bear what was spent early. Rooting has its labour and bench in it. Growing on: feed, water.')],
+    stageNote: () => [text('A stage is paid for all plants that enter it: the survivors bear what was spent early. Rooting has its labour and bench in it. Growing on: feed, water; what survives it is a part of the grade-out rate on Ways.')],
     gapAbove: blank,
     answer: () => headings('The price', 'Figure', 'Unit', '', 'Where it comes from', '', '', '', ''),
-    cost: (at) => line('Floor: cost of a liner', total(`=STICK.LINERCOST(H${at.stages}:H${at.stageNote - 1},I${at.stages}:I${at.stageNote - 1})`, formats.each), 'EUR a liner', 'Without selling, the office and profit: below it money is lost'),
+    cost: (at) => line('Floor: cost of a liner', total(`=STICK.LINERCOST(H${at.stages}:H${at.stageNote - 1},I${at.stages}:I${at.stageNote - 1})`, formats.each), 'EUR a liner', 'Without selling, the office, profit and liners left unsold: below it money is lost'),
     laterCost: (at) => line('Of that, after rooting', result(`=B${at.cost}-STICK.PERLINER(H${at.stages},I${at.stages}:I${at.stageNote - 1})`, formats.each), 'EUR a liner', 'The floor less what rooting costs'),
     price: (at) => line('Price at the margin wanted', total(`=STICK.LINERPRICE(B${at.cost},B${at.margin},B${at.step})`, formats.price), 'EUR a liner', 'Cost / (1 - margin), rounded up'),
     markup: (at) => line('That is a markup of', result(`=B${at.price}/B${at.cost}-1`, formats.share), 'share of the cost', 'The same price, read the other way'),
@@ -91,14 +89,15 @@ export function quoteSheet(): NamedSheet {
     liners: () => line('Liners of the order', input(12_000, formats.count), 'liners', 'Invented'),
     off: () => line('Asked to come off', input(0.08, formats.share), 'share of the price', 'Invented'),
     leastMargin: () => line('Least margin', input(0.24, formats.share), 'share of the price', 'Invented: below it the order is not taken'),
-    listed: (at) => line('Price listed for so many', result(`=STICK.LINERPRICE(B${at.cost}+B${at.setup}/${reached('quantities', at)},${reached('margins', at)},B${at.step})`, formats.price), 'EUR a liner', 'That of the largest quantity the order reaches; quantities from small to large'),
+    reached: (at) => line('Quantity it reaches', result(`=SUMPRODUCT(MAX((${acrossBreaks(at.quantities)}<=B${at.liners})*${acrossBreaks(at.quantities)}))`, formats.count), 'liners', 'The largest of those above that is no more than the order; 0 where it reaches none'),
+    listed: (at) => line('Price listed for so many', result(`=STICK.LINERPRICE(B${at.cost}+B${at.setup}/B${at.reached},INDEX(${acrossBreaks(at.margins)},MATCH(B${at.reached},${acrossBreaks(at.quantities)},0)),B${at.step})`, formats.price), 'EUR a liner', 'That of the quantity it reaches'),
     lessened: (at) => line('Price with that off', result(`=STICK.LINERPRICE(B${at.listed}*(1-B${at.off}),0,B${at.step})`, formats.price), 'EUR a liner', 'Rounded up to whole steps'),
     orderFloor: (at) => line('Floor of this order', result(`=B${at.cost}+B${at.setup}/B${at.liners}`, formats.each), 'EUR a liner', 'With its part of what is paid once'),
     marginLeft: (at) => line('Margin left', result(`=1-B${at.orderFloor}/B${at.lessened}`, formats.share), 'share of the price', 'After what was asked to come off'),
     moneyLeft: (at) => line('Left of the whole order', total(`=(B${at.lessened}-B${at.orderFloor})*B${at.liners}`, formats.price), 'EUR', 'For selling, the office and profit'),
     leastPrice: (at) => line('Least price', result(`=STICK.LINERPRICE(B${at.orderFloor},B${at.leastMargin},B${at.step})`, formats.price), 'EUR a liner', 'The floor at the least margin, rounded up to whole steps'),
     mostOff: (at) => line('Most that can come off', result(`=MAX(1-B${at.leastPrice}/B${at.listed},0)`, formats.share), 'share of the price', 'From the listed price down to the least price'),
-    answerToOrder: (at) => line('Answer', total(`=IF(B${at.lessened}<B${at.orderFloor},"No: below the floor",IF(B${at.lessened}<B${at.leastPrice},"Offer "&TEXT(B${at.leastPrice},"0.00"),"Take it"))`), '', 'Take it at the price asked, offer the least price instead, or leave it'),
+    answerToOrder: (at) => line('Answer', total(`=IF(B${at.reached}=0,"Fewer than any quantity above",IF(B${at.lessened}<B${at.orderFloor},"No: below the floor",IF(B${at.lessened}<B${at.leastPrice},"Offer "&TEXT(B${at.leastPrice},"0.00"),"Take it")))`), '', 'Take it at the price asked, offer the least price instead, or leave it'),
     cautions: cautionLines(mediumCost),
     gapLast: blank,
     quoteHeading: () => headings('The quote: liners', 'EUR a liner', 'EUR', 'of the price', 'of the cost', 'EUR a liner', '', '', ''),
@@ -120,6 +119,7 @@ export function quoteSheet(): NamedSheet {
       name('LinerPrice', 'B', at.price),
       name('AnswerToOrder', 'B', at.answerToOrder),
       name('OrderMarginLeft', 'B', at.marginLeft),
+      name('QuoteTable', 'A', at.quote),
       name('LargestQuantity', 'A', at.quote + breaks.length),
       name('LargestPriceEach', 'B', at.quote + breaks.length),
       name('QuoteWarnings', 'G', at.quote + 1, at.quote + breaks.length),

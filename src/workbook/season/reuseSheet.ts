@@ -93,6 +93,7 @@ export function reuseSheet(): NamedSheet {
     names: [
       { name: 'ReuseSupplier', refersTo: `Reuse!$C$${at.supplier}:$F$${at.supplier}` },
       { name: 'ReusePriceOf', refersTo: `Reuse!$C$${at.priceOf}:$F$${at.priceOf}` },
+      { name: 'PieceFirstCost', refersTo: `Reuse!$C$${at.first}:$F$${at.first}` },
       name('TrayPrice', 'C', at.first),
       name('TrayRounds', 'C', at.rounds),
       name('TrayWash', 'C', at.wash),

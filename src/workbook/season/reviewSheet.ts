@@ -1,5 +1,5 @@
 import type { Cell } from '../book'
-import { formats, heading, headings, headOf, input, result, spilledTable, text, total, type NamedSheet, type Row } from './cells'
+import { formats, heading, headings, headOf, input, ofTable, priced, result, spilledTable, text, total, type NamedSheet, type Row } from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
 import { tableIn } from './tableIn'
@@ -22,12 +22,12 @@ function packs(product: string): string {
 }
 
 function medium(product: string, unit: string, actualQuantity: number, actualPrice: number): Item {
-  return { name: product, unit, standardQuantity: packs(product), standardPrice: `=${ofMedium('PackPrice', product)}+${ofMedium('PackDelivery', product)}`, actualQuantity, actualPrice }
+  return { name: product, unit, standardQuantity: packs(product), standardPrice: `=${priced(ofMedium('PackPrice', product))}+${ofMedium('PackDelivery', product)}`, actualQuantity, actualPrice }
 }
 
 const items: readonly Item[] = [
-  { name: 'Cuttings', unit: 'cuttings', standardQuantity: '=SUM(OrderCuttings)', standardPrice: '=CuttingItself', actualQuantity: 186_400, actualPrice: 0.0625 },
-  { name: 'Sticking labour', unit: 'hours', standardQuantity: '=ROUNDUP(SUMPRODUCT(WayCuttings/WayStuckPerHour),0)', standardPrice: '=ROUND(Wage*(1+OnCosts),2)', actualQuantity: 171, actualPrice: 19.9 },
+  { name: 'Cuttings', unit: 'cuttings', standardQuantity: '=SUM(OrderCuttings)', standardPrice: `=${priced('CuttingItself')}`, actualQuantity: 186_400, actualPrice: 0.0625 },
+  { name: 'Sticking labour', unit: 'hours', standardQuantity: '=ROUNDUP(SUMPRODUCT(WayCuttings/WayStuckPerHour),0)', standardPrice: `=ROUND(${priced('Wage')}*(1+OnCosts),2)`, actualQuantity: 171, actualPrice: 19.9 },
   medium('Premix', 'bags', 31, 14.1),
   medium('Peat', 'bales', 6, 23.6),
   medium('Vermiculite', 'bags', 11, 23.9),
@@ -42,7 +42,7 @@ export function reviewSheet(): NamedSheet {
   const { rows, at } = layOut({
     ...headOf('Review', 'At the end of the season: where more or less was spent than this workbook allows, because the price differed or because the usage did.'),
     convention: () => [text('Price: difference in price x actual quantity. Usage: difference in quantity x standard price. Together: the whole difference, to the cent.')],
-    sign: () => [text('Positive is adverse: more was spent. The actual figures are invented, as if counted and invoiced at the end of the season.')],
+    sign: () => [text('Positive is adverse: more was spent. Standard: what the workbook allows for the liners ordered, for these five items alone. The actual figures are invented, as if counted and invoiced at the end of the season.')],
     gap: blank,
     units: () => headings('', 'EUR', 'EUR', 'EUR', 'EUR', 'EUR', ''),
     heading: () => headings('Where the money went', 'Standard', 'Actual', 'Price', 'Usage', 'Together', 'So it is'),
@@ -55,16 +55,16 @@ export function reviewSheet(): NamedSheet {
           text(name),
           result(`=D${standard}`, formats.price),
           result(`=D${actual}`, formats.price),
-          result(`=G${standard}`, formats.price),
-          result(`=G${actual}`, formats.price),
-          result(`=G${actual + 1}`, formats.price),
-          result(`=H${actual + 1}`),
+          result(ofTable(`F${block}`, `G${standard}`), formats.price),
+          result(ofTable(`F${block}`, `G${actual}`), formats.price),
+          result(ofTable(`F${block}`, `G${actual + 1}`), formats.price),
+          result(ofTable(`F${block}`, `H${actual + 1}`)),
         ]
       }),
     },
     sums: (at) => [heading('All five'), ...['B', 'C', 'D', 'E', 'F'].map((column) => total(`=SUM(${column}${at.summary}:${column}${at.sums - 1})`, formats.price))],
     unexplained: (at) => [text('Left unexplained'), result(`=ROUND(C${at.sums}-B${at.sums}-F${at.sums},2)`, formats.price), text('EUR: actual less standard less both variances. Must be 0')],
-    largest: (at) => [text('Largest difference'), result(`=INDEX(A${at.summary}:A${at.sums - 1},MATCH(MAX(F${at.summary}:F${at.sums - 1}),F${at.summary}:F${at.sums - 1},0))`), text('Most adverse of the five')],
+    largest: (at) => [text('Largest difference'), result(`=IF(MAX(F${at.summary}:F${at.sums - 1})>0,INDEX(A${at.summary}:A${at.sums - 1},MATCH(MAX(F${at.summary}:F${at.sums - 1}),F${at.summary}:F${at.sums - 1},0)),"nothing is adverse")`), text('Most adverse of the five')],
     gapBelow: blank,
     blocks: { height: items.length * (1 + rowsOfItem + 1), rows: (at) => items.flatMap((item, index) => block(item, at.blocks + blocks[index]!)) },
   })

@@ -1,5 +1,5 @@
 import type { Cell } from '../book'
-import { dayInput, formats, headings, headOf, input, result, text, total, type NamedSheet, type Row } from './cells'
+import { dayInput, formats, headings, headOf, input, ofTable, result, text, total, type NamedSheet, type Row } from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
 
@@ -14,7 +14,7 @@ export function seasonSheet(): NamedSheet {
   const { rows, at } = layOut({
     ...headOf(`${nursery}: one season of propagation`, 'Type into the boxed cells only: every other number follows from them. Figures are EUR without recoverable tax; costs here are no tax advice.'),
     sheets: () => [text('The sheets follow the job: what was promised and what it takes, what it costs, what to buy and when, what to ask for it, and how it ended.')],
-    gap: blank,
+    checked: (at) => [result(`=IF(IFERROR(AND(B${at.counted}=0,B${at.rates}=0,B${at.prices}=0,B${at.covered}>=0,B${at.timed}=0,B${at.explained}=0),FALSE),"All checks at the foot of this sheet are met.","Not all checks at the foot of this sheet are met. Until they are, do not trust the figures.")`)],
     heading: () => headings('The season', 'Figure', 'Unit', 'Where it comes from'),
     orderLines: () => line('Order lines', result('=COUNT(OrderLiners)', formats.count), 'lines', 'Orders'),
     liners: () => line('Liners ordered', result('=SUM(OrderLiners)', formats.count), 'liners', 'Orders'),
@@ -26,13 +26,13 @@ export function seasonSheet(): NamedSheet {
     packs: () => line('Packs of media to buy', result('=MediaPacks', formats.count), 'packs', 'Buying'),
     media: () => line('Media to buy', result('=MediaToBuy', formats.price), 'EUR', 'Buying: costs rounded to the cent, then added'),
     pieces: () => line('Blocks, trays, vessels, frames to buy', result('=PiecesToBuy', formats.price), 'EUR', 'Buying: washed trays, vessels and frames serve many rounds'),
-    buying: () => line('Buying list, everything', total('=BuyingTotal', formats.price), 'EUR', 'Buying: cash to pay this season'),
+    buying: () => line('Buying list, everything', total('=BuyingTotal', formats.price), 'EUR', 'Buying: cash to pay this season for rooting; Buying says what is not in it'),
     rooting: () => line('Rooting cost of the season', total('=SUM(OrderCost)', formats.price), 'EUR', 'Orders: everything up to the rooted plant, as Compare lists it'),
     rootingPerLiner: (at) => line('Rooting cost for each liner ordered', result(`=B${at.rooting}/B${at.liners}`, formats.each), 'EUR a liner', 'The line above over the liners ordered'),
     gapAbove: blank,
     waysHeading: () => headings('Which way wins', 'Figure', 'Unit', 'Where it comes from'),
     cheapest: () => line('Cheapest way of rooting', total('=CheapestWay'), '', 'Compare: one species in all six ways, for each saleable liner'),
-    cheapestFrom: () => line('It beats single use from round', result('=CheapestFromRound', formats.count), 'rounds', 'Compare: against the cheapest way that serves one round'),
+    cheapestFrom: () => line('It beats single use from round', result('=CheapestFromRound', formats.count), 'rounds', 'Compare: against the cheapest way that serves one round, named there'),
     cheapestCost: () => line('Its rooting cost', result('=MIN(WayCostPerLiner)', formats.each), 'EUR a saleable liner', 'Ways'),
     next: () => line('The next way', result('=NextWay'), '', 'Compare'),
     ahead: () => line('Dearer by', result('=CheapestAheadBy', formats.each), 'EUR a saleable liner', 'Compare'),
@@ -46,15 +46,15 @@ export function seasonSheet(): NamedSheet {
     vessel: () => line('Water in vessels instead of rockwool', result('=VesselBreakEven', formats.count), 'from this round on', 'Reuse: the same. Easy plants only'),
     gapLower: blank,
     priceHeading: () => headings('What to ask for it', 'Figure', 'Unit', 'Where it comes from'),
-    floor: () => line('Floor: cost of a saleable liner', total('=FloorPrice', formats.each), 'EUR a liner', 'Quote: all stages, without selling, the office and profit'),
+    floor: () => line('Floor: cost of a saleable liner', total('=FloorPrice', formats.each), 'EUR a liner', 'Quote: all stages, without selling, the office, profit and liners left unsold'),
     price: () => line('Price at the margin wanted', result('=LinerPrice', formats.price), 'EUR a liner', 'Quote'),
-    largest: () => line('Price at the largest quantity quoted', result('=LargestPriceEach', formats.price), 'EUR a liner', 'Quote: paid-once costs spread over it'),
-    warned: () => line('Quantities with a warning', result('=ROWS(QuoteWarnings)-COUNTIF(QuoteWarnings,"none")', formats.count), 'quantities', 'Quote: orders just below a break that would cost more than the break'),
+    largest: () => line('Price at the largest quantity quoted', result(ofTable('QuoteTable', 'LargestPriceEach'), formats.price), 'EUR a liner', 'Quote: paid-once costs spread over it'),
+    warned: () => line('Quantities with a warning', result(ofTable('QuoteTable', 'ROWS(QuoteWarnings)-COUNTIF(QuoteWarnings,"none")'), formats.count), 'quantities', 'Quote: orders just below a break that would cost more than the break'),
     order: () => line('The order that asks for less', result('=AnswerToOrder'), '', 'Quote: against the least margin'),
     orderMargin: () => line('Margin it would leave', result('=OrderMarginLeft', formats.share), 'share of the price', 'Quote: at the price that was asked'),
     gapMiddle: blank,
     moneyHeading: () => headings('Where the money went', 'Figure', 'Unit', 'Where it comes from'),
-    spent: () => line('Spent beyond the standard', total('=ReviewTotal', formats.price), 'EUR', 'Review: positive is adverse. Invented, as if the season were over'),
+    spent: () => line('Spent beyond the standard', total('=ReviewTotal', formats.price), 'EUR', 'Review: on the five items there. Positive is adverse. Invented, as if the season were over'),
     byPrice: () => line('Of that, because prices differed', result('=ReviewPrice', formats.price), 'EUR', 'Review: difference in price x actual quantity'),
     byUsage: () => line('Of that, because more or less was used', result('=ReviewUsage', formats.price), 'EUR', 'Review: difference in quantity x standard price'),
     mostAdverse: () => line('Most of it on', result('=ReviewLargest'), '', 'Review'),
@@ -77,7 +77,8 @@ export function seasonSheet(): NamedSheet {
     checks: () => headings('Checks', 'Figure', 'Unit', 'What it shows'),
     counted: () => line('Cuttings that no way counts', result('=SUM(OrderCuttings)-SUM(WayCuttings)', formats.count), 'cuttings', 'Must be 0: else a way is misspelt on Orders, which says where'),
     rates: () => line('Rates left blank', result('=COUNTBLANK(OrderRates)-COUNTBLANK(OrderSpecies)*COLUMNS(OrderRates)+COUNTBLANK(WayRates)', formats.count), 'cells', 'Must be 0: a blank rate counts as nothing lost, so too little is stuck'),
-    covered: () => line('Least stock left over', result('=MIN(LeftOver)', formats.litres), 'L loose', 'Must not be below 0: else a medium runs out'),
+    prices: (at) => line('Prices left blank', result(`=COUNTBLANK(PackPrice)+COUNTBLANK(OtherPrice)+COUNTBLANK(PieceFirstCost)+COUNTBLANK(B${at.interest}:B${at.benchUse})`, formats.count), 'cells', 'Must be 0: on Prices, First cost on Reuse, and from Interest to Bench in use above. Type 0 for what costs nothing'),
+    covered: () => line('Least stock left over', result('=ROUND(MIN(LeftOver),2)', formats.litres), 'L loose', 'Must not be below 0: else a medium runs out'),
     timed: () => line('Trays outside the periods', result('=TraysNotTimed', formats.count), 'trays', 'Must be 0: else Timing forgets a sticking week'),
     explained: () => line('Difference left unexplained', result('=ReviewUnexplained', formats.price), 'EUR', 'Must be 0: the variances on Review add up'),
   })

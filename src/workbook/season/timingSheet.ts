@@ -5,8 +5,8 @@ import { formats, headings, headOf, input, result, spilledTable, text, type Name
 import { blank, layOut, type RowNumbers } from './layOut'
 import { sixWays } from './sixWays'
 
-/** Invented prices of a pack: they rise once spring orders come in. */
-const unitPrices: readonly number[] = [14.5, 14.5, 15.6, 15.6, 15.2]
+/** Invented prices of a pack, without its delivery: they rise once spring orders come in. */
+const unitPrices: readonly number[] = [13.9, 13.9, 15, 15, 14.6]
 
 function line(label: string, cell: Cell, unit: string, how: string): Row {
   return [text(label), cell, text(unit), text(how)]
@@ -15,19 +15,20 @@ function line(label: string, cell: Cell, unit: string, how: string): Row {
 /** When to order one medium over the sticking weeks. */
 export function timingSheet(): NamedSheet {
   const last = (at: RowNumbers<'periods'>) => at.periods + unitPrices.length - 1
+  const ofMedium = (range: string, { way }: RowNumbers<'way'>) => `INDEX(${range},MATCH(INDEX(WayProduct,MATCH(B${way},WayName,0)),MediumName,0))`
   const column = (letter: string, at: RowNumbers<'periods'>) => `${letter}${at.periods}:${letter}${last(at)}`
   const { rows, at } = layOut({
     ...headOf('Timing', 'One medium over the sticking weeks: fewer deliveries cost less freight and more room, and the price changes on the way.'),
     gap: blank,
     heading: () => headings('What is asked', 'Figure', 'Unit', 'Where it comes from', '', ''),
     way: () => line('Way of rooting', input(sixWays.premix.name), '', 'One that fills trays'),
-    pack: (at) => line('Litres in a pack', result(`=INDEX(DeclaredLitres,MATCH(INDEX(WayProduct,MATCH(B${at.way},WayName,0)),MediumName,0))*INDEX(Expansion,MATCH(INDEX(WayProduct,MATCH(B${at.way},WayName,0)),MediumName,0))*(1-INDEX(WasteShare,MATCH(INDEX(WayProduct,MATCH(B${at.way},WayName,0)),MediumName,0)))`, formats.litres), 'L loose', 'Prices, waste taken off'),
+    pack: (at) => line('Litres in a pack', result(`=${ofMedium('DeclaredLitres', at)}*${ofMedium('Expansion', at)}*(1-${ofMedium('WasteShare', at)})`, formats.litres), 'L loose', 'Prices, waste taken off'),
     litresPerTray: (at) => line('Litres in a tray', result(`=INDEX(WayLitres,MATCH(B${at.way},WayName,0))/INDEX(WayUnits,MATCH(B${at.way},WayName,0))`, formats.litres), 'L loose', 'Ways'),
     firstWeek: () => line('First week', input(8, formats.count), 'week', 'Sticking weeks are on Orders'),
     length: () => line('Weeks in a period', input(4, formats.count), 'weeks', ''),
-    delivery: () => line('Freight of a delivery', input(24, formats.price), 'EUR an order', 'Invented'),
+    delivery: () => line('Freight of a delivery', input(24, formats.price), 'EUR an order', 'Invented. It stands for the delivery of each pack on Prices, so the prices below are without that'),
     holding: () => line('Room for a pack', input(1.3, formats.price), 'EUR a period', 'Invented: dry store, and what is torn or gets wet'),
-    onHand: () => line('Packs in stock', input(2, formats.count), 'packs', 'Invented'),
+    onHand: (at) => line('Packs in stock', result(`=ROUNDDOWN(${ofMedium('MediumOnHand', at)}/${ofMedium('DeclaredLitres', at)}/${ofMedium('Expansion', at)},0)`, formats.count), 'packs', 'Buying: the whole packs of what is on hand there'),
     gapBetween: blank,
     periodUnits: () => headings('', 'week', 'trays', 'packs', 'packs', 'EUR a pack'),
     periodHeading: () => headings('Period', 'From week', 'Trays', 'Packs so far', 'Packs needed', 'Price'),

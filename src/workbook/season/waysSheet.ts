@@ -4,7 +4,7 @@ import { blocks } from '../../functions/volume/blocks'
 import { fill } from '../../functions/volume/fill'
 import { water } from '../../functions/volume/water'
 import { cautionLines } from './cautionLines'
-import { formats, heading, headOf, input, openInput, result, text, total, type NamedSheet, type Row } from './cells'
+import { formats, heading, headOf, input, openInput, priced, result, text, total, type NamedSheet, type Row } from './cells'
 import { blank, layOut, type RowNumbers } from './layOut'
 import { naming, namingAcross } from './names'
 import { sixWays, wayKeys, type Way } from './sixWays'
@@ -103,10 +103,10 @@ export function waysSheet(): NamedSheet {
 
     bought: () => section('A vessel, tray, bed, sheet'),
     first: (at) => line('Bought for', 'EUR', {
-      water: result('=VesselPrice', formats.price),
-      ...each({ peat: true, vermiculite: true }, () => result('=TrayPrice', formats.price)),
-      sand: result(`=FramePrice*F${at.bedArea}+F${at.bedLitres}*SandCost`, formats.price),
-      premix: result('=ThinTrayPrice', formats.price),
+      water: result(`=${priced('VesselPrice')}`, formats.price),
+      ...each({ peat: true, vermiculite: true }, () => result(`=${priced('TrayPrice')}`, formats.price)),
+      sand: result(`=${priced('FramePrice')}*F${at.bedArea}+F${at.bedLitres}*SandCost`, formats.price),
+      premix: result(`=${priced('ThinTrayPrice')}`, formats.price),
       rockwool: result('=RockwoolSheetPrice', formats.price),
     }, 'From Reuse and Prices. A bed: its frame and its first filling of sand'),
     rounds: () => line('Rounds it serves', 'rounds', {
@@ -143,8 +143,8 @@ export function waysSheet(): NamedSheet {
     weeks: () => line('On the bench until rooted', 'weeks', inputs({ water: 3, peat: 5, vermiculite: 5, sand: 7, premix: 5, rockwool: 4 }, formats.measure), 'Invented'),
     density: (at) => line('Cuttings on the ground', 'per m2', inAll((c) => result(`=${c}${at.used}/${c}${at.ground}`, formats.count)), 'Places used over the ground that one takes'),
     groundRate: (at) => line('Rate for the ground', 'EUR a m2, week', {
-      ...each({ water: true, peat: true, vermiculite: true, premix: true, rockwool: true }, () => result('=BenchRate', formats.price)),
-      sand: result(`=IF(F${at.load}>F${at.limitMetric},FloorRate,BenchRate)`, formats.price),
+      ...each({ water: true, peat: true, vermiculite: true, premix: true, rockwool: true }, () => result(`=${priced('BenchRate')}`, formats.price)),
+      sand: result(`=IF(F${at.load}>F${at.limitMetric},${priced('FloorRate')},${priced('BenchRate')})`, formats.price),
     }, 'From Season, with heat and the overheads of the house. A bed that is too heavy for a bench pays the rate of the floor'),
 
     perCutting: () => section('A cutting, every round'),
@@ -164,7 +164,7 @@ export function waysSheet(): NamedSheet {
     }, 'A dash: the sand is bought with the bed, and the block is the sheet'),
     soaking: (at) => line('Water and acid to soak', 'EUR a cutting', { rockwool: result(`=H${at.soakLitres}*(WaterPricePerM3+AcidPerM3)/STICK.UNITS(1,"m3","L")/H${at.used}`, formats.each) }),
     hormone: () => line('Rooting hormone', 'EUR a cutting', inputs({ water: 0.006, peat: 0.004, vermiculite: 0.004, sand: 0.004, premix: 0.004, rockwool: 0.004 }, formats.each), 'Powder; in water a liquid, since powder would wash off. Invented. Follow the label'),
-    cutting: () => line('The cutting itself', 'EUR a cutting', inAll(() => result('=CuttingItself', formats.each)), 'From Season'),
+    cutting: () => line('The cutting itself', 'EUR a cutting', inAll(() => result(`=${priced('CuttingItself')}`, formats.each)), 'From Season'),
     sticking: (at) => line('Labour: sticking', 'EUR a cutting', inAll((c) => result(`=STICK.LABOURCOST(${c}${at.stuckPerHour},Wage,OnCosts)`, formats.each)), 'Wage and on-costs: Season'),
     setting: (at) => line('Labour: filling and setting out', 'EUR a cutting', inAll((c) => result(`=STICK.LABOURCOST(${c}${at.setPerHour},Wage,OnCosts)/${c}${at.used}`, formats.each)), 'Over the places used'),
     changing: (at) => line('Labour: changing the water', 'EUR a cutting', { water: result(`=(STICK.WATER(1,1,C${at.changeEvery},C${at.days})-1)*STICK.LABOURCOST(C${at.changedPerHour},Wage,OnCosts)/C${at.used}`, formats.each) }, 'Fillings less the first'),
@@ -179,7 +179,7 @@ export function waysSheet(): NamedSheet {
     strike: () => line('Strike rate', 'share rooted', inputs({ water: 0.9, peat: 0.91, vermiculite: 0.9, sand: 0.89, premix: 0.92, rockwool: 0.94 }, formats.share), 'One species in all six ways, so that ways and not species are compared. Invented trial'),
     pottingOn: () => line('Potting-on rate', 'share', inputs({ water: 0.9, peat: 0.97, vermiculite: 0.96, sand: 0.94, premix: 0.97, rockwool: 0.98 }, formats.share), 'Water roots and washed, bare roots break more easily: transplant losses'),
     gradeOut: () => line('Grade-out rate', 'share saleable', inputs({ water: 0.94, peat: 0.96, vermiculite: 0.96, sand: 0.96, premix: 0.96, rockwool: 0.96 }, formats.share)),
-    rate: (at) => line('Overall rate', 'share saleable', inAll((c) => result(`=PRODUCT(${c}${at.strike}:${c}${at.gradeOut})`, formats.share))),
+    rate: (at) => line('Overall rate', 'share saleable', inAll((c) => result(`=IF(COUNTBLANK(${c}${at.strike}:${c}${at.gradeOut})>0,"rate missing",PRODUCT(${c}${at.strike}:${c}${at.gradeOut}))`, formats.share))),
     costPerLiner: (at) => line('Rooting cost', 'EUR a saleable liner', inAll((c) => total(rootingCost(c, `${c}${at.rate}`, at), formats.each)), 'The survivors bear the cost of all: losses divide. Compare ranks these'),
     dearer: (at) => line('Dearer than the cheapest way', 'share', inAll((c) => result(`=${c}${at.costPerLiner}/MIN($C${at.costPerLiner}:$H${at.costPerLiner})-1`, formats.share)), '0 % is the cheapest way'),
     mediumAlone: (at) => line('Of that, the medium', 'EUR a saleable liner', {

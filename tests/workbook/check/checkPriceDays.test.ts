@@ -74,7 +74,7 @@ test('Nothing is said of the age of a price in a workbook that has no season.', 
   expect(await findings(bookOf(undefined, ['Price of'], [day('2001-01-01')]))).toEqual([])
 })
 
-test('In the demo season, started a year later, every price that is bought is old: 6 media, 7 other ones, 3 offers, 3 pieces.', async () => {
+test('In the demo season, started a year later, every price that is bought is old: 6 media, 9 other ones, 3 offers, 3 pieces.', async () => {
   const demo = demoSeason()
   const later = { ...demo, sheets: mapCells(demo.sheets, (cell, { sheet }) => (sheet === 'Season' && cell.value === day('2026-02-09') ? { ...cell, value: day('2027-02-09') } : cell)) }
   const old = checkBook(await openBook(later), catalogue).filter(({ sentence }) => sentence.startsWith('This price is of'))

@@ -96,7 +96,7 @@ describe('the working on a sheet', () => {
 describe('the cells that a formula reads', () => {
   test('come with their name, their sheet and the label that the season gives them, each once', () => {
     const [address, { formula }] = [...open.sheets.find(({ name }) => name === 'Compare')!.cells].find(([, cell]) => cell.formula.startsWith('=STICK.COMPARE'))!
-    expect(address).toBe('A16')
+    expect(address).toBe('A17')
     const read = filledCells(cellsRead(formula, 'Compare', open.names), open, 3)
     expect(read.find(({ name }) => name === 'WayName')).toMatchObject({ sheet: 'Ways', count: 6 })
     expect(read.find(({ name }) => name === 'YearlyInterest')?.label).toMatch(/interest/i)
