@@ -32,16 +32,16 @@ interface ParameterEntry {
   readonly optional?: true
 }
 
-export function functionsJson(catalogue: readonly Definition[], address = addinAddress): FunctionsJson {
-  return { functions: catalogue.map((definition) => entryOf(definition, address)) }
+export function functionsJson(catalogue: readonly Definition[]): FunctionsJson {
+  return { functions: catalogue.map(entryOf) }
 }
 
-function entryOf({ id, summary, parameters, result }: Definition, address: string): FunctionEntry {
+function entryOf({ id, summary, parameters, result }: Definition): FunctionEntry {
   return {
     id,
     name: id,
     description: summary,
-    helpUrl: `${address}/help/${id}.html`,
+    helpUrl: `${addinAddress}/help/${id}.html`,
     parameters: Object.entries(parameters).map(([name, parameter]) => ({
       name,
       description: `${parameter.text} (${takesText(parameter)})`,

@@ -2,7 +2,6 @@
 import type { Definition } from '../core/definition/definition'
 import { evaluate, type Answer } from '../core/definition/evaluate'
 import type { Problem } from '../core/definition/problem'
-import { sentence } from '../wording/en/problems'
 
 export type Tried =
   | { readonly value: Answer }
@@ -15,7 +14,7 @@ export interface ArgumentProblem {
   readonly sentence: string
 }
 
-export function tryCall(definition: Definition, args: readonly unknown[], say: (problem: Problem, definition: Definition) => string = sentence): Tried {
+export function tryCall(definition: Definition, args: readonly unknown[], say: (problem: Problem, definition: Definition) => string): Tried {
   const evaluation = evaluate(definition, args)
   if ('result' in evaluation) return { value: evaluation.result }
   if ('cellError' in evaluation) return { cellError: evaluation.cellError.code }

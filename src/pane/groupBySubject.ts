@@ -1,5 +1,5 @@
 import type { Definition, Subject } from '../core/definition/definition'
-import { subjectNames as english } from '../wording/en/subjects'
+import type { Words } from '../wording/words'
 
 export interface SubjectGroup {
   readonly subject: Subject
@@ -8,7 +8,7 @@ export interface SubjectGroup {
 }
 
 /** The subjects that hold at least one function, in the order of `subjectNames`. */
-export function groupBySubject(definitions: readonly Definition[], subjectNames = english): readonly SubjectGroup[] {
+export function groupBySubject(definitions: readonly Definition[], subjectNames: Words['subjectNames']): readonly SubjectGroup[] {
   return (Object.keys(subjectNames) as Subject[])
     .map((subject) => ({
       subject,

@@ -1,9 +1,8 @@
-import { english } from '../wording/en/words'
 import type { Words } from '../wording/words'
 import { PortProblem } from '../workbook/port'
 
 /** What a workbook could not do, as one sentence that says what to do about it. */
-export function portSentence(error: unknown, doing: 'reading' | 'writing' = 'writing', port: Words['port'] = english.port): string {
+export function portSentence(error: unknown, doing: 'reading' | 'writing', port: Words['port']): string {
   const { code, detail } = error instanceof PortProblem ? error : new PortProblem('hostFailed', error instanceof Error ? error.message : String(error))
   return code === 'hostFailed' && doing === 'reading' ? port.notRead(detail) : port[code](detail)
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { portSentence } from '../../src/pane/portSentence'
+import { port } from '../../src/wording/en/port'
 import { PortProblem } from '../../src/workbook/port'
 
 describe('the sentence for what a workbook could not do', () => {
@@ -18,12 +19,12 @@ describe('the sentence for what a workbook could not do', () => {
     [new Error('lost'), 'The workbook did not take it (it says “lost”): nothing was changed. Try again, or somewhere else.'],
     ['odd', 'The workbook did not take it (it says “odd”): nothing was changed. Try again, or somewhere else.'],
   ])('says what to do about %s', (error, sentence) => {
-    expect(portSentence(error)).toBe(sentence)
+    expect(portSentence(error, 'writing', port)).toBe(sentence)
   })
 
   it('speaks of reading where nothing was to be written', () => {
-    expect(portSentence(new Error('Out of memory.'), 'reading')).toBe('The workbook could not be read (it says “Out of memory”): try again.')
-    expect(portSentence(new PortProblem('hostFailed'), 'reading')).toBe('The workbook could not be read: try again.')
-    expect(portSentence(new PortProblem('cellEditMode'), 'reading')).toBe('Press Enter or Esc in the cell first, then try again.')
+    expect(portSentence(new Error('Out of memory.'), 'reading', port)).toBe('The workbook could not be read (it says “Out of memory”): try again.')
+    expect(portSentence(new PortProblem('hostFailed'), 'reading', port)).toBe('The workbook could not be read: try again.')
+    expect(portSentence(new PortProblem('cellEditMode'), 'reading', port)).toBe('Press Enter or Esc in the cell first, then try again.')
   })
 })

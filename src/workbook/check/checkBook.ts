@@ -1,5 +1,5 @@
 import type { Definition } from '../../core/definition/definition'
-import { found } from '../../wording/en/findings'
+import type { Words } from '../../wording/words'
 import type { OpenBook } from '../openBook'
 import { checkCalls } from './checkCalls'
 import { checkColumns } from './checkColumns'
@@ -8,7 +8,7 @@ import { checkPriceDays } from './checkPriceDays'
 import type { Finding } from './finding'
 
 /** All that was forgotten or looks wrong in a workbook: errors first, then doubts, each in the order of the sheets. */
-export function checkBook(book: OpenBook, definitions: readonly Definition[], words = found): readonly Finding[] {
-  const doubts = book.sheets.flatMap((sheet) => [...checkColumns(sheet, words), ...checkCalls(sheet, definitions, words)])
-  return [...checkErrors(book, words), ...doubts, ...checkPriceDays(book, words)]
+export function checkBook(book: OpenBook, definitions: readonly Definition[], found: Words['found']): readonly Finding[] {
+  const doubts = book.sheets.flatMap((sheet) => [...checkColumns(sheet, found), ...checkCalls(sheet, definitions, found)])
+  return [...checkErrors(book, found), ...doubts, ...checkPriceDays(book, found)]
 }
