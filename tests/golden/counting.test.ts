@@ -16,7 +16,7 @@ const rows: readonly GoldenRow[] = [
   { expected: 0, within: 0, is: 'the spread of batches that are all alike', computed: () => value('BATCHSPREAD', [50, 50, 50], [40, 40, 40]), source: 'definition', standing: 'derived' },
   { expected: 0, within: 0, is: 'the spread of batches of which every cutting was taken', computed: () => value('BATCHSPREAD', [50, 70], [50, 70]), source: 'definition', standing: 'derived' },
   { expected: 0, within: 0, is: 'the spread of batches of which none was taken', computed: () => value('BATCHSPREAD', [50, 70], [0, 0]), source: 'definition', standing: 'derived' },
-  { expected: 0.6897, within: 0.00005, is: 'the chance up to which one more of cost 39, price 59 and salvage 30 pays', computed: () => step('ratio', 'OVERSTICK', 485, [1], 39, 59, 30), source: 'single-period-inventory', standing: 'printed' },
+  { expected: 0.6667, within: 0.00005, is: 'the chance up to which one more of cost 12, price 20 and worth 8 as surplus pays', computed: () => step('ratio', 'OVERSTICK', 200, [1], 12, 20, 8), source: 'cachon-terwiesch-12-1', standing: 'printed' },
   // The least number that gives the first 51 with a chance of 95 % is 61: with 5 % of the loss as cost per survivor the ratio is 0.95.
   { expected: 61, within: 0, is: 'cuttings for 51 liners at 90 % where a cutting costs a twentieth of what it saves', computed: () => value('OVERSTICK', 51, [0.9], 0.045, 1), source: 'boost-negative-binomial', standing: 'derived' },
   { expected: 576, within: 0, is: 'cuttings for 501 liners at 90 % where a cutting costs a hundredth of what it saves', computed: () => value('OVERSTICK', 501, [0.9], 0.009, 1), source: 'boost-negative-binomial', standing: 'derived' },

@@ -11,7 +11,7 @@ goldenTests([
   { expected: 113.4361438313, within: 5e-11, is: 'PMT(5%;12;1000;100;1)', computed: () => value('REUSECOST', 1000, 12, 0, 0, 0, -100, 0.05), source: 'openformula', standing: 'printed' },
   { expected: 100, within: 0, is: 'PMT(0;10;1000)', computed: () => value('REUSECOST', 1000, 10), source: 'openformula', standing: 'printed' },
   { expected: 875, within: 0, is: 'SLN(4000;500;4), the plain average', computed: () => value('REUSECOST', 4000, 4, 0, 0, 0, 500), source: 'openformula', standing: 'printed' },
-  { expected: 12371, within: 0.5, is: 'capital recovery of 50,000 with a salvage of 5,000 over 5 years at 10 %', computed: () => value('REUSECOST', 50000, 5, 0, 0, 0, 5000, 0.1) * 1.1, source: 'capital-recovery', standing: 'printed' },
+  { expected: 12371, within: 0.5, is: 'capital recovery of 50,000 with a salvage of 5,000 over 5 years at 10 %', computed: () => value('REUSECOST', 50000, 5, 0, 0, 0, 5000, 0.1) * 1.1, source: 'blank-tarquin-6-5', standing: 'printed' },
   { expected: 1854.0247200054619, within: 1e-9, is: 'pmt(0.075/12, 180, 200000)', computed: () => value('REUSECOST', 200000, 180, 0, 0, 0, 0, yearly(0.075 / 12), 12) * (1 + 0.075 / 12), source: 'numpy-financial', standing: 'printed' },
   { expected: 1 + 0.0525 / 4, within: 5e-7, is: 'growth a quarter at an effective 5.3543 % a year (EFFECT(5.25%;4))', computed: () => step('growth', 'REUSECOST', 1, 4, 0, 0, 0, 0, 0.053543, 4), source: 'openformula', standing: 'derived' },
   { expected: 8.0253, within: 5e-5, is: 'fillings per container of at most 10 uses, 5 % lost each', computed: () => 1 / value('REUSECOST', 1, 10, 0, 0, 0.05), source: 'bojkow-trippage', standing: 'printed' },

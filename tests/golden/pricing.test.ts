@@ -13,10 +13,12 @@ goldenTests([
   { expected: 0.03, within: 0.005, is: 'the loss line of a plant of 0.661 with 5 % unsold, as a stage of its own', computed: () => value('LINERCOST', [0.661], [0.95]) - 0.661, source: 'rutgers-geranium', standing: 'printed' },
   // 0.20 / (0.8 x 0.95) + 0.30 / 0.95
   { expected: 0.578947368421053, within: 1e-15, is: 'a liner of 0.20 for sticking with 80 % striking and 0.30 for potting on with 95 % living', computed: () => value('LINERCOST', [0.2, 0.3], [0.8, 0.95]), source: 'definition', standing: 'derived' },
-  { expected: 3.08, within: 0.005, is: 'the price of a liner of 2.00 at a margin of 35 %', computed: () => value('LINERPRICE', 2, 0.35), source: 'extension-direct-marketing', standing: 'printed' },
-  { expected: 3.08, within: 0, is: 'the same rounded up to the cent', computed: () => value('LINERPRICE', 2, 0.35, 0.01), source: 'extension-direct-marketing', standing: 'printed' },
-  { expected: 3, within: 0, is: 'the price of a liner of 2.00 at the margin that a markup of 50 % is, a third', computed: () => value('LINERPRICE', 2, 1 / 3, 0.01), source: 'extension-direct-marketing', standing: 'printed' },
-  { expected: 0.5, within: 1e-14, is: 'the markup that a margin of a third is', computed: () => step('markup', 'LINERPRICE', 2, 1 / 3), source: 'extension-direct-marketing', standing: 'printed' },
+  { expected: 6.5, within: 0, is: 'the price of a liner of 5.00 at the margin that a markup of 30 % is, 1.50 of 6.50', computed: () => value('LINERPRICE', 5, 1.5 / 6.5, 0.01), source: 'moyer-2024', standing: 'printed' },
+  { expected: 0.23, within: 0.005, is: 'the margin that is kept where 5.00 sells at 6.50', computed: () => table('QUOTE', 5, [1], [1.5 / 6.5], 0, 0.01)[0]![3] as number, source: 'moyer-2024', standing: 'printed' },
+  { expected: 0.3, within: 1e-14, is: 'the markup that this margin is', computed: () => step('markup', 'LINERPRICE', 5, 1.5 / 6.5), source: 'moyer-2024', standing: 'printed' },
+  { expected: 3.08, within: 0, is: 'the price of a liner of 2.00 at a margin of 35 %, rounded up to the cent', computed: () => value('LINERPRICE', 2, 0.35, 0.01), source: 'definition', standing: 'derived' },
+  { expected: 15, within: 0, is: 'the price of a liner of 10.00 at the margin that a markup of 50 % is, a third', computed: () => value('LINERPRICE', 10, 1 / 3, 0.01), source: 'farris-2010', standing: 'printed' },
+  { expected: 0.5, within: 1e-14, is: 'the markup that a margin of a third is', computed: () => step('markup', 'LINERPRICE', 10, 1 / 3), source: 'farris-2010', standing: 'printed' },
   { expected: 0.6, within: 0, is: 'the price of 0.418 at a margin of 30 % in steps of 0.05', computed: () => value('LINERPRICE', 0.418, 0.3, 0.05), source: 'definition', standing: 'derived' },
   // 0.1 + 0.2 as a cell adds them is three steps of 0.1, and no fourth through the dust.
   { expected: 0.3, within: 0, is: 'the price of 0.1 + 0.2 at no margin in steps of 0.1', computed: () => value('LINERPRICE', 0.1 + 0.2, 0, 0.1), source: 'definition', standing: 'derived' },
@@ -24,9 +26,10 @@ goldenTests([
   // Level cost 10 a round of 1,000 cuttings (as in REUSECOST: 1,000, 9 rounds, 50, 5 % is 200), and 0.072 a cutting.
   { expected: 0.09 / 0.85, within: 1e-15, is: 'a liner in trays of 90 used 9 times, washing 4.50, 5 % topped up, 85 % saleable', computed: () => value('ROOTINGCOST', 90, 9, 1000, 0.85, 4.5, 0.05, 0, 0.072), source: 'definition', standing: 'derived' },
   // A payment at the start of each year, so the source's end-of-year one is a year's interest more; 1,000 plants of which half are sold.
-  { expected: 12371 / 500, within: 0.001, is: 'a liner of a bed of 50,000 with a salvage of 5,000 over 5 years at 10 %, 500 sold a year', computed: () => value('ROOTINGCOST', 50000, 5, 1000, 0.5, 0, 0, 0, 0, 5000, 0.1) * 1.1, source: 'capital-recovery', standing: 'derived' },
+  { expected: 12371 / 500, within: 0.001, is: 'a liner of a bed of 50,000 with a salvage of 5,000 over 5 years at 10 %, 500 sold a year', computed: () => value('ROOTINGCOST', 50000, 5, 1000, 0.5, 0, 0, 0, 0, 5000, 0.1) * 1.1, source: 'blank-tarquin-6-5', standing: 'derived' },
 ], [
   { printed: 0.023, expected: 0.02005, within: 5e-6, is: 'sticking a cutting, of 2,109 hours, 26,392 of wages and 1,316,111 cuttings in all; the mean of the nurseries\' own ratios', computed: () => value('LABOURCOST', 1_316_111 / 2109, 26_392 / 2109), source: 'hortscience-53-1133' },
+  { printed: 1.44, expected: 1.43, within: 0, is: 'the price of 1.00 at a margin of 30 %, to the cent', computed: () => value('LINERPRICE', 1, 0.3, 0.01), source: 'moyer-2024' },
   { printed: 0.55, expected: 0.5556, within: 5e-5, is: '0.50 with 10 % unsold, as the only stage', computed: () => value('LINERCOST', [0.5], [0.9]), source: 'growertalks-shrinkage' },
 ])
 

@@ -18,7 +18,7 @@ export const linerPrice = defineBySteps({
     ['price', 'IF(0 < priceStep, MAX(1, ROUNDUP(exactPrice / priceStep, 0)) * priceStep, exactPrice)', 'money per liner', 'rounded up to whole price steps, where there is a step'],
   ],
   examples: [
-    { text: 'A cost of 2.00 at a margin of 35 %, to the cent', given: [2, 0.35, 0.01], gives: 3.08, source: 'extension-direct-marketing' },
+    { text: 'A cost of 2.00 at a margin of 35 %, to the cent', given: [2, 0.35, 0.01], gives: 3.08, source: 'definition' },
     { text: 'The same without rounding', given: [2, 0.35], gives: 3.07692307692308, source: 'definition' },
     { text: 'A cost of 0.418 at a margin of 30 %, in steps of 0.05', given: [0.418, 0.3, 0.05], gives: 0.6, source: 'definition' },
   ],
