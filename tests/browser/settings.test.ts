@@ -141,7 +141,11 @@ test('An entry typed before the pane is there is read with the mark chosen at an
   await (await page.context().newCDPSession(page)).send('Emulation.setCPUThrottlingRate', { rate: 2 })
   await page.goto(pages.address, { waitUntil: 'commit' })
   await page.locator('.sheet .grid canvas').first().waitFor()
-  await page.locator('.sheet .grid').click({ position: { x: 600, y: 300 } })
+  // The grid's box of the selected cell says when it answers a click.
+  await expect.poll(async () => {
+    await page.mouse.click(600, 400)
+    return page.locator('.sheet .grid input').first().inputValue()
+  }, { timeout: 30_000 }).toMatch(/^[B-Z]\d+$/)
   await page.keyboard.type('1,50')
   await page.keyboard.press('Enter')
   const cell = page.locator('.sheet .cell')
