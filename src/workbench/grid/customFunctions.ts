@@ -1,4 +1,4 @@
-/** Registers the catalogue with the grid: one class for each function, and its texts for the signature help. */
+/** Registers the catalogue with the grid: one class for each function, and its texts for the signature help; and comparisons of our own. */
 import { BooleanNumber, type Ctor, type Nullable } from '@univerjs/core'
 import {
   ArrayValueObject, BaseFunction, type BaseValueObject, type ErrorType, ErrorValueObject, FunctionType, type IFunctionInfo,
@@ -8,6 +8,7 @@ import type { Definition } from '../../core/definition/definition'
 import type { CellError } from '../../core/definition/problem'
 import { call, type CallOutcome } from '../../derived/call'
 import type { CellCalls, Place } from './cellCalls'
+import { comparison } from './comparison'
 
 const namespace = 'STICK.'
 
@@ -19,7 +20,7 @@ export interface CustomFunctions {
 
 export function customFunctions(definitions: readonly Definition[], calls: CellCalls): CustomFunctions {
   return {
-    function: definitions.map((definition) => [functionClass(definition, calls), namespace + definition.id]),
+    function: [...definitions.map((definition): [Ctor<BaseFunction>, string] => [functionClass(definition, calls), namespace + definition.id]), comparison],
     description: definitions.map(describe),
   }
 }

@@ -21,6 +21,24 @@ describe('calculating a book without a screen', () => {
     expect(cells.get('A2')).toEqual({ value: 5 })
   })
 
+  it('lets no comparison hide an error, however often and on whichever side its cell is compared', async () => {
+    const compared = ['A1<1', '1>A1', 'A1=1', '1=A1', 'A1<>1', 'A1>=B1', '(A1<1)*1', 'IF(A1<1,"less","not less")', 'IF(1<=A1,"less","not less")', 'SUM((A1:A2<1)*1)']
+    const rows = [[formula('=NA()'), typed(2)], [formula('=1/0')], ...compared.map((text) => [formula(`=${text}`)]), ...compared.map((text) => [formula(`=${text.replaceAll('A1', 'A2').replace('A2:A2', 'A1:A2')}`)])]
+    const cells = await cellsOf(bookOf(rows))
+    for (let row = 1; row <= rows.length; row++) expect(cells.get(`A${row}`)?.error, String(rows[row - 1]![0]!.formula)).toBeDefined()
+  })
+
+  it('compares a range cell by cell, and a row with a column as a table', async () => {
+    const cells = await cellsOf(bookOf([
+      [typed(1), typed(2), typed(3), formula('=SUM((A1:C1>=2)*1)')],
+      [typed(3), undefined, undefined, formula('=SUM((A1:C1=A1:A3)*1)')],
+      [typed(''), undefined, undefined, formula('=SUMPRODUCT((A1:C1<=A2:C2)*A1:C1)')],
+      [typed('peat'), typed('Peat'), undefined, formula('=A4=B4')],
+      [undefined, undefined, undefined, formula('=A5=0')],
+    ]))
+    expect(['D1', 'D2', 'D3', 'D4', 'D5'].map((address) => cells.get(address)?.value)).toEqual([2, 2, 1, true, true])
+  })
+
   it('gives typed numbers, text and logical values back as they are', async () => {
     const cells = await cellsOf(bookOf([[typed(1.5), typed('60'), typed(true), typed('15%')]]))
     expect([...cells.values()].map(({ value }) => value)).toEqual([1.5, '60', true, '15%'])
