@@ -10,6 +10,8 @@ export const bibliography = {
   'gpn-calculations': { title: 'Greenhouse Product News, "Grower 101: Calculations Part IV"', detail: 'Pots per 100 square feet at a spacing' },
   'north-creek-plug-sizes': { title: 'North Creek Nurseries, "Plug Sizes"', detail: 'Published cell volumes in cubic inches and cubic centimetres' },
   'garden-club-measurements': { title: "First Men's Garden Club of Dallas, \"Measurements and Conversions\"", detail: 'Bags of three cubic feet for 100 square feet at a depth' },
+  'keith-peat-bales': { title: 'Keith, "How Do I Calculate How Much Peat to Add to My Garden?" (blackgold.bz)', detail: 'Bales of 3 cubic feet that open to twice as much: 15.75 of them, so 16, for 3.5 cubic yards' },
+  'woods-end-compost': { title: 'Woods End Laboratories, "The True Cost of Compost", Mother Earth News', detail: 'Table of bagged compost: 22 bags of 1.5 cubic feet at 5.99 are 131.78' },
   'rootmaker-faq': { title: 'RootMaker FAQ, "What container mixes do you recommend" (2024)', detail: 'Three parts of bark, one of peat and one of sand give about four: the sum shrinks by 15 to 20 per cent' },
   'acquaah-4-11': { title: 'Acquaah, Horticulture, table 4-11', detail: 'Rates per cubic yard and per cubic metre' },
   'boost-negative-binomial': { title: 'Boost.Math, example neg_binomial_sample_sizes', detail: 'Sample sizes for a number of successes at a confidence' },

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
+import { catalogue } from '../../src/functions/catalogue'
 import { root } from './sourceTree'
 
 const paths = ['src', 'tests', 'assets'].flatMap((folder) => (
@@ -14,6 +15,11 @@ test('No file or folder has a name that says nothing: utils, helpers, common, ma
 test('Folders of src have names of lower-case letters.', () => {
   const folders = readdirSync(join(root, 'src'), { recursive: true, withFileTypes: true }).filter((entry) => entry.isDirectory())
   expect(folders.map((folder) => folder.name).filter((name) => !/^[a-z]+$/.test(name))).toEqual([])
+})
+
+test('Every function is held against a published or derived value in tests/golden.', () => {
+  const golden = paths.filter((path) => /^tests\/golden\/.*\.test\.ts$/.test(path)).map((path) => readFileSync(join(root, path), 'utf8')).join('\n')
+  expect(catalogue.map(({ id }) => id).filter((id) => !golden.includes(`'${id}'`))).toEqual([])
 })
 
 test('The top level holds the documents, the manifest, the sources and what tools demand, and nothing else.', () => {

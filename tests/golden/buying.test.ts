@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { Decimal } from '../../src/core/quantity/decimal'
 import { splitByWeights } from '../../src/core/quantity/splitting'
 import { workingOf } from '../../src/derived/working'
-import { cellOf, definition, goldenTests, refusal, table } from './golden'
+import { cellOf, definition, goldenTests, refusal, table, value } from './golden'
 
 const year1958 = {
   needs: [69, 29, 36, 61, 61, 26, 34, 67, 45, 67, 79, 56],
@@ -26,6 +26,10 @@ goldenTests([
   { expected: 200, within: 0, is: 'the cheapest size of order among the breaks', computed: () => [50, 100, 200, 500].reduce((best, size) => (yearlyCost(size) < yearlyCost(best) ? size : best)), source: 'all-units-discount', standing: 'printed' },
   { expected: 864, within: 0, is: 'the least cost of the twelve months', computed: () => cellOf('STOCKPLAN', 'total', 'cost', year1958.needs, year1958.setUp, 1), source: 'wagner-whitin-1958', standing: 'printed' },
   { expected: 110, within: 0, is: 'the least cost of four periods', computed: () => cellOf('STOCKPLAN', 'total', 'cost', [10, 20, 30, 40], 30, 1), source: 'inventory-analytics', standing: 'printed' },
+  { expected: 16, within: 0, is: 'bales of 3 ft3 that open to twice as much, for 3.5 yd3', computed: () => value('BAGS', '3.5 yd3', '3 ft3', 2), source: 'keith-peat-bales', standing: 'printed' },
+  { expected: 131.78, within: 0.005, is: 'the 33 ft3 of 22 bags of 1.5 ft3 at 5.99, by the price of a litre', computed: () => value('PACKPRICE', 5.99, '1.5 ft3') * value('UNITS', 33, 'ft3', 'L'), source: 'woods-end-compost', standing: 'printed' },
+  // Pressed litres are no loose ones: opened to twice as much, a litre costs half; delivery and waste by arithmetic.
+  { expected: 0.2, within: 0, is: 'a litre of a pressed bale of 60 L at 21.00 with 1.80 to bring it, opened to twice as much, 5 % wasted', computed: () => value('PACKPRICE', 21, 60, 2, 1.8, 0.05), source: 'definition', standing: 'derived' },
 ])
 
 describe('splitting money', () => {

@@ -19,6 +19,8 @@ const rows: readonly GoldenRow[] = [
   { expected: Math.PI * 30 * 30 / 4 * 60 / 1000, within: 1e-12, is: 'mL in a straight round cell of 30 by 60 mm', computed: () => value('ROUNDCELL', 30, 60), source: 'definition', standing: 'derived' },
   { expected: 50 / 3 * (1600 + 784 + Math.sqrt(1600 * 784)) / 1000, within: 1e-12, is: 'mL in a square frustum of 40 to 28 mm, 50 mm deep', computed: () => value('CELLVOLUME', 40, 40, 50, 28, 28), source: 'definition', standing: 'derived' },
   { expected: 118.5185185185185, within: 1e-9, is: 'loose litres of each of the two halves of 200 L at a shrink of 15.625 %', computed: () => column('BLENDPARTS', 200, [1, 1], 0.15625)[0]!, source: 'definition', standing: 'derived' },
+  // 98 * 0.98 * 25 = 2,401; in doubles 2401 / (98 * (1 - 0.02)) is a little above 25 and would take one more.
+  { expected: 25, within: 0, is: 'sheets of 98 sites with 2 % of them left empty, for 2,401 cuttings', computed: () => value('BLOCKS', 2401, 98, 0.02), source: 'definition', standing: 'derived' },
   { expected: 625, within: 0, is: 'litres of a tonne of dry sand of 1,600 kg/m3', computed: () => value('WEIGHTTOLITRES', '1 t', 1600), source: 'definition', standing: 'derived' },
 ]
 
