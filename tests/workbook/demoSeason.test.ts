@@ -756,6 +756,7 @@ describe('the demo season as it calculates', () => {
     it('says so at the top of Season where a check is not met, though every figure has a value', async () => {
       expect(saysNotMet(await withInput('Timing', 'First week', 'B', 12))).toBe(true)
       expect(saysNotMet(await withInput('Season', 'Bench or floor in use', 'B', undefined))).toBe(true)
+      expect(saysNotMet(await withInput('Ways', 'Rooting hormone', 'G', undefined))).toBe(true)
     })
 
     it('takes the price of the quantity that an order reaches, in whatever order the quantities stand, and says where it reaches none', async () => {

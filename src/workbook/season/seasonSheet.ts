@@ -77,7 +77,7 @@ export function seasonSheet(): NamedSheet {
     checks: () => headings('Checks', 'Figure', 'Unit', 'What it shows'),
     counted: () => line('Cuttings that no way counts', result('=SUM(OrderCuttings)-SUM(WayCuttings)', formats.count), 'cuttings', 'Must be 0: else a way is misspelt on Orders, which says where'),
     rates: () => line('Rates left blank', result('=COUNTBLANK(OrderRates)-COUNTBLANK(OrderSpecies)*COLUMNS(OrderRates)+COUNTBLANK(WayRates)', formats.count), 'cells', 'Must be 0: a blank rate counts as nothing lost, so too little is stuck'),
-    prices: (at) => line('Prices left blank', result(`=COUNTBLANK(PackPrice)+COUNTBLANK(OtherPrice)+COUNTBLANK(PieceFirstCost)+COUNTBLANK(B${at.interest}:B${at.benchUse})`, formats.count), 'cells', 'Must be 0: on Prices, First cost on Reuse, and from Interest to Bench in use above. Type 0 for what costs nothing'),
+    prices: (at) => line('Prices left blank', result(`=COUNTBLANK(PackPrice)+COUNTBLANK(OtherPrice)+COUNTBLANK(PieceFirstCost)+COUNTBLANK(WayHormone)+COUNTBLANK(B${at.interest}:B${at.benchUse})`, formats.count), 'cells', 'Must be 0: on Prices, First cost on Reuse, hormone on Ways, and from Interest to Bench in use above. Type 0 for what costs nothing'),
     covered: () => line('Least stock left over', result('=ROUND(MIN(LeftOver),2)', formats.litres), 'L loose', 'Must not be below 0: else a medium runs out'),
     timed: () => line('Trays outside the periods', result('=TraysNotTimed', formats.count), 'trays', 'Must be 0: else Timing forgets a sticking week'),
     explained: () => line('Difference left unexplained', result('=ReviewUnexplained', formats.price), 'EUR', 'Must be 0: the variances on Review add up'),

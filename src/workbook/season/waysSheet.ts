@@ -246,6 +246,7 @@ export function waysSheet(): NamedSheet {
       across('WayLost', at.lost),
       across('WayEndValue', at.endValue),
       across('WayStuckPerHour', at.stuckPerHour),
+      across('WayHormone', at.hormone),
       across('WayOther', at.other),
       across('WayCostPerCutting', at.cost),
       across('WayStrike', at.strike),
