@@ -2,6 +2,7 @@
 import { numfmt } from '@univerjs/core'
 import type { Book, Cell, Sheet } from '../../workbook/book'
 import type { CalculatedBook, CalculatedCell, CalculatedSheet } from '../../workbook/calculated'
+import { hasWords } from '../../workbook/hasWords'
 import { addressOf, placesIn, type Place } from './address'
 import { spillOf } from './spill'
 
@@ -42,7 +43,7 @@ function resultsOfSheet(sheet: Sheet, calculated: CalculatedSheet): Result[] {
     const spill = spillOf(result)
     return [{
       address,
-      label: labelOf(sheet, place),
+      label: labelWithUnit(sheet, place),
       formula: cell.formula,
       value: result.value,
       shown: shownAs(result, cell),
@@ -69,23 +70,18 @@ function shownAs(result: CalculatedCell | undefined, cell: Cell | undefined): st
   return numfmt.format(cell?.format ?? 'General', result.value, { locale: 'en-US', throws: false }).trim()
 }
 
-function labelOf(sheet: Sheet, { row, column }: Place): string {
+function labelWithUnit(sheet: Sheet, { row, column }: Place): string {
   const above = sheet.rows.slice(0, row - 1)
   const cells = sheet.rows[row - 1] ?? []
-  const before = cells.slice(0, column - 1).find(isWords)
-  const heading = above.map((one) => one[column - 1]).filter(isWords).at(-1)
-  const unit = cells[above.filter((one) => one.some(headsUnits)).at(-1)?.findIndex(headsUnits) ?? -1]
-  const words = [before, heading, unit].filter(isWords).map((cell) => String(cell?.value).trim())
+  const before = cells.slice(0, column - 1).map((cell) => cell?.value).find(hasWords)
+  const heading = above.map((one) => one[column - 1]?.value).filter(hasWords).at(-1)
+  const unit = cells[above.filter((one) => one.some(headsUnits)).at(-1)?.findIndex(headsUnits) ?? -1]?.value
+  const words = [before, heading, unit].filter(hasWords).map((text) => text.trim())
   return [...new Set(words)].join(', ')
 }
 
 function headsUnits(cell: Cell | undefined): boolean {
   return typeof cell?.value === 'string' && cell.value.trim().toLowerCase() === 'unit'
-}
-
-/** A dash in an empty place says nothing. */
-function isWords(cell: Cell | undefined): boolean {
-  return typeof cell?.value === 'string' && /\p{L}/u.test(cell.value)
 }
 
 function cellAt(sheet: Sheet, { row, column }: Place): Cell | undefined {

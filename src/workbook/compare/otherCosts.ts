@@ -7,12 +7,13 @@ import { onlyCall } from '../../derived/onlyCall'
 import { holds, namedRanges, rangesRead, type NamedRanges, type RangeRead } from '../../derived/rangesRead'
 import { addressOf } from '../../derived/reference'
 import { Decimal, zero } from '../../core/quantity/decimal'
+import { cellAt } from '../cellAt'
 import type { OpenBook, OpenCell } from '../openBook'
 import { sheetNamed } from '../sheetNamed'
 import type { ChartedCell } from './chartedCells'
 import { costClass, type CostClass } from './costClass'
 import { definitionOf } from './evaluated'
-import { headingsOf } from './headingsOf'
+import { headingsOfTerm } from './headingsOfTerm'
 
 export type OtherCosts = Readonly<Record<CostClass, OtherPart>>
 
@@ -74,7 +75,7 @@ function foundIn(places: readonly Place[], book: OpenBook, names: NamedRanges, d
   return places.flatMap(({ sheet, row, column }): readonly Found[] => {
     const cell = cellAt(book, sheet, row, column)
     if (typeof cell?.value !== 'number') return []
-    const headings = headingsOf(book, sheet, cell, standing)
+    const headings = headingsOfTerm(book, sheet, cell, standing)
     const own: Found = { sheet, address: addressOf(row, column), heading: headings[0] ?? addressOf(row, column), cell, costClass: depth === 0 ? 'other' : costClass(cell.formula, headings) }
     if (own.costClass !== 'other' || depth === deepest) return [own]
     const below = addedIn(cell.formula.replace(/^=/, ''), sheet, book, names)
@@ -102,10 +103,6 @@ function placesHeld(range: RangeRead, book: OpenBook): readonly Place[] {
   const { sheet } = range
   const cells = [...sheetNamed(book, sheet)?.cells.values() ?? []]
   return cells.filter(({ row, column }) => holds(range, sheet, row, column)).map(({ row, column }) => ({ sheet, row, column }))
-}
-
-function cellAt(book: OpenBook, sheet: string, row: number, column: number): OpenCell | undefined {
-  return sheetNamed(book, sheet)?.cells.get(addressOf(row, column))
 }
 
 /** What doubles lose in adding up. */

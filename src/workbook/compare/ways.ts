@@ -1,7 +1,8 @@
 /** Ways of rooting side by side, in parts that add up to the figures of their cells. */
 import { toCell } from '../../core/quantity/decimal'
-import { addressOf } from '../../derived/reference'
-import type { OpenBook, OpenSheet } from '../openBook'
+import { cellAt } from '../cellAt'
+import { hasWords } from '../hasWords'
+import type { OpenBook } from '../openBook'
 import type { ChartedCell } from './chartedCells'
 import { evaluated, rowsOf, type NoChart } from './evaluated'
 import { otherCosts, type OtherCosts } from './otherCosts'
@@ -56,7 +57,7 @@ function runs(cells: readonly ChartedCell[], placeOf: (cell: ChartedCell) => rea
 }
 
 export function waysOfRootingCosts(run: readonly ChartedCell[], book: OpenBook): readonly WayCost[] | NoChart {
-  const names = namesOf(run, book.sheets.find(({ name }) => name === run[0]?.sheet))
+  const names = namesInOneLine(run, book)
   const ways: WayCost[] = []
   for (const [index, cell] of run.entries()) {
     const cost = evaluated('ROOTINGCOST', cell.args)
@@ -68,14 +69,13 @@ export function waysOfRootingCosts(run: readonly ChartedCell[], book: OpenBook):
 }
 
 /** From the first line of the sheet in which each of them has a name of its own, else their addresses. */
-function namesOf(run: readonly ChartedCell[], sheet: OpenSheet | undefined): readonly string[] {
+function namesInOneLine(run: readonly ChartedCell[], book: OpenBook): readonly string[] {
   const [first] = run
   const across = run.length === 1 || run[1]!.row === first!.row
   const before = across ? first!.row : first!.column
   for (let line = 0; line < before; line += 1) {
-    const names = run.map(({ row, column }) => sheet?.cells.get(across ? addressOf(line, column) : addressOf(row, line))?.value)
-    const allNamed = names.every((name) => typeof name === 'string' && /\p{L}/u.test(name))
-    if (allNamed && new Set(names).size === run.length) return names as readonly string[]
+    const names = run.map(({ sheet, row, column }) => (across ? cellAt(book, sheet, line, column) : cellAt(book, sheet, row, line))?.value)
+    if (names.every(hasWords) && new Set(names).size === run.length) return names
   }
   return run.map(({ address }) => address)
 }

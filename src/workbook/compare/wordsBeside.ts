@@ -1,7 +1,8 @@
 import { isBlank } from '../../core/definition/readArguments'
 import { onlyCall } from '../../derived/onlyCall'
 import { namedRanges, rangesRead } from '../../derived/rangesRead'
-import { addressOf } from '../../derived/reference'
+import { cellAt } from '../cellAt'
+import { beginsWithWord } from '../hasWords'
 import type { OpenBook } from '../openBook'
 import { sheetNamed } from '../sheetNamed'
 import type { ChartedCell } from './chartedCells'
@@ -20,7 +21,7 @@ export function wordsBeside({ sheet, address, id, args }: ChartedCell, parameter
   const given = [args[place]].flat(2)
   return given.flatMap((name, row) => (isBlank(name) ? [] : [
     [range.left + 1, range.left - 1].filter((column) => column >= 0)
-      .map((column) => sheetNamed(book, range.sheet)?.cells.get(addressOf(range.top + row, column))?.value)
-      .find((value): value is string => typeof value === 'string' && /^\p{L}/u.test(value)),
+      .map((column) => cellAt(book, range.sheet, range.top + row, column)?.value)
+      .find(beginsWithWord),
   ]))
 }

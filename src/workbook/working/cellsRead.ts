@@ -2,9 +2,9 @@
 import { namedRanges, rangesRead, referencesIn, type RangeRead } from '../../derived/rangesRead'
 import { blockAddress } from '../../derived/reference'
 import type { DefinedName } from '../book'
+import { cellAt } from '../cellAt'
 import type { OpenBook, ReadCell } from '../openBook'
 import type { CellPlace } from '../port'
-import { sheetNamed } from '../sheetNamed'
 import { labelOf } from './labelOf'
 
 export interface CellsRead extends CellPlace {
@@ -43,8 +43,7 @@ export interface FilledCells extends CellsRead {
 /** @param most How many values of one range are given. */
 export function filledCells(read: readonly CellsRead[], book: OpenBook, most: number): readonly FilledCells[] {
   return read.map((cells) => {
-    const sheet = sheetNamed(book, cells.sheet)
-    const valueAt = (row: number, column: number): ReadCell => sheet?.cells.get(blockAddress({ top: row, bottom: row, left: column, right: column }))?.value ?? null
+    const valueAt = (row: number, column: number): ReadCell => cellAt(book, cells.sheet, row, column)?.value ?? null
     const { top, left, bottom, right } = cells.range
     const values: { address: string; value: ReadCell }[] = []
     for (let row = top; row <= bottom && values.length < most; row += 1) {

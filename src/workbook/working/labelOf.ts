@@ -1,4 +1,5 @@
 import type { RangeRead } from '../../derived/rangesRead'
+import { beginsWithWord } from '../hasWords'
 import type { ReadCell } from '../openBook'
 
 /** How far up and to the left a label is looked for. */
@@ -9,7 +10,7 @@ const mostSteps = 200
  * to the left of their row. In a table the label is the first text of the row; beside a single figure it is the nearest.
  */
 export function labelOf({ top, left, bottom, right }: RangeRead, valueAt: (row: number, column: number) => ReadCell): string {
-  const heading = left === right ? firstText(textsAbove(top, left, valueAt)) : undefined
+  const heading = left === right ? valuesAbove(top, left, valueAt).find(beginsWithWord) : undefined
   if (top !== bottom) return heading ?? ''
   const beside = textsBeside(top, left, valueAt)
   const label = heading === undefined ? beside[0] : beside.at(-1)
@@ -17,7 +18,7 @@ export function labelOf({ top, left, bottom, right }: RangeRead, valueAt: (row: 
 }
 
 /** From the cell upwards as far as cells are filled: in a column of figures, the first text is its heading. */
-function textsAbove(top: number, column: number, valueAt: (row: number, column: number) => ReadCell): readonly ReadCell[] {
+function valuesAbove(top: number, column: number, valueAt: (row: number, column: number) => ReadCell): readonly ReadCell[] {
   const values: ReadCell[] = []
   for (let row = top - 1; row >= Math.max(0, top - mostSteps); row -= 1) {
     const value = valueAt(row, column)
@@ -31,16 +32,7 @@ function textsBeside(row: number, left: number, valueAt: (row: number, column: n
   const texts: string[] = []
   for (let column = left - 1; column >= Math.max(0, left - mostSteps); column -= 1) {
     const value = valueAt(row, column)
-    if (isWords(value)) texts.push(value)
+    if (beginsWithWord(value)) texts.push(value)
   }
   return texts
-}
-
-function firstText(values: readonly ReadCell[]): string | undefined {
-  return values.find(isWords)
-}
-
-/** "65 mL" is a figure, no label. */
-function isWords(value: ReadCell): value is string {
-  return typeof value === 'string' && /^\p{L}/u.test(value)
 }

@@ -1,0 +1,9 @@
+/** Whether a value can be what something is called: a dash in an empty place says nothing. */
+export function hasWords(value: unknown): value is string {
+  return typeof value === 'string' && /\p{L}/u.test(value)
+}
+
+/** For places where figures may stand among the names, as texts with their units: "65 mL". */
+export function beginsWithWord(value: unknown): value is string {
+  return typeof value === 'string' && /^\p{L}/u.test(value)
+}
