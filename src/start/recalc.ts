@@ -5,12 +5,12 @@
 import { readFile, rename, rm, stat, writeFile } from 'node:fs/promises'
 import { basename, dirname, extname, join, resolve } from 'node:path'
 import { parseArgs } from 'node:util'
-import { holds, namedRanges, rangesRead } from '../derived/rangesRead'
 import { found } from '../wording/en/findings'
-import type { Book } from '../workbook/book'
 import type { CalculatedBook } from '../workbook/calculated'
+import { tracedErrors, type TracedError } from '../workbook/check/tracedErrors'
+import { openBookOf } from '../workbook/openBookOf'
+import type { CellPlace } from '../workbook/port'
 import { calculateBook } from '../workbench/engine/calculate'
-import { placeOf } from '../workbench/xlsx/address'
 import { putResults } from '../workbench/xlsx/putResults'
 import { readXlsx } from '../workbench/xlsx/readXlsx'
 import { resultsOf, type Result, type SheetResults } from '../workbench/xlsx/results'
@@ -48,11 +48,11 @@ async function run(): Promise<number> {
   const { book } = await readXlsx(bytes)
   const calculated = await calculateBook(book)
   const sheets = resultsOf(book, calculated)
-  const problems = problemsOf(book, calculated)
+  const errors = tracedErrors(openBookOf(book, calculated))
   process.stdout.write(wish.json ? asJson(wish.file, sheets, calculated) : asText(sheets))
-  for (const line of problemLines(problems)) process.stderr.write(`${line}\n`)
+  for (const line of errorLines(errors)) process.stderr.write(`${line}\n`)
   if (wish.out !== undefined) await writeOut(wish.out, bytes, calculated)
-  return problems.length > 0 ? 1 : 0
+  return errors.length > 0 ? 1 : 0
 }
 
 function readWish(words: string[]): Wish | 'help' {
@@ -117,46 +117,30 @@ function reasonOf(problem: unknown): string {
   return reasons[code ?? ''] ?? message
 }
 
-interface CellProblem {
-  readonly cell: string
-  readonly code: string
-  readonly sentence: string | undefined
-  /** A cell in error that this one reads. */
-  readonly from: string | undefined
-}
-
-function problemsOf(book: Book, { sheets }: CalculatedBook): CellProblem[] {
-  const names = namedRanges(book.names)
-  const inError = sheets.flatMap(({ name, cells }) => [...cells].flatMap(([address, { error, sentence }]) => (
-    error === undefined ? [] : [{ sheet: name, address, ...placeOf(address), code: error, sentence }])))
-  return inError.map(({ sheet, address, row, column, code, sentence }) => {
-    const formula = book.sheets.find(({ name }) => name === sheet)?.rows[row - 1]?.[column - 1]?.formula
-    const ranges = formula === undefined || sentence !== undefined ? [] : rangesRead(formula, sheet, names)
-    const from = inError.find((other) => ranges.some((range) => holds(range, other.sheet, other.row - 1, other.column - 1)))
-    return { cell: `${sheet}!${address}`, code, sentence, from: from && `${from.sheet}!${from.address}` }
-  })
-}
-
 /** Our own refusals first, because they say what to type; then the other sources; what only passes an error on is named in one line. */
-function problemLines(problems: readonly CellProblem[]): string[] {
-  const refused = problems.filter(({ sentence }) => sentence !== undefined)
-  const others = problems.filter(({ sentence, from }) => sentence === undefined && from === undefined)
-  const followers = problems.filter(({ from }) => from !== undefined)
+function errorLines(errors: readonly TracedError[]): string[] {
+  const refused = errors.filter(({ sentence }) => sentence !== undefined)
+  const others = errors.filter(({ sentence, sources }) => sentence === undefined && sources.length === 0)
+  const followers = errors.filter(({ sources }) => sources.length > 0)
   // Cells that read each other in a circle have no source.
-  if (refused.length + others.length === 0) return followers.map(({ cell, code, from }) => `${cell}  ${code}  The formula reads ${from ?? ''}, which shows an error.`)
+  if (refused.length + others.length === 0) return followers.map((one) => `${placeText(one)}  ${one.code}  The formula reads ${placeText(one.sources[0]!)}, which shows an error.`)
   return [
-    ...refused.map(({ cell, code, sentence }) => `${cell}  ${code}  ${sentence ?? ''}`),
-    ...others.map(({ cell, code }) => `${cell}  ${code}  ${found.shows(code)}`),
+    ...refused.map((one) => `${placeText(one)}  ${one.code}  ${one.sentence ?? ''}`),
+    ...others.map((one) => `${placeText(one)}  ${one.code}  ${found.shows(one.code)}`),
     ...(followers.length === 0 ? [] : [followersLine(followers)]),
   ]
 }
 
 const namedFollowers = 5
 
-function followersLine(followers: readonly CellProblem[]): string {
-  const named = followers.slice(0, namedFollowers).map(({ cell }) => cell).join(', ')
+function followersLine(followers: readonly CellPlace[]): string {
+  const named = followers.slice(0, namedFollowers).map(placeText).join(', ')
   const more = followers.length > namedFollowers ? ` and ${followers.length - namedFollowers} more` : ''
   return followers.length === 1 ? `1 cell reads one of these and shows its error: ${named}.` : `${followers.length} cells read one of these and show its error: ${named}${more}.`
+}
+
+function placeText({ sheet, address }: CellPlace): string {
+  return `${sheet}!${address}`
 }
 
 function asJson(file: string, sheets: readonly SheetResults[], { refusals }: CalculatedBook): string {
