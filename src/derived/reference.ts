@@ -38,6 +38,11 @@ export function blockAddress({ top, left, bottom, right }: Block): string {
   })
 }
 
+/** "$B$4", "$B$4:$C$9": what stays where it is when its formula is copied. */
+export function absoluteAddress({ top, left, bottom, right }: Block): string {
+  return stringifyA1Ref({ range: { top, left, bottom, right, $top: true, $left: true, $bottom: true, $right: true } })
+}
+
 /** Rows and columns from 0 on, both ends included; a whole row or column has no end. */
 export interface Block {
   readonly top: number

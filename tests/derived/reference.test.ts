@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { blockAddress, quotedSheet } from '../../src/derived/reference'
+import { absoluteAddress, blockAddress, quotedSheet } from '../../src/derived/reference'
 
 test.each([
   ['B4', { top: 3, left: 1, bottom: 3, right: 1 }],
@@ -8,6 +8,13 @@ test.each([
   ['4:9', { top: 3, left: 0, bottom: 8, right: Infinity }],
 ])('A block of cells has the address %s.', (expected, block) => {
   expect(blockAddress(block)).toBe(expected)
+})
+
+test.each([
+  ['$B$4', { top: 3, left: 1, bottom: 3, right: 1 }],
+  ['$B$4:$C$9', { top: 3, left: 1, bottom: 8, right: 2 }],
+])('A block of cells that is not to move with a copied formula has the address %s.', (expected, block) => {
+  expect(absoluteAddress(block)).toBe(expected)
 })
 
 test.each([

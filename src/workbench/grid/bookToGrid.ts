@@ -3,7 +3,7 @@ import { CellValueType, type ICellData, type IStyleData, type IWorkbookData, typ
 import type { IDefinedNameMapItem } from '@univerjs/engine-formula'
 import type { Allowed, Book, Cell, CellContent, DefinedName, Look, Sheet } from '../../workbook/book'
 import { type RealTable, realTables } from '../../workbook/realTables'
-import { addressOf } from '../../derived/reference'
+import { absoluteAddress, addressOf, quotedSheet } from '../../derived/reference'
 import { formulaForGrid } from './formulaForGrid'
 import { lookStyles } from './looks'
 
@@ -113,11 +113,7 @@ const tableId = 'table'
 export const isTableId = (id: string): boolean => new RegExp(`${tableId}\\d+$`).test(id)
 
 function dataOfTable(sheet: string, { name, top, left, bottom, right }: RealTable): DefinedName {
-  return { name, refersTo: `'${sheet.replaceAll('\'', '\'\'')}'!${absolute(top + 1, left)}:${absolute(bottom, right)}` }
-}
-
-function absolute(row: number, column: number): string {
-  return addressOf(row, column).replace(/^([A-Z]+)/, '$$$1$$')
+  return { name, refersTo: `${quotedSheet(sheet)}!${absoluteAddress({ top: top + 1, left, bottom, right })}` }
 }
 
 function toGridSheet(sheet: Sheet, id: string, styles: Map<string, IStyleData>, { isNarrow }: GridRoom): Partial<IWorksheetData> & { readonly id: string } {

@@ -1,7 +1,8 @@
 /** What may be typed into a cell, as a file says it (data validation), and back. */
 import type { Cell as FileCell, Worksheet } from '@cj-tech-master/excelts'
+import { addressOf } from '../../derived/reference'
 import type { Allowed } from '../../workbook/book'
-import { addressOf, cornersOf, placesIn } from './address'
+import { blockIn, placesIn } from './address'
 import { dateOf, serialOf } from './dateFormats'
 
 type Rule = NonNullable<FileCell['dataValidation']>
@@ -24,7 +25,7 @@ export function allowedIn(worksheet: Worksheet): { readonly byAddress: ReadonlyM
     const allowed = allowedOf(rule)
     const range = key.replace(/^range:/, '')
     if (allowed === undefined || cellCount(range) > mostCells) others = true
-    else for (const place of placesIn(range)) byAddress.set(addressOf(place), allowed)
+    else for (const { row, column } of placesIn(range)) byAddress.set(addressOf(row, column), allowed)
   }
   return { byAddress, others }
 }
@@ -33,8 +34,8 @@ export function allowedIn(worksheet: Worksheet): { readonly byAddress: ReadonlyM
 const mostCells = 10_000
 
 function cellCount(range: string): number {
-  const [from, to] = cornersOf(range)
-  return (to.row - from.row + 1) * (to.column - from.column + 1)
+  const { top, left, bottom, right } = blockIn(range)
+  return (bottom - top + 1) * (right - left + 1)
 }
 
 const kinds: Readonly<Partial<Record<Rule['type'], { readonly whole?: true; readonly day?: true }>>> = { decimal: {}, whole: { whole: true }, date: { day: true } }

@@ -5,8 +5,9 @@
  */
 import { editZip } from '@cj-tech-master/excelts/archive'
 import { parseXml, xmlEncode, xmlEncodeAttr, type XmlElement, type XmlNode } from '@cj-tech-master/excelts/xml'
+import { addressOf } from '../../derived/reference'
 import type { CalculatedBook, CalculatedCell, CalculatedSheet } from '../../workbook/calculated'
-import { addressOf, placeOf, placesIn, type Place } from './address'
+import { placeOf, placesIn, type Place } from './address'
 import { sheetParts, textOfPart } from './parts'
 import { spillOf } from './spill'
 import { unpack } from './unpack'
@@ -75,7 +76,7 @@ function putSpill(data: SheetData, address: string, cell: XmlElement, range: str
   const filled = isDynamic ? spillOf(calculated.cells.get(address)) ?? address : range
   data.setArrayRange(cell, filled)
   for (const place of placesIn(filled)) {
-    const other = addressOf(place)
+    const other = addressOf(place.row, place.column)
     // The cells of an array of fixed size that the result does not reach show #N/A.
     const beyond: CalculatedCell | undefined = isDynamic ? undefined : { value: null, error: '#N/A' }
     if (other !== address) data.setValue(data.cell(place), calculated.cells.get(other) ?? beyond)
@@ -94,10 +95,10 @@ class SheetData {
       row = Number(rowElement.attributes.r ?? row + 1)
       rowElement.attributes.r = String(row)
       this.rows.set(row, rowElement)
-      let column = 0
+      let column = -1
       for (const cell of elements(rowElement)) {
         column = cell.attributes.r === undefined ? column + 1 : placeOf(cell.attributes.r).column
-        const address = addressOf({ row, column })
+        const address = addressOf(row - 1, column)
         cell.attributes.r = address
         this.cells.set(address, cell)
       }
@@ -124,10 +125,10 @@ class SheetData {
   }
 
   cell(place: Place): XmlElement {
-    const address = addressOf(place)
+    const address = addressOf(place.row, place.column)
     const known = this.cells.get(address)
     if (known !== undefined) return known
-    const row = this.row(place.row)
+    const row = this.row(place.row + 1)
     // Says which columns are in use; without it a reader looks for itself.
     delete row.attributes.spans
     const cell = this.element('c', { r: address })

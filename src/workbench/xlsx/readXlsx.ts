@@ -1,8 +1,9 @@
 /** Reads an .xlsx file into a book, and says what a book cannot hold. */
 import { translateFormulaToA1, translateFormulaToR1C1 } from '@borgar/fx'
 import { ValueType, Workbook, type Cell as FileCell, type Style, type Worksheet } from '@cj-tech-master/excelts'
+import { addressOf, blockAddress } from '../../derived/reference'
 import type { Book, Cell, CellContent, DefinedName, Sheet, SheetTable } from '../../workbook/book'
-import { addressOf, cornersOf, placeOf, placesIn } from './address'
+import { blockIn, placeOf, placesIn } from './address'
 import { allowedIn } from './allowed'
 import { quoteEscapedLetters, serialOf } from './dateFormats'
 import { fromFileSpelling, readsWholeSpill } from './formulaSpelling'
@@ -87,7 +88,7 @@ function readSheet(worksheet: Worksheet, part: SheetPart, parts: Parts, tables: 
   for (const [address, allowed] of byAddress) cells.set(address, { ...cells.get(address), allowed })
 
   const [view] = views
-  const kept = tables.filter(({ sheet, isPlain }) => isPlain && sheet === part.name).map(({ name, from, to }): SheetTable => ({ name, range: `${addressOf(from)}:${addressOf(to)}` }))
+  const kept = tables.filter(({ sheet, isPlain }) => isPlain && sheet === part.name).map(({ name, ...block }): SheetTable => ({ name, range: blockAddress(block) }))
   const frozen = view?.state === 'frozen' ? view : undefined
   return {
     name: part.name,
@@ -122,7 +123,7 @@ function cellsBelowSpills(cells: Iterable<FileCellModel>): ReadonlySet<string> {
   const below = new Set<string>()
   for (const { shareType, ref, address } of cells) {
     if (shareType !== 'array' || ref === undefined) continue
-    for (const place of placesIn(ref)) if (addressOf(place) !== address) below.add(addressOf(place))
+    for (const { row, column } of placesIn(ref)) if (addressOf(row, column) !== address) below.add(addressOf(row, column))
   }
   return below
 }
@@ -174,8 +175,8 @@ function rowsOf(cells: ReadonlyMap<string, Cell>): Sheet['rows'] {
   const rows: (Cell | undefined)[][] = []
   for (const [address, cell] of cells) {
     const { row, column } = placeOf(address)
-    const inRow = rows[row - 1] ??= []
-    inRow[column - 1] = cell
+    const inRow = rows[row] ??= []
+    inRow[column] = cell
   }
   return Array.from(rows, (row = []) => Array.from(row))
 }
@@ -186,14 +187,11 @@ interface ReadTable extends FileTable {
 }
 
 function tablesOf(worksheet: Worksheet): ReadTable[] {
-  return worksheet.model.tables.map(({ name, displayName, tableRef, ref, headerRow, totalsRow, columns, style }) => {
-    const [from, to] = cornersOf(tableRef ?? ref)
-    return {
-      name: displayName ?? name, sheet: worksheet.name, from, to,
-      hasHeader: headerRow !== false, hasTotals: totalsRow === true, columns: columns.map((column) => column.name),
-      isPlain: headerRow !== false && totalsRow !== true && style?.theme === 'TableStyleLight1' && style.showRowStripes !== true,
-    }
-  })
+  return worksheet.model.tables.map(({ name, displayName, tableRef, ref, headerRow, totalsRow, columns, style }) => ({
+    ...blockIn(tableRef ?? ref), name: displayName ?? name, sheet: worksheet.name,
+    hasHeader: headerRow !== false, hasTotals: totalsRow === true, columns: columns.map((column) => column.name),
+    isPlain: headerRow !== false && totalsRow !== true && style?.theme === 'TableStyleLight1' && style.showRowStripes !== true,
+  }))
 }
 
 /** A book's names hold everywhere. A name of one sheet becomes such a name where no other one is in its way. */

@@ -1,9 +1,10 @@
 /** The results of a calculated book as a person reads them: sheet by sheet, each with its label. */
 import { numfmt } from '@univerjs/core'
+import { addressOf } from '../../derived/reference'
 import type { Book, Cell, Sheet } from '../../workbook/book'
 import type { CalculatedBook, CalculatedCell, CalculatedSheet } from '../../workbook/calculated'
 import { hasWords } from '../../workbook/hasWords'
-import { addressOf, placesIn, type Place } from './address'
+import { placesIn, type Place } from './address'
 import { spillOf } from './spill'
 
 export interface SheetResults {
@@ -35,15 +36,14 @@ export function resultsOf(book: Book, calculated: CalculatedBook): SheetResults[
 }
 
 function resultsOfSheet(sheet: Sheet, calculated: CalculatedSheet): Result[] {
-  return sheet.rows.flatMap((row, rowIndex) => row.flatMap((cell, columnIndex) => {
+  return sheet.rows.flatMap((cells, row) => cells.flatMap((cell, column) => {
     if (cell?.formula === undefined) return []
-    const place = { row: rowIndex + 1, column: columnIndex + 1 }
-    const address = addressOf(place)
+    const address = addressOf(row, column)
     const result: CalculatedCell = calculated.cells.get(address) ?? { value: null }
     const spill = spillOf(result)
     return [{
       address,
-      label: labelWithUnit(sheet, place),
+      label: labelWithUnit(sheet, { row, column }),
       formula: cell.formula,
       value: result.value,
       shown: shownAs(result, cell),
@@ -58,7 +58,7 @@ function spilledRows(sheet: Sheet, calculated: CalculatedSheet, spill: string): 
   const rows = new Map<number, string[]>()
   for (const place of placesIn(spill)) {
     const row = rows.get(place.row) ?? []
-    row.push(shownAs(calculated.cells.get(addressOf(place)), cellAt(sheet, place)))
+    row.push(shownAs(calculated.cells.get(addressOf(place.row, place.column)), cellAt(sheet, place)))
     rows.set(place.row, row)
   }
   return [...rows.values()]
@@ -71,10 +71,10 @@ function shownAs(result: CalculatedCell | undefined, cell: Cell | undefined): st
 }
 
 function labelWithUnit(sheet: Sheet, { row, column }: Place): string {
-  const above = sheet.rows.slice(0, row - 1)
-  const cells = sheet.rows[row - 1] ?? []
-  const before = cells.slice(0, column - 1).map((cell) => cell?.value).find(hasWords)
-  const heading = above.map((one) => one[column - 1]?.value).filter(hasWords).at(-1)
+  const above = sheet.rows.slice(0, row)
+  const cells = sheet.rows[row] ?? []
+  const before = cells.slice(0, column).map((cell) => cell?.value).find(hasWords)
+  const heading = above.map((one) => one[column]?.value).filter(hasWords).at(-1)
   const unit = cells[above.filter((one) => one.some(headsUnits)).at(-1)?.findIndex(headsUnits) ?? -1]?.value
   const words = [before, heading, unit].filter(hasWords).map((text) => text.trim())
   return [...new Set(words)].join(', ')
@@ -85,5 +85,5 @@ function headsUnits(cell: Cell | undefined): boolean {
 }
 
 function cellAt(sheet: Sheet, { row, column }: Place): Cell | undefined {
-  return sheet.rows[row - 1]?.[column - 1]
+  return sheet.rows[row]?.[column]
 }

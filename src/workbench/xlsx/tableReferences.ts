@@ -3,14 +3,13 @@
  * tables read the wrong column after one was renamed.
  */
 import { parseStructRef, tokenTypes } from '@borgar/fx'
-import { addressOf, placeOf, type Place } from './address'
+import { absoluteAddress, quotedSheet, type Block } from '../../derived/reference'
+import { placeOf, type Place } from './address'
 import { tokensOf } from './formulaSpelling'
 
-export interface FileTable {
+export interface FileTable extends Block {
   readonly name: string
   readonly sheet: string
-  readonly from: Place
-  readonly to: Place
   readonly hasHeader: boolean
   readonly hasTotals: boolean
   readonly columns: readonly string[]
@@ -41,17 +40,15 @@ function plainReference(reference: string, home: Home, tables: readonly FileTabl
   const rows = rowsOf(table, wanted.sections ?? [], place)
   const columns = columnsOf(table, wanted.columns ?? [])
   if (rows === undefined || columns === undefined) return undefined
-  const from = absolute({ row: rows[0], column: columns[0] })
-  const to = absolute({ row: rows[1], column: columns[1] })
-  const sheet = table.sheet === home.sheet ? '' : `'${table.sheet.replaceAll("'", "''")}'!`
-  return sheet + (from === to ? from : `${from}:${to}`)
+  const address = absoluteAddress({ top: rows[0], bottom: rows[1], left: columns[0], right: columns[1] })
+  return table.sheet === home.sheet ? address : `${quotedSheet(table.sheet)}!${address}`
 }
 
 type Span = readonly [first: number, last: number]
 
 function rowsOf(table: FileTable, sections: readonly string[], home: Place): Span | undefined {
-  const header = table.from.row
-  const totals = table.to.row
+  const header = table.top
+  const totals = table.bottom
   const firstData = header + (table.hasHeader ? 1 : 0)
   const lastData = totals - (table.hasTotals ? 1 : 0)
   const spans = (sections.length === 0 ? ['data'] : sections).map((section): Span | undefined => {
@@ -70,16 +67,12 @@ function rowsOf(table: FileTable, sections: readonly string[], home: Place): Spa
 }
 
 function columnsOf(table: FileTable, names: readonly string[]): Span | undefined {
-  if (names.length === 0) return [table.from.column, table.to.column]
+  if (names.length === 0) return [table.left, table.right]
   const places = names.map((name) => table.columns.findIndex((column) => column.toLowerCase() === name.toLowerCase()))
   if (places.includes(-1)) return undefined
-  return [table.from.column + Math.min(...places), table.from.column + Math.max(...places)]
+  return [table.left + Math.min(...places), table.left + Math.max(...places)]
 }
 
-function holds({ from, to }: FileTable, { row, column }: Place): boolean {
-  return row >= from.row && row <= to.row && column >= from.column && column <= to.column
-}
-
-function absolute(place: Place): string {
-  return addressOf(place).replace(/^([A-Z]+)(\d+)$/, '$$$1$$$2')
+function holds({ top, left, bottom, right }: FileTable, { row, column }: Place): boolean {
+  return row >= top && row <= bottom && column >= left && column <= right
 }

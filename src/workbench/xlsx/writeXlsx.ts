@@ -1,9 +1,10 @@
 /** Writes a book as an .xlsx file, with results to show wherever nothing recalculates it. */
 import { Workbook, type CellErrorValue, type Cell as FileCell, type Worksheet } from '@cj-tech-master/excelts'
+import { addressOf } from '../../derived/reference'
 import type { Book, Cell, DefinedName, Sheet } from '../../workbook/book'
 import type { CalculatedBook, CalculatedCell, CalculatedSheet } from '../../workbook/calculated'
 import { type RealTable, realTables } from '../../workbook/realTables'
-import { addressOf, placesIn } from './address'
+import { placesIn } from './address'
 import { ruleOf } from './allowed'
 import { isArrayFormula } from './arrayEvaluation'
 import { isWholeFormula, toFileSpelling, tokensOf } from './formulaSpelling'
@@ -52,7 +53,7 @@ function addSheet(workbook: Workbook, sheet: Sheet, calculated: CalculatedSheet 
   sheet.widths.forEach((width, index) => { worksheet.getColumn(index + 1).width = width })
   sheet.rows.forEach((row, rowIndex) => row.forEach((cell, columnIndex) => {
     if (cell === undefined) return
-    const address = addressOf({ row: rowIndex + 1, column: columnIndex + 1 })
+    const address = addressOf(rowIndex, columnIndex)
     writeCell(worksheet.getCell(address), cell, calculated?.cells.get(address), namesOneCell)
   }))
   for (const cell of calculated?.cells.values() ?? []) {
@@ -96,8 +97,8 @@ function writeCell(target: FileCell, cell: Cell, calculated: CalculatedCell | un
 
 /** The cells that a formula spills over hold values only. */
 function writeSpilledValues(worksheet: Worksheet, calculated: CalculatedSheet, spill: string): void {
-  for (const place of placesIn(spill)) {
-    const address = addressOf(place)
+  for (const { row, column } of placesIn(spill)) {
+    const address = addressOf(row, column)
     const cell = worksheet.getCell(address)
     if (cell.formula === undefined) cell.value = resultOf(calculated.cells.get(address)) ?? null
   }

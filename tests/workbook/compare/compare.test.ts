@@ -160,10 +160,10 @@ describe('ways of rooting in parts', () => {
     const book = demoSeason()
     const sheets = book.sheets.map((sheet) => (sheet.name !== cell!.sheet ? sheet : {
       ...sheet,
-      rows: sheet.rows.map((row, index) => [...Array.from({ length: at.column - 1 }, (_, column) => row[column]), ...(table!.rows[index + 1 - at.row] ?? []).map((formula) => ({ formula }))]),
+      rows: sheet.rows.map((row, index) => [...Array.from({ length: at.column }, (_, column) => row[column]), ...(table!.rows[index - at.row] ?? []).map((formula) => ({ formula }))]),
     }))
     const calculated = (await openBook({ ...book, sheets })).sheets.find(({ name }) => name === cell!.sheet)!
-    const shown = table!.rows.slice(1).map((row, below) => row.map((_formula, beside) => calculated.cells.get(addressOf(at.row + below, at.column - 1 + beside))?.value))
+    const shown = table!.rows.slice(1).map((row, below) => row.map((_formula, beside) => calculated.cells.get(addressOf(at.row + 1 + below, at.column + beside))?.value))
     for (const [index, { name, parts }] of drawn(waysOfCompare(cell!, demo)).entries()) {
       expect(shown[index]![0]).toBe(name)
       costParts.forEach((part, place) => expect(shown[index]![place + 1], `${part} of ${name}`).toBeCloseTo(parts[part]!, 13))
