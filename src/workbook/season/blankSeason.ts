@@ -1,5 +1,5 @@
 /** The season without the figures of the demo's nursery: the same sheets and formulas, whose inputs wait to be typed. */
-import { rangesRead } from '../../derived/rangesRead'
+import { holds, rangesRead } from '../../derived/rangesRead'
 import type { Book, Cell, DefinedName } from '../book'
 import { inventedMark } from './cells'
 import { demoSeason } from './demoSeason'
@@ -49,9 +49,7 @@ function withoutFigures({ sheets, names }: Book): Book {
 
 function inRanges(names: readonly DefinedName[]): (place: Place) => boolean {
   const ranges = names.flatMap(({ refersTo }) => rangesRead(`=${refersTo}`, '', new Map()))
-  return ({ sheet, row, column }) => ranges.some((range) => (
-    range.sheet === sheet && row >= range.top && row <= range.bottom && column >= range.left && column <= range.right
-  ))
+  return ({ sheet, row, column }) => ranges.some((range) => holds(range, sheet, row, column))
 }
 
 /** Costs and shares that a way may not have begin with none; in the order book an empty cell itself says that nothing is asked. */

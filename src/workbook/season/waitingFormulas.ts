@@ -2,7 +2,7 @@
  * Lets the formulas of a book wait for what they read: as long as a cell that one reads is empty, or a whole range,
  * it shows nothing, and neither does what reads it. So a book whose inputs are to be typed is not full of errors.
  */
-import { rangesRead, referencesIn, type RangeRead } from '../../derived/rangesRead'
+import { namedRanges, rangesRead, referencesIn, type RangeRead } from '../../derived/rangesRead'
 import { addressOf } from '../../derived/reference'
 import { formulaAt, relativeFormula } from '../../derived/relativeFormula'
 import type { Book, Cell, Sheet } from '../book'
@@ -15,7 +15,7 @@ export interface Place {
 
 /** Of the inputs that are empty, some may stay so: nothing waits for those. */
 export function withWaitingFormulas({ sheets, names }: Book, mayStayEmpty: (place: Place) => boolean): Book {
-  const named = new Map(names.map(({ name, refersTo }) => [name.toLowerCase(), refersTo]))
+  const named = namedRanges(names)
   const formulas = placedCells(sheets).filter(({ cell }) => cell.formula !== undefined).map(({ cell, ...place }) => ({
     place,
     relative: relativeFormula(cell.formula!, addressIn(place)),
