@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { rangesRead } from '../../src/derived/rangesRead'
-import { calculateBook } from '../../src/workbench/engine/calculate'
-import { blankSeason } from '../../src/workbook/season/blankSeason'
-import { demoSeason } from '../../src/workbook/season/demoSeason'
-import { realTables } from '../../src/workbook/realTables'
+import { rangesRead } from '../../../src/derived/rangesRead'
+import { calculateBook } from '../../../src/workbench/engine/calculate'
+import { blankSeason } from '../../../src/workbook/season/blankSeason'
+import { demoSeason } from '../../../src/workbook/season/demoSeason'
+import { realTables } from '../../../src/workbook/realTables'
 
 describe.each([['demo', demoSeason()], ['empty', blankSeason()]] as const)('the tables of the %s season', (_, book) => {
   const tables = book.sheets.flatMap(({ tables: ofSheet = [] }) => ofSheet)

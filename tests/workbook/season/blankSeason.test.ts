@@ -1,11 +1,11 @@
 import { beforeAll, describe, expect, it } from 'vitest'
-import { calculateBook } from '../../src/workbench/engine/calculate'
-import { addressOf } from '../../src/derived/reference'
-import type { Book, Cell } from '../../src/workbook/book'
-import type { CalculatedBook } from '../../src/workbook/calculated'
-import { blankSeason } from '../../src/workbook/season/blankSeason'
-import { demoSeason } from '../../src/workbook/season/demoSeason'
-import { mapCells } from '../../src/workbook/season/waitingFormulas'
+import { calculateBook } from '../../../src/workbench/engine/calculate'
+import { addressOf } from '../../../src/derived/reference'
+import type { Book, Cell } from '../../../src/workbook/book'
+import type { CalculatedBook } from '../../../src/workbook/calculated'
+import { blankSeason } from '../../../src/workbook/season/blankSeason'
+import { demoSeason } from '../../../src/workbook/season/demoSeason'
+import { mapCells } from '../../../src/workbook/season/waitingFormulas'
 
 const blank = blankSeason()
 const demo = demoSeason()

@@ -1,14 +1,14 @@
 import { tokenize, tokenTypes } from '@borgar/fx'
 import binomialCdf from '@stdlib/stats-base-dists-binomial-cdf'
 import { beforeAll, describe, expect, it } from 'vitest'
-import { catalogue } from '../../src/functions/catalogue'
-import type { Cell } from '../../src/workbook/book'
-import type { CalculatedBook } from '../../src/workbook/calculated'
-import { demoSeason } from '../../src/workbook/season/demoSeason'
-import { orderBook } from '../../src/workbook/season/orderBook'
-import { pastBatches } from '../../src/workbook/season/pastBatches'
-import { priceList } from '../../src/workbook/season/priceList'
-import { calculateBook } from '../../src/workbench/engine/calculate'
+import { catalogue } from '../../../src/functions/catalogue'
+import type { Cell } from '../../../src/workbook/book'
+import type { CalculatedBook } from '../../../src/workbook/calculated'
+import { demoSeason } from '../../../src/workbook/season/demoSeason'
+import { orderBook } from '../../../src/workbook/season/orderBook'
+import { pastBatches } from '../../../src/workbook/season/pastBatches'
+import { priceList } from '../../../src/workbook/season/priceList'
+import { calculateBook } from '../../../src/workbench/engine/calculate'
 
 const book = demoSeason()
 const cells = book.sheets.flatMap((sheet) => sheet.rows.flatMap((row, rowIndex) => row.flatMap((cell, column) => (
