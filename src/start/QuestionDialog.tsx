@@ -5,7 +5,7 @@ import type { Words } from '../wording/words'
 export interface Question {
   readonly heading: string
   readonly lines: readonly string[]
-  readonly agree?: { readonly label: string; readonly act: () => Promise<void> }
+  readonly agree?: { readonly label: string; readonly act: () => void | Promise<void> }
 }
 
 interface QuestionDialogProps {

@@ -67,6 +67,15 @@ function Workbench() {
   }, [grid])
 
   useEffect(() => {
+    // Closed or loaded anew, the page would lose it; the browser asks in its own words.
+    const askBeforeLeaving = (event: BeforeUnloadEvent) => {
+      if (grid?.hasUnsaved()) event.preventDefault()
+    }
+    window.addEventListener('beforeunload', askBeforeLeaving)
+    return () => window.removeEventListener('beforeunload', askBeforeLeaving)
+  }, [grid])
+
+  useEffect(() => {
     grid?.setDark(dark)
     pane.current?.setTheme(dark ? 'dark' : 'light')
   }, [grid, dark])
@@ -83,6 +92,16 @@ function Workbench() {
       heading: words.newWorkbook.heading,
       lines: [words.newWorkbook.warning],
       agree: { label: words.newWorkbook.agree, act: openEmpty },
+    })
+  }
+
+  function askForFile() {
+    const choose = () => filePicker.current!.click()
+    if (!grid!.hasUnsaved()) return choose()
+    setQuestion({
+      heading: words.openFile.heading,
+      lines: [words.newWorkbook.warning],
+      agree: { label: words.openFile.agree, act: choose },
     })
   }
 
@@ -116,7 +135,9 @@ function Workbench() {
   async function saveFile() {
     try {
       const { writeXlsx } = await import('../workbench/xlsx/writeXlsx')
-      download(await writeXlsx(await grid!.book()), fileName)
+      const book = await grid!.book()
+      download(await writeXlsx(book), fileName)
+      grid!.markSaved(book)
     } catch (error) {
       setQuestion({ heading: words.saveFile.notSaved(fileName), lines: [messageOf(error)] })
     }
@@ -173,7 +194,7 @@ function Workbench() {
       <header className="bar" ref={bar} lang={language}>
         <strong className="name">Sticksheet</strong>
         <button type="button" disabled={grid === undefined} onClick={askForNew}>{words.newWorkbook.button}</button>
-        <button type="button" disabled={grid === undefined} onClick={() => filePicker.current!.click()}>{words.openFile.button}</button>
+        <button type="button" disabled={grid === undefined} onClick={askForFile}>{words.openFile.button}</button>
         <button type="button" disabled={grid === undefined} onClick={() => askWhereLost(lost, spoken, saveFile)}>{words.saveFile.button}</button>
         <input
           ref={filePicker} type="file" hidden accept={`.xlsx,${excelFile}`} aria-label={words.openFile.picker}

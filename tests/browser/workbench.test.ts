@@ -153,6 +153,47 @@ describe('the workbench', () => {
     await other.close()
   })
 
+  it('asks before it lets go of what was typed since the workbook was opened or saved, and only then', async () => {
+    const page = await openWorkbench(wide)
+    const openButton = page.getByRole('button', { name: 'Open .xlsx' })
+    const choosing = async (act: () => Promise<void>) => Promise.all([page.waitForEvent('filechooser'), act()])
+    const asked: string[] = []
+    page.on('dialog', (dialog) => {
+      asked.push(dialog.type())
+      void dialog.dismiss()
+    })
+    await atCell(page, 'Season, A1')
+    await choosing(() => openButton.click())
+
+    await press(page, 'F6')
+    await focusIsIn(page, '.sheet')
+    await goToFirstOrder(page)
+    await page.keyboard.type('12345')
+    await press(page, 'Enter')
+    await page.close({ runBeforeUnload: true })
+    await expect.poll(() => asked).toEqual(['beforeunload'])
+    await openButton.click()
+    await page.getByRole('dialog', { name: 'Open another workbook' }).waitFor()
+    await choosing(() => page.getByRole('button', { name: 'Choose a file' }).click())
+
+    await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save .xlsx' }).click()])
+    await choosing(() => openButton.click())
+    await Promise.all([page.waitForEvent('close'), page.close({ runBeforeUnload: true })])
+    expect(asked).toEqual(['beforeunload'])
+  })
+
+  it("offers in the grid's menus nothing that tears rows apart, and nothing that no file keeps", async () => {
+    const page = await openWorkbench(wide)
+    await atCell(page, 'Season, A1')
+    await page.locator('[id^="univer-sheet-main-canvas"]').click({ button: 'right', position: { x: 100, y: 200 } })
+    await page.getByText('Sort', { exact: true }).hover()
+    await page.getByText('Expand Ascending').waitFor()
+    const offered = await page.locator('body').innerText()
+    expect(offered).toContain('Insert')
+    expect(offered).not.toMatch(/^(Ascending|Descending)$|Protect/m)
+    await page.close()
+  })
+
   it('refuses a file that is no workbook with a sentence and keeps the open one', async () => {
     const page = await openWorkbench(wide)
     await page.getByLabel('Excel file to open').setInputFiles({ name: 'notes.xlsx', mimeType: 'text/plain', buffer: Buffer.from('no workbook') })

@@ -4,6 +4,8 @@ export const workbench: Words['workbench'] = {
   newWorkbook: { button: 'Neu', heading: 'Mit einer leeren Arbeitsmappe beginnen', warning: 'Die offene Arbeitsmappe geht verloren. Speichern Sie sie vorher, wenn Sie sie behalten wollen.', agree: 'Beginnen' },
   openFile: {
     button: '.xlsx öffnen',
+    heading: 'Eine andere Arbeitsmappe öffnen',
+    agree: 'Datei wählen',
     picker: 'Excel-Datei, die geöffnet wird',
     isOpen: (file) => `${file} ist offen`,
     cannotShow: 'Diese Teile davon kann das Programm hier nicht zeigen und nicht speichern:',

@@ -3,6 +3,8 @@ export const workbench = {
   newWorkbook: { button: 'New', heading: 'Begin with an empty workbook', warning: 'The workbook that is open goes. Save it first if you want to keep it.', agree: 'Begin' },
   openFile: {
     button: 'Open .xlsx',
+    heading: 'Open another workbook',
+    agree: 'Choose a file',
     picker: 'Excel file to open',
     isOpen: (file: string) => `${file} is open`,
     cannotShow: 'The workbench cannot show or save these parts of it:',

@@ -37,6 +37,7 @@ import { formulaForGrid } from './formulaForGrid'
 import { gridToBook } from './gridToBook'
 import { keepTyping } from './keepTyping'
 import { markRefusals } from './markRefusals'
+import { menu } from './menu'
 import { nextCalculation } from './nextCalculation'
 import { CellCalls, keepCellCalls, type Place } from './cellCalls'
 import { giveOwnFormulas } from './ownFormulas'
@@ -68,6 +69,10 @@ export interface Grid {
   insertRow(place: CellPlace): Promise<boolean>
   /** The workbook as it is now; what is still being typed is taken in first. */
   book(): Promise<Book>
+  /** From now on only what differs from this book counts as unsaved. */
+  markSaved(book: Book): void
+  /** Whether something would be lost with the workbook: a change since it was opened or saved, or what is being typed. */
+  hasUnsaved(): boolean
   /** Undefined while nothing is selected. */
   selectedCell(): GridCell | undefined
   callsOfSelectedCell(): readonly MadeCall[]
@@ -148,6 +153,9 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
   readPastedEntries(injector, () => mark)
   measureRecalculation(injector)
   await nextCalculation(injector)
+  const asText = (saved: Book): string => JSON.stringify(saved)
+  const bookNow = (): Book => gridToBook(workbook().save())
+  let kept = asText(bookNow())
 
   return {
     async open(next) {
@@ -156,6 +164,7 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
       const calculated = nextCalculation(injector)
       show(next)
       await calculated
+      kept = asText(bookNow())
     },
     async add(next) {
       added += 1
@@ -183,8 +192,12 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
     },
     async book() {
       await workbook().endEditingAsync(true)
-      return gridToBook(workbook().save())
+      return bookNow()
     },
+    markSaved(saved) {
+      kept = asText(saved)
+    },
+    hasUnsaved: () => workbook().isCellEditing() || asText(bookNow()) !== kept,
     selectedCell() {
       // There is none for a moment, while one workbook takes the place of another.
       const open = api.getActiveWorkbook()
@@ -301,6 +314,7 @@ function startUniver(container: HTMLElement, definitions: readonly Definition[],
       container,
       // Colours and fonts of a user's own are not kept in a file, so the grid does not offer them.
       toolbar: false,
+      menu,
       disableAutoFocus: true,
       // Spilled cells are not part of a workbook's data, so all is calculated afresh whenever one is opened.
       formula: { ...customFunctions(definitions, calls), initialFormulaComputing: CalculationMode.FORCED },
