@@ -20,7 +20,7 @@ import '@univerjs/preset-sheets-sort/lib/index.css'
 import type { Definition } from '../../core/definition/definition'
 import type { DecimalMark } from '../../core/quantity/decimalMark'
 import type { MadeCall } from '../../derived/madeCall'
-import { rangesRead } from '../../derived/rangesRead'
+import { namedRanges, rangesRead } from '../../derived/rangesRead'
 import { addressOf } from '../../derived/reference'
 import { filledInto } from '../../derived/relativeFormula'
 import type { Book, DefinedName } from '../../workbook/book'
@@ -258,8 +258,7 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
       return true
     },
     valuesOf(reference, sheet) {
-      const names = new Map(namesOf(workbook()).map(({ name, refersTo }) => [name.toLowerCase(), refersTo]))
-      const [range, ...more] = rangesRead(`=${reference}`, sheet, names)
+      const [range, ...more] = rangesRead(`=${reference}`, sheet, namedRanges(namesOf(workbook())))
       const worksheet = range && workbook().getSheetByName(range.sheet)
       if (!worksheet || more.length > 0) return undefined
       const data = worksheet.getSheet()
