@@ -15,8 +15,9 @@ export function nextCalculation(injector: Injector): Promise<void> {
         hasGoneOn = false
         return
       }
-      listening.dispose()
       resolve()
+      // Not while the grid tells its listeners, or it would pass over the next of them: two may wait for one calculation.
+      queueMicrotask(() => listening.dispose())
     })
   })
 }
