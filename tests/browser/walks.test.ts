@@ -204,7 +204,7 @@ it('Sales sees what 8 % off 12,000 liners leaves, finds how far it can go, and w
   await expectInGuide(page, 'Quote', 'Asked to come off', '8%')
   await expectInGuide(page, 'Quote', 'Price listed for so many', '0.50')
   await goToTop(page, 'Quote', `A${Number(beside('Quote', 'Liners of the order', '')) - 2}`)
-  await picture(page, 'guide/order', sheetPart(1040, 390))
+  await picture(page, 'guide/order', sheetPart(1040, 414))
 
   const upToCents = (price: number) => Math.ceil(price * 100 - 1e-9) / 100
   const cost = await numberAt(page, 'Quote', beside('Quote', 'Floor: cost of a liner'))
