@@ -191,6 +191,11 @@ describe('the workbench', () => {
     const offered = await page.locator('body').innerText()
     expect(offered).toContain('Insert')
     expect(offered).not.toMatch(/^(Ascending|Descending)$|Protect/m)
+
+    await page.keyboard.press('Escape')
+    await page.getByText('Orders', { exact: true }).first().click({ button: 'right' })
+    await page.getByText('Rename', { exact: true }).waitFor()
+    expect(await page.locator('body').innerText()).not.toMatch(/^(Hide|Unhide|Change color)$|Protect/m)
     await page.close()
   })
 
