@@ -22,7 +22,7 @@ export default defineConfig({
     include: ['tests/{core,functions,golden,laws,derived,invariants}/**/*.test.ts'],
     // These two start the grid's engine.
     exclude: ['tests/derived/plainFormula.test.ts', 'tests/derived/quotePlainFormula.test.ts'],
-    setupFiles: ['tests/mutation/fewerInputs.ts'],
+    setupFiles: ['tests/sameInputs.ts', 'tests/mutation/fewerInputs.ts'],
     sequence: { sequencer: KillFirst },
     testTimeout: 60_000,
   },
