@@ -35,6 +35,11 @@ export default defineConfig(
       '@typescript-eslint/consistent-type-imports': 'error',
       '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_' }],
       eqeqeq: 'error',
+      'no-restricted-syntax': ['error', {
+        // React takes what an effect returns for its clean-up; what a call returns may change with the browser.
+        selector: 'CallExpression[callee.name=/^use(Layout|Insertion)?Effect$/] > ArrowFunctionExpression.arguments:first-child[body.type!="BlockStatement"]',
+        message: 'An effect returns nothing but its own clean-up: write { … } around the call.',
+      }],
     },
   },
   {

@@ -11,7 +11,7 @@ export default defineConfig({
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/browser/**'],
           setupFiles: ['tests/sameInputs.ts'],
-          testTimeout: 30_000,
+          testTimeout: 120_000,
         },
       },
       {
@@ -19,12 +19,11 @@ export default defineConfig({
           name: 'browser',
           environment: 'node',
           include: ['tests/browser/**/*.test.ts'],
-          testTimeout: 120_000,
-          hookTimeout: 120_000,
-          // The grid calculates on; a busy machine takes longer than the second that vitest would wait.
-          expect: { poll: { timeout: 15_000 } },
-          // One Chromium at a time: several would compete for the processor and time out.
-          fileParallelism: false,
+          globalSetup: ['tests/browser/startOnce.ts'],
+          // A wait ends with what it waits for. These only tell when to give up, on a machine that is busy with other work too.
+          testTimeout: 300_000,
+          hookTimeout: 300_000,
+          expect: { poll: { timeout: 90_000 } },
         },
       },
     ],

@@ -52,10 +52,18 @@ export function FunctionEntry({ definition, port, cell, open, usedBySelectedCell
   const styles = useStyles()
   const textId = useId()
   const item = useRef<HTMLLIElement>(null)
+  const heading = useRef<HTMLHeadingElement>(null)
   const { functions: say, frame } = useWords()
+
+  /** As much of the entry as the list has room for, from its name on: a text that is longer than the list would else show its end. */
+  function bringIntoSight() {
+    item.current?.scrollIntoView?.({ block: 'nearest' })
+    heading.current?.scrollIntoView?.({ block: 'nearest' })
+  }
+
   return (
     <li ref={item} data-function={definition.id} className={mergeClasses(styles.entry, open && styles.openEntry)}>
-      <h4 className={styles.heading}>
+      <h4 ref={heading} className={styles.heading}>
         <button type="button" className={styles.row} aria-expanded={open} aria-controls={open ? textId : undefined} onClick={onToggle}>
           <span className={styles.id}>
             <span className={styles.name}>{definition.id}</span>
@@ -67,7 +75,7 @@ export function FunctionEntry({ definition, port, cell, open, usedBySelectedCell
       </h4>
       {open && (
         <Suspense fallback={<p role="status">{frame.gettingReady.Functions}</p>}>
-          <FunctionText id={textId} definition={definition} port={port} cell={cell} onShown={() => item.current?.scrollIntoView?.({ block: 'nearest' })} />
+          <FunctionText id={textId} definition={definition} port={port} cell={cell} onShown={bringIntoSight} />
         </Suspense>
       )}
     </li>

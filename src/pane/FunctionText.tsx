@@ -56,7 +56,7 @@ export function FunctionText({ id, definition, port, cell, onShown }: FunctionTe
   const numbers = useNumberText()
   // Once: a new function of the same meaning comes with every drawing of the list.
   const shown = useEffectEvent(onShown)
-  useEffect(() => shown(), [])
+  useEffect(() => { shown() }, [])
   const caution = cautionFor(definition, cautions)
   const { result, examples: [first, ...more] } = definition
   const block = (example: Example) => <ExampleBlock key={example.text} definition={definition} example={example} port={port} cell={cell} />

@@ -1,5 +1,5 @@
 import { FluentProvider, Tab, TabList, tokens } from '@fluentui/react-components'
-import { lazy, useEffect, useId, useState, type CSSProperties } from 'react'
+import { useEffect, useId, useState, type CSSProperties } from 'react'
 import type { WorkbookPort } from '../workbook/port'
 import { SectionPanel } from './SectionPanel'
 import { sections, type Section } from './sections'
@@ -26,23 +26,18 @@ const tabs: CSSProperties = { flexShrink: 0, flexWrap: 'wrap' }
 /** Both hosts write the name above the pane already; a screen reader inside the pane still needs it. */
 const title: CSSProperties = { position: 'absolute', width: '1px', height: '1px', overflow: 'hidden', clipPath: 'inset(50%)' }
 
-/** Fetched at once, while the frame is drawn: most people see it first. */
-const functionsSection = import('./FunctionsSection')
+const load = {
+  Season: async () => (await import('./SeasonSection')).SeasonSection,
+  Functions: async () => (await import('./FunctionsSection')).FunctionsSection,
+  Working: async () => (await import('./WorkingSection')).WorkingSection,
+  Check: async () => (await import('./CheckSection')).CheckSection,
+  Compare: async () => (await import('./CompareSection')).CompareSection,
+  Library: async () => (await import('./LibrarySection')).LibrarySection,
+  Settings: async () => (await import('./SettingsSection')).SettingsSection,
+}
 
-/** The frame is drawn and answers before any section is there. */
-const FunctionsSection = lazy(async () => ({ default: (await functionsSection).FunctionsSection }))
-
-const SeasonSection = lazy(async () => ({ default: (await import('./SeasonSection')).SeasonSection }))
-
-const WorkingSection = lazy(async () => ({ default: (await import('./WorkingSection')).WorkingSection }))
-
-const CheckSection = lazy(async () => ({ default: (await import('./CheckSection')).CheckSection }))
-
-const CompareSection = lazy(async () => ({ default: (await import('./CompareSection')).CompareSection }))
-
-const LibrarySection = lazy(async () => ({ default: (await import('./LibrarySection')).LibrarySection }))
-
-const SettingsSection = lazy(async () => ({ default: (await import('./SettingsSection')).SettingsSection }))
+// At once, while the frame is drawn and answers: most people see it first. Where it fails, the section itself says so.
+load.Functions().catch(() => undefined)
 
 export function Pane({ locale, ...props }: PaneProps) {
   return <SettingsProvider locale={locale}><Frame {...props} /></SettingsProvider>
@@ -60,10 +55,11 @@ function Frame({ port, theme, onLanguage }: Omit<PaneProps, 'locale'>) {
   /** It then stays as it was left, with a season that is still being built. */
   const [seasonLeft, setSeasonLeft] = useState(false)
   const isEmpty = useIsEmpty(port)
-  useEffect(() => port.setDecimalMark?.(decimalMark), [port, decimalMark])
+  useEffect(() => { port.setDecimalMark?.(decimalMark) }, [port, decimalMark])
   useEffect(() => { onLanguage?.(language) }, [onLanguage, language])
   // Who opens the pane beside an empty workbook has nothing yet to use a function on.
   const section = chosen ?? (isEmpty ? 'Season' : 'Functions')
+  const openFunction = (id: string) => { setAsked({ id }); setChosen('Functions') }
   const panel = (name: Section) => ({ section: name, tabId: `${tabsId}-${name}`, shown: section === name })
   return (
     <FluentProvider theme={themes[theme]} style={root} lang={language}>
@@ -75,17 +71,13 @@ function Frame({ port, theme, onLanguage }: Omit<PaneProps, 'locale'>) {
         {sections.map((name) => <Tab key={name} id={`${tabsId}-${name}`} value={name}>{frame.sections[name]}</Tab>)}
       </TabList>
       {/* Stays while another section shows, so that what was searched and typed is still there afterwards. */}
-      <SectionPanel {...panel('Functions')}><FunctionsSection port={port} cell={cell} asked={asked} /></SectionPanel>
-      {(section === 'Season' || seasonLeft) && <SectionPanel {...panel('Season')}><SeasonSection port={port} /></SectionPanel>}
-      {section === 'Working' && <SectionPanel {...panel('Working')}><WorkingSection port={port} cell={cell} /></SectionPanel>}
-      {section === 'Check' && <SectionPanel {...panel('Check')}><CheckSection port={port} /></SectionPanel>}
-      {section === 'Compare' && <SectionPanel {...panel('Compare')}><CompareSection port={port} /></SectionPanel>}
-      {section === 'Library' && (
-        <SectionPanel {...panel('Library')}>
-          <LibrarySection port={port} onOpenFunction={(id) => { setAsked({ id }); setChosen('Functions') }} />
-        </SectionPanel>
-      )}
-      {section === 'Settings' && <SectionPanel {...panel('Settings')}><SettingsSection port={port} /></SectionPanel>}
+      <SectionPanel {...panel('Functions')} load={load.Functions} props={{ port, cell, asked }} />
+      {(section === 'Season' || seasonLeft) && <SectionPanel {...panel('Season')} load={load.Season} props={{ port }} />}
+      {section === 'Working' && <SectionPanel {...panel('Working')} load={load.Working} props={{ port, cell }} />}
+      {section === 'Check' && <SectionPanel {...panel('Check')} load={load.Check} props={{ port }} />}
+      {section === 'Compare' && <SectionPanel {...panel('Compare')} load={load.Compare} props={{ port }} />}
+      {section === 'Library' && <SectionPanel {...panel('Library')} load={load.Library} props={{ port, onOpenFunction: openFunction }} />}
+      {section === 'Settings' && <SectionPanel {...panel('Settings')} load={load.Settings} props={{ port }} />}
     </FluentProvider>
   )
 }

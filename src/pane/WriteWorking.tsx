@@ -33,7 +33,7 @@ export function WriteWorking({ port, cell, calls, onWritten }: WriteWorkingProps
   const portSentence = usePortSentence()
   const [stage, setStage] = useState<Stage>({ is: 'ready' })
 
-  useEffect(() => setStage({ is: 'ready' }), [cell.sheet, cell.address])
+  useEffect(() => { setStage({ is: 'ready' }) }, [cell.sheet, cell.address])
 
   async function write() {
     setStage({ is: 'writing' })

@@ -16,7 +16,7 @@ interface QuestionDialogProps {
 
 export function QuestionDialog({ question, words: { language, workbench: words }, close }: QuestionDialogProps) {
   const dialog = useRef<HTMLDialogElement>(null)
-  useEffect(() => dialog.current!.showModal(), [])
+  useEffect(() => { dialog.current!.showModal() }, [])
   return (
     <dialog ref={dialog} lang={language} className="question" aria-labelledby="question" onClose={close}>
       <h2 id="question">{question.heading}</h2>

@@ -5,8 +5,11 @@ import { mountPane } from '../pane/mountPane'
 import type { ThemeName } from '../pane/theme'
 
 void Office.onReady(() => {
+  const theme = themeOfExcel()
+  // For what the browser itself draws: scroll bars, boxes to choose from, the ground before the pane is there.
+  document.documentElement.style.colorScheme = theme === 'contrast' ? 'light dark' : theme
   mountPane(document.getElementById('pane')!, excelPort(callLogOfPage()), {
-    theme: themeOfExcel(),
+    theme,
     locale: Office.context.displayLanguage,
     onLanguage(language) {
       document.documentElement.lang = language

@@ -80,7 +80,7 @@ function Workbench() {
     pane.current?.setTheme(dark ? 'dark' : 'light')
   }, [grid, dark])
 
-  useEffect(() => grid?.setDecimalMark(decimalMark), [grid, decimalMark])
+  useEffect(() => { grid?.setDecimalMark(decimalMark) }, [grid, decimalMark])
 
   /** The line below the sheet has the mark too, so it goes through here. */
   function portOf(open: Grid): WorkbookPort {

@@ -9,10 +9,9 @@ import { gzipSync } from 'node:zlib'
 import { calculateBook } from '../../src/workbench/engine/calculate'
 import { recalculationMeasure } from '../../src/workbench/grid/recalculationMeasure'
 import { demoSeason } from '../../src/workbook/season/demoSeason'
-import { serve } from '../../src/start/server.mjs'
+import { serve, workbenchPolicy } from '../../src/start/server.mjs'
 import { standInForExcel } from '../browser/excelStandIn'
-import { launch } from '../browser/launch'
-import { serveDist } from '../browser/serveDist'
+import { launchChromium } from '../browser/engines/chromium'
 import { argumentsOf, randomFrom, randomPurchase } from '../oracles/purchases'
 import { bundleText, dist, loadBundle } from '../bundle/loadBundle'
 import { paneAnswers, type PanePage } from './paneAnswers'
@@ -115,13 +114,13 @@ async function season(): Promise<void> {
 
 /** Ten times each, with the page's thread four times slower than it is. */
 async function panes(): Promise<void> {
-  const [inExcel, inWorkbench] = [await serve({ folder: dist, port: 0 }), await serveDist()]
-  const browser = await launch()
+  const [inExcel, inWorkbench] = [await serve({ folder: dist, port: 0 }), await serve({ folder: dist, port: 0, policy: workbenchPolicy })]
+  const browser = await launchChromium()
   // Each wait for the processor counts fully here: a busy machine gives no measure of the pane.
   line('processes that wait for the processors of this machine', loadavg()[0]!.toFixed(1), `${availableParallelism()} processors`)
   const pages: Readonly<Record<string, { readonly page: PanePage; readonly promised: string }>> = {
     'Excel\'s pane': {
-      page: { address: `${inExcel.address}/taskpane.html`, pane: '#pane', width: 350, prepare: (page) => standInForExcel(page, inExcel) },
+      page: { address: `${inExcel.address}/taskpane.html`, pane: '#pane', width: 350, prepare: (page) => standInForExcel(page, inExcel.address) },
       promised: 'under 1 s',
     },
     'the workbench\'s pane': { page: { address: inWorkbench.address, pane: 'aside.functions', width: 1440 }, promised: '' },
@@ -146,8 +145,8 @@ async function panes(): Promise<void> {
 
 /** Types into the first order again and again, and reads how long the page itself says the results took. */
 async function workbench(): Promise<void> {
-  const served = await serveDist()
-  const browser = await launch()
+  const served = await serve({ folder: dist, port: 0, policy: workbenchPolicy })
+  const browser = await launchChromium()
   try {
     const page = await browser.newPage({ viewport: { width: 1440, height: 900 } })
     const start = performance.now()

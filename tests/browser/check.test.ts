@@ -5,10 +5,10 @@ import { beginEmptyWorkbook } from './beginEmptyWorkbook'
 import { expectNothingTooWide } from './expectNothingTooWide'
 import { expectNoViolations } from './expectNoViolations'
 import { pressUntilFocused } from './pressUntilFocused'
-import { workbenchPages } from './workbenchPages'
+import { browserWindows } from './browserWindows'
 
 const pane = 'aside.functions'
-const pages = workbenchPages()
+const pages = browserWindows()
 
 const button = (page: Page, name: string): Locator => page.getByRole('button', { name, exact: true })
 type Region = '.bar' | '.sheet' | typeof pane
@@ -50,7 +50,7 @@ async function emptyWorkbook(width: number, colorScheme: 'light' | 'dark' = 'lig
 }
 
 describe.each([320, 420])('in a window %i pixels wide, by keyboard', (width) => {
-  it('what is wrong is listed, each finding leads to its cell, and what was mended is gone when it is checked again', { timeout: 120_000 }, async () => {
+  it('what is wrong is listed, each finding leads to its cell, and what was mended is gone when it is checked again', async () => {
     const page = await emptyWorkbook(width)
     await typeDown(page, 'Price of', '03/04 of 2026', '=1/0')
     await openCheck(page)
@@ -68,11 +68,10 @@ describe.each([320, 420])('in a window %i pixels wide, by keyboard', (width) => 
     await page.getByText('0 errors, 1 doubt.').waitFor()
     expect(await button(page, 'Check again').evaluate((element) => element === document.activeElement)).toBe(true)
     await page.getByText('“03/04 of 2026” is a text and no day').waitFor()
-    await page.context().close()
   })
 })
 
-it.each(['light', 'dark'] as const)('The check has no accessibility violation in the %s theme, with findings and without.', { timeout: 120_000 }, async (colorScheme) => {
+it.each(['light', 'dark'] as const)('The check has no accessibility violation in the %s theme, with findings and without.', async (colorScheme) => {
   const page = await emptyWorkbook(320, colorScheme)
   await openCheck(page)
   await page.getByText('Nothing was found.').waitFor()
@@ -84,5 +83,4 @@ it.each(['light', 'dark'] as const)('The check has no accessibility violation in
   await page.keyboard.press('Enter')
   await page.getByText('1 error, 1 doubt.').waitFor()
   await expectNoViolations(page)
-  await page.context().close()
 })

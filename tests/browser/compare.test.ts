@@ -4,12 +4,12 @@ import { describe, expect, it } from 'vitest'
 import { expectNothingTooWide } from './expectNothingTooWide'
 import { expectNoViolations } from './expectNoViolations'
 import { pressUntilFocused } from './pressUntilFocused'
-import { workbenchPages } from './workbenchPages'
+import { browserWindows } from './browserWindows'
 
 const pane = 'aside.functions'
 const titles = ['Cost of a saleable liner, part by part', 'Cost by the rounds it serves', 'What moves ROOTINGCOST most', 'How likely each ROOTINGCOST is']
 
-const pages = workbenchPages()
+const pages = browserWindows()
 
 /** Opens the workbench at the demo season and goes to the section by keyboard. */
 async function openCompare(width: number, colorScheme: 'light' | 'dark'): Promise<Page> {
@@ -69,7 +69,6 @@ describe('the charts of the demo season', () => {
     expect(outside).toEqual([])
     const smallest = await page.locator(`${pane} figure text`).evaluateAll((texts) => Math.min(...texts.map((text) => parseFloat(getComputedStyle(text).fontSize))))
     expect(smallest).toBeGreaterThanOrEqual(12)
-    await page.context().close()
   })
 
   it.each([320, 420])('tell at %i pixels medium, reuse, bench, labour, other costs and losses of each way apart, by pattern and by name', async (width) => {
@@ -84,7 +83,6 @@ describe('the charts of the demo season', () => {
     for (const parts of bars) expect(parts).toBeGreaterThanOrEqual(5)
     const [, ...rows] = await showAsTable(page, titles[0]!)
     for (const [name, medium, , bench, labour, , losses] of rows) for (const part of [medium, bench, labour, losses]) expect(Number(part), name).toBeGreaterThan(0)
-    await page.context().close()
   })
 
   it('show as tables, by keyboard, what the cells of the grid show', async () => {
@@ -110,7 +108,6 @@ describe('the charts of the demo season', () => {
     // The tornado and the odds have their middle in common with the cheapest way, which the demo asks about.
     expect(Number(swings[1]![4])).toBeCloseTo(Number(ways[0]![7]), 9)
     expect(Number(odds.find(([name]) => name === 'all likely')![1])).toBeCloseTo(Number(ways[0]![7]), 9)
-    await page.context().close()
   })
 
   it('follow the cells that are chosen by keyboard', async () => {
@@ -120,7 +117,6 @@ describe('the charts of the demo season', () => {
     const before = await figure(page, titles[1]!).locator('p').textContent()
     await page.keyboard.press('ArrowDown')
     await expect.poll(() => figure(page, titles[1]!).locator('p').textContent()).not.toBe(before)
-    await page.context().close()
   })
 
   it.each([320, 420])('compare at %i pixels with the single use that is chosen by keyboard, and say with which', async (width) => {
@@ -131,7 +127,6 @@ describe('the charts of the demo season', () => {
     await page.keyboard.press('ArrowDown')
     await expect.poll(() => summary.textContent()).toMatch(/Sand bed goes from [^,]*, and is no dearer than Rockwool from round 6 on\./)
     await expectNothingTooWide(page, pane)
-    await page.context().close()
   })
 
   it.each([['light', 320], ['dark', 320], ['light', 1440], ['dark', 1440]] as const)('have no accessibility violation in the %s theme at %i pixels', async (colorScheme, width) => {
@@ -139,6 +134,5 @@ describe('the charts of the demo season', () => {
     await expectNoViolations(page)
     for (const title of titles) await showAsTable(page, title)
     await expectNoViolations(page)
-    await page.context().close()
   })
 })

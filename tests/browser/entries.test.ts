@@ -4,9 +4,9 @@ import type { BrowserContextOptions, Locator, Page } from 'playwright-core'
 import { expect, it } from 'vitest'
 import { readXlsx } from '../../src/workbench/xlsx/readXlsx'
 import { beginEmptyWorkbook } from './beginEmptyWorkbook'
-import { workbenchPages } from './workbenchPages'
+import { browserWindows } from './browserWindows'
 
-const pages = workbenchPages()
+const pages = browserWindows()
 
 const selected = (page: Page): Locator => page.locator('.sheet .cell')
 
@@ -25,7 +25,7 @@ async function toOrders(page: Page): Promise<void> {
   await selected(page).filter({ hasText: 'Orders, B8' }).waitFor()
 }
 
-it('An entry that its cell does not take is marked, and the sentence of the season says what to type.', { timeout: 120_000 }, async () => {
+it('An entry that its cell does not take is marked, and the sentence of the season says what to type.', async () => {
   const page = await pages.open({ viewport: { width: 1440, height: 900 } })
   await toOrders(page)
   await typeDown(page, '12.5')
@@ -42,7 +42,6 @@ it('An entry that its cell does not take is marked, and the sentence of the seas
   await typeDown(page, 'water')
   await page.keyboard.press('ArrowUp')
   await selected(page).filter({ hasText: /^Orders, C8: water$/ }).waitFor()
-  await page.context().close()
 })
 
 it('Numbers typed one below the other stand as they were typed, though the results of the first come while the next is typed.', async () => {
@@ -56,7 +55,6 @@ it('Numbers typed one below the other stand as they were typed, though the resul
     await page.keyboard.press('ArrowUp')
     await selected(page).filter({ hasText: new RegExp(`^Orders, B${row}: ${shown}$`) }).waitFor()
   }
-  await page.context().close()
 })
 
 const wide: BrowserContextOptions = { viewport: { width: 1440, height: 900 }, permissions: ['clipboard-read', 'clipboard-write'] }
@@ -86,7 +84,7 @@ async function expectUpwards(page: Page, shown: readonly string[]): Promise<void
   }
 }
 
-it('A formula that was copied down is a formula in each of its cells, and in the saved file too.', { timeout: 120_000 }, async () => {
+it('A formula that was copied down is a formula in each of its cells, and in the saved file too.', async () => {
   const page = await openEmpty({ acceptDownloads: true })
   await page.keyboard.type('10\n20\n30\n40\n')
   for (let step = 0; step < 4; step += 1) await page.keyboard.press('ArrowUp')
@@ -110,7 +108,6 @@ it('A formula that was copied down is a formula in each of its cells, and in the
   await page.getByRole('button', { name: 'Save .xlsx' }).click()
   const { book } = await readXlsx(readFileSync(await (await download).path()))
   expect(book.sheets[0]!.rows.map((row) => row[1]?.formula)).toEqual(['=A1*2', '=A2*2', '=A3*2', '=A4*2'])
-  await page.context().close()
 })
 
 it('A formula that is typed keeps its texts and names, however its numbers are written, and compares numbers with an exponent right.', async () => {
@@ -120,7 +117,6 @@ it('A formula that is typed keeps its texts and names, however its numbers are w
   await expectUpwards(page, [
     '=IF(2>1.5,"low","high") gives low', '=IF(1000>2,"x","y") gives x', '=IF(0.5<(1*10^-15),1,2) gives 2', '=IF(0.5<(1*10^-7),1,2) gives 2',
   ])
-  await page.context().close()
 })
 
 it('An entry whose comma parts no thousands stays a text, and a cell that is emptied in its editor is empty.', async () => {
@@ -133,7 +129,6 @@ it('An entry whose comma parts no thousands stays a text, and a cell that is emp
   await typeDown(page, '=SUM(A1:A4)')
   await page.keyboard.press('ArrowUp')
   await expect.poll(() => selected(page).textContent()).toBe('Sheet1, A5: =SUM(A1:A4) gives 2,200')
-  await page.context().close()
 })
 
 it('What is pasted is read like what is typed: with the comma of whoever takes it for the decimal mark, formulas with their point.', async () => {
@@ -154,5 +149,4 @@ it('What is pasted is read like what is typed: with the comma of whoever takes i
   await page.evaluate(() => navigator.clipboard.writeText('1,75'))
   await page.keyboard.press('Control+v')
   await selected(page).filter({ hasText: 'Sheet1, A7: 1,75' }).waitFor()
-  await page.context().close()
 })

@@ -3,11 +3,10 @@
  * itself does is the business of tests/contract.
  */
 import type { Page } from 'playwright-core'
-import type { Served } from '../../src/start/server.mjs'
 
 export const officeScript = 'https://appsforoffice.microsoft.com/lib/1/hosted/office.js'
 
-interface StandIn {
+export interface StandIn {
   /** What Excel refuses everything with. */
   readonly code?: string
   readonly isDarkTheme?: boolean
@@ -24,9 +23,9 @@ const script = ({ code = 'InvalidSelection', isDarkTheme = false }: StandIn) => 
 `
 
 /** Answers all requests of the page to other addresses with the stand-in, and gives a list of them that grows. */
-export async function standInForExcel(page: Page, served: Served, standIn: StandIn = {}): Promise<readonly string[]> {
+export async function standInForExcel(page: Page, address: string, standIn: StandIn = {}): Promise<readonly string[]> {
   const outside: string[] = []
-  await page.route((url) => url.origin !== served.address, (route) => {
+  await page.route((url) => url.origin !== address, (route) => {
     outside.push(route.request().url())
     return route.fulfill({ contentType: 'text/javascript', body: script(standIn) })
   })

@@ -3,19 +3,23 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { build } from 'esbuild'
-import type { Page } from 'playwright-core'
-import { expect, test } from 'vitest'
+import { chromium, type Page } from 'playwright-core'
+import { afterEach, expect, inject, test } from 'vitest'
 import { serve, workbenchPolicy } from '../../src/start/server.mjs'
 import type { Cell, Sheet } from '../../src/workbook/book'
 import type { OpenBook, OpenCell } from '../../src/workbook/openBook'
 import { PortProblem, type WorkbookPort } from '../../src/workbook/port'
 import { lastOrderLine } from '../../src/workbook/season/orderLine'
 import { portContract, type Scene } from '../contract/portContract'
-import { launch } from './launch'
+import { collectFaults, patience } from './browserWindows'
 
 let workbench: Scene
 /** Presses a key where the keyboard is: in the grid. */
 let press: (key: string) => Promise<void>
+
+const faults: string[] = []
+
+afterEach(() => expect(faults.splice(0), 'The page threw or complained').toEqual([]))
 
 portContract('The workbench', async (): Promise<Scene> => {
   const folder = mkdtempSync(join(tmpdir(), 'sticksheet-port-'))
@@ -23,8 +27,11 @@ portContract('The workbench', async (): Promise<Scene> => {
   writeFileSync(join(folder, 'index.html'), `<!doctype html><link rel="stylesheet" href="page.css">
     <div id="grid" style="height: 600px"></div><script type="module" src="page.js"></script>`)
   const served = await serve({ folder, port: 0, policy: workbenchPolicy })
-  const browser = await launch()
-  const page = await browser.newPage()
+  const browser = await chromium.connect(inject('chromium'))
+  const context = await browser.newContext()
+  context.setDefaultTimeout(patience)
+  collectFaults(context, faults)
+  const page = await context.newPage()
   await page.goto(served.address)
   await page.waitForFunction(() => window.port !== undefined)
   await page.evaluate(() => window.focusGrid!())
@@ -124,7 +131,7 @@ test('One undo of the workbench takes back all cells that were changed at once: 
   await expect.poll(cells).toEqual(after)
 })
 
-test('A line that is added to the order book of the season is counted on all sheets of the workbench.', { timeout: 60_000 }, async () => {
+test('A line that is added to the order book of the season is counted on all sheets of the workbench.', async () => {
   const { port } = workbench
   const figure = async (reference: string) => Number((await port.valuesOf(reference, 'Season'))?.[0]?.[0])
   const total = async (name: string) => (await port.valuesOf(name, 'Season'))!.reduce((sum, [value]) => sum + Number(value), 0)

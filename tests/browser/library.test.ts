@@ -3,10 +3,10 @@ import type { Locator, Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
 import { expectNoViolations } from './expectNoViolations'
 import { pressUntilFocused } from './pressUntilFocused'
-import { workbenchPages } from './workbenchPages'
+import { browserWindows } from './browserWindows'
 
 const pane = 'aside.functions'
-const pages = workbenchPages()
+const pages = browserWindows()
 
 async function openLibrary(width: number, colorScheme: 'light' | 'dark' = 'light'): Promise<Page> {
   const page = await pages.open({ viewport: { width, height: 800 }, colorScheme })
@@ -46,7 +46,6 @@ describe.each([320, 420])('in a window %i pixels wide, by keyboard', (width) => 
     await pressUntilFocused(page, 'Tab', button(page, 'Go to Sand bed (2)'))
     await page.keyboard.press('Enter')
     await expect.poll(() => selectedCell(page).textContent()).toMatch(/^Sand bed \(2\), A1: Sand bed: rows to begin with/)
-    await page.context().close()
   })
 })
 
@@ -60,7 +59,6 @@ it('one undo takes the sheet away again', async () => {
   await expect.poll(() => page.locator('.sheet').evaluate((place) => place.contains(document.activeElement))).toBe(true)
   await page.keyboard.press('Control+z')
   await expect.poll(() => selectedCell(page).textContent()).not.toMatch(/^Sand bed/)
-  await page.context().close()
 })
 
 it.each([['light', 320], ['dark', 320], ['light', 1440], ['dark', 1440]] as const)('has no accessibility violation in the %s theme at %i pixels, before and after an entry was put into a sheet', async (colorScheme, width) => {
@@ -69,5 +67,4 @@ it.each([['light', 320], ['dark', 320], ['light', 1440], ['dark', 1440]] as cons
   await putSandBed(page)
   await page.getByText('Added the sheet Sand bed.').waitFor()
   await expectNoViolations(page)
-  await page.context().close()
 })

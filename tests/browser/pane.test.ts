@@ -5,12 +5,12 @@ import { fillsOneCell } from '../../src/core/definition/definition'
 import { catalogue } from '../../src/functions/catalogue'
 import { expectNothingTooWide } from './expectNothingTooWide'
 import { expectNoViolations } from './expectNoViolations'
-import { workbenchPages } from './workbenchPages'
+import { browserWindows } from './browserWindows'
 
 /** The grid has sidebars of its own. */
 const pane = 'aside.functions'
 
-const pages = workbenchPages()
+const pages = browserWindows()
 
 /** Opens the workbench and goes to the functions by keyboard. */
 async function openPane(width: number, colorScheme: 'light' | 'dark' = 'light'): Promise<Page> {
@@ -91,7 +91,6 @@ describe.each([320, 420])('the pane in a window %i pixels wide', (width) => {
     await page.getByText(/^Put into \w+ on /).waitFor()
     await expect.poll(() => page.locator('.sheet .cell').textContent()).toMatch(/=STICK\.FILL\(72,"4\.38 in3"\) gives 5\.167/)
     await expect.poll(() => row(page, 'FILL').textContent()).toContain('the selected cell uses it')
-    await page.context().close()
   })
 
   it('fits without scrolling sideways, whatever function is open', async () => {
@@ -101,7 +100,6 @@ describe.each([320, 420])('the pane in a window %i pixels wide', (width) => {
       expect(await row(page, id).getAttribute('aria-expanded')).toBe('true')
       await expectNothingTooWide(page, pane)
     }
-    await page.context().close()
   })
 })
 
@@ -120,7 +118,6 @@ describe('the pane in a window 320 pixels wide', () => {
       await expect.poll(() => status.textContent(), { message: id }).toContain(`=STICK.${id}(`)
       await expect.poll(async () => firstNumber((await status.textContent())?.split(' gives ')[1]), { message: id }).toBeCloseTo(said, 7)
     }
-    await page.context().close()
   })
 
   it('asks to finish the cell first while something is being typed into it', async () => {
@@ -132,7 +129,6 @@ describe('the pane in a window 320 pixels wide', () => {
     await row(page, 'FILL').press('Enter')
     await putButton(page).press('Enter')
     await page.getByText('Press Enter or Esc in the cell first, then try again.').waitFor()
-    await page.context().close()
   })
 
   it('shows where the keyboard is on every kind of control', async () => {
@@ -143,7 +139,6 @@ describe('the pane in a window 320 pixels wide', () => {
     await page.keyboard.press('Enter')
     await tabTo(page, putButton(page))
     expect(await showsFocus(page)).toBe(true)
-    await page.context().close()
   })
 
   it.each(['light', 'dark'] as const)('has no accessibility violation in the %s theme', async (colorScheme) => {
@@ -156,6 +151,5 @@ describe('the pane in a window 320 pixels wide', () => {
     await searchBox(page).fill('zebra')
     await page.getByText('No function found for “zebra”.').waitFor()
     await expectNoViolations(page)
-    await page.context().close()
   })
 })

@@ -6,12 +6,12 @@ import { beginEmptyWorkbook } from './beginEmptyWorkbook'
 import { expectNothingTooWide } from './expectNothingTooWide'
 import { expectNoViolations } from './expectNoViolations'
 import { pressUntilFocused } from './pressUntilFocused'
-import { workbenchPages } from './workbenchPages'
+import { browserWindows } from './browserWindows'
 
 const pane = 'aside.functions'
 const sheets = demoSeason().sheets.map(({ name }) => name)
 
-const pages = workbenchPages()
+const pages = browserWindows()
 
 /** Opens the workbench, begins with an empty workbook and goes to the season, all by keyboard. */
 async function openSeason(width: number, colorScheme: 'light' | 'dark' = 'light'): Promise<Page> {
@@ -40,7 +40,6 @@ describe.each([320, 420])('in a window %i pixels wide, by keyboard', (width) => 
       await page.keyboard.press('Enter')
       await expect.poll(() => page.getByRole('status', { name: 'Selected cell', includeHidden: true }).textContent()).toMatch(new RegExp(`^${name}, A1: `))
     }
-    await page.context().close()
   })
 })
 
@@ -57,7 +56,6 @@ it('A season that is there already is not built over, and the pane lists what is
     await page.keyboard.press('Enter')
   }
   await page.getByText(/^The workbook already holds the sheet Season, the sheet Orders, .* and \d+ more, and nothing of yours is overwritten/).waitFor()
-  await page.context().close()
 })
 
 it.each(['light', 'dark'] as const)('The season section has no accessibility violation in the %s theme, at any stage.', async (colorScheme) => {
@@ -71,5 +69,4 @@ it.each(['light', 'dark'] as const)('The season section has no accessibility vio
   await page.keyboard.press('Enter')
   await page.getByText(`Added ${sheets.length} sheets.`).waitFor()
   await expectNoViolations(page)
-  await page.context().close()
 })

@@ -8,9 +8,9 @@ import type { Locator, Page } from 'playwright-core'
 import { expect, it } from 'vitest'
 import { demoSeason } from '../../src/workbook/season/demoSeason'
 import { root } from '../architecture/sourceTree'
-import { workbenchPages } from './workbenchPages'
+import { browserWindows } from './browserWindows'
 
-const pages = workbenchPages()
+const pages = browserWindows()
 const wide = { width: 1440, height: 900 }
 const guide = readFileSync(join(root, 'assets', 'guide', 'guide.md'), 'utf8').split('\n')
 const { sheets } = demoSeason()
@@ -129,7 +129,7 @@ const sheetPart = (width: number, height: number): Part => ({ left: 0, top: 68, 
 /** The pane, from its heading on. */
 const panePart = (height: number): Part => ({ left: 1080, top: 104, width: 360, height })
 
-it('The accountant costs the season, follows a price through it, and hands over a working, a copy and the review.', { timeout: 240_000 }, async () => {
+it('The accountant costs the season, follows a price through it, and hands over a working, a copy and the review.', async () => {
   const page = await open()
   await expectInGuide(page, 'Season', 'Liners ordered', '148,500')
   await expectInGuide(page, 'Season', 'Cuttings to stick', '182,185')
@@ -194,10 +194,9 @@ it('The accountant costs the season, follows a price through it, and hands over 
   const saved = page.waitForEvent('download')
   await page.getByRole('button', { name: 'Save .xlsx' }).click()
   expect((await saved).suggestedFilename()).toBe('season.xlsx')
-  await page.context().close()
 })
 
-it('Sales sees what 8 % off 12,000 liners leaves, finds how far it can go, and which orders to raise to the next break.', { timeout: 240_000 }, async () => {
+it('Sales sees what 8 % off 12,000 liners leaves, finds how far it can go, and which orders to raise to the next break.', async () => {
   const page = await open()
   await expectInGuide(page, 'Season', 'The order that asks for less', 'Offer 0.47')
   await expectInGuide(page, 'Quote', 'Liners of the order', '12,000')
@@ -235,10 +234,9 @@ it('Sales sees what 8 % off 12,000 liners leaves, finds how far it can go, and w
   await picture(page, 'guide/check', panePart(440))
   await finding.getByRole('button').click()
   await expect.poll(() => cellLine(page)).toBe('Quote, A55: 2,500')
-  await page.context().close()
 })
 
-it('The manager compares the ways, finds the round from which each beats single use, and how sure that is.', { timeout: 240_000 }, async () => {
+it('The manager compares the ways, finds the round from which each beats single use, and how sure that is.', async () => {
   const page = await open()
   await choose(page, 'Compare')
   const ways = figure(page, 'Cost of a saleable liner, part by part')
@@ -282,7 +280,6 @@ it('The manager compares the ways, finds the round from which each beats single 
   await expectInGuide(page, 'Ways', 'So the bed belongs', 'on the ground', 'F')
   await choose(page, 'Library')
   await pane(page).getByRole('tabpanel', { name: 'Library' }).getByText('Follow the label and your local rules').first().waitFor()
-  await page.context().close()
 })
 
 it('In a narrow window a line below the pane shows where Check leads, and the hidden sheet keeps its size, without which it would not scroll there.', async () => {
@@ -295,7 +292,6 @@ it('In a narrow window a line below the pane shows where Check leads, and the hi
   const grid = page.locator('.sheet .grid')
   expect(await grid.isVisible()).toBe(false)
   expect((await grid.boundingBox())!.height).toBe((await pane(page).boundingBox())!.height)
-  await page.context().close()
 })
 
 it.each([['light', 'workbench'], ['dark', 'workbench-dark']] as const)('The workbench opens at the season with CUTTINGS in the pane, in the %s theme.', async (colorScheme, name) => {
@@ -303,5 +299,4 @@ it.each([['light', 'workbench'], ['dark', 'workbench-dark']] as const)('The work
   await pane(page).getByRole('button', { name: /^CUTTINGS/ }).click()
   await pane(page).getByText('STICK.CUTTINGS(liners, stageRates, [confidence], [batchSpread])').waitFor()
   await picture(page, name, { left: 0, top: 0, ...wide })
-  await page.context().close()
 })

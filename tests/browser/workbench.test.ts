@@ -2,12 +2,12 @@
 import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
-import { workbenchPages } from './workbenchPages'
+import { browserWindows } from './browserWindows'
 
 const wide = { width: 1440, height: 900 }
 const narrow = { width: 320, height: 640 }
 
-const pages = workbenchPages()
+const pages = browserWindows()
 
 async function openWorkbench(viewport: { width: number; height: number }, colorScheme: 'light' | 'dark' = 'light'): Promise<Page> {
   const page = await pages.open({ viewport, colorScheme, acceptDownloads: true })
@@ -54,7 +54,6 @@ describe('the workbench', () => {
     await press(page, 'ArrowDown', 8)
     await press(page, 'ArrowRight')
     expect(numberIn(await atCell(page, 'Season, B9'))).toBeGreaterThan(100_000)
-    await page.close()
   })
 
   it('lets the results on this and on another sheet follow an input that is typed by keyboard, and undoes it', async () => {
@@ -82,7 +81,6 @@ describe('the workbench', () => {
     await atCell(page, 'Orders, B8')
     await press(page, 'Alt+PageUp')
     await expect.poll(async () => numberIn(await atCell(page, 'Season, B8'))).toBe(ordered)
-    await page.close()
   })
 
   it('says at a refusing cell what to type instead, and no longer says it once the input is mended', async () => {
@@ -102,7 +100,6 @@ describe('the workbench', () => {
     await press(page, 'ArrowUp')
     await press(page, 'ArrowLeft', 6)
     await selectedCell(page).filter({ hasText: /^Orders, E8: .* gives [\d,]+$/ }).waitFor()
-    await page.close()
   })
 
   it('lets the keyboard leave the sheet: F6 moves on through bar, sheet and functions, and with Shift back', async () => {
@@ -114,7 +111,6 @@ describe('the workbench', () => {
     }
     await press(page, 'Shift+F6')
     await focusIsIn(page, '.bar')
-    await page.close()
   })
 
   it('asks no other machine for anything', async () => {
@@ -130,7 +126,6 @@ describe('the workbench', () => {
     const foreign = asked.filter((address) => !/^(data|blob):/.test(address) && !address.startsWith(pages.address))
     expect(asked.length).toBeGreaterThan(1)
     expect(foreign).toEqual([])
-    await page.context().close()
   })
 
   it('saves a workbook that it opens again with the same input in it', async () => {
@@ -149,8 +144,6 @@ describe('the workbench', () => {
     await focusIsIn(other, '.sheet')
     await goToFirstOrder(other)
     expect(await atCell(other, 'Orders, B8')).toMatch(/12,345$/)
-    await page.close()
-    await other.close()
   })
 
   it('asks before it lets go of what was typed since the workbook was opened or saved, and only then', async () => {
@@ -196,7 +189,6 @@ describe('the workbench', () => {
     await page.getByText('Orders', { exact: true }).first().click({ button: 'right' })
     await page.getByText('Rename', { exact: true }).waitFor()
     expect(await page.locator('body').innerText()).not.toMatch(/^(Hide|Unhide|Change color)$|Protect/m)
-    await page.close()
   })
 
   it('refuses a file that is no workbook with a sentence and keeps the open one', async () => {
@@ -207,7 +199,6 @@ describe('the workbench', () => {
     await press(page, 'Enter')
     await dialog.waitFor({ state: 'detached' })
     expect(await atCell(page, 'Season, A1')).toMatch(/season/i)
-    await page.close()
   })
 
   it('follows the system to dark until the user chooses, and remembers the choice', async () => {
@@ -218,7 +209,6 @@ describe('the workbench', () => {
     await page.reload()
     await atCell(page, 'Season, A1')
     expect(await dark.getAttribute('aria-pressed')).toBe('false')
-    await page.close()
   })
 
   for (const [size, viewport] of [['1440', wide], ['320', narrow]] as const) {
@@ -228,7 +218,6 @@ describe('the workbench', () => {
         expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(viewport.width)
         const { violations } = await new AxeBuilder({ page }).include('.bar').include('.cell').analyze()
         expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([])
-        await page.close()
       })
     }
   }
@@ -238,6 +227,5 @@ describe('the workbench', () => {
     expect([await page.locator('.sheet .grid').isVisible(), await page.locator('.functions').isVisible()]).toEqual([true, false])
     await page.getByRole('button', { name: 'Pane', exact: true }).click()
     expect([await page.locator('.sheet .grid').isVisible(), await page.locator('.functions').isVisible()]).toEqual([false, true])
-    await page.close()
   })
 })

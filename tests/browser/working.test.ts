@@ -4,9 +4,9 @@ import type { Page } from 'playwright-core'
 import { expect, it } from 'vitest'
 import { unpack } from '../../src/workbench/xlsx/unpack'
 import { expectNoViolations } from './expectNoViolations'
-import { workbenchPages } from './workbenchPages'
+import { browserWindows } from './browserWindows'
 
-const pages = workbenchPages()
+const pages = browserWindows()
 
 /** Opens the demo, goes to E8 on Orders, which counts the cuttings of the first order, and then to Working in the pane. */
 async function openWorking(width: number, colorScheme: 'light' | 'dark' = 'light'): Promise<Page> {
@@ -75,7 +75,6 @@ it.each([320, 420])('At %i pixels the keyboard goes from a number to a cell that
     .filter((element) => element.getBoundingClientRect().right > document.documentElement.clientWidth)
     .map((element) => element.outerHTML))
   expect(tooWide).toEqual([])
-  await page.context().close()
 })
 
 it('At 320 pixels the keyboard writes the working to a sheet of its own, twice, under a name of its own each time.', async () => {
@@ -86,7 +85,6 @@ it('At 320 pixels the keyboard writes the working to a sheet of its own, twice, 
   await press(page, 'Write this working to a sheet')
   await page.getByText('Written to the sheet “Working of E8 (2)”.').waitFor()
   await expect.poll(() => cellLine(page)).toBe('Working of E8 (2), A1: Working of E8 on Orders')
-  await page.context().close()
 })
 
 it.each([320, 420])('At %i pixels the keyboard turns a cell into a value after saying so, nothing else changes, and one undo brings the formula back.', async (width) => {
@@ -103,7 +101,6 @@ it.each([320, 420])('At %i pixels the keyboard turns a cell into a value after s
   await toSheet(page)
   await page.keyboard.press('Control+z')
   await expect.poll(() => cellLine(page)).toBe(before)
-  await page.context().close()
 })
 
 it('A block of cells becomes plain formulas that show the same numbers.', async () => {
@@ -118,7 +115,6 @@ it('A block of cells becomes plain formulas that show the same numbers.', async 
   await page.getByText(/^In E8:H9 on Orders, \d cells get a plain formula each\.$/).waitFor()
   await press(page, /^Change these \d cells$/)
   await page.getByText(/^\d cells are changed\. Every cell of the workbook shows what it showed before\./).waitFor()
-  await page.context().close()
 })
 
 it('The pane hands out a copy of the workbook without a call of ours, and leaves the open one as it is.', async () => {
@@ -132,7 +128,6 @@ it('The pane hands out a copy of the workbook without a call of ours, and leaves
   const parts = await unpack(readFileSync(await file.path()))
   for (const [path, bytes] of Object.entries(parts)) expect(/STICK[._]\w*/i.exec(new TextDecoder().decode(bytes))?.[0], path).toBeUndefined()
   expect(await cellLine(page)).toBe(before)
-  await page.context().close()
 })
 
 it.each(['light', 'dark'] as const)('The section Working has no accessibility violation in the %s theme, at any stage.', async (colorScheme) => {
@@ -147,5 +142,4 @@ it.each(['light', 'dark'] as const)('The section Working has no accessibility vi
   await page.getByRole('button', { name: 'Into values' }).press('Enter')
   await page.getByText('No cell in E8 on Orders uses a STICK function, so there is nothing to turn.').waitFor()
   await expectNoViolations(page)
-  await page.context().close()
 })

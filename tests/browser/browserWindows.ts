@@ -1,0 +1,71 @@
+/** Windows in the one Chromium of all tests. What a page throws or complains of fails the test that opened it. */
+import { chromium, type Browser, type BrowserContext, type BrowserContextOptions, type Page } from 'playwright-core'
+import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest'
+
+interface Windows {
+  /** The workbench in a window of its own, which has loaded but may still be drawing. It is closed after the test. */
+  open(options: BrowserContextOptions): Promise<Page>
+  /** A window without a page, to listen before one is opened. */
+  blank(options: BrowserContextOptions): Promise<Page>
+  /** That this test is about a fault: what matches is to be complained of, and does not fail the test. */
+  expectFault(fault: RegExp): void
+  /** Where the workbench is. */
+  readonly address: string
+}
+
+/** For a busy machine: a wait ends with what it waits for, and the time only tells when to give up. */
+export const patience = 90_000
+
+export function browserWindows(): Windows {
+  let browser: Browser
+  let contexts: BrowserContext[] = []
+  let faults: string[] = []
+  let expected: RegExp[] = []
+
+  beforeAll(async () => {
+    browser = await chromium.connect(inject('chromium'))
+  })
+
+  afterEach(async () => {
+    await Promise.all(contexts.map((context) => context.close()))
+    const [unexpected, missing] = [faults.filter((fault) => !expected.some((known) => known.test(fault))), expected.filter((known) => !faults.some((fault) => known.test(fault)))]
+    contexts = []
+    faults = []
+    expected = []
+    expect(unexpected, 'The page threw or complained').toEqual([])
+    expect(missing, 'The page did not complain as the test is about').toEqual([])
+  })
+
+  afterAll(() => browser?.close())
+
+  async function blank(options: BrowserContextOptions): Promise<Page> {
+    const context = await browser.newContext(options)
+    contexts.push(context)
+    context.setDefaultTimeout(patience)
+    collectFaults(context, faults)
+    return context.newPage()
+  }
+
+  return {
+    blank,
+    async open(options) {
+      const page = await blank(options)
+      await page.goto(inject('workbench'))
+      return page
+    },
+    expectFault(fault) {
+      expected.push(fault)
+    },
+    get address() {
+      return inject('workbench')
+    },
+  }
+}
+
+/** Adds what the pages throw, do not catch, or write to the console as an error. */
+export function collectFaults(context: BrowserContext, faults: string[]): void {
+  context.on('weberror', (fault) => faults.push(String(fault.error().stack ?? fault.error())))
+  context.on('console', (message) => {
+    if (message.type() === 'error') faults.push(`${message.text()} (${message.location().url})`)
+  })
+}
