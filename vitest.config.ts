@@ -1,8 +1,11 @@
+import { availableParallelism } from 'node:os'
 import { defineConfig } from 'vitest/config'
 
 /** Two projects, so that a run can tell apart that the browser tests passed and that they never ran. */
 export default defineConfig({
   test: {
+    // One more than vitest takes by itself: browsers and servers answer from processes of their own, and meanwhile another file goes on.
+    maxWorkers: availableParallelism() + 1,
     projects: [
       {
         test: {

@@ -1,10 +1,10 @@
 /** Types into cells as people do, and reads what then stands in them and what the workbench says. */
-import { readFileSync } from 'node:fs'
 import type { BrowserContextOptions, Locator, Page } from 'playwright-core'
 import { expect, it } from 'vitest'
 import { readXlsx } from '../../src/workbench/xlsx/readXlsx'
 import { beginEmptyWorkbook } from './beginEmptyWorkbook'
 import { browserWindows } from './browserWindows'
+import { downloaded } from './downloaded'
 
 const pages = browserWindows()
 
@@ -104,9 +104,8 @@ it('A formula that was copied down is a formula in each of its cells, and in the
   await page.keyboard.press('Control+Enter')
   for (const key of ['ArrowUp', 'ArrowDown']) await page.keyboard.press(key)
   await selected(page).filter({ hasText: 'Sheet1, C3: =A3+1 gives 31' }).waitFor()
-  const download = page.waitForEvent('download')
-  await page.getByRole('button', { name: 'Save .xlsx' }).click()
-  const { book } = await readXlsx(readFileSync(await (await download).path()))
+  const { bytes } = await downloaded(page, () => page.getByRole('button', { name: 'Save .xlsx' }).click())
+  const { book } = await readXlsx(bytes)
   expect(book.sheets[0]!.rows.map((row) => row[1]?.formula)).toEqual(['=A1*2', '=A2*2', '=A3*2', '=A4*2'])
 })
 

@@ -24,7 +24,7 @@ afterEach(() => expect(faults.splice(0), 'The page threw or complained').toEqual
 portContract('The workbench', async (): Promise<Scene> => {
   const folder = mkdtempSync(join(tmpdir(), 'sticksheet-port-'))
   await build({ entryPoints: [join(import.meta.dirname, 'portPage.ts')], outfile: join(folder, 'page.js'), bundle: true, format: 'esm', logLevel: 'error' })
-  writeFileSync(join(folder, 'index.html'), `<!doctype html><link rel="stylesheet" href="page.css">
+  writeFileSync(join(folder, 'index.html'), `<!doctype html><link rel="icon" href="data:,"><link rel="stylesheet" href="page.css">
     <div id="grid" style="height: 600px"></div><script type="module" src="page.js"></script>`)
   const served = await serve({ folder, port: 0, policy: workbenchPolicy })
   const browser = await chromium.connect(inject('chromium'))

@@ -12,6 +12,8 @@ const address = inject('addIn')
 /** Excel's page, with the addresses elsewhere that it asked for, a list that grows. */
 async function openPane(standIn: StandIn = {}, options: BrowserContextOptions = {}): Promise<{ readonly page: Page; readonly outside: readonly string[] }> {
   const page = await windows.blank(options)
+  // The stand-in refuses all that is asked of the workbook.
+  windows.expectFault(/^Excel does not tell which cell is selected/)
   const outside = await standInForExcel(page, address, standIn)
   await page.goto(`${address}/taskpane.html`)
   return { page, outside }
@@ -55,8 +57,10 @@ test.each([
   expect(await ask.isEnabled()).toBe(true)
 })
 
-test('A section that cannot be fetched says so and what to do, and the others go on.', async () => {
+test('A section that cannot be fetched says so and what to do, the others go on, and it is shown again where it can be fetched.', async () => {
   const { page } = await openPane()
+  windows.expectFault(/^Failed to load resource/)
+  windows.expectFault(/^ChunkLoadError/)
   await page.locator(`[data-function="${catalogue[0]!.id}"]`).waitFor()
   await page.route(`${address}/chunks/*`, (route) => route.abort())
   await page.getByRole('tab', { name: 'Library' }).click()
@@ -64,6 +68,25 @@ test('A section that cannot be fetched says so and what to do, and the others go
   await page.getByRole('tab', { name: 'Functions' }).click()
   await page.getByRole('searchbox').fill('fill')
   await page.locator('[data-function="FILL"]').waitFor()
+
+  await page.getByRole('tab', { name: 'Library' }).click()
+  const again = page.getByRole('button', { name: 'Show it again' })
+  await again.press('Enter')
+  await page.getByRole('status').filter({ hasText: 'Getting the library ready' }).waitFor({ state: 'detached' })
+  // It failed again, and says so again.
+  await page.getByRole('alert').waitFor()
+  await page.unrouteAll()
+  await again.press('Enter')
+  const library = page.getByRole('tabpanel', { name: 'Library' })
+  await library.getByRole('heading', { name: 'Sand bed' }).waitFor()
+  expect(await library.evaluate((panel) => panel.contains(document.activeElement))).toBe(true)
+})
+
+test.each([['dark', true], ['light', false]] as const)('What the browser draws by itself, such as scroll bars, is %s where Excel is so.', async (scheme, isDarkTheme) => {
+  const { page } = await openPane({ isDarkTheme })
+  const list = page.locator(`[data-function="${catalogue[0]!.id}"]`)
+  await list.waitFor()
+  expect(await list.evaluate((element) => getComputedStyle(element).colorScheme)).toBe(scheme)
 })
 
 test('The text of a function, fetched when it is first opened, comes into sight with its form.', async () => {

@@ -9,6 +9,7 @@ import { expect, it } from 'vitest'
 import { demoSeason } from '../../src/workbook/season/demoSeason'
 import { root } from '../architecture/sourceTree'
 import { browserWindows } from './browserWindows'
+import { downloaded } from './downloaded'
 
 const pages = browserWindows()
 const wide = { width: 1440, height: 900 }
@@ -188,12 +189,10 @@ it('The accountant costs the season, follows a price through it, and hands over 
   await expectInGuide(page, 'Review', 'All five', '998.86', 'F')
   expect((518.38 + 480.48).toFixed(2)).toBe('998.86')
 
-  const copy = page.waitForEvent('download')
-  await button(page, 'A copy of the workbook, as a file').click()
-  expect((await copy).suggestedFilename()).toBe('season-without-add-in.xlsx')
-  const saved = page.waitForEvent('download')
-  await page.getByRole('button', { name: 'Save .xlsx' }).click()
-  expect((await saved).suggestedFilename()).toBe('season.xlsx')
+  const copy = await downloaded(page, () => button(page, 'A copy of the workbook, as a file').click())
+  expect(copy.name).toBe('season-without-add-in.xlsx')
+  const saved = await downloaded(page, () => page.getByRole('button', { name: 'Save .xlsx' }).click())
+  expect(saved.name).toBe('season.xlsx')
 })
 
 it('Sales sees what 8 % off 12,000 liners leaves, finds how far it can go, and which orders to raise to the next break.', async () => {

@@ -19,7 +19,7 @@ const browserProgram = miniBrowser()
 const screen = { width: 1600, height: 1000 }
 
 /** The window of this browser does not become narrower than 334 pixels; text that is larger makes its page narrower. */
-const zoom = 1.05
+const zoom = 1.1
 
 export const webkit: Engine = {
   name: 'WebKit',
