@@ -8,6 +8,7 @@ import { createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { Builder, Capabilities, Key, type WebDriver } from 'selenium-webdriver'
+import { patience } from '../browserWindows'
 import { downloadedInto } from './downloadedInto'
 import { versionOf, whereIs } from './installed'
 import type { Engine, Tab } from './tab'
@@ -101,21 +102,30 @@ async function connect(port: number): Promise<WebDriver> {
 
 function tabOf(driver: WebDriver, folder: string): Tab {
   return {
-    evaluate: (expression) => driver.executeScript(`return ${expression}`),
-    click: (x, y) => driver.actions().move({ x: Math.round(x * zoom), y: Math.round(y * zoom) }).click().perform(),
-    type: (text) => driver.actions().sendKeys(text).perform(),
+    evaluate: (expression) => answered(driver.executeScript(`return ${expression}`)),
+    click: (x, y) => answered(driver.actions().move({ x: Math.round(x * zoom), y: Math.round(y * zoom) }).click().perform()),
+    type: (text) => answered(driver.actions().sendKeys(text).perform()),
     async press(key) {
       const keys = key.split('+').map(codeOf)
       let actions = driver.actions()
       for (const held of keys) actions = actions.keyDown(held)
       for (const held of [...keys].reverse()) actions = actions.keyUp(held)
-      await actions.perform()
+      await answered(actions.perform())
     },
     async resize(width, height) {
       await driver.manage().window().setRect({ x: 0, y: 0, width: Math.floor(width * zoom), height: Math.floor(height * zoom) })
     },
     download: (cause) => downloadedInto(folder, cause),
   }
+}
+
+/** The driver has no time limit of its own, and a test that ran out of time would leave browser and screen behind. */
+async function answered<Result>(command: Promise<Result>): Promise<Result> {
+  let giveUp: NodeJS.Timeout
+  const late = new Promise<never>((_resolve, reject) => {
+    giveUp = setTimeout(() => reject(new Error('WebKit did not answer')), patience)
+  })
+  return Promise.race([command, late]).finally(() => clearTimeout(giveUp))
 }
 
 /** Selenium has a sign of its own for each key without a letter: PAGE_DOWN for "PageDown". */
