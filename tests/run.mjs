@@ -2,22 +2,66 @@
 import { spawnSync } from 'node:child_process'
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { join, relative } from 'node:path'
+import { pathToFileURL } from 'node:url'
 import { buildWhereStale, command, Failure, installMissing, root } from '../src/start/prepare.mjs'
 
 await command(async () => {
+  const started = Date.now()
+  const seconds = []
   let counts
   try {
-    installMissing()
-    await buildWhereStale()
-    counts = count(runVitest())
+    await timed('installing', installMissing)
+    await sayBrowsers()
+    await timed('building', buildWhereStale)
+    const run = await timed('tests', runVitest)
+    counts = count(run)
+    sayTimes(run.report)
   } catch (error) {
     console.error(error instanceof Failure ? error.message : error)
     counts = { passed: 0, failed: 1 }
   }
   console.log(`${counts.passed} passed, ${counts.failed} failed`)
   if (counts.failed > 0) process.exitCode = 1
+
+  async function timed(what, act) {
+    const from = Date.now()
+    const result = await act()
+    seconds.push([what, Date.now() - from])
+    return result
+  }
+
+  /** Files run side by side, so that the times of the groups together are longer than the tests took. */
+  function sayTimes(report) {
+    for (const [what, time] of [...seconds, ['all', Date.now() - started], ...timesOfGroups(report)]) console.log(`${inSeconds(time)}  ${what}`)
+  }
 })
+
+/** An engine that must be there and is not fails the run: EVERY_ENGINE=1 says that each must. */
+async function sayBrowsers() {
+  const { tsImport } = await import('tsx/esm/api')
+  const { engines } = await tsImport(pathToFileURL(join(root, 'tests', 'browser', 'engines', 'engines.ts')).href, import.meta.url)
+  console.log(`Browsers: ${engines.filter(({ version }) => version !== undefined).map(({ name, version }) => `${name} ${version}`).join(', ')}.`)
+  for (const { name, missing } of engines.filter(({ version }) => version === undefined)) {
+    const sentence = `${name} is not installed, so nothing is tried in it. ${missing}`
+    if (process.env.EVERY_ENGINE === '1') throw new Failure(sentence)
+    console.log(sentence)
+  }
+}
+
+/** By the folder of tests/ that a file stands in, the longest first. */
+function timesOfGroups({ testResults }) {
+  const times = new Map()
+  for (const { name, startTime, endTime } of testResults) {
+    const group = `tests/${relative(join(root, 'tests'), name).split(/[\\/]/)[0]}`
+    times.set(group, (times.get(group) ?? 0) + endTime - startTime)
+  }
+  return [...times].sort(([, a], [, b]) => b - a)
+}
+
+function inSeconds(time) {
+  return `${(time / 1000).toFixed(0).padStart(6)} s`
+}
 
 function runVitest() {
   const folder = mkdtempSync(join(tmpdir(), 'sticksheet-tests-'))
