@@ -118,6 +118,18 @@ it('A formula that is typed keeps its texts and names, however its numbers are w
   ])
 })
 
+it('Enter ends a formula, and takes nothing from the list of functions that the page had no time to close.', async () => {
+  const page = await openEmpty()
+  await page.keyboard.type('=I')
+  const list = page.locator('[data-u-comp="sheets-formula-editor"] li')
+  await list.filter({ hasText: 'INTRATE' }).first().waitFor()
+  // The keys wait until the page is free, and then come before it has drawn anything anew.
+  const busy = page.evaluate(() => { for (const end = performance.now() + 500; performance.now() < end;); })
+  await Promise.all([busy, ...[...'F(2>1,"yes","no")'].map((letter) => page.keyboard.press(letter)), page.keyboard.press('Enter')])
+  await list.first().waitFor({ state: 'detached' })
+  await expectUpwards(page, ['=IF(2>1,"yes","no") gives yes'])
+})
+
 it('An entry whose comma parts no thousands stays a text, and a cell that is emptied in its editor is empty.', async () => {
   const page = await openEmpty()
   for (const entry of ['15,5%', '0,500', '2,200', '7']) await typeDown(page, entry)

@@ -57,6 +57,7 @@ describe('the workbench', () => {
     const ordered = numberIn(await atCell(page, 'Season, B8'))
     await press(page, 'ArrowDown')
     expect(numberIn(await atCell(page, 'Season, B9'))).toBeGreaterThan(100_000)
+    await press(page, 'ArrowUp')
     await goToFirstOrder(page)
     await press(page, 'ArrowRight', 3)
     const cuttings = numberIn(await atCell(page, 'Orders, E8'))

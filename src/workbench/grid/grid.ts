@@ -33,6 +33,7 @@ import { bookToGrid, gridContent } from './bookToGrid'
 import { guardFormulaCaches, movesPlaces } from './cacheGuard'
 import { cellResult, type CellResult } from './cellResult'
 import { customFunctions } from './customFunctions'
+import { endTypedFormulas } from './endTypedFormulas'
 import { formulaForGrid } from './formulaForGrid'
 import { gridToBook } from './gridToBook'
 import { keepTyping } from './keepTyping'
@@ -150,6 +151,7 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
   setDecimalMark(decimalMark)
   readTypedNumbers(injector, () => mark)
   readTypedFormulas(injector)
+  endTypedFormulas(injector)
   readPastedEntries(injector, () => mark)
   measureRecalculation(injector)
   await nextCalculation(injector)
