@@ -14,7 +14,7 @@ interface Windows {
 }
 
 /** For a busy machine: a wait ends with what it waits for, and the time only tells when to give up. */
-export const patience = 90_000
+export const patience = Number(process.env.PATIENCE ?? 90_000)
 
 export function browserWindows(): Windows {
   let browser: Browser

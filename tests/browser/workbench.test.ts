@@ -110,6 +110,29 @@ describe('the workbench', () => {
     await focusIsIn(page, '.bar')
   })
 
+  it('jumps by a name that is typed or chosen, tells the cell that it reached, and leaves no list of names over the cells', async () => {
+    const page = await openWorkbench(wide)
+    const box = page.locator('.sheet [data-u-comp="defined-name"] input')
+    const listed = page.getByText('BenchRate', { exact: true })
+    await box.click()
+    await page.keyboard.type('OrderLiners')
+    await press(page, 'Enter')
+    await atCell(page, 'Orders, B8')
+    await expect.poll(() => listed.count()).toBe(0)
+    await page.keyboard.type('700')
+    await press(page, 'Enter')
+    await atCell(page, 'Orders, B9')
+    await box.click()
+    await page.keyboard.type('B8')
+    await press(page, 'Enter')
+    expect(await atCell(page, 'Orders, B8')).toMatch(/: 700$/)
+
+    await page.locator('.sheet [data-u-comp="defined-name"] a').click()
+    await page.getByText('Wage', { exact: true }).click()
+    await atCell(page, 'Season, B57')
+    await expect.poll(() => listed.count()).toBe(0)
+  })
+
   it('asks no other machine for anything', async () => {
     const page = await pages.blank({ viewport: wide })
     const asked: string[] = []

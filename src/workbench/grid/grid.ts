@@ -3,7 +3,7 @@ import { type ICellData, ICommandService, type Injector, IUndoRedoService, Local
 import { FUniver } from '@univerjs/core/facade'
 import {
   CalculationMode, FormulaDataModel, type FRange, type FWorkbook, type FWorksheet, ILayoutService,
-  ScrollToCellCommand, SetArrayFormulaDataMutation, SetRangeValuesCommand, SetRangeValuesMutation, SetSelectionsOperation, SetWorksheetActiveOperation, UniverSheetsCorePreset,
+  ScrollToCellCommand, SetArrayFormulaDataMutation, SetRangeValuesCommand, SetRangeValuesMutation, SetSelectionsOperation, SetWorksheetActiveOperation, SheetsSelectionsService, UniverSheetsCorePreset,
 } from '@univerjs/preset-sheets-core'
 import coreWords from '@univerjs/preset-sheets-core/locales/en-US'
 import { UniverSheetsFilterPreset } from '@univerjs/preset-sheets-filter'
@@ -39,6 +39,7 @@ import { gridToBook } from './gridToBook'
 import { keepTyping } from './keepTyping'
 import { markRefusals } from './markRefusals'
 import { menu } from './menu'
+import { mendNameBox } from './nameBox'
 import { nextCalculation } from './nextCalculation'
 import { CellCalls, keepCellCalls, type Place } from './cellCalls'
 import { giveOwnFormulas } from './ownFormulas'
@@ -152,6 +153,7 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
   readTypedNumbers(injector, () => mark)
   readTypedFormulas(injector)
   endTypedFormulas(injector)
+  mendNameBox(container)
   readPastedEntries(injector, () => mark)
   measureRecalculation(injector)
   await nextCalculation(injector)
@@ -288,7 +290,12 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
       const listening = injector.get(ICommandService).onCommandExecuted(({ id }) => {
         if (changes.has(id) || movesPlaces(id)) listener()
       })
-      return () => listening.dispose()
+      // A jump by the box of names selects without a command.
+      const selecting = injector.get(SheetsSelectionsService).selectionSet$.subscribe(listener)
+      return () => {
+        listening.dispose()
+        selecting.unsubscribe()
+      }
     },
     turnSheet(by) {
       const sheets = workbook().getSheets()
