@@ -2,6 +2,7 @@
 import { functionsJson } from '../derived/functionsJson'
 import { helpIndex, helpPage } from '../derived/helpPage'
 import { catalogue } from '../functions/catalogue'
+import { notStarted } from './notStarted'
 
 interface Artefact {
   /** Its place below dist. */
@@ -12,6 +13,7 @@ interface Artefact {
 export function artefacts(): readonly Artefact[] {
   return [
     { file: 'functions.json', text: JSON.stringify(functionsJson(catalogue), null, 2) },
+    { file: 'notStarted.js', text: notStarted },
     { file: 'help/index.html', text: helpIndex(catalogue) },
     ...catalogue.map((definition) => ({ file: `help/${definition.id}.html`, text: helpPage(definition) })),
   ]

@@ -16,6 +16,7 @@ import { demoSeason } from '../workbook/season/demoSeason'
 import type { Words } from '../wording/words'
 import { QuestionDialog, type Question } from './QuestionDialog'
 import { useDarkTheme } from './useDarkTheme'
+import { useEarlyKeys } from './useEarlyKeys'
 import { usePaneLanguage } from './usePaneLanguage'
 import './workbench.css'
 
@@ -29,6 +30,9 @@ function beside(region: Region, step: 1 | -1): Region {
 }
 
 const emptyBook: Book = { names: [], sheets: [{ name: 'Sheet1', widths: [], frozenRows: 0, frozenColumns: 0, rows: [] }] }
+
+/** In milliseconds. */
+const longEnoughToSave = 60_000
 
 const excelFile = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet'
 
@@ -61,6 +65,8 @@ function Workbench() {
   useEffect(() => {
     if (grid === undefined) return
     pane.current = mountPane(panePlace.current!, portOf(grid), { onLanguage })
+    // Nobody has gone elsewhere yet.
+    if (document.activeElement === document.body) grid.focus()
     const show = () => setCell(grid.selectedCell())
     show()
     return grid.onChange(show)
@@ -171,6 +177,13 @@ function Workbench() {
     })
   }
 
+  function regionOf(at: Node): Region {
+    if (bar.current!.contains(at)) return 'bar'
+    return panePlace.current!.contains(at) ? 'pane' : 'sheet'
+  }
+
+  const typedEarly = useEarlyKeys(grid !== undefined, (at) => regionOf(at) === 'sheet')
+
   useEffect(() => {
     const takeKey = (event: KeyboardEvent) => {
       if (event.key === 'F6') go(beside(regionOf(event.target as Node), event.shiftKey ? -1 : 1))
@@ -179,10 +192,6 @@ function Workbench() {
       else return
       event.preventDefault()
       event.stopPropagation()
-    }
-    const regionOf = (at: Node): Region => {
-      if (bar.current!.contains(at)) return 'bar'
-      return panePlace.current!.contains(at) ? 'pane' : 'sheet'
     }
     // On the window and before anybody else: the grid keeps most keys to itself, and Tab never leaves it.
     window.addEventListener('keydown', takeKey, { capture: true })
@@ -214,8 +223,11 @@ function Workbench() {
         <button type="button" className="theme" aria-pressed={dark} onClick={() => setDark(!dark)}>{words.dark}</button>
       </header>
       <main className="sheet">
-        <div className="grid" ref={gridPlace} />
-        <p className="cell" role="status" lang={language} aria-label={words.selectedCell} data-refused={cell?.sentence !== undefined}>{cell && cellText(cell, words, decimalMark)}</p>
+        <div className="grid" ref={gridPlace} inert={grid === undefined} />
+        {grid === undefined && <p className="veil" role="status" lang={language}>{words.gettingReady}</p>}
+        <p className="cell" role="status" lang={language} aria-label={words.selectedCell} data-refused={typedEarly || cell?.sentence !== undefined}>
+          {typedEarly ? words.typedEarly : cell && cellText(cell, words, decimalMark)}
+        </p>
       </main>
       <aside className="functions" ref={panePlace} aria-label={words.pane} tabIndex={-1} />
       {question && <QuestionDialog question={question} words={spoken} close={() => setQuestion(undefined)} />}
@@ -242,7 +254,8 @@ function download(bytes: Uint8Array, name: string) {
   link.href = URL.createObjectURL(new Blob([new Uint8Array(bytes)], { type: excelFile }))
   link.download = name
   link.click()
-  URL.revokeObjectURL(link.href)
+  // Some browsers read it a while after the click.
+  setTimeout(() => URL.revokeObjectURL(link.href), longEnoughToSave)
 }
 
 function sentencesFor(lost: readonly Lost[], { files }: Words): string[] {

@@ -64,7 +64,8 @@ export function browserWindows(): Windows {
 
 /** Adds what the pages throw, do not catch, or write to the console as an error. */
 export function collectFaults(context: BrowserContext, faults: string[]): void {
-  context.on('weberror', (fault) => faults.push(String(fault.error().stack ?? fault.error())))
+  // A script that cannot be read has a message and no stack.
+  context.on('weberror', (fault) => faults.push(`${fault.error().message}\n${fault.error().stack ?? ''}`))
   context.on('console', (message) => {
     if (message.type() === 'error') faults.push(`${message.text()} (${message.location().url})`)
   })

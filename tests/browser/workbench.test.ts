@@ -133,6 +133,23 @@ describe('the workbench', () => {
     await expect.poll(() => listed.count()).toBe(0)
   })
 
+  it('does not look ready before it takes what is typed, and says that an earlier key was left out', async () => {
+    const page = await pages.blank({ viewport: wide })
+    await page.goto(pages.address, { waitUntil: 'commit' })
+    const veil = page.getByText('Getting the sheet ready')
+    await veil.waitFor()
+    await page.keyboard.press('7')
+    await page.getByText('The sheet was not ready yet, so what you typed was left out. Type it again.').waitFor()
+    await veil.waitFor({ state: 'detached' })
+    // After a pause all goes to the sheet again, in which nothing was changed.
+    await expect.poll(async () => {
+      await press(page, 'ArrowRight')
+      return selectedCell(page).textContent()
+    }, { interval: 1000 }).toMatch(/^Season, [A-Z]1: /)
+    while (!(await selectedCell(page).textContent())!.startsWith('Season, A1:')) await press(page, 'ArrowLeft')
+    expect(await atCell(page, 'Season, A1')).toMatch(/: one season of propagation$/)
+  })
+
   it('asks no other machine for anything', async () => {
     const page = await pages.blank({ viewport: wide })
     const asked: string[] = []

@@ -422,3 +422,38 @@ it('names the unit in every heading of a table of numbers', async () => {
   const headings = [...element.querySelectorAll('[data-function="QUOTE"] table')[0]!.querySelectorAll('th')].map(({ textContent }) => textContent)
   expect(headings.slice(0, 3)).toEqual(['quantityliners', 'price eachmoney per liner', 'totalmoney'])
 })
+
+describe('a section with a fault', () => {
+  it('says so and can be shown again, while the other sections go on.', async () => {
+    const complained: unknown[] = []
+    const complain = console.error
+    console.error = (...words) => { complained.push(words) }
+    try {
+      // No host gives such a cell: its formula is no text, and reading it throws.
+      await act(async () => port.select({ formula: 5 as never }))
+      expect(element.querySelector('[role="alert"]')?.textContent).toContain('This part of the pane could not be fetched or shown.')
+      await click([...element.querySelectorAll<HTMLElement>('[role="tab"]')].find((tab) => tab.textContent?.startsWith('Settings')))
+      expect([...element.querySelectorAll('h2')].map((heading) => heading.textContent)).toEqual(['Settings'])
+
+      await act(async () => port.select({ formula: '' }))
+      await click([...element.querySelectorAll<HTMLElement>('[role="tab"]')].find((tab) => tab.textContent?.startsWith('Functions')))
+      await click(buttons('Show it again')[0])
+      expect(listedIds()).toEqual(catalogue.map(({ id }) => id))
+    } finally {
+      console.error = complain
+    }
+    expect(complained.length).toBeGreaterThan(0)
+  })
+
+  it('is none where scrolling gives a promise, as in browsers of today: one function is opened after another.', async () => {
+    Element.prototype.scrollIntoView = (() => Promise.resolve()) as never
+    try {
+      for (const id of ['CUTTINGS', 'BATCHSPREAD', 'TRAYS']) {
+        await click(entry(id))
+        expect(element.querySelector(`[data-function="${id}"] h5`)?.textContent).toBe('Example')
+      }
+    } finally {
+      delete (Element.prototype as { scrollIntoView?: unknown }).scrollIntoView
+    }
+  })
+})

@@ -31,6 +31,8 @@ export const workbench: Words['workbench'] = {
   pageDown: 'Bild ab',
   nextSheet: 'nächstes Blatt',
   dark: 'Dunkel',
+  gettingReady: 'Das Blatt wird vorbereitet',
+  typedEarly: 'Das Blatt war noch nicht bereit, und was Sie getippt haben, blieb draußen. Tippen Sie es nochmals.',
   noSheet: 'Das Blatt konnte nicht gezeigt werden',
   selectedCell: 'Gewählte Zelle',
   empty: 'leer',

@@ -31,6 +31,8 @@ export const workbench = {
   pageDown: 'Page Down',
   nextSheet: 'next sheet',
   dark: 'Dark',
+  gettingReady: 'Getting the sheet ready',
+  typedEarly: 'The sheet was not ready yet, so what you typed was left out. Type it again.',
   noSheet: 'The sheet could not be shown',
   selectedCell: 'Selected cell',
   empty: 'empty',

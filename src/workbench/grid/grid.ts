@@ -290,8 +290,10 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
       const listening = injector.get(ICommandService).onCommandExecuted(({ id }) => {
         if (changes.has(id) || movesPlaces(id)) listener()
       })
-      // A jump by the box of names selects without a command.
-      const selecting = injector.get(SheetsSelectionsService).selectionSet$.subscribe(listener)
+      // A jump by the box of names selects without a command. What is selected already is told at once, and is no change.
+      let isLater = false
+      const selecting = injector.get(SheetsSelectionsService).selectionSet$.subscribe(() => { if (isLater) listener() })
+      isLater = true
       return () => {
         listening.dispose()
         selecting.unsubscribe()
