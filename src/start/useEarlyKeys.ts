@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react'
+import { useLayoutEffect, useState } from 'react'
 
 /** In milliseconds without a key: what is typed after that is a new entry. */
 const pause = 700
@@ -9,7 +9,8 @@ const pause = 700
  */
 export function useEarlyKeys(isReady: boolean, isForSheet: (target: Node) => boolean): boolean {
   const [wasEarly, setWasEarly] = useState(false)
-  useEffect(() => {
+  // With the drawing that shows the sheet ready, not a moment after it.
+  useLayoutEffect(() => {
     let last = -Infinity
     const takeKey = (event: KeyboardEvent) => {
       if (!writes(event) || !isForSheet(event.target as Node)) return

@@ -223,7 +223,7 @@ function Workbench() {
         <button type="button" className="theme" aria-pressed={dark} onClick={() => setDark(!dark)}>{words.dark}</button>
       </header>
       <main className="sheet">
-        <div className="grid" ref={gridPlace} inert={grid === undefined} />
+        <div className="grid" ref={gridPlace} />
         {grid === undefined && <p className="veil" role="status" lang={language}>{words.gettingReady}</p>}
         <p className="cell" role="status" lang={language} aria-label={words.selectedCell} data-refused={typedEarly || cell?.sentence !== undefined}>
           {typedEarly ? words.typedEarly : cell && cellText(cell, words, decimalMark)}

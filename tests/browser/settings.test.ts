@@ -138,12 +138,10 @@ test('An entry typed before the pane is there is read with the mark chosen at an
   // As on a slow machine, where there is time for it.
   await (await page.context().newCDPSession(page)).send('Emulation.setCPUThrottlingRate', { rate: 2 })
   await page.goto(pages.address, { waitUntil: 'commit' })
-  await page.locator('.sheet .grid canvas').first().waitFor()
-  // The grid's box of the selected cell says when it answers a click.
-  await expect.poll(async () => {
-    await page.mouse.click(600, 400)
-    return page.locator('.sheet .grid input').first().inputValue()
-  }).toMatch(/^[B-Z]\d+$/)
+  const veil = page.getByText('Getting the sheet ready')
+  await veil.waitFor()
+  await veil.waitFor({ state: 'detached' })
+  await page.keyboard.press('ArrowDown')
   await page.keyboard.type('1,50')
   await page.keyboard.press('Enter')
   const cell = page.locator('.sheet .cell')
