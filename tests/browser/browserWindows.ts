@@ -13,7 +13,7 @@ interface Windows {
   readonly address: string
 }
 
-/** For a busy machine: a wait ends with what it waits for, and the time only tells when to give up. */
+/** For a busy machine: a wait ends with what it waits for, and the time only tells when to give up. PATIENCE=8000 gives up sooner, while a test is written. */
 export const patience = Number(process.env.PATIENCE ?? 90_000)
 
 export function browserWindows(): Windows {
