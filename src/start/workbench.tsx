@@ -53,11 +53,14 @@ function Workbench() {
   const bar = useRef<HTMLElement>(null)
   const filePicker = useRef<HTMLInputElement>(null)
   const [grid, setGrid] = useState<Grid>()
+  /** The sheet will not come any more. */
+  const [hasFailed, setHasFailed] = useState(false)
   const pane = useRef<MountedPane>(undefined)
 
   useEffect(() => {
     // The grid lives as long as the page: this runs once.
     startGrid(gridPlace.current!, catalogue, demoSeason(), { dark, decimalMark }).then(setGrid, (error: unknown) => {
+      setHasFailed(true)
       setQuestion({ heading: words.noSheet, lines: [messageOf(error)] })
     })
   }, [])
@@ -182,7 +185,8 @@ function Workbench() {
     return panePlace.current!.contains(at) ? 'pane' : 'sheet'
   }
 
-  const typedEarly = useEarlyKeys(grid !== undefined, (at) => regionOf(at) === 'sheet')
+  // A question above the sheet, such as why it cannot be shown, takes its own keys.
+  const typedEarly = useEarlyKeys(grid !== undefined, (at) => regionOf(at) === 'sheet' && !(at instanceof Element && at.closest('dialog')))
 
   useEffect(() => {
     const takeKey = (event: KeyboardEvent) => {
@@ -224,7 +228,7 @@ function Workbench() {
       </header>
       <main className="sheet">
         <div className="grid" ref={gridPlace} />
-        {grid === undefined && <p className="veil" role="status" lang={language}>{words.gettingReady}</p>}
+        {grid === undefined && <p className="veil" role="status" lang={language}>{hasFailed ? words.noSheet : words.gettingReady}</p>}
         <p className="cell" role="status" lang={language} aria-label={words.selectedCell} data-refused={typedEarly || cell?.sentence !== undefined}>
           {typedEarly ? words.typedEarly : cell && cellText(cell, words, decimalMark)}
         </p>
