@@ -14,6 +14,8 @@ export default defineConfig({
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/browser/**'],
           setupFiles: ['tests/sameInputs.ts'],
+          // The files of a worker share what they import: the catalogue is read once, not a hundred times.
+          isolate: false,
           testTimeout: 120_000,
         },
       },

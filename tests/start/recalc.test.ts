@@ -5,6 +5,7 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { Workbook } from '@cj-tech-master/excelts'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { recalc as recalcHere } from '../../src/start/recalcCommand'
 import { writeXlsx } from '../../src/workbench/xlsx/writeXlsx'
 import { sampleBook, sheet } from '../workbench/xlsx/sampleBook'
 
@@ -20,8 +21,15 @@ let folder: string
 beforeEach(async () => { folder = await mkdtemp(join(tmpdir(), 'sticksheet-recalc-')) })
 afterEach(async () => { await rm(folder, { recursive: true, force: true }) })
 
-/** Runs the command as `npm run recalc` does, in the folder of the test. */
-function recalc(...words: string[]): Promise<Run> {
+/** The command without a process of its own, in the folder of the test. */
+async function recalc(...words: string[]): Promise<Run> {
+  let [out, err] = ['', '']
+  const exit = await recalcHere(words, { folder, print: (text) => { out += text }, complain: (text) => { err += text } })
+  return { exit, out, err }
+}
+
+/** As `npm run recalc` runs it, in the folder of the test. */
+function recalcByItself(...words: string[]): Promise<Run> {
   return new Promise((resolve, reject) => {
     const tsx = import.meta.resolve('tsx')
     const child = spawn(process.execPath, ['--import', tsx, script, ...words], { cwd: folder })
@@ -40,7 +48,7 @@ const goodBook = { ...sampleBook, sheets: [sampleBook.sheets[0] ?? sheet('', [])
 describe('the recalc command', () => {
   it('prints the results by sheet with their labels and formats, and ends with 0', async () => {
     await writeFile(inFolder('good.xlsx'), await writeXlsx(goodBook))
-    expect(await recalc('good.xlsx')).toEqual({
+    expect(await recalcByItself('good.xlsx')).toEqual({
       exit: 0,
       err: '',
       out: [
@@ -58,7 +66,7 @@ describe('the recalc command', () => {
     await writeFile(inFolder('bad.xlsx'), await writeXlsx({ names: [], sheets: [sheet('Pots', [
       [{ formula: '=1/A9' }, { formula: '=STICK.BAGS(-300,60)' }, { formula: '=B1+1' }],
     ])] }))
-    const { exit, out, err } = await recalc('bad.xlsx')
+    const { exit, out, err } = await recalcByItself('bad.xlsx')
     expect(exit).toBe(1)
     expect(out).toBe('Pots\n  A1    #DIV/0!\n  B1    #VALUE!\n  C1    #VALUE!\n')
     const lines = err.trim().split('\n')
@@ -136,7 +144,7 @@ describe('the recalc command', () => {
     await writeFile(inFolder('good.xlsx'), await writeXlsx(goodBook))
     await mkdir(inFolder('folder.xlsx'))
     await writeFile(inFolder('folder.xlsx/inside.txt'), '')
-    const { exit, err } = await recalc('good.xlsx', '--out', 'folder.xlsx')
+    const { exit, err } = await recalcByItself('good.xlsx', '--out', 'folder.xlsx')
     expect(exit).toBe(2)
     expect(err).toMatch(/^folder\.xlsx cannot be written: .+\.\n$/)
     expect((await readdir(folder)).sort()).toEqual(['folder.xlsx', 'good.xlsx'])

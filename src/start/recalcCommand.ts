@@ -1,0 +1,193 @@
+/**
+ * Calculates a workbook with the functions of the catalogue, without Excel, and prints what its formulas give. For
+ * checks that run by themselves, and for an accountant without the add-in.
+ */
+import { readFile, rename, rm, stat, writeFile } from 'node:fs/promises'
+import { basename, dirname, extname, join, resolve } from 'node:path'
+import { parseArgs } from 'node:util'
+import { found } from '../wording/en/findings'
+import type { CalculatedBook } from '../workbook/calculated'
+import { tracedErrors, type TracedError } from '../workbook/check/tracedErrors'
+import { openBookOf } from '../workbook/openBookOf'
+import type { CellPlace } from '../workbook/port'
+import { calculateBook } from '../workbench/engine/calculate'
+import { putResults } from '../workbench/xlsx/putResults'
+import { readXlsx } from '../workbench/xlsx/readXlsx'
+import { resultsOf, type Result, type SheetResults } from '../workbench/xlsx/results'
+import { XlsxProblem } from '../workbench/xlsx/xlsxProblem'
+
+const help = `Calculates a workbook with the STICK functions and prints what its formulas give.
+
+  npm run recalc -- FILE.xlsx [--out OUT.xlsx] [--json]
+
+  --out OUT.xlsx  also writes the workbook with the new results; all else in it stays as it is.
+                  FILE.xlsx itself is overwritten only if you name it here.
+  --json          prints JSON. Say "npm run --silent recalc" to have nothing else on the output.
+  --help          prints this.
+
+Ends with 0 if every formula has a result, with 1 if a function refused its input or a cell shows an error
+(each such cell is listed), and with 2 if the file could not be read or written.
+`
+
+/** Something that the user can put right, said in a sentence. */
+class UsageProblem extends Error {}
+
+interface Wish {
+  readonly file: string
+  readonly out: string | undefined
+  readonly json: boolean
+}
+
+/** Where a command was typed, and where its words go. */
+export interface Terminal {
+  /** File names are meant from here. */
+  readonly folder: string
+  print(text: string): void
+  complain(text: string): void
+}
+
+/** Does what the words of the command line ask for, and gives the number with which the program ends. */
+export async function recalc(words: string[], terminal: Terminal): Promise<number> {
+  try {
+    return await calculateAndPrint(words, terminal)
+  } catch (problem) {
+    // Any other failure is a mistake of the program's, and its trace is wanted.
+    if (!(problem instanceof XlsxProblem || problem instanceof UsageProblem)) throw problem
+    terminal.complain(`${problem.message}\n`)
+    return 2
+  }
+}
+
+async function calculateAndPrint(words: string[], terminal: Terminal): Promise<number> {
+  const wish = readWish(words)
+  if (wish === 'help') {
+    terminal.print(help)
+    return 0
+  }
+  const bytes = await readInput(wish.file, terminal)
+  const { book } = await readXlsx(bytes)
+  const calculated = await calculateBook(book)
+  const sheets = resultsOf(book, calculated)
+  const errors = tracedErrors(openBookOf(book, calculated))
+  terminal.print(wish.json ? asJson(wish.file, sheets, calculated) : asText(sheets))
+  for (const line of errorLines(errors)) terminal.complain(`${line}\n`)
+  if (wish.out !== undefined) await writeOut(wish.out, bytes, calculated, terminal)
+  return errors.length > 0 ? 1 : 0
+}
+
+function readWish(words: string[]): Wish | 'help' {
+  const { values, positionals } = parse(words)
+  if (values.help === true) return 'help'
+  const [file, ...more] = positionals
+  if (file === undefined || more.length > 0) throw new UsageProblem('Name one workbook: npm run recalc -- FILE.xlsx')
+  if (values.out !== undefined && extname(values.out).toLowerCase() !== extname(file).toLowerCase()) {
+    throw new UsageProblem(`--out must end in ${extname(file)}, as the workbook does: Excel opens no file whose ending does not fit.`)
+  }
+  return { file, out: values.out, json: values.json === true }
+}
+
+function parse(words: string[]) {
+  try {
+    return parseArgs({
+      args: words,
+      allowPositionals: true,
+      options: { out: { type: 'string' }, json: { type: 'boolean' }, help: { type: 'boolean', short: 'h' } },
+    })
+  } catch (problem) {
+    throw new UsageProblem(`${(problem as Error).message} Say --help to see what there is.`)
+  }
+}
+
+async function readInput(file: string, { folder }: Terminal): Promise<Uint8Array> {
+  try {
+    return await readFile(resolve(folder, file))
+  } catch (problem) {
+    throw new UsageProblem(`${file} cannot be read: ${reasonOf(problem)}.`)
+  }
+}
+
+/** Written beside its goal and then moved there, so that no half a workbook is ever left. */
+async function writeOut(out: string, original: Uint8Array, calculated: CalculatedBook, { folder, complain }: Terminal): Promise<void> {
+  const { bytes, kept, breaksSignature } = await putResults(original, calculated)
+  const goal = resolve(folder, out)
+  const beside = join(dirname(goal), `.${basename(goal)}.${process.pid}.tmp`)
+  try {
+    await writeFile(beside, bytes, { mode: (await stat(goal).catch(() => undefined))?.mode ?? 0o666 })
+    await rename(beside, goal)
+  } catch (problem) {
+    await rm(beside, { force: true })
+    throw new UsageProblem(`${out} cannot be written: ${reasonOf(problem)}.`)
+  }
+  complain(`${out} is written: the workbook with new results and all else as it was.\n`)
+  if (breaksSignature) complain('Its digital signature is no longer valid.\n')
+  for (const { sheet, address } of kept) {
+    complain(`${sheet}!${address} keeps its old result, because it cannot be calculated here. So may what depends on it; let Excel recalculate.\n`)
+  }
+}
+
+function reasonOf(problem: unknown): string {
+  const { code, message } = problem as NodeJS.ErrnoException
+  const reasons: Readonly<Record<string, string>> = {
+    ENOENT: 'there is no such file or folder',
+    EACCES: 'that is not permitted',
+    EPERM: 'that is not permitted',
+    EISDIR: 'it is a folder',
+    ENOSPC: 'the disk is full',
+    EBUSY: 'another program has it open',
+  }
+  return reasons[code ?? ''] ?? message
+}
+
+/** Our own refusals first, because they say what to type; then the other sources; what only passes an error on is named in one line. */
+function errorLines(errors: readonly TracedError[]): string[] {
+  const refused = errors.filter(({ sentence }) => sentence !== undefined)
+  const others = errors.filter(({ sentence, sources }) => sentence === undefined && sources.length === 0)
+  const followers = errors.filter(({ sources }) => sources.length > 0)
+  // Cells that read each other in a circle have no source.
+  if (refused.length + others.length === 0) return followers.map((one) => `${placeText(one)}  ${one.code}  The formula reads ${placeText(one.sources[0]!)}, which shows an error.`)
+  return [
+    ...refused.map((one) => `${placeText(one)}  ${one.code}  ${one.sentence ?? ''}`),
+    ...others.map((one) => `${placeText(one)}  ${one.code}  ${found.shows(one.code)}`),
+    ...(followers.length === 0 ? [] : [followersLine(followers)]),
+  ]
+}
+
+const namedFollowers = 5
+
+function followersLine(followers: readonly CellPlace[]): string {
+  const named = followers.slice(0, namedFollowers).map(placeText).join(', ')
+  const more = followers.length > namedFollowers ? ` and ${followers.length - namedFollowers} more` : ''
+  return followers.length === 1 ? `1 cell reads one of these and shows its error: ${named}.` : `${followers.length} cells read one of these and show its error: ${named}${more}.`
+}
+
+function placeText({ sheet, address }: CellPlace): string {
+  return `${sheet}!${address}`
+}
+
+function asJson(file: string, sheets: readonly SheetResults[], { refusals }: CalculatedBook): string {
+  return `${JSON.stringify({ file, sheets, refusals }, null, 2)}\n`
+}
+
+function asText(sheets: readonly SheetResults[]): string {
+  if (sheets.length === 0) return 'The workbook has no formulas.\n'
+  return sheets.map(({ name, results }) => `${name}\n${tableOf(results)}`).join('\n')
+}
+
+const widestLabel = 60
+
+function tableOf(results: readonly Result[]): string {
+  const labels = results.map(({ label }) => label.length > widestLabel ? `${label.slice(0, widestLabel - 1)}…` : label)
+  const addressWidth = Math.max(...results.map(({ address }) => address.length))
+  const labelWidth = Math.max(...labels.map((label) => label.length))
+  const shownWidth = Math.max(...results.map(({ shown, rows }) => rows === undefined ? shown.length : 0))
+  return results.map(({ address, shown, rows }, index) => {
+    const start = `  ${address.padEnd(addressWidth)}  ${(labels[index] ?? '').padEnd(labelWidth)}`
+    if (rows === undefined) return `${start}  ${shown.padStart(shownWidth)}\n`
+    return `${start}\n${spillOfRows(rows).map((row) => `  ${' '.repeat(addressWidth)}  ${row}\n`).join('')}`
+  }).join('')
+}
+
+function spillOfRows(rows: readonly (readonly string[])[]): string[] {
+  const widths = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)))
+  return rows.map((row) => row.map((text, column) => text.padEnd(widths[column] ?? 0)).join('  ').trimEnd())
+}
