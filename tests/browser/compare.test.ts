@@ -55,7 +55,7 @@ async function showAsTable(page: Page, title: string): Promise<readonly (readonl
 }
 
 describe('the charts of the demo season', () => {
-  it('are all drawn at 320 pixels, within the window and above the smallest size that can be read', async () => {
+  it('are all drawn at 320 pixels, within the window and above the smallest size that can be read, and tell the parts of each way apart, by pattern and by name', async () => {
     const page = await openCompare()
     for (const title of titles) {
       const drawing = figure(page, title).getByRole('img', { name: title })
@@ -66,10 +66,7 @@ describe('the charts of the demo season', () => {
     await expectNothingTooWide(page, pane)
     const smallest = await page.locator(`${pane} figure text`).evaluateAll((texts) => Math.min(...texts.map((text) => parseFloat(getComputedStyle(text).fontSize))))
     expect(smallest).toBeGreaterThanOrEqual(12)
-  })
 
-  it('tell medium, reuse, bench, labour, other costs and losses of each way apart, by pattern and by name, in narrow windows too', async () => {
-    const page = await openCompare()
     const ways = figure(page, titles[0]!)
     for (const width of [320, 420]) {
       await page.setViewportSize({ width, height: 800 })
@@ -81,17 +78,20 @@ describe('the charts of the demo season', () => {
       const bars = await ways.getByRole('img').locator('svg').evaluateAll((all) => all.slice(0, 6).map((svg) => svg.querySelectorAll('rect').length))
       for (const parts of bars) expect(parts).toBeGreaterThanOrEqual(5)
     }
-    const [, ...rows] = await showAsTable(page, titles[0]!)
-    for (const [name, medium, , bench, labour, , losses] of rows) for (const part of [medium, bench, labour, losses]) expect(Number(part), name).toBeGreaterThan(0)
+    await page.setViewportSize({ width: 320, height: 800 })
+    await expectNoViolationsInAnyLook(page, { widths: [320, 1440] })
   })
 
   it('show as tables, by keyboard, what the cells of the grid show', async () => {
     const page = await openCompare()
     const [headings, ...ways] = await showAsTable(page, titles[0]!)
+    for (const [name, medium, , bench, labour, , losses] of ways) for (const part of [medium, bench, labour, losses]) expect(Number(part), name).toBeGreaterThan(0)
     expect(headings).toEqual(['way', 'medium', 'reuse', 'bench', 'labour', 'other costs', 'losses', 'per saleable liner'])
     expect(ways).toHaveLength(6)
     const swings = await showAsTable(page, titles[2]!)
     const odds = await showAsTable(page, titles[3]!)
+    await showAsTable(page, titles[1]!)
+    await expectNoViolationsInAnyLook(page, { widths: [320, 1440] })
 
     const goTo = page.locator(pane).getByRole('button', { name: /^Go to COMPARE/ }).first()
     await pressUntilFocused(page, 'Shift+Tab', goTo)
@@ -110,16 +110,7 @@ describe('the charts of the demo season', () => {
     expect(Number(odds.find(([name]) => name === 'all likely')![1])).toBeCloseTo(Number(ways[0]![7]), 9)
   })
 
-  it('follow the cells that are chosen by keyboard', async () => {
-    const page = await openCompare()
-    const choice = page.locator(pane).getByRole('combobox', { name: 'Round by round: cells to show' })
-    await tabTo(page, choice)
-    const before = await figure(page, titles[1]!).locator('p').textContent()
-    await page.keyboard.press('ArrowDown')
-    await expect.poll(() => figure(page, titles[1]!).locator('p').textContent()).not.toBe(before)
-  })
-
-  it('compare with the single use that is chosen by keyboard, and say with which', async () => {
+  it('compare with the single use that is chosen by keyboard, say with which, and follow the cells that are chosen', async () => {
     const page = await openCompare()
     const summary = figure(page, titles[1]!).locator('p')
     expect(await summary.textContent()).toMatch(/Sand bed goes from [^,]*, and does not beat Premix in its 16 rounds\./)
@@ -127,12 +118,11 @@ describe('the charts of the demo season', () => {
     await page.keyboard.press('ArrowDown')
     await expect.poll(() => summary.textContent()).toMatch(/Sand bed goes from [^,]*, and is no dearer than Rockwool from round 6 on\./)
     await expectNothingTooWide(page, pane)
-  })
 
-  it('have no accessibility violation in either theme, narrow and wide, as drawings and as tables', async () => {
-    const page = await openCompare()
-    await expectNoViolationsInAnyLook(page, { widths: [320, 1440] })
-    for (const title of titles) await showAsTable(page, title)
-    await expectNoViolationsInAnyLook(page, { widths: [320, 1440] })
+    const choice = page.locator(pane).getByRole('combobox', { name: 'Round by round: cells to show' })
+    await pressUntilFocused(page, 'Shift+Tab', choice)
+    const before = await summary.textContent()
+    await page.keyboard.press('ArrowDown')
+    await expect.poll(() => summary.textContent()).not.toBe(before)
   })
 })

@@ -1,6 +1,7 @@
 import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from 'playwright-core'
 import { expect } from 'vitest'
+import { showTheme } from './showTheme'
 
 /** Fluent's own stops for the keyboard around the list of tabs: they hand it on at once and hold no content. */
 const sentinels = '[data-tabster-dummy]'
@@ -18,12 +19,7 @@ export async function expectNoViolationsInAnyLook(page: Page, { widths, place = 
   for (const width of widths ?? [before.width]) {
     await page.setViewportSize({ ...before, width })
     for (const colorScheme of ['dark', 'light'] as const) {
-      await page.emulateMedia({ colorScheme })
-      // The pane follows the page.
-      await page.waitForFunction((dark) => {
-        const [, red] = /^rgb\((\d+)/.exec(getComputedStyle(document.querySelector('aside.functions > div')!).backgroundColor)!
-        return (Number(red) < 128) === dark
-      }, colorScheme === 'dark')
+      await showTheme(page, colorScheme)
       await expectNoViolations(page, place, [], `${colorScheme}, ${width} pixels`)
     }
   }

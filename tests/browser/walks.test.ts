@@ -10,14 +10,15 @@ import { demoSeason } from '../../src/workbook/season/demoSeason'
 import { root } from '../architecture/sourceTree'
 import { browserWindows } from './browserWindows'
 import { downloaded } from './downloaded'
+import { showTheme } from './showTheme'
 
 const pages = browserWindows()
 const wide = { width: 1440, height: 900 }
 const guide = readFileSync(join(root, 'assets', 'guide', 'guide.md'), 'utf8').split('\n')
 const { sheets } = demoSeason()
 
-async function open(colorScheme: 'light' | 'dark' = 'light'): Promise<Page> {
-  const page = await pages.open({ viewport: wide, colorScheme, acceptDownloads: true })
+async function open(): Promise<Page> {
+  const page = await pages.open({ viewport: wide, acceptDownloads: true })
   await expect.poll(() => cellLine(page)).toMatch(/^Season, A1:/)
   return page
 }
@@ -293,9 +294,12 @@ it('In a narrow window a line below the pane shows where Check leads, and the hi
   expect((await grid.boundingBox())!.height).toBe((await pane(page).boundingBox())!.height)
 })
 
-it.each([['light', 'workbench'], ['dark', 'workbench-dark']] as const)('The workbench opens at the season with CUTTINGS in the pane, in the %s theme.', async (colorScheme, name) => {
-  const page = await open(colorScheme)
+it('The workbench opens at the season with CUTTINGS in the pane, in both themes.', async () => {
+  const page = await open()
   await pane(page).getByRole('button', { name: /^CUTTINGS/ }).click()
   await pane(page).getByText('STICK.CUTTINGS(liners, stageRates, [confidence], [batchSpread])').waitFor()
-  await picture(page, name, { left: 0, top: 0, ...wide })
+  for (const [colorScheme, name] of [['light', 'workbench'], ['dark', 'workbench-dark']] as const) {
+    await showTheme(page, colorScheme)
+    await picture(page, name, { left: 0, top: 0, ...wide })
+  }
 })

@@ -50,8 +50,13 @@ async function goToFirstOrder(page: Page): Promise<void> {
 }
 
 describe('the workbench', () => {
-  it('opens on the demo season with its figures calculated, lets the results on this and on another sheet follow an input that is typed by keyboard, and undoes it', async () => {
-    const page = await openWorkbench(wide)
+  it('opens on the demo season with its figures calculated, lets the results on this and on another sheet follow an input that is typed by keyboard, undoes it, and asks no other machine for anything', async () => {
+    const page = await pages.blank({ viewport: wide })
+    const asked: string[] = []
+    page.context().on('request', (request) => asked.push(request.url()))
+    page.on('websocket', (socket) => asked.push(socket.url()))
+    await page.goto(pages.address)
+    await atCell(page, 'Season, A1')
     await press(page, 'ArrowDown', 7)
     await press(page, 'ArrowRight')
     const ordered = numberIn(await atCell(page, 'Season, B8'))
@@ -78,6 +83,10 @@ describe('the workbench', () => {
     await atCell(page, 'Orders, B8')
     await press(page, 'Alt+PageUp')
     await expect.poll(async () => numberIn(await atCell(page, 'Season, B8'))).toBe(ordered)
+
+    const foreign = asked.filter((address) => !/^(data|blob):/.test(address) && !address.startsWith(pages.address))
+    expect(asked.length).toBeGreaterThan(1)
+    expect(foreign).toEqual([])
   })
 
   it('says at a refusing cell what to type instead, and no longer says it once the input is mended', async () => {
@@ -99,7 +108,7 @@ describe('the workbench', () => {
     await selectedCell(page).filter({ hasText: /^Orders, E8: .* gives [\d,]+$/ }).waitFor()
   })
 
-  it('lets the keyboard leave the sheet: F6 moves on through bar, sheet and functions, and with Shift back', async () => {
+  it('lets the keyboard leave the sheet: F6 moves on through bar, sheet and functions, and with Shift back; and refuses a file that is no workbook with a sentence, and keeps the open one', async () => {
     const page = await openWorkbench(wide)
     await focusIsIn(page, '.sheet')
     for (const place of ['.functions', '.bar', '.sheet']) {
@@ -108,6 +117,13 @@ describe('the workbench', () => {
     }
     await press(page, 'Shift+F6')
     await focusIsIn(page, '.bar')
+
+    await page.getByLabel('Excel file to open').setInputFiles({ name: 'notes.xlsx', mimeType: 'text/plain', buffer: Buffer.from('no workbook') })
+    const dialog = page.getByRole('dialog', { name: 'notes.xlsx could not be read' })
+    await dialog.waitFor()
+    await press(page, 'Enter')
+    await dialog.waitFor({ state: 'detached' })
+    expect(await atCell(page, 'Season, A1')).toMatch(/season/i)
   })
 
   it('jumps by a name that is typed or chosen, tells the cell that it reached, and leaves no list of names over the cells', async () => {
@@ -148,21 +164,6 @@ describe('the workbench', () => {
     }, { interval: 1000 }).toMatch(/^Season, [A-Z]1: /)
     while (!(await selectedCell(page).textContent())!.startsWith('Season, A1:')) await press(page, 'ArrowLeft')
     expect(await atCell(page, 'Season, A1')).toMatch(/: one season of propagation$/)
-  })
-
-  it('asks no other machine for anything', async () => {
-    const page = await pages.blank({ viewport: wide })
-    const asked: string[] = []
-    page.context().on('request', (request) => asked.push(request.url()))
-    page.on('websocket', (socket) => asked.push(socket.url()))
-    await page.goto(pages.address)
-    await atCell(page, 'Season, A1')
-    await page.keyboard.type('=STICK.BAGS(300,60)')
-    await press(page, 'Enter')
-    await atCell(page, 'Season, A2')
-    const foreign = asked.filter((address) => !/^(data|blob):/.test(address) && !address.startsWith(pages.address))
-    expect(asked.length).toBeGreaterThan(1)
-    expect(foreign).toEqual([])
   })
 
   it('saves a workbook that it opens again with the same input in it', async () => {
@@ -226,16 +227,6 @@ describe('the workbench', () => {
     expect(await page.locator('body').innerText()).not.toMatch(/^(Hide|Unhide|Change color)$|Protect/m)
   })
 
-  it('refuses a file that is no workbook with a sentence and keeps the open one', async () => {
-    const page = await openWorkbench(wide)
-    await page.getByLabel('Excel file to open').setInputFiles({ name: 'notes.xlsx', mimeType: 'text/plain', buffer: Buffer.from('no workbook') })
-    const dialog = page.getByRole('dialog', { name: 'notes.xlsx could not be read' })
-    await dialog.waitFor()
-    await press(page, 'Enter')
-    await dialog.waitFor({ state: 'detached' })
-    expect(await atCell(page, 'Season, A1')).toMatch(/season/i)
-  })
-
   it('follows the system to dark until the user chooses, and remembers the choice', async () => {
     const page = await openWorkbench(wide, 'dark')
     const dark = page.getByRole('button', { name: 'Dark' })
@@ -246,19 +237,16 @@ describe('the workbench', () => {
     expect(await dark.getAttribute('aria-pressed')).toBe('false')
   })
 
-  it('fits its window, narrow and wide, and its bar and cell line break no rule of accessibility in either theme', async () => {
+  it('shows either the sheet or the pane in a narrow window, fits its window, narrow and wide, and its bar and cell line break no rule of accessibility in either theme', async () => {
     const page = await openWorkbench(narrow)
+    expect([await page.locator('.sheet .grid').isVisible(), await page.locator('.functions').isVisible()]).toEqual([true, false])
+    await page.getByRole('button', { name: 'Pane', exact: true }).click()
+    expect([await page.locator('.sheet .grid').isVisible(), await page.locator('.functions').isVisible()]).toEqual([false, true])
+    await page.getByRole('button', { name: 'Sheet', exact: true }).click()
     for (const { width, height } of [narrow, wide]) {
       await page.setViewportSize({ width, height })
       await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width)
     }
     for (const place of ['.bar', '.cell']) await expectNoViolationsInAnyLook(page, { widths: [narrow.width, wide.width], place })
-  })
-
-  it('shows either the sheet or the pane in a narrow window', async () => {
-    const page = await openWorkbench(narrow)
-    expect([await page.locator('.sheet .grid').isVisible(), await page.locator('.functions').isVisible()]).toEqual([true, false])
-    await page.getByRole('button', { name: 'Pane', exact: true }).click()
-    expect([await page.locator('.sheet .grid').isVisible(), await page.locator('.functions').isVisible()]).toEqual([false, true])
   })
 })
