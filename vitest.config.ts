@@ -1,22 +1,48 @@
 import { availableParallelism } from 'node:os'
 import { defineConfig } from 'vitest/config'
+import { BaseSequencer, type TestSpecification } from 'vitest/node'
 
-/** Two projects, so that a run can tell apart that the browser tests passed and that they never ran. */
+/** Tests that draw parts of a page in jsdom. */
+const withPage = ['tests/pane/**/*.test.ts', 'tests/start/useEarlyKeys.test.ts']
+
+const common = { environment: 'node', setupFiles: 'tests/sameInputs.ts', testTimeout: 120_000 }
+
+/** Files that wait for whole programs. Begun last, each would go on alone while a core is idle. */
+const longFiles = ['tests/browser/engines/engines.test.ts', 'tests/architecture/compile.test.ts', 'tests/browser/walks.test.ts']
+
+class LongFilesFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const rank = ({ moduleId }: TestSpecification) => {
+      const place = longFiles.findIndex((file) => moduleId.replaceAll('\\', '/').endsWith(file))
+      return place === -1 ? longFiles.length : place
+    }
+    return [...await super.sort(files)].sort((a, b) => rank(a) - rank(b))
+  }
+}
+
+/** The browser tests are a project of their own, so that a run can tell apart that they passed and that they never ran. */
 export default defineConfig({
   test: {
     // One more than vitest takes by itself: browsers and servers answer from processes of their own, and meanwhile another file goes on.
     maxWorkers: availableParallelism() + 1,
+    sequence: { sequencer: LongFilesFirst },
     projects: [
       {
         test: {
+          ...common,
           name: 'unit',
-          environment: 'node',
-          include: ['tests/**/*.test.{ts,tsx}'],
-          exclude: ['tests/browser/**'],
-          setupFiles: ['tests/sameInputs.ts'],
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/browser/**', ...withPage],
           // The files of a worker share what they import: the catalogue is read once, not a hundred times.
           isolate: false,
-          testTimeout: 120_000,
+        },
+      },
+      {
+        test: {
+          ...common,
+          name: 'page',
+          // Not shared: React keeps what it found of a page when it was first read, and each file has a page of its own.
+          include: withPage,
         },
       },
       {

@@ -1,5 +1,5 @@
 import type { Definition, Example, ExampleArgument } from '../core/definition/definition'
-import { constantText } from './constantText'
+import { constantText } from '../formula/constantText'
 
 /**
  * The example as a formula that can be put into a cell, in en-US form. Ranges become columns of an array

@@ -1,7 +1,7 @@
 /** A cell's formula without the add-in: each call of ours replaced by its plain Excel formula. */
 import { tokenize, tokenTypes, type Token } from '@borgar/fx'
 import { fillsOneCell, type Definition } from '../core/definition/definition'
-import { argumentsFrom } from './callArguments'
+import { argumentsFrom } from '../formula/callArguments'
 import { plainFormula, type PlainCall } from './plainFormula'
 
 export type PlainCell =

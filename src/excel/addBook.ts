@@ -1,5 +1,5 @@
 /** Adds the sheets and names of a book to the workbook in Excel: all of them, or none. */
-import { addressOf } from '../derived/reference'
+import { addressOf } from '../formula/address'
 import type { Allowed, Book, Cell, Sheet } from '../workbook/book'
 import { dayText } from '../workbook/day'
 import { PortProblem, type PortProblemCode } from '../workbook/port'

@@ -1,5 +1,5 @@
 /** The workbook that is open in Excel. */
-import { isAddress } from '../derived/reference'
+import { isAddress } from '../formula/address'
 import type { WorkbookPort } from '../workbook/port'
 import { addBook } from './addBook'
 import { addChart } from './addChart'

@@ -1,6 +1,5 @@
 /** Changes cells in Excel: all of them, or none. */
-import { blockAddress } from '../derived/reference'
-import { blockOf } from '../derived/blockOf'
+import { blockAddress, blockOf } from '../formula/address'
 import { changesBySheet } from '../workbook/changesBySheet'
 import { PortProblem, type CellChange } from '../workbook/port'
 import { asText } from './asText'

@@ -1,6 +1,6 @@
 /** Reads the open workbook sheet by sheet: what stands in the used cells, and the calls that the log knows of them. */
-import { idsCalled } from '../derived/idsCalled'
-import { addressOf } from '../derived/reference'
+import { idsCalled } from '../formula/idsCalled'
+import { addressOf } from '../formula/address'
 import type { DefinedName } from '../workbook/book'
 import type { OpenBook, OpenCell, OpenSheet, ReadCell } from '../workbook/openBook'
 import type { CallLog } from './callLog'

@@ -1,6 +1,6 @@
 import { Button, makeStyles, mergeClasses, Spinner, tokens } from '@fluentui/react-components'
 import { useEffect, useId, useState } from 'react'
-import { idsCalled } from '../derived/idsCalled'
+import { idsCalled } from '../formula/idsCalled'
 import { checkBook } from '../workbook/check/checkBook'
 import type { Finding } from '../workbook/check/finding'
 import type { WorkbookPort } from '../workbook/port'

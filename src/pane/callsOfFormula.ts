@@ -1,5 +1,5 @@
 import type { Definition } from '../core/definition/definition'
-import { idsCalled } from '../derived/idsCalled'
+import { idsCalled } from '../formula/idsCalled'
 import type { CallInCell } from '../workbook/openBook'
 
 export interface ShownCall {

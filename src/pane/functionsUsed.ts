@@ -1,5 +1,5 @@
 import type { Definition } from '../core/definition/definition'
-import { idsCalled } from '../derived/idsCalled'
+import { idsCalled } from '../formula/idsCalled'
 
 /** The functions of ours that a formula calls, each once, in the order of the formula. */
 export function functionsUsed(formula: string, definitions: readonly Definition[]): readonly Definition[] {

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react'
 import type { Definition } from '../core/definition/definition'
 import { tryCall, type Tried } from '../derived/tryCall'
-import { textInFormula, typedArgument, type TypedArgument } from '../derived/typedArgument'
+import { textInFormula, typedArgument, type TypedArgument } from './typedArgument'
 import type { WorkbookPort } from '../workbook/port'
 import { useSettings } from './settings/useSettings'
 import { usePortSentence } from './usePortSentence'

@@ -1,4 +1,4 @@
-import { addressOf } from '../derived/reference'
+import { addressOf } from '../formula/address'
 import type { OpenBook, OpenCell } from './openBook'
 import { sheetNamed } from './sheetNamed'
 

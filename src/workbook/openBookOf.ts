@@ -1,4 +1,4 @@
-import { blockOf } from '../derived/blockOf'
+import { blockOf } from '../formula/address'
 import type { Book } from './book'
 import type { CalculatedBook } from './calculated'
 import type { OpenBook, OpenCell } from './openBook'

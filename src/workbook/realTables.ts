@@ -2,8 +2,8 @@
  * Which tables of a sheet Excel can take as they stand. The others stay plain cells: in a file Excel would report a
  * table without proper headings as damage, and into a table no formula may spill.
  */
-import { rangesRead } from '../derived/rangesRead'
-import type { Block } from '../derived/reference'
+import { rangesRead } from '../formula/rangesRead'
+import type { Block } from '../formula/address'
 import type { Sheet, SheetTable } from './book'
 
 /** A table with its place, the row of headings included. */

@@ -5,15 +5,16 @@ const tree = readSourceTree()
 
 /** What each folder of src may import besides itself. */
 const below: Readonly<Record<string, readonly string[]>> = {
-  start: ['pane', 'excel', 'workbench', 'workbook', 'derived', 'functions', 'core', 'wording', 'sources'],
-  pane: ['workbook', 'derived', 'functions', 'core', 'wording', 'sources'],
-  excel: ['workbook', 'derived', 'functions', 'core', 'wording', 'sources'],
-  workbench: ['workbook', 'derived', 'functions', 'core', 'wording', 'sources'],
-  workbook: ['derived', 'functions', 'core', 'wording', 'sources'],
-  derived: ['functions', 'core', 'wording', 'sources'],
+  start: ['pane', 'excel', 'workbench', 'workbook', 'derived', 'formula', 'functions', 'core', 'wording', 'sources'],
+  pane: ['workbook', 'derived', 'formula', 'functions', 'core', 'wording', 'sources'],
+  excel: ['workbook', 'derived', 'formula', 'functions', 'core', 'wording', 'sources'],
+  workbench: ['workbook', 'derived', 'formula', 'functions', 'core', 'wording', 'sources'],
+  workbook: ['derived', 'formula', 'functions', 'core', 'wording', 'sources'],
+  derived: ['formula', 'functions', 'core', 'wording', 'sources'],
   functions: ['core', 'sources'],
   core: ['sources'],
   wording: ['core'],
+  formula: [],
   sources: [],
 }
 
@@ -24,7 +25,7 @@ const homes: readonly (readonly [packages: RegExp, homes: readonly string[]])[] 
   [/^@univerjs\//, ['workbench/']],
   [/^@cj-tech-master\/excelts(\/|$)/, ['workbench/']],
   [/^decimal\.js(\/|$)/, ['core/quantity/']],
-  [/^@borgar\/fx(\/|$)/, ['core/expression/', 'derived/', 'workbench/']],
+  [/^@borgar\/fx(\/|$)/, ['core/expression/', 'formula/', 'derived/', 'workbench/', 'pane/typedArgument.ts']],
   [/^node:/, ['start/', 'workbench/xlsx/']],
 ]
 

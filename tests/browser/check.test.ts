@@ -67,7 +67,7 @@ it('By keyboard in a narrow window what is wrong is listed, each finding leads t
   await page.getByText('1 error, 2 doubts.').waitFor()
   await expectNothingTooWide(page, pane)
   await expectNoViolationsInAnyLook(page)
-  await pressUntilFocused(page, 'Tab', page.getByRole('button', { name: 'A3 on Sheet1' }))
+  await pressUntilFocused(page, 'Shift+Tab', page.getByRole('button', { name: 'A3 on Sheet1' }))
   await page.keyboard.press('Enter')
   await selected(page).filter({ hasText: 'Sheet1, A3' }).waitFor({ state: 'attached' })
 

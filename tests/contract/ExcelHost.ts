@@ -7,7 +7,7 @@ import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { JSDOM } from 'jsdom'
 import { fillsOneCell } from '../../src/core/definition/definition'
-import { filledInto } from '../../src/derived/relativeFormula'
+import { filledInto } from '../../src/formula/relativeFormula'
 import { catalogue } from '../../src/functions/catalogue'
 
 type CellValue = string | number | boolean

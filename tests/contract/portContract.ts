@@ -1,6 +1,6 @@
 /** What every implementation of WorkbookPort must do. Each host runs this one suite. */
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { addressOf } from '../../src/derived/reference'
+import { addressOf } from '../../src/formula/address'
 import type { Book, Cell } from '../../src/workbook/book'
 import type { WorkbookPort } from '../../src/workbook/port'
 import { demoSeason } from '../../src/workbook/season/demoSeason'

@@ -3,7 +3,7 @@ import { defineConfig } from 'vitest/config'
 import { BaseSequencer, type TestSpecification } from 'vitest/node'
 
 /** Most mutants die of the tests of the core and of published values, and the run of a mutant ends with its first failure. */
-const killFirst = ['core', 'functions', 'golden', 'laws', 'derived', 'invariants']
+const killFirst = ['core', 'functions', 'golden', 'laws', 'derived', 'formula', 'invariants']
 
 class KillFirst extends BaseSequencer {
   override sort(files: TestSpecification[]): Promise<TestSpecification[]> {
@@ -19,7 +19,7 @@ class KillFirst extends BaseSequencer {
 export default defineConfig({
   test: {
     environment: 'node',
-    include: ['tests/{core,functions,golden,laws,derived,invariants}/**/*.test.ts'],
+    include: ['tests/{core,functions,golden,laws,derived,formula,invariants}/**/*.test.ts'],
     // These two start the grid's engine.
     exclude: ['tests/derived/plainFormula.test.ts', 'tests/derived/quotePlainFormula.test.ts'],
     setupFiles: ['tests/sameInputs.ts', 'tests/mutation/fewerInputs.ts'],

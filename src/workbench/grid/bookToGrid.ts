@@ -3,7 +3,8 @@ import { CellValueType, type ICellData, type IStyleData, type IWorkbookData, typ
 import type { IDefinedNameMapItem } from '@univerjs/engine-formula'
 import type { Allowed, Book, Cell, CellContent, DefinedName, Look, Sheet } from '../../workbook/book'
 import { type RealTable, realTables } from '../../workbook/realTables'
-import { absoluteAddress, addressOf, quotedSheet } from '../../derived/reference'
+import { absoluteAddress, addressOf } from '../../formula/address'
+import { quotedSheet } from '../../formula/reference'
 import { formulaForGrid } from './formulaForGrid'
 import { lookStyles } from './looks'
 

@@ -3,7 +3,7 @@
  * comma wherever it stands: it takes 15,5 % for 155 %, and 0,500 for 500.
  */
 import type { DecimalMark } from '../../core/quantity/decimalMark'
-import { pointNumber } from '../../derived/decimalComma'
+import { pointNumber } from '../../formula/decimalComma'
 
 const number = /^[+-]?\d+(\.\d+)?(e[+-]?\d+)?\s*%?$/i
 const commaAtDigit = /(^|\d),\d|\d,(\D|$)/

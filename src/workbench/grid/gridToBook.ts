@@ -1,8 +1,8 @@
 /** Reads the grid back into a book, for saving. */
 import { CellValueType, extractPureTextFromCell, type ICellData, type IStyleData, type IWorkbookData, type IWorksheetData } from '@univerjs/core'
 import type { IDefinedNameMapItem } from '@univerjs/engine-formula'
-import { rangesRead } from '../../derived/rangesRead'
-import { addressOf } from '../../derived/reference'
+import { rangesRead } from '../../formula/rangesRead'
+import { addressOf } from '../../formula/address'
 import type { Book, Cell, CellContent, DefinedName, Sheet, SheetTable } from '../../workbook/book'
 import { isTableId, type KeptWithCell, type KeptWithSheet, namesResource, notesResource, pixelsOfPadding, pixelsPerCharacter, usualColumnWidth } from './bookToGrid'
 

@@ -4,7 +4,7 @@
  */
 import { type Injector, IUniverInstanceService, type Workbook } from '@univerjs/core'
 import { IDefinedNamesService } from '@univerjs/engine-formula'
-import { rangesRead } from '../../derived/rangesRead'
+import { rangesRead } from '../../formula/rangesRead'
 import { isAllowed } from '../../workbook/isAllowed'
 import type { KeptWithCell } from './bookToGrid'
 import type { Place } from './cellCalls'

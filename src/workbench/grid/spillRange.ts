@@ -1,5 +1,5 @@
 import type { IRange, Nullable } from '@univerjs/core'
-import { addressOf } from '../../derived/reference'
+import { addressOf } from '../../formula/address'
 
 /** A formula that fills its own cell alone does not spill. */
 export function spillRange(range: Nullable<IRange>): string | undefined {

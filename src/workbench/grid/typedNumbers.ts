@@ -1,7 +1,7 @@
 import { CellValueType, type ICellData, type Injector } from '@univerjs/core'
 import { AFTER_CELL_EDIT, BEFORE_CELL_EDIT, SheetInterceptorService } from '@univerjs/preset-sheets-core'
 import type { DecimalMark } from '../../core/quantity/decimalMark'
-import { commaNumberOf } from '../../derived/decimalComma'
+import { commaNumberOf } from '../../formula/decimalComma'
 import { entryForGrid } from './entryForGrid'
 
 /** Before the grid's own reading. */

@@ -1,8 +1,7 @@
 /** What may be typed into a cell, as a file says it (data validation), and back. */
 import type { Cell as FileCell, Worksheet } from '@cj-tech-master/excelts'
-import { addressOf } from '../../derived/reference'
+import { addressOf, blockIn, positionsIn } from '../../formula/address'
 import type { Allowed } from '../../workbook/book'
-import { blockIn, placesIn } from './address'
 import { dateOf, serialOf } from './dateFormats'
 
 type Rule = NonNullable<FileCell['dataValidation']>
@@ -25,7 +24,7 @@ export function allowedIn(worksheet: Worksheet): { readonly byAddress: ReadonlyM
     const allowed = allowedOf(rule)
     const range = key.replace(/^range:/, '')
     if (allowed === undefined || cellCount(range) > mostCells) others = true
-    else for (const { row, column } of placesIn(range)) byAddress.set(addressOf(row, column), allowed)
+    else for (const { row, column } of positionsIn(blockIn(range))) byAddress.set(addressOf(row, column), allowed)
   }
   return { byAddress, others }
 }

@@ -5,9 +5,8 @@
  */
 import { editZip } from '@cj-tech-master/excelts/archive'
 import { parseXml, xmlEncode, xmlEncodeAttr, type XmlElement, type XmlNode } from '@cj-tech-master/excelts/xml'
-import { addressOf } from '../../derived/reference'
+import { addressOf, blockIn, type Position, positionOf, positionsIn } from '../../formula/address'
 import type { CalculatedBook, CalculatedCell, CalculatedSheet } from '../../workbook/calculated'
-import { placeOf, placesIn, type Place } from './address'
 import { sheetParts, textOfPart } from './parts'
 import { spillOf } from './spill'
 import { unpack } from './unpack'
@@ -54,7 +53,7 @@ function sheetWithResults(xml: string, calculated: CalculatedSheet): SheetWithRe
   const renewed = formulas.filter(({ result, range }) => !isUnknownHere(result, range))
   // All old spills go before any new one comes, because one may grow to where another one was.
   for (const { address, range } of renewed) {
-    for (const place of placesIn(range ?? address)) data.setValue(data.cell(place), undefined)
+    for (const place of positionsIn(blockIn(range ?? address))) data.setValue(data.cell(place), undefined)
   }
   for (const { address, cell, result, range } of renewed) {
     data.setValue(cell, result)
@@ -75,7 +74,7 @@ function putSpill(data: SheetData, address: string, cell: XmlElement, range: str
   const isDynamic = cell.attributes.cm !== undefined
   const filled = isDynamic ? spillOf(calculated.cells.get(address)) ?? address : range
   data.setArrayRange(cell, filled)
-  for (const place of placesIn(filled)) {
+  for (const place of positionsIn(blockIn(filled))) {
     const other = addressOf(place.row, place.column)
     // The cells of an array of fixed size that the result does not reach show #N/A.
     const beyond: CalculatedCell | undefined = isDynamic ? undefined : { value: null, error: '#N/A' }
@@ -97,7 +96,7 @@ class SheetData {
       this.rows.set(row, rowElement)
       let column = -1
       for (const cell of elements(rowElement)) {
-        column = cell.attributes.r === undefined ? column + 1 : placeOf(cell.attributes.r).column
+        column = cell.attributes.r === undefined ? column + 1 : positionOf(cell.attributes.r).column
         const address = addressOf(row - 1, column)
         cell.attributes.r = address
         this.cells.set(address, cell)
@@ -124,7 +123,7 @@ class SheetData {
     if (formula !== undefined) formula.attributes.ref = range
   }
 
-  cell(place: Place): XmlElement {
+  cell(place: Position): XmlElement {
     const address = addressOf(place.row, place.column)
     const known = this.cells.get(address)
     if (known !== undefined) return known
@@ -132,7 +131,7 @@ class SheetData {
     // Says which columns are in use; without it a reader looks for itself.
     delete row.attributes.spans
     const cell = this.element('c', { r: address })
-    insertInOrder(row, cell, (element) => placeOf(element.attributes.r ?? '').column, place.column)
+    insertInOrder(row, cell, (element) => positionOf(element.attributes.r ?? '').column, place.column)
     this.cells.set(address, cell)
     return cell
   }

@@ -1,9 +1,8 @@
 /** Reads an .xlsx file into a book, and says what a book cannot hold. */
 import { translateFormulaToA1, translateFormulaToR1C1 } from '@borgar/fx'
 import { ValueType, Workbook, type Cell as FileCell, type Style, type Worksheet } from '@cj-tech-master/excelts'
-import { addressOf, blockAddress } from '../../derived/reference'
+import { addressOf, blockAddress, blockIn, positionOf, positionsIn } from '../../formula/address'
 import type { Book, Cell, CellContent, DefinedName, Sheet, SheetTable } from '../../workbook/book'
-import { blockIn, placeOf, placesIn } from './address'
 import { allowedIn } from './allowed'
 import { quoteEscapedLetters, serialOf } from './dateFormats'
 import { fromFileSpelling, readsWholeSpill } from './formulaSpelling'
@@ -123,7 +122,7 @@ function cellsBelowSpills(cells: Iterable<FileCellModel>): ReadonlySet<string> {
   const below = new Set<string>()
   for (const { shareType, ref, address } of cells) {
     if (shareType !== 'array' || ref === undefined) continue
-    for (const { row, column } of placesIn(ref)) if (addressOf(row, column) !== address) below.add(addressOf(row, column))
+    for (const { row, column } of positionsIn(blockIn(ref))) if (addressOf(row, column) !== address) below.add(addressOf(row, column))
   }
   return below
 }
@@ -174,7 +173,7 @@ function widthsOf(columns: NonNullable<Worksheet['model']['cols']>): number[] {
 function rowsOf(cells: ReadonlyMap<string, Cell>): Sheet['rows'] {
   const rows: (Cell | undefined)[][] = []
   for (const [address, cell] of cells) {
-    const { row, column } = placeOf(address)
+    const { row, column } = positionOf(address)
     const inRow = rows[row] ??= []
     inRow[column] = cell
   }

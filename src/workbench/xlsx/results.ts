@@ -1,10 +1,9 @@
 /** The results of a calculated book as a person reads them: sheet by sheet, each with its label. */
 import { numfmt } from '@univerjs/core'
-import { addressOf } from '../../derived/reference'
+import { addressOf, blockIn, type Position, positionsIn } from '../../formula/address'
 import type { Book, Cell, Sheet } from '../../workbook/book'
 import type { CalculatedBook, CalculatedCell, CalculatedSheet } from '../../workbook/calculated'
 import { hasWords } from '../../workbook/hasWords'
-import { placesIn, type Place } from './address'
 import { spillOf } from './spill'
 
 export interface SheetResults {
@@ -56,7 +55,7 @@ function resultsOfSheet(sheet: Sheet, calculated: CalculatedSheet): Result[] {
 
 function spilledRows(sheet: Sheet, calculated: CalculatedSheet, spill: string): string[][] {
   const rows = new Map<number, string[]>()
-  for (const place of placesIn(spill)) {
+  for (const place of positionsIn(blockIn(spill))) {
     const row = rows.get(place.row) ?? []
     row.push(shownAs(calculated.cells.get(addressOf(place.row, place.column)), cellAt(sheet, place)))
     rows.set(place.row, row)
@@ -70,7 +69,7 @@ function shownAs(result: CalculatedCell | undefined, cell: Cell | undefined): st
   return numfmt.format(cell?.format ?? 'General', result.value, { locale: 'en-US', throws: false }).trim()
 }
 
-function labelWithUnit(sheet: Sheet, { row, column }: Place): string {
+function labelWithUnit(sheet: Sheet, { row, column }: Position): string {
   const above = sheet.rows.slice(0, row)
   const cells = sheet.rows[row] ?? []
   const before = cells.slice(0, column).map((cell) => cell?.value).find(hasWords)
@@ -84,6 +83,6 @@ function headsUnits(cell: Cell | undefined): boolean {
   return typeof cell?.value === 'string' && cell.value.trim().toLowerCase() === 'unit'
 }
 
-function cellAt(sheet: Sheet, { row, column }: Place): Cell | undefined {
+function cellAt(sheet: Sheet, { row, column }: Position): Cell | undefined {
   return sheet.rows[row]?.[column]
 }

@@ -3,8 +3,8 @@
  * tables read the wrong column after one was renamed.
  */
 import { parseStructRef, tokenTypes } from '@borgar/fx'
-import { absoluteAddress, quotedSheet, type Block } from '../../derived/reference'
-import { placeOf, type Place } from './address'
+import { absoluteAddress, type Block, type Position, positionOf } from '../../formula/address'
+import { quotedSheet } from '../../formula/reference'
 import { tokensOf } from './formulaSpelling'
 
 export interface FileTable extends Block {
@@ -32,7 +32,7 @@ export function withoutTableReferences(formula: string, home: Home, tables: read
 function plainReference(reference: string, home: Home, tables: readonly FileTable[]): string | undefined {
   // A table's bare name stands for its data.
   const wanted = parseStructRef(reference) ?? { table: reference, columns: [], sections: [] }
-  const place = placeOf(home.address)
+  const place = positionOf(home.address)
   const table = tables.find((one) => wanted.table
     ? one.name.toLowerCase() === wanted.table.toLowerCase()
     : one.sheet === home.sheet && holds(one, place))
@@ -46,7 +46,7 @@ function plainReference(reference: string, home: Home, tables: readonly FileTabl
 
 type Span = readonly [first: number, last: number]
 
-function rowsOf(table: FileTable, sections: readonly string[], home: Place): Span | undefined {
+function rowsOf(table: FileTable, sections: readonly string[], home: Position): Span | undefined {
   const header = table.top
   const totals = table.bottom
   const firstData = header + (table.hasHeader ? 1 : 0)
@@ -73,6 +73,6 @@ function columnsOf(table: FileTable, names: readonly string[]): Span | undefined
   return [table.left + Math.min(...places), table.left + Math.max(...places)]
 }
 
-function holds({ top, left, bottom, right }: FileTable, { row, column }: Place): boolean {
+function holds({ top, left, bottom, right }: FileTable, { row, column }: Position): boolean {
   return row >= top && row <= bottom && column >= left && column <= right
 }

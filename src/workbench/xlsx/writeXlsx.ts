@@ -1,10 +1,9 @@
 /** Writes a book as an .xlsx file, with results to show wherever nothing recalculates it. */
 import { Workbook, type CellErrorValue, type Cell as FileCell, type Worksheet } from '@cj-tech-master/excelts'
-import { addressOf } from '../../derived/reference'
+import { addressOf, blockIn, positionsIn } from '../../formula/address'
 import type { Book, Cell, DefinedName, Sheet } from '../../workbook/book'
 import type { CalculatedBook, CalculatedCell, CalculatedSheet } from '../../workbook/calculated'
 import { type RealTable, realTables } from '../../workbook/realTables'
-import { placesIn } from './address'
 import { ruleOf } from './allowed'
 import { isArrayFormula } from './arrayEvaluation'
 import { isWholeFormula, toFileSpelling, tokensOf } from './formulaSpelling'
@@ -97,7 +96,7 @@ function writeCell(target: FileCell, cell: Cell, calculated: CalculatedCell | un
 
 /** The cells that a formula spills over hold values only. */
 function writeSpilledValues(worksheet: Worksheet, calculated: CalculatedSheet, spill: string): void {
-  for (const { row, column } of placesIn(spill)) {
+  for (const { row, column } of positionsIn(blockIn(spill))) {
     const address = addressOf(row, column)
     const cell = worksheet.getCell(address)
     if (cell.formula === undefined) cell.value = resultOf(calculated.cells.get(address)) ?? null

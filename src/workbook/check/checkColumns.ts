@@ -1,5 +1,5 @@
 /** Columns that were filled down and then changed in one place. */
-import { relativeFormula } from '../../derived/relativeFormula'
+import { relativeFormula } from '../../formula/relativeFormula'
 import type { Words } from '../../wording/words'
 import type { OpenCell, OpenSheet } from '../openBook'
 import type { Finding } from './finding'

@@ -6,8 +6,8 @@
  * price may be then are the cells that the season's sheets name SeasonStart and LongestPriceAge. Without the first
  * there is nothing to compare with, and only texts are found.
  */
-import { namedRanges, rangesRead } from '../../derived/rangesRead'
-import { addressOf } from '../../derived/reference'
+import { namedRanges, rangesRead } from '../../formula/rangesRead'
+import { addressOf } from '../../formula/address'
 import type { Words } from '../../wording/words'
 import { dayText } from '../day'
 import type { OpenBook, OpenCell, OpenSheet, ReadCell } from '../openBook'

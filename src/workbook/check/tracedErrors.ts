@@ -1,5 +1,5 @@
 import { isCellError } from '../../core/definition/problem'
-import { namedRanges, rangesRead, type RangeRead } from '../../derived/rangesRead'
+import { namedRanges, rangesRead, type RangeRead } from '../../formula/rangesRead'
 import type { OpenBook, OpenCell } from '../openBook'
 import type { CellPlace } from '../port'
 

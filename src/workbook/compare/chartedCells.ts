@@ -1,6 +1,6 @@
 /** Where a workbook calls the functions whose results the pane draws. */
-import { callArguments } from '../../derived/callArguments'
-import { idsCalled } from '../../derived/idsCalled'
+import { callArguments } from '../../formula/callArguments'
+import { idsCalled } from '../../formula/idsCalled'
 import type { OpenBook, OpenCell } from '../openBook'
 import type { CellPlace } from '../port'
 

@@ -1,4 +1,4 @@
-import { onlyCall } from '../../derived/onlyCall'
+import { onlyCall } from '../../formula/onlyCall'
 import type { OpenBook, OpenCell } from '../openBook'
 import { sheetNamed } from '../sheetNamed'
 import { cellsRead, isOneCell } from '../working/cellsRead'

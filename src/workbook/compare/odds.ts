@@ -1,5 +1,5 @@
 /** How likely each result is: the percentiles that ODDS gives. */
-import { addressOf } from '../../derived/reference'
+import { addressOf } from '../../formula/address'
 import type { OpenBook } from '../openBook'
 import type { ChartedCell } from './chartedCells'
 import { definitionOf, evaluated, rowsOf, type NoChart } from './evaluated'

@@ -2,10 +2,10 @@
  * What a cutting costs beside what is bought, taken apart. COMPARE and ROOTINGCOST take it as one number; where the
  * cell that holds it adds up other cells, those say what it is made of.
  */
-import { addedReferences } from '../../derived/addedReferences'
-import { onlyCall } from '../../derived/onlyCall'
-import { holds, namedRanges, rangesRead, type NamedRanges, type RangeRead } from '../../derived/rangesRead'
-import { addressOf } from '../../derived/reference'
+import { addedReferences } from '../../formula/addedReferences'
+import { onlyCall } from '../../formula/onlyCall'
+import { holds, namedRanges, rangesRead, type NamedRanges, type RangeRead } from '../../formula/rangesRead'
+import { addressOf } from '../../formula/address'
 import { Decimal, zero } from '../../core/quantity/decimal'
 import { cellAt } from '../cellAt'
 import type { OpenBook, OpenCell } from '../openBook'

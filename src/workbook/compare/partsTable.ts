@@ -1,6 +1,6 @@
 /** The parts of the cost of a saleable liner as formulas over the cells that COMPARE reads, for a sheet's own chart. */
-import { onlyCall } from '../../derived/onlyCall'
-import { quotedSheet } from '../../derived/reference'
+import { onlyCall } from '../../formula/onlyCall'
+import { quotedSheet } from '../../formula/reference'
 import { english } from '../../wording/en/words'
 import type { OpenBook } from '../openBook'
 import type { ChartedCell } from './chartedCells'

@@ -1,5 +1,5 @@
 /** The chart that a sheet itself can hold of the table in its cells. */
-import { addressOf } from '../../derived/reference'
+import { addressOf } from '../../formula/address'
 import { english } from '../../wording/en/words'
 import type { OpenBook } from '../openBook'
 import type { SheetChart } from '../sheetChart'

@@ -1,6 +1,6 @@
 import { isBlank } from '../../core/definition/readArguments'
-import { onlyCall } from '../../derived/onlyCall'
-import { namedRanges, rangesRead } from '../../derived/rangesRead'
+import { onlyCall } from '../../formula/onlyCall'
+import { namedRanges, rangesRead } from '../../formula/rangesRead'
 import { cellAt } from '../cellAt'
 import { beginsWithWord } from '../hasWords'
 import type { OpenBook } from '../openBook'

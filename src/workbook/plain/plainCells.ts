@@ -1,10 +1,10 @@
 /** What becomes of cells that use our functions, for people without the add-in: plain formulas, or values. */
 import { isCellError } from '../../core/definition/problem'
 import type { Definition } from '../../core/definition/definition'
-import { addressesIn, blockOf } from '../../derived/blockOf'
-import { idsCalled } from '../../derived/idsCalled'
+import { addressesIn, blockOf } from '../../formula/address'
+import { idsCalled } from '../../formula/idsCalled'
 import { plainCell } from '../../derived/plainCell'
-import { holds, type RangeRead } from '../../derived/rangesRead'
+import { holds, type RangeRead } from '../../formula/rangesRead'
 import type { OpenCell, OpenSheet } from '../openBook'
 
 export type Into = 'formulas' | 'values'

@@ -1,7 +1,7 @@
 /** A workbook for people without the add-in: plain formulas or values in place of our functions, and a sheet that says where. */
 import type { Definition } from '../../core/definition/definition'
 import { isCellError } from '../../core/definition/problem'
-import { blockOf } from '../../derived/blockOf'
+import { blockOf } from '../../formula/address'
 import { plainCell } from '../../derived/plainCell'
 import type { Book, Cell, DefinedName, Sheet } from '../book'
 import type { CalculatedBook, CalculatedCell } from '../calculated'

@@ -1,7 +1,7 @@
 /** The change that turns cells, or those of all sheets, into plain formulas or values: first to say, then to do. */
 import type { Definition } from '../../core/definition/definition'
 import { isCellError } from '../../core/definition/problem'
-import { blockOf } from '../../derived/blockOf'
+import { blockOf } from '../../formula/address'
 import type { OpenBook, OpenSheet } from '../openBook'
 import type { CellChange, CellPlace } from '../port'
 import { cellsFilledBy, plainFates, type Into, type PlainFate } from './plainCells'

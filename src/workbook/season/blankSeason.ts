@@ -1,5 +1,5 @@
 /** The season without the figures of the demo's nursery: the same sheets and formulas, whose inputs wait to be typed. */
-import { holds, rangesRead } from '../../derived/rangesRead'
+import { holds, rangesRead } from '../../formula/rangesRead'
 import type { Book, Cell, DefinedName } from '../book'
 import { inventedMark } from './cells'
 import { demoSeason } from './demoSeason'

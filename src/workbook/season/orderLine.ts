@@ -1,5 +1,5 @@
-import { rangesRead } from '../../derived/rangesRead'
-import { addressOf } from '../../derived/reference'
+import { rangesRead } from '../../formula/rangesRead'
+import { addressOf } from '../../formula/address'
 import type { DefinedName } from '../book'
 import type { CellPlace } from '../port'
 

@@ -2,9 +2,9 @@
  * Lets the formulas of a book wait for what they read: as long as a cell that one reads is empty, or a whole range,
  * it shows nothing, and neither does what reads it. So a book whose inputs are to be typed is not full of errors.
  */
-import { namedRanges, rangesRead, referencesIn, type RangeRead } from '../../derived/rangesRead'
-import { addressOf } from '../../derived/reference'
-import { formulaAt, relativeFormula } from '../../derived/relativeFormula'
+import { namedRanges, rangesRead, referencesIn, type RangeRead } from '../../formula/rangesRead'
+import { addressOf } from '../../formula/address'
+import { formulaAt, relativeFormula } from '../../formula/relativeFormula'
 import type { Book, Cell, Sheet } from '../book'
 
 export interface Place {

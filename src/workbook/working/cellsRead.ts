@@ -1,6 +1,6 @@
 /** The cells that a formula itself names: what an auditor looks at next. */
-import { namedRanges, rangesRead, referencesIn, type RangeRead } from '../../derived/rangesRead'
-import { blockAddress } from '../../derived/reference'
+import { namedRanges, rangesRead, referencesIn, type RangeRead } from '../../formula/rangesRead'
+import { blockAddress } from '../../formula/address'
 import type { DefinedName } from '../book'
 import { cellAt } from '../cellAt'
 import type { OpenBook, ReadCell } from '../openBook'

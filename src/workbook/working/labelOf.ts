@@ -1,4 +1,4 @@
-import type { RangeRead } from '../../derived/rangesRead'
+import type { RangeRead } from '../../formula/rangesRead'
 import { beginsWithWord } from '../hasWords'
 import type { ReadCell } from '../openBook'
 

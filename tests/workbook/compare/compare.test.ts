@@ -12,8 +12,7 @@ import { swingsOf } from '../../../src/workbook/compare/swings'
 import { rootingCostRuns, waysOfCompare, waysOfRootingCosts, type WayCost } from '../../../src/workbook/compare/ways'
 import type { OpenBook } from '../../../src/workbook/openBook'
 import { demoSeason } from '../../../src/workbook/season/demoSeason'
-import { placeOf } from '../../../src/workbench/xlsx/address'
-import { addressOf } from '../../../src/derived/reference'
+import { addressOf, positionOf } from '../../../src/formula/address'
 import { openBook } from '../openBookOf'
 
 function cellWith(id: ChartedId, args: readonly unknown[], address = 'A1'): ChartedCell {
@@ -156,7 +155,7 @@ describe('ways of rooting in parts', () => {
     const [cell] = cellsOf('COMPARE')
     const { table, series } = sheetChartOf(cell!, demo)!
     expect(series.map(({ name }) => name)).toEqual(['Medium', 'Reuse', 'Bench', 'Labour', 'Other costs', 'Losses'])
-    const at = placeOf(table!.place.split(':')[0]!)
+    const at = positionOf(table!.place.split(':')[0]!)
     const book = demoSeason()
     const sheets = book.sheets.map((sheet) => (sheet.name !== cell!.sheet ? sheet : {
       ...sheet,

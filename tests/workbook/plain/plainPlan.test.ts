@@ -1,5 +1,5 @@
 import { beforeAll, expect, test } from 'vitest'
-import { idsCalled } from '../../../src/derived/idsCalled'
+import { idsCalled } from '../../../src/formula/idsCalled'
 import { catalogue } from '../../../src/functions/catalogue'
 import type { OpenBook } from '../../../src/workbook/openBook'
 import { plainPlan, type PlainPlan } from '../../../src/workbook/plain/plainPlan'

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { calculateBook } from '../../../src/workbench/engine/calculate'
-import { addressOf } from '../../../src/derived/reference'
+import { addressOf } from '../../../src/formula/address'
 import type { Book, Cell } from '../../../src/workbook/book'
 import type { CalculatedBook } from '../../../src/workbook/calculated'
 import { blankSeason } from '../../../src/workbook/season/blankSeason'

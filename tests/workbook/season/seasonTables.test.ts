@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { rangesRead } from '../../../src/derived/rangesRead'
+import { rangesRead } from '../../../src/formula/rangesRead'
 import { calculateBook } from '../../../src/workbench/engine/calculate'
 import { blankSeason } from '../../../src/workbook/season/blankSeason'
 import { demoSeason } from '../../../src/workbook/season/demoSeason'

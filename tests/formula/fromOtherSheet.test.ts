@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { fromOtherSheet } from '../../src/derived/fromOtherSheet'
+import { fromOtherSheet } from '../../src/formula/fromOtherSheet'
 
 test.each([
   ["=Orders!A1+SUM(Orders!B$2:B9)*Rate", '=A1+SUM(B$2:B9)*Rate', 'Orders'],

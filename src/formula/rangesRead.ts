@@ -1,6 +1,6 @@
 /** Which cells a formula reads: to tell where an error comes from, and what a number was made of. */
 import { parseA1Ref, tokenize, tokenTypes } from '@borgar/fx'
-import type { Block } from './reference'
+import type { Block } from './address'
 
 export interface RangeRead extends Block {
   readonly sheet: string

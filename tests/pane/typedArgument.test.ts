@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { number, numbers, quantity, share, shares, text, texts } from '../../src/core/definition/parameter'
-import { callArguments } from '../../src/derived/callArguments'
-import { textOfArgument, typedArgument } from '../../src/derived/typedArgument'
+import { callArguments } from '../../src/formula/callArguments'
+import { textOfArgument, typedArgument } from '../../src/pane/typedArgument'
 
 const litres = quantity('L', { text: 'litres' })
 const rate = share({ text: 'a share' })

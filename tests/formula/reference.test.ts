@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
-import { absoluteAddress, blockAddress, quotedSheet } from '../../src/derived/reference'
+import { absoluteAddress, blockAddress } from '../../src/formula/address'
+import { quotedSheet } from '../../src/formula/reference'
 
 test.each([
   ['B4', { top: 3, left: 1, bottom: 3, right: 1 }],

@@ -3,9 +3,9 @@ import { tokenize, tokenTypes } from '@borgar/fx'
 import type { Parameter } from '../core/definition/parameter'
 import { readNumberText } from '../core/definition/readNumber'
 import type { DecimalMark } from '../core/quantity/decimalMark'
-import { constantText } from './constantText'
-import { commaFormula, commaNumberOf, pointFormula, pointNumber } from './decimalComma'
-import { isName, isReference } from './reference'
+import { constantText } from '../formula/constantText'
+import { commaFormula, commaNumberOf, pointFormula, pointNumber } from '../formula/decimalComma'
+import { isName, isReference } from '../formula/reference'
 
 export type TypedArgument =
   | { readonly kind: 'blank' }

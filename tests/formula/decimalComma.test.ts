@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { numbers, quantity, share, text } from '../../src/core/definition/parameter'
-import { commaFormula, pointFormula, pointNumber } from '../../src/derived/decimalComma'
-import { textInFormula, textOfArgument, typedArgument } from '../../src/derived/typedArgument'
+import { commaFormula, pointFormula, pointNumber } from '../../src/formula/decimalComma'
+import { textInFormula, textOfArgument, typedArgument } from '../../src/pane/typedArgument'
 
 const litres = quantity('L', { text: 'litres' })
 const rate = share({ text: 'a share' })

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { holds, rangesRead } from '../../src/derived/rangesRead'
+import { holds, rangesRead } from '../../src/formula/rangesRead'
 
 const names = new Map([['orderliners', "'Order book'!$B$4:$B$9"], ['half', '0.5']])
 
