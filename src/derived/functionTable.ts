@@ -1,9 +1,9 @@
-/** The table of the cell functions in README.md, and the README with that table put between its two marks. */
+/** The table of the cell functions, and their page with that table put between its two marks. */
 import type { Definition } from '../core/definition/definition'
 import { subjectNames } from '../wording/en/subjects'
 import { signature } from './signature'
 
-const start = '<!-- Function table, written by npm run readme: start -->'
+const start = '<!-- Function table, written by npm run functions:page: start -->'
 const end = '<!-- Function table: end -->'
 
 function functionTable(catalogue: readonly Definition[]): string {
@@ -13,10 +13,10 @@ function functionTable(catalogue: readonly Definition[]): string {
     .join('\n')
 }
 
-export function withFunctionTable(readme: string, catalogue: readonly Definition[]): string {
-  const [before, table, ...more] = readme.split(start)
+export function withFunctionTable(page: string, catalogue: readonly Definition[]): string {
+  const [before, table, ...more] = page.split(start)
   const after = table?.split(end)[1]
-  if (before === undefined || after === undefined || more.length > 0) throw new Error(`README.md needs "${start}" once, and "${end}" after it.`)
+  if (before === undefined || after === undefined || more.length > 0) throw new Error(`The page of the functions needs "${start}" once, and "${end}" after it.`)
   return `${before}${start}\n\n${functionTable(catalogue)}\n\n${end}${after}`
 }
 

@@ -1,4 +1,4 @@
-/** Every cell function, in the order in which the pane and the README list them. */
+/** Every cell function, in the order in which the pane and the page of the functions list them. */
 import type { Definition } from '../core/definition/definition'
 import { bags } from './buying/bags'
 import { buyPlan } from './buying/buyPlan'

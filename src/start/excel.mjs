@@ -12,7 +12,7 @@ await command(async () => {
   const certificate = await getHttpsServerOptions()
   try {
     const { address } = await serve({ folder: dist, port: manifestPort, certificate })
-    console.log(`The add-in is at ${address}. Load manifest.xml into Excel as the README says. Press Ctrl+C to stop.`)
+    console.log(`The add-in is at ${address}. Load manifest.xml into Excel as assets/guide/excel.md says. Press Ctrl+C to stop.`)
   } catch (error) {
     if (error.code !== 'EADDRINUSE') throw error
     throw new Failure(`Port ${manifestPort} is in use by another program, and manifest.xml names it. Stop that program first.`)

@@ -4,7 +4,7 @@
  */
 import { spawn, type ChildProcess } from 'node:child_process'
 import { existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs'
-import { createServer } from 'node:net'
+import { createConnection, createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { Builder, Capabilities, Key, type WebDriver } from 'selenium-webdriver'
@@ -85,19 +85,30 @@ async function freePort(): Promise<number> {
   return port
 }
 
-/** Tries until the driver listens. */
+/** The driver is asked once it listens: what Selenium asked before would fail a second time, where nobody hears of it. */
 async function connect(port: number): Promise<WebDriver> {
+  await untilListening(port)
   const capabilities = new Capabilities({ 'browserName': 'MiniBrowser', 'webkitgtk:browserOptions': { binary: browserProgram, args: ['--automation', '--full-screen'] } })
-  for (let trial = 1; ; trial += 1) {
-    const driver = new Builder().usingServer(`http://127.0.0.1:${port}`).withCapabilities(capabilities).build()
-    try {
-      await driver.getSession()
-      return driver
-    } catch (error) {
-      if (trial >= 100) throw error
-      await new Promise((resolve) => { setTimeout(resolve, 100) })
-    }
+  return new Builder().usingServer(`http://127.0.0.1:${port}`).withCapabilities(capabilities).build()
+}
+
+async function untilListening(port: number): Promise<void> {
+  const giveUp = Date.now() + patience
+  while (!await answers(port)) {
+    if (Date.now() > giveUp) throw new Error(`The driver of WebKit does not listen at port ${port}`)
+    await new Promise((resolve) => { setTimeout(resolve, 50) })
   }
+}
+
+function answers(port: number): Promise<boolean> {
+  return new Promise((resolve) => {
+    const socket = createConnection({ port, host: '127.0.0.1' })
+    socket.once('connect', () => {
+      socket.destroy()
+      resolve(true)
+    })
+    socket.once('error', () => resolve(false))
+  })
 }
 
 function tabOf(driver: WebDriver, folder: string): Tab {
