@@ -25,9 +25,18 @@ async function toOrders(page: Page): Promise<void> {
   await selected(page).filter({ hasText: 'Orders, B8' }).waitFor()
 }
 
-it('An entry that its cell does not take is marked, and the sentence of the season says what to type.', async () => {
+it('Numbers typed one below the other stand as they were typed, though the results of the first come while the next is typed; an entry that its cell does not take is marked, and the sentence of the season says what to type.', async () => {
   const page = await pages.open({ viewport: { width: 1440, height: 900 } })
   await toOrders(page)
+  const numbers = ['1100', '2200', '3300', '4400', '5500']
+  // As a practised hand types, in milliseconds from key to key; the season takes longer to calculate.
+  await page.keyboard.type(numbers.map((number) => `${number}\n`).join(''), { delay: 60 })
+  await selected(page).filter({ hasText: 'Orders, B13' }).waitFor()
+  for (const [row, shown] of [[12, '5,500'], [11, '4,400'], [10, '3,300'], [9, '2,200'], [8, '1,100']] as const) {
+    await page.keyboard.press('ArrowUp')
+    await selected(page).filter({ hasText: new RegExp(`^Orders, B${row}: ${shown}$`) }).waitFor()
+  }
+
   await typeDown(page, '12.5')
   await page.keyboard.press('ArrowUp')
   await selected(page).filter({ hasText: 'Orders, B8: 12.5: Type the number of liners ordered: a whole number, 0 or more.' }).waitFor()
@@ -42,19 +51,6 @@ it('An entry that its cell does not take is marked, and the sentence of the seas
   await typeDown(page, 'water')
   await page.keyboard.press('ArrowUp')
   await selected(page).filter({ hasText: /^Orders, C8: water$/ }).waitFor()
-})
-
-it('Numbers typed one below the other stand as they were typed, though the results of the first come while the next is typed.', async () => {
-  const page = await pages.open({ viewport: { width: 1440, height: 900 } })
-  await toOrders(page)
-  const numbers = ['1100', '2200', '3300', '4400', '5500']
-  // As a practised hand types, in milliseconds from key to key; the season takes longer to calculate.
-  await page.keyboard.type(numbers.map((number) => `${number}\n`).join(''), { delay: 60 })
-  await selected(page).filter({ hasText: 'Orders, B13' }).waitFor()
-  for (const [row, shown] of [[12, '5,500'], [11, '4,400'], [10, '3,300'], [9, '2,200'], [8, '1,100']] as const) {
-    await page.keyboard.press('ArrowUp')
-    await selected(page).filter({ hasText: new RegExp(`^Orders, B${row}: ${shown}$`) }).waitFor()
-  }
 })
 
 const wide: BrowserContextOptions = { viewport: { width: 1440, height: 900 }, permissions: ['clipboard-read', 'clipboard-write'] }

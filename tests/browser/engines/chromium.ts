@@ -80,6 +80,13 @@ export async function launchChromium(): Promise<Browser> {
   return chromium.launch(await options())
 }
 
+/** The first two would draw a page of the browser's own for each window. The others Playwright leaves out too, whose list this one replaces. */
+const unwantedFeatures = [
+  'WebUIOmniboxPopup', 'WebUIOmniboxAimPopup',
+  'AimEnabled', 'AvoidUnnecessaryBeforeUnloadCheckSync', 'DestroyProfileOnBrowserClose', 'HttpsFirstBalancedModeAutoEnable', 'HttpsUpgrades',
+  'MediaRouter', 'NetworkTimeServiceQuerying', 'OptimizationHints', 'PaintHolding', 'PreconnectToSearch', 'ThirdPartyStoragePartitioning',
+]
+
 async function options(): Promise<LaunchOptions> {
   const { env, ...found } = await findChromium().options()
   return {
@@ -89,6 +96,7 @@ async function options(): Promise<LaunchOptions> {
     args: [
       ...(process.getuid?.() === 0 ? ['--no-sandbox'] : []),
       '--disable-background-networking', '--disable-component-update', '--disable-sync', '--no-first-run', '--disable-gpu',
+      `--disable-features=${unwantedFeatures.join(',')}`,
     ],
     env: { ...process.env, ...env },
   }
