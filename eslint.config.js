@@ -37,7 +37,7 @@ export default defineConfig(
       eqeqeq: 'error',
       'no-restricted-syntax': ['error', {
         // React takes what an effect returns for its clean-up; what a call returns may change with the browser.
-        selector: 'CallExpression[callee.name=/^use(Layout|Insertion)?Effect$/] > ArrowFunctionExpression.arguments:first-child[body.type!="BlockStatement"]',
+        selector: 'CallExpression:matches([callee.name=/^use(Layout|Insertion)?Effect$/], [callee.property.name=/^use(Layout|Insertion)?Effect$/]) > ArrowFunctionExpression.arguments:first-child[body.type!="BlockStatement"]',
         message: 'An effect returns nothing but its own clean-up: write { … } around the call.',
       }],
     },

@@ -41,12 +41,12 @@ async function namesInUse(context: Excel.RequestContext): Promise<NamesInUse> {
 }
 
 /**
- * Excel takes no message above 5 MB. A message is sent once so many bytes wait, so the longest has one block more,
+ * Excel takes no message above 5 MB. A message is sent once so many bytes wait, so the longest has one parcel more,
  * and the marks of its transport. A season is far below: it goes in one message, which is one undo in any Excel.
  */
 const mostOfMessage = 1_500_000
 /** Cells are written in blocks of at most so many bytes, so that a sheet may be longer than a message. */
-const mostOfBlock = 500_000
+const mostOfParcel = 500_000
 /** What an order about some cells takes at most, with the address of the cells. */
 const sizeOfOrder = 6_000
 
@@ -74,19 +74,19 @@ async function write(context: Excel.RequestContext, book: Book): Promise<void> {
 /** Counts what was just ordered, and sends it once much waits. */
 type Sent = (size: number) => Promise<void>
 
-interface Block {
+interface Parcel {
   readonly top: number
   readonly rows: Sheet['rows']
   readonly size: number
 }
 
-/** The rows in blocks that fit into a message. */
-function* blocksOf(rows: Sheet['rows']): Generator<Block> {
+/** The rows in parcels that fit into a message. */
+function* parcelsOf(rows: Sheet['rows']): Generator<Parcel> {
   let top = 0
   let size = 0
   for (const [index, row] of rows.entries()) {
     const sizeOfRow = bytesOf(JSON.stringify(row))
-    if (index > top && size + sizeOfRow > mostOfBlock) {
+    if (index > top && size + sizeOfRow > mostOfParcel) {
       yield { top, rows: rows.slice(top, index), size }
       top = index
       size = 0
@@ -103,18 +103,18 @@ function bytesOf(text: string): number {
 async function writeContents(worksheet: Excel.Worksheet, { rows }: Sheet, sent: Sent): Promise<void> {
   const width = Math.max(0, ...rows.map((row) => row.length))
   if (width === 0) return
-  for (const block of blocksOf(rows)) {
-    const range = worksheet.getRangeByIndexes(block.top, 0, block.rows.length, width)
+  for (const parcel of parcelsOf(rows)) {
+    const range = worksheet.getRangeByIndexes(parcel.top, 0, parcel.rows.length, width)
     // Excel leaves a cell alone where null stands.
     const ofEach = (of: (cell: Cell) => string | number | boolean | undefined) => (
-      block.rows.map((row) => Array.from({ length: width }, (_, column) => {
+      parcel.rows.map((row) => Array.from({ length: width }, (_, column) => {
         const cell = row[column]
         return (cell && of(cell)) ?? null
       }))
     )
     range.numberFormat = ofEach(({ format }) => format)
     range.formulas = ofEach(({ formula, value }) => formula ?? (typeof value === 'string' ? asText(value) : value))
-    await sent(block.size)
+    await sent(parcel.size)
   }
 }
 

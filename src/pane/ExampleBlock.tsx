@@ -19,7 +19,7 @@ interface ExampleBlockProps {
   readonly cell: SelectedCell | undefined
 }
 
-type Outcome = { readonly done: boolean; readonly sentence: string }
+type PutReport = { readonly done: boolean; readonly sentence: string }
 
 const useStyles = makeStyles({
   example: { display: 'flex', flexDirection: 'column', rowGap: tokens.spacingVerticalXS, paddingBottom: tokens.spacingVerticalS },
@@ -40,16 +40,16 @@ export function ExampleBlock({ definition, example, port, cell }: ExampleBlockPr
   const numbers = useNumberText()
   const formulaId = useId()
   const noteId = useId()
-  const [outcome, setOutcome] = useState<Outcome>()
+  const [report, setReport] = useState<PutReport>()
   const formula = exampleFormula(definition, example)
 
   async function put() {
-    setOutcome(undefined)
+    setReport(undefined)
     try {
       await port.putFormula(formula)
-      setOutcome({ done: true, sentence: say.putInto(cell === undefined ? frame.selectedCell : frame.place(cell)) })
+      setReport({ done: true, sentence: say.putInto(cell === undefined ? frame.selectedCell : frame.place(cell)) })
     } catch (error) {
-      setOutcome({ done: false, sentence: portSentence(error) })
+      setReport({ done: false, sentence: portSentence(error) })
     }
   }
 
@@ -65,8 +65,8 @@ export function ExampleBlock({ definition, example, port, cell }: ExampleBlockPr
         {say.putIntoSelected}
       </Button>
       <p id={noteId} className={styles.small}>{targetText(cell, definition, example.gives, words)}</p>
-      <p role="status" className={mergeClasses(styles.small, outcome !== undefined && (outcome.done ? styles.done : styles.refused))}>
-        {outcome?.sentence}
+      <p role="status" className={mergeClasses(styles.small, report !== undefined && (report.done ? styles.done : styles.refused))}>
+        {report?.sentence}
       </p>
     </div>
   )

@@ -24,7 +24,7 @@ interface FunctionFormProps {
   readonly cell: SelectedCell | undefined
 }
 
-type Outcome = { readonly done: boolean; readonly sentence: string }
+type PutReport = { readonly done: boolean; readonly sentence: string }
 
 const useStyles = makeStyles({
   form: { display: 'flex', flexDirection: 'column', rowGap: tokens.spacingVerticalM },
@@ -49,7 +49,7 @@ export function FunctionForm({ definition, port, cell }: FunctionFormProps) {
   const parameters = Object.entries(definition.parameters)
   const [texts, setTexts] = useState<readonly string[]>(() => parameters.map(() => ''))
   const [target, setTarget] = useState<CellPlace>()
-  const [outcome, setOutcome] = useState<Outcome>()
+  const [report, setReport] = useState<PutReport>()
   const inCell = cell && callArguments(cell.formula, definition.id)
   const cellKey = cell && `${cell.sheet}!${cell.address}`
 
@@ -77,7 +77,7 @@ export function FunctionForm({ definition, port, cell }: FunctionFormProps) {
   const problems = tried !== undefined && 'problems' in tried ? tried.problems : []
 
   function change(index: number, text: string) {
-    setOutcome(undefined)
+    setReport(undefined)
     setTexts((before) => before.map((one, at) => (at === index ? text : one)))
   }
 
@@ -86,17 +86,17 @@ export function FunctionForm({ definition, port, cell }: FunctionFormProps) {
       const { sheet, address } = await port.selectedRange()
       change(index, sheet === target?.sheet ? address : `${quotedSheet(sheet)}!${address}`)
     } catch (error) {
-      setOutcome({ done: false, sentence: portSentence(error) })
+      setReport({ done: false, sentence: portSentence(error) })
     }
   }
 
   async function put() {
-    setOutcome(undefined)
+    setReport(undefined)
     try {
       await port.putFormula(formula, target)
-      setOutcome({ done: true, sentence: say.putInto(target === undefined ? words.frame.selectedCell : place(target)) })
+      setReport({ done: true, sentence: say.putInto(target === undefined ? words.frame.selectedCell : place(target)) })
     } catch (error) {
-      setOutcome({ done: false, sentence: portSentence(error) })
+      setReport({ done: false, sentence: portSentence(error) })
     }
   }
 
@@ -131,9 +131,9 @@ export function FunctionForm({ definition, port, cell }: FunctionFormProps) {
           {inCell !== undefined && isTargetSelected ? say.changeFormula : say.putIntoSheet}
         </Button>
         {!isTargetSelected && cell !== undefined && <Button size="small" onClick={() => setTarget({ sheet: cell.sheet, address: cell.address })}>{say.putInstead(place(cell))}</Button>}
-        {texts.some((text) => text !== '') && <Button size="small" onClick={() => { setTexts(parameters.map(() => '')); setOutcome(undefined) }}>{say.clearForm}</Button>}
+        {texts.some((text) => text !== '') && <Button size="small" onClick={() => { setTexts(parameters.map(() => '')); setReport(undefined) }}>{say.clearForm}</Button>}
       </div>
-      <p role="status" className={mergeClasses(styles.small, outcome !== undefined && (outcome.done ? styles.done : styles.refused))}>{outcome?.sentence}</p>
+      <p role="status" className={mergeClasses(styles.small, report !== undefined && (report.done ? styles.done : styles.refused))}>{report?.sentence}</p>
     </form>
   )
 }

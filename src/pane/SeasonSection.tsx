@@ -23,7 +23,7 @@ const seasons = {
 
 type Season = keyof typeof seasons
 
-type Stage =
+type Progress =
   | { readonly is: 'choosing' }
   | { readonly is: 'announced' | 'adding'; readonly season: Season; readonly book: Book }
   | { readonly is: 'added'; readonly sheets: readonly string[] }
@@ -42,29 +42,29 @@ export function SeasonSection({ port }: SeasonSectionProps) {
   const currency = settings.currency || demoCurrency
   const headingId = useId()
   const outcome = useRef<HTMLParagraphElement>(null)
-  const [stage, setStage] = useState<Stage>({ is: 'choosing' })
+  const [progress, setProgress] = useState<Progress>({ is: 'choosing' })
   const [line, setLine] = useState<CellPlace | 'adding'>()
   const [sentence, setSentence] = useState('')
 
   // The button that was pressed is gone by then, and the keyboard would be nowhere.
   useEffect(() => {
-    if (stage.is === 'added') outcome.current?.focus()
-  }, [stage.is])
+    if (progress.is === 'added') outcome.current?.focus()
+  }, [progress.is])
 
   function announce(season: Season) {
     setSentence('')
-    setStage({ is: 'announced', season, book: seasons[season](currency) })
+    setProgress({ is: 'announced', season, book: seasons[season](currency) })
   }
 
   async function add(season: Season, book: Book) {
     setSentence('')
-    setStage({ is: 'adding', season, book })
+    setProgress({ is: 'adding', season, book })
     try {
       await port.add(book)
-      setStage({ is: 'added', sheets: book.sheets.map(({ name }) => name) })
+      setProgress({ is: 'added', sheets: book.sheets.map(({ name }) => name) })
     } catch (error) {
       setSentence(portSentence(error))
-      setStage({ is: 'announced', season, book })
+      setProgress({ is: 'announced', season, book })
     }
   }
 
@@ -98,41 +98,41 @@ export function SeasonSection({ port }: SeasonSectionProps) {
       <p className={pane.line}>
         {say.about} {say.undo[port.host]}
       </p>
-      {stage.is === 'added'
+      {progress.is === 'added'
         ? (
           <>
-            <p ref={outcome} tabIndex={-1} role="status" className={pane.line}>{say.added(stage.sheets.length)}</p>
+            <p ref={outcome} tabIndex={-1} role="status" className={pane.line}>{say.added(progress.sheets.length)}</p>
             <ul className={styles.list}>
-              {stage.sheets.map((sheet) => <li key={sheet}><Button size="small" onClick={() => void go(sheet)}>{sheet}</Button></li>)}
+              {progress.sheets.map((sheet) => <li key={sheet}><Button size="small" onClick={() => void go(sheet)}>{sheet}</Button></li>)}
             </ul>
-            <Button size="small" onClick={() => setStage({ is: 'choosing' })}>{say.another}</Button>
+            <Button size="small" onClick={() => setProgress({ is: 'choosing' })}>{say.another}</Button>
           </>
         )
         : (
           <div className={pane.buttons}>
             {(Object.keys(seasons) as Season[]).map((season) => (
-              <Button key={season} appearance={season === 'demo' ? 'primary' : 'secondary'} disabledFocusable={stage.is === 'adding'} onClick={() => announce(season)}>{say.build[season]}</Button>
+              <Button key={season} appearance={season === 'demo' ? 'primary' : 'secondary'} disabledFocusable={progress.is === 'adding'} onClick={() => announce(season)}>{say.build[season]}</Button>
             ))}
           </div>
         )}
-      {(stage.is === 'announced' || stage.is === 'adding') && (
+      {(progress.is === 'announced' || progress.is === 'adding') && (
         <>
           <div role="status">
-            <p className={pane.line}>{say.announcement(stage.book.sheets.map(({ name }) => name), stage.book.names.length, stage.book.names[0]?.name ?? '')}</p>
-            <p className={pane.line}>{say.aboutSeason[stage.season]}</p>
-            {stage.season === 'empty' && <p className={pane.line}>{say.currency(currency)}</p>}
+            <p className={pane.line}>{say.announcement(progress.book.sheets.map(({ name }) => name), progress.book.names.length, progress.book.names[0]?.name ?? '')}</p>
+            <p className={pane.line}>{say.aboutSeason[progress.season]}</p>
+            {progress.season === 'empty' && <p className={pane.line}>{say.currency(currency)}</p>}
           </div>
           <div className={pane.buttons}>
-            <Button appearance="primary" disabledFocusable={stage.is === 'adding'} onClick={() => void add(stage.season, stage.book)}>{say.addThese(stage.book.sheets.length)}</Button>
-            <Button disabledFocusable={stage.is === 'adding'} onClick={() => setStage({ is: 'choosing' })}>{say.doNotAdd}</Button>
+            <Button appearance="primary" disabledFocusable={progress.is === 'adding'} onClick={() => void add(progress.season, progress.book)}>{say.addThese(progress.book.sheets.length)}</Button>
+            <Button disabledFocusable={progress.is === 'adding'} onClick={() => setProgress({ is: 'choosing' })}>{say.doNotAdd}</Button>
           </div>
         </>
       )}
-      {stage.is === 'adding' && <Spinner size="tiny" label={say.adding} />}
+      {progress.is === 'adding' && <Spinner size="tiny" label={say.adding} />}
       <h3 className={pane.heading}>{say.orderBook}</h3>
       <p className={pane.line}>{say.aboutLine}</p>
       <div className={pane.buttons}>
-        <Button disabledFocusable={stage.is === 'adding' || line === 'adding'} onClick={() => void addLine()}>{say.addLine}</Button>
+        <Button disabledFocusable={progress.is === 'adding' || line === 'adding'} onClick={() => void addLine()}>{say.addLine}</Button>
       </div>
       {line !== 'adding' && line !== undefined && <p role="status" className={pane.line}>{say.lineReady(frame.place(line))}</p>}
       {sentence !== '' && <p role="alert" className={mergeClasses(pane.line, pane.error)}>{sentence}</p>}

@@ -18,7 +18,7 @@ interface TurnPlainProps {
   readonly port: WorkbookPort
 }
 
-type Stage =
+type Progress =
   | { readonly is: 'ready' }
   | { readonly is: 'busy'; readonly with: string }
   | { readonly is: 'announced'; readonly plan: PlainPlan; readonly again: boolean }
@@ -35,16 +35,16 @@ export function TurnPlain({ definitions, port }: TurnPlainProps) {
   const { working: say } = useWords()
   const portSentence = usePortSentence()
   const said = useRef<HTMLDivElement>(null)
-  const [stage, setStage] = useState<Stage>({ is: 'ready' })
+  const [progress, setProgress] = useState<Progress>({ is: 'ready' })
 
   // The button that was pressed is gone by then, and the keyboard would be nowhere.
   useEffect(() => {
-    if (stage.is === 'done' || stage.is === 'announced') said.current?.focus()
-  }, [stage])
+    if (progress.is === 'done' || progress.is === 'announced') said.current?.focus()
+  }, [progress])
 
-  async function attempt(doing: string, action: () => Promise<Stage>) {
-    setStage({ is: 'busy', with: doing })
-    setStage(await action().catch((error: unknown): Stage => ({ is: 'failed', sentence: portSentence(error) })))
+  async function attempt(doing: string, action: () => Promise<Progress>) {
+    setProgress({ is: 'busy', with: doing })
+    setProgress(await action().catch((error: unknown): Progress => ({ is: 'failed', sentence: portSentence(error) })))
   }
 
   const announce = (into: Into, within: 'selection' | 'workbook') => attempt(say.reading, async () => {
@@ -78,7 +78,7 @@ export function TurnPlain({ definitions, port }: TurnPlainProps) {
     return { is: 'done', sentence }
   })
 
-  const isBusy = stage.is === 'busy'
+  const isBusy = progress.is === 'busy'
   return (
     <>
       <p className={pane.line}>{say.aboutTurning}</p>
@@ -99,21 +99,21 @@ export function TurnPlain({ definitions, port }: TurnPlainProps) {
             <Button size="small" disabledFocusable={isBusy} onClick={() => void copy()}>{say.makeCopy}</Button>
           </>
         )}
-      {stage.is === 'busy' && <Spinner size="tiny" label={stage.with} />}
-      {stage.is === 'announced' && (
+      {progress.is === 'busy' && <Spinner size="tiny" label={progress.with} />}
+      {progress.is === 'announced' && (
         <>
           <div ref={said} tabIndex={-1} role="status">
-            {stage.again && <p className={pane.line}>{say.changedMeanwhile}</p>}
-            <Announcement plan={stage.plan} />
+            {progress.again && <p className={pane.line}>{say.changedMeanwhile}</p>}
+            <Announcement plan={progress.plan} />
           </div>
           <div className={pane.buttons}>
-            {turned(stage.plan) > 0 && <Button size="small" appearance="primary" onClick={() => void change(stage.plan)}>{say.change(turned(stage.plan))}</Button>}
-            <Button size="small" onClick={() => setStage({ is: 'ready' })}>{say.doNotChange}</Button>
+            {turned(progress.plan) > 0 && <Button size="small" appearance="primary" onClick={() => void change(progress.plan)}>{say.change(turned(progress.plan))}</Button>}
+            <Button size="small" onClick={() => setProgress({ is: 'ready' })}>{say.doNotChange}</Button>
           </div>
         </>
       )}
-      {stage.is === 'done' && <div ref={said} tabIndex={-1} role="status" className={pane.line}>{stage.sentence}</div>}
-      {stage.is === 'failed' && <p role="alert" className={mergeClasses(pane.line, pane.error)}>{stage.sentence}</p>}
+      {progress.is === 'done' && <div ref={said} tabIndex={-1} role="status" className={pane.line}>{progress.sentence}</div>}
+      {progress.is === 'failed' && <p role="alert" className={mergeClasses(pane.line, pane.error)}>{progress.sentence}</p>}
     </>
   )
 }

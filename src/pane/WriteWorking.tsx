@@ -24,19 +24,19 @@ interface WriteWorkingProps {
 /** Of one range, so that the sheet stays one that somebody reads. */
 const mostCellsListed = 200
 
-type Stage = { readonly is: 'ready' | 'writing' } | { readonly is: 'failed'; readonly sentence: string }
+type Progress = { readonly is: 'ready' | 'writing' } | { readonly is: 'failed'; readonly sentence: string }
 
 /** Puts the working of the selected cell onto a sheet of its own, for an auditor. */
 export function WriteWorking({ port, cell, calls, onWritten }: WriteWorkingProps) {
   const pane = usePaneStyles()
   const { working: say } = useWords()
   const portSentence = usePortSentence()
-  const [stage, setStage] = useState<Stage>({ is: 'ready' })
+  const [progress, setProgress] = useState<Progress>({ is: 'ready' })
 
-  useEffect(() => { setStage({ is: 'ready' }) }, [cell.sheet, cell.address])
+  useEffect(() => { setProgress({ is: 'ready' }) }, [cell.sheet, cell.address])
 
   async function write() {
-    setStage({ is: 'writing' })
+    setProgress({ is: 'writing' })
     try {
       const open = await port.read()
       const name = freeName(sheets.working.called(cell.address), open.sheets.map((sheet) => sheet.name))
@@ -45,18 +45,18 @@ export function WriteWorking({ port, cell, calls, onWritten }: WriteWorkingProps
       // In English, as all that the pane writes into a workbook.
       const worked = callsOfFormula(cell.formula, calls, catalogue).map((call) => ({ ...call, working: workingOf(call.definition, call.args) }))
       await port.add(workingBook(name, { ...cell, ...(spill !== undefined && { spill }), calls: worked, read, plain: plainCell(cell.formula, catalogue) }))
-      setStage({ is: 'ready' })
+      setProgress({ is: 'ready' })
       onWritten(name)
     } catch (error) {
-      setStage({ is: 'failed', sentence: portSentence(error) })
+      setProgress({ is: 'failed', sentence: portSentence(error) })
     }
   }
 
   return (
     <>
-      <Button size="small" disabledFocusable={stage.is === 'writing'} onClick={() => void write()}>{say.write}</Button>
-      {stage.is === 'writing' && <Spinner size="tiny" label={say.writing} />}
-      {stage.is === 'failed' && <p role="alert" className={mergeClasses(pane.line, pane.error)}>{stage.sentence}</p>}
+      <Button size="small" disabledFocusable={progress.is === 'writing'} onClick={() => void write()}>{say.write}</Button>
+      {progress.is === 'writing' && <Spinner size="tiny" label={say.writing} />}
+      {progress.is === 'failed' && <p role="alert" className={mergeClasses(pane.line, pane.error)}>{progress.sentence}</p>}
     </>
   )
 }

@@ -73,18 +73,18 @@ function losesNone({ mean }: Survival): boolean {
   return mean === 1
 }
 
-interface Outcome { readonly enough: number; readonly short: number; readonly surplus: number }
+interface Expected { readonly enough: number; readonly short: number; readonly surplus: number }
 
-function outcomeOf(need: number, cuttings: number, survival: Survival): Outcome {
+function expectedOf(need: number, cuttings: number, survival: Survival): Expected {
   if (losesNone(survival)) return { enough: cuttings >= need ? 1 : 0, short: Math.max(0, need - cuttings), surplus: Math.max(0, cuttings - need) }
   if (need === 0) return { enough: 1, short: 0, surplus: cuttings * survival.mean }
   return { enough: chanceOfAtLeast(need, cuttings, survival), ...expectedShortAndSurplus(need, cuttings, survival) }
 }
 
 function outcomeSteps(need: number, cuttings: number, survival: Survival, { cost, lost, value }: Money): readonly WorkingStep[] {
-  const { enough, short, surplus } = outcomeOf(need, cuttings, survival)
+  const { enough, short, surplus } = expectedOf(need, cuttings, survival)
   const profitOf = (stuck: number): Decimal => {
-    const outcome = outcomeOf(need, stuck, survival)
+    const outcome = expectedOf(need, stuck, survival)
     return lost.mul(new Decimal(need).sub(outcome.short)).add(value.mul(outcome.surplus)).sub(cost.mul(stuck))
   }
   const profitStep = (name: string, text: string, stuck: number): WorkingStep => (

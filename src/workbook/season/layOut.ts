@@ -3,10 +3,10 @@ import type { Row } from './cells'
 
 export type RowNumbers<Key extends string> = Readonly<Record<Key, number>>
 
-type Line<Key extends string> = (at: RowNumbers<Key>) => Row
+type OneRow<Key extends string> = (at: RowNumbers<Key>) => Row
 
 /** Several rows under one name, which stands for the number of the first. */
-interface Block<Key extends string> {
+interface SomeRows<Key extends string> {
   readonly height: number
   readonly rows: (at: RowNumbers<Key>) => readonly Row[]
 }
@@ -17,7 +17,7 @@ export interface Layout<Key extends string> {
 }
 
 /** Lines come in the order in which they are written; each may read the row number of any other. */
-export function layOut<Key extends string>(lines: Readonly<Record<Key, Line<Key> | Block<Key>>>): Layout<Key> {
+export function layOut<Key extends string>(lines: Readonly<Record<Key, OneRow<Key> | SomeRows<Key>>>): Layout<Key> {
   const keys = Object.keys(lines) as Key[]
   const numbers: Partial<Record<Key, number>> = {}
   let next = 1
@@ -27,10 +27,10 @@ export function layOut<Key extends string>(lines: Readonly<Record<Key, Line<Key>
     next += typeof line === 'function' ? 1 : line.height
   }
   const at = numbers as RowNumbers<Key>
-  return { at, rows: keys.flatMap((key) => rowsOf(lines[key], at)) }
+  return { at, rows: keys.flatMap((key) => laidOut(lines[key], at)) }
 }
 
-function rowsOf<Key extends string>(line: Line<Key> | Block<Key>, at: RowNumbers<Key>): readonly Row[] {
+function laidOut<Key extends string>(line: OneRow<Key> | SomeRows<Key>, at: RowNumbers<Key>): readonly Row[] {
   return typeof line === 'function' ? [line(at)] : line.rows(at)
 }
 
