@@ -26,8 +26,19 @@ async function pressOften(tab: Tab, key: string, times: number): Promise<void> {
   for (let time = 0; time < times; time += 1) await tab.press(key)
 }
 
-/** In the middle of its list and at rest, as a hand does it: a list goes on moving while texts in it open and close. */
+/**
+ * In the middle of its list and at rest, as a hand does it: a list goes on moving while texts in it open and close. On
+ * a busy machine it may move once more before the click is there, so that the click goes elsewhere, and is made again.
+ */
 async function click(tab: Tab, xpath: string): Promise<void> {
+  await expect.poll(async () => {
+    const { x, y } = await placeAtRest(tab, xpath)
+    await tab.click(x, y)
+    return tab.evaluate('window.clicked')
+  }, { message: xpath }).toBe(true)
+}
+
+async function placeAtRest(tab: Tab, xpath: string): Promise<Middle> {
   let middle: Middle | null = null
   await expect.poll(async () => {
     const before = middle
@@ -37,11 +48,13 @@ async function click(tab: Tab, xpath: string): Promise<void> {
       element.scrollIntoView({ block: 'center' })
       const { left, top, width, height } = element.getBoundingClientRect()
       const [x, y] = [Math.round(left + width / 2), Math.round(top + height / 2)]
+      window.clicked = false
+      document.addEventListener('click', ({ target }) => { window.clicked = element.contains(target) }, { once: true, capture: true })
       return element.contains(document.elementFromPoint(x, y)) ? { x, y } : null
     })()`)
     return middle !== null && middle.x === before?.x && middle.y === before?.y
   }, { message: xpath, interval: 100 }).toBe(true)
-  await tab.click(middle!.x, middle!.y)
+  return middle!
 }
 
 interface Middle {

@@ -113,15 +113,15 @@ function answers(port: number): Promise<boolean> {
 
 function tabOf(driver: WebDriver, folder: string): Tab {
   return {
-    evaluate: (expression) => answered(driver.executeScript(`return ${expression}`)),
-    click: (x, y) => answered(driver.actions().move({ x: Math.round(x * zoom), y: Math.round(y * zoom) }).click().perform()),
-    type: (text) => answered(driver.actions().sendKeys(text).perform()),
+    evaluate: (expression) => answered(expression, driver.executeScript(`return ${expression}`)),
+    click: (x, y) => answered(`a click at ${x}, ${y}`, driver.actions().move({ x: Math.round(x * zoom), y: Math.round(y * zoom) }).click().perform()),
+    type: (text) => answered(text, driver.actions().sendKeys(text).perform()),
     async press(key) {
       const keys = key.split('+').map(codeOf)
       let actions = driver.actions()
       for (const held of keys) actions = actions.keyDown(held)
       for (const held of [...keys].reverse()) actions = actions.keyUp(held)
-      await answered(actions.perform())
+      await answered(key, actions.perform())
     },
     async resize(width, height) {
       await driver.manage().window().setRect({ x: 0, y: 0, width: Math.floor(width * zoom), height: Math.floor(height * zoom) })
@@ -131,10 +131,10 @@ function tabOf(driver: WebDriver, folder: string): Tab {
 }
 
 /** The driver has no time limit of its own, and a test that ran out of time would leave browser and screen behind. */
-async function answered<Result>(command: Promise<Result>): Promise<Result> {
+async function answered<Result>(asked: string, command: Promise<Result>): Promise<Result> {
   let giveUp: NodeJS.Timeout
   const late = new Promise<never>((_resolve, reject) => {
-    giveUp = setTimeout(() => reject(new Error('WebKit did not answer')), patience)
+    giveUp = setTimeout(() => reject(new Error(`WebKit did not answer: ${asked}`)), patience)
   })
   return Promise.race([command, late]).finally(() => clearTimeout(giveUp))
 }
