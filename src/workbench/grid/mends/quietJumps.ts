@@ -1,5 +1,5 @@
 /**
- * Tells of jumps by the box of names. The grid selects their cells without a command, so that nobody hears of it: the
+ * Tells of jumps to a name by the box of names. The grid selects its cells without a command, so that nobody hears: the
  * line below the sheet and the pane would go on telling of the cell before. Seen with univer 0.25.1.
  */
 import type { Injector } from '@univerjs/core'

@@ -1,4 +1,4 @@
-/** What the library makes of formulas that nobody spells anew for it; formulaForGrid.test.ts has them as they are spelled. */
+/** What the library makes of formulas that nobody spells anew for it; formulaForGrid.test.ts tries the spelled ones. */
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { openGrid, type OpenGrid } from '../univerInNode'
 
