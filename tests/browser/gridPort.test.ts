@@ -142,6 +142,15 @@ test('One undo of the workbench takes an inserted row back, with all that was fi
   await expect.poll(lines).toEqual(inserted)
 })
 
+// An error in a comparison is its answer, as in Excel; the library would take it for a value the second time.
+test('A comparison of the workbench with an error gives the error, however often the cell was compared.', async () => {
+  const { port } = workbench
+  const rows: Cell[][] = [[{ formula: '=NA()' }, { formula: '=SUM((A1:A1>1)*1)' }, { formula: '=IF(A1<5,"no","yes")' }]]
+  await port.add({ names: [], sheets: [{ name: 'Compared', widths: [], frozenRows: 0, frozenColumns: 0, rows }] })
+  const error = { kind: 'cellError', code: '#N/A' }
+  expect(await port.valuesOf('Compared!A1:C1', 'Season 1')).toEqual([[error, error, error]])
+})
+
 /** The port of the page, from here. Calls reach the page in the order in which they are made. */
 async function portOf(page: Page): Promise<WorkbookPort> {
   const listeners: (() => void)[] = []

@@ -43,6 +43,7 @@ export function Workbench() {
   const isInDialog = (at: Node) => at instanceof Element && at.closest('dialog') !== null
   const typedEarly = useEarlyKeys(grid !== undefined, (at) => regionOf(at) === 'sheet' && !isInDialog(at))
   const { language, workbench: say } = words
+  const unready = hasFailed ? say.noSheet : say.gettingReady
 
   return (
     <div className="workbench" data-shown={shown}>
@@ -52,7 +53,7 @@ export function Workbench() {
       />
       <main className="sheet">
         <div className="grid" ref={sheet} />
-        {grid === undefined && <p className="veil" role="status" lang={language}>{hasFailed ? say.noSheet : say.gettingReady}</p>}
+        {grid === undefined && <p className="veil" role="status" lang={language}>{unready}</p>}
         <CellLine grid={grid} words={words} decimalMark={decimalMark} typedEarly={typedEarly} />
       </main>
       <aside className="functions" ref={pane} aria-label={say.pane} tabIndex={-1} />

@@ -7,9 +7,7 @@ export function beside(region: Region, step: 1 | -1): Region {
   return regions.at((regions.indexOf(region) + step) % regions.length)!
 }
 
-/**
- * On the first control; while a pane has just begun it has none yet, and the next Tab leads to it from the place itself.
- */
+/** On the first control. A pane that has just begun has none yet; the next Tab leads to it from the place itself. */
 export function focusIn(place: HTMLElement): void {
   const first = place.querySelector<HTMLElement>('button, input:not([hidden]), a[href], [tabindex="0"]') ?? place
   first.focus()

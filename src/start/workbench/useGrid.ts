@@ -4,7 +4,7 @@ import { catalogue } from '../../functions/catalogue'
 import { startGrid, type Grid } from '../../workbench/grid/grid'
 import { demoSeason } from '../../workbook/season/demoSeason'
 
-interface GridOfPage {
+interface UseGridOptions {
   readonly dark: boolean
   readonly decimalMark: DecimalMark
   readonly giveFile: (bytes: Uint8Array) => void
@@ -13,7 +13,7 @@ interface GridOfPage {
 }
 
 /** The grid with the demo season, once it is calculated. It lives as long as the page. */
-export function useGrid(place: RefObject<HTMLElement | null>, { onFailure, ...options }: GridOfPage): Grid | undefined {
+export function useGrid(place: RefObject<HTMLElement | null>, { onFailure, ...options }: UseGridOptions): Grid | undefined {
   const [grid, setGrid] = useState<Grid>()
   const { dark, decimalMark } = options
 

@@ -42,6 +42,7 @@ async function calculate(book: Book): Promise<CalculatedBook> {
     const injector = univer.__getInjector()
     injector.get(IUniverInstanceService).registerCtorForType(UniverInstanceType.UNIVER_SHEET, Workbook)
     univer.createUnit(UniverInstanceType.UNIVER_SHEET, bookToGrid(book, workbook))
+    // With its first workbook the engine registers functions of its own, which one of the mends replaces.
     for (const mend of engineMends) mend(injector)
     keepCellCalls(injector, calls)
     injector.get(IDefinedNamesService).registerDefinedNames(workbook, gridNames(book))

@@ -1,7 +1,7 @@
 /**
- * Empties a cell whose editor was emptied. The grid would leave an empty text there, which is not nothing: the line below
- * the sheet would not say that the cell is empty, and a workbook with nothing else in it would not count as empty.
- * Seen with univer 0.25.1.
+ * Empties a cell whose editor was emptied. The grid would leave an empty text there, which is not nothing: the line
+ * below the sheet would not say that the cell is empty, and a workbook with nothing else in it would not count as
+ * empty. Seen with univer 0.25.1.
  */
 import type { Injector } from '@univerjs/core'
 import { AFTER_CELL_EDIT, SheetInterceptorService } from '@univerjs/preset-sheets-core'
