@@ -3,7 +3,7 @@ import { defineConfig } from 'vitest/config'
 import { BaseSequencer, type TestSpecification } from 'vitest/node'
 
 /** Tests that draw parts of a page in jsdom. */
-const withPage = ['tests/pane/**/*.test.ts', 'tests/start/useEarlyKeys.test.ts']
+const withPage = ['tests/pane/**/*.test.ts', 'tests/start/workbench/**/*.test.ts']
 
 const common = { environment: 'node', setupFiles: 'tests/sameInputs.ts', testTimeout: 120_000 }
 

@@ -1,41 +1,24 @@
 /** Holds the workbench to the contract that the Excel side is held to, with the hands of a user on a real grid. */
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
-import { build } from 'esbuild'
-import { chromium, type Page } from 'playwright-core'
-import { afterEach, expect, inject, test } from 'vitest'
-import { serve, workbenchPolicy } from '../../src/start/server.mjs'
+import type { Page } from 'playwright-core'
+import { afterEach, expect, test } from 'vitest'
 import type { Cell, Sheet } from '../../src/workbook/book'
 import type { OpenBook, OpenCell } from '../../src/workbook/openBook'
 import { PortProblem, type WorkbookPort } from '../../src/workbook/port'
 import { lastOrderLine } from '../../src/workbook/season/orderLine'
 import { portContract, type Scene } from '../contract/portContract'
-import { collectFaults, patience } from './browserWindows'
+import { type GridPage, openGridPage } from './gridPage'
 
 let workbench: Scene
 /** Presses a key where the keyboard is: in the grid. */
 let press: (key: string) => Promise<void>
 
-const faults: string[] = []
+let opened: GridPage
 
-afterEach(() => expect(faults.splice(0), 'The page threw or complained').toEqual([]))
+afterEach(() => expect(opened.faults.splice(0), 'The page threw or complained').toEqual([]))
 
 portContract('The workbench', async (): Promise<Scene> => {
-  const folder = mkdtempSync(join(tmpdir(), 'sticksheet-port-'))
-  await build({ entryPoints: [join(import.meta.dirname, 'portPage.ts')], outfile: join(folder, 'page.js'), bundle: true, format: 'esm', logLevel: 'error' })
-  writeFileSync(join(folder, 'index.html'), `<!doctype html><link rel="icon" href="data:,"><link rel="stylesheet" href="page.css">
-    <div id="grid" style="height: 600px"></div><script type="module" src="page.js"></script>`)
-  const served = await serve({ folder, port: 0, policy: workbenchPolicy })
-  const browser = await chromium.connect(inject('chromium'))
-  const context = await browser.newContext()
-  context.setDefaultTimeout(patience)
-  collectFaults(context, faults)
-  const page = await context.newPage()
-  await page.goto(served.address)
-  await page.waitForFunction(() => window.port !== undefined)
-  await page.evaluate(() => window.focusGrid!())
-
+  opened = await openGridPage('portPage.ts')
+  const { page } = opened
   press = (key) => page.keyboard.press(key)
   const port = await portOf(page)
   async function select(address: string): Promise<void> {
@@ -74,11 +57,7 @@ portContract('The workbench', async (): Promise<Scene> => {
     async cancelTyping() {
       await page.keyboard.press('Escape')
     },
-    async close() {
-      await browser.close()
-      await served.close()
-      rmSync(folder, { recursive: true, force: true })
-    },
+    close: () => opened.close(),
   }
   return workbench
 })
@@ -161,6 +140,15 @@ test('One undo of the workbench takes an inserted row back, with all that was fi
   await expect.poll(lines).toEqual(before)
   await press('Control+y')
   await expect.poll(lines).toEqual(inserted)
+})
+
+// An error in a comparison is its answer, as in Excel; the library would take it for a value the second time.
+test('A comparison of the workbench with an error gives the error, however often the cell was compared.', async () => {
+  const { port } = workbench
+  const rows: Cell[][] = [[{ formula: '=NA()' }, { formula: '=SUM((A1:A1>1)*1)' }, { formula: '=IF(A1<5,"no","yes")' }]]
+  await port.add({ names: [], sheets: [{ name: 'Compared', widths: [], frozenRows: 0, frozenColumns: 0, rows }] })
+  const error = { kind: 'cellError', code: '#N/A' }
+  expect(await port.valuesOf('Compared!A1:C1', 'Season 1')).toEqual([[error, error, error]])
 })
 
 /** The port of the page, from here. Calls reach the page in the order in which they are made. */

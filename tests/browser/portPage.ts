@@ -1,7 +1,6 @@
 /** The page in which the contract of the port is tried: the grid alone, with the port within reach of the test. */
 import { catalogue } from '../../src/functions/catalogue'
 import { startGrid } from '../../src/workbench/grid/grid'
-import { gridPort } from '../../src/workbench/grid/gridPort'
 import type { WorkbookPort } from '../../src/workbook/port'
 
 declare global {
@@ -16,7 +15,8 @@ declare global {
 }
 
 const book = { names: [], sheets: [{ name: 'Season 1', widths: [], frozenRows: 0, frozenColumns: 0, rows: [] }] }
-const grid = await startGrid(document.getElementById('grid')!, catalogue, book, { dark: false, decimalMark: '.' })
+const options = { dark: false, decimalMark: '.', giveFile: () => undefined } as const
+const grid = await startGrid(document.getElementById('grid')!, catalogue, book, options)
 window.focusGrid = () => grid.focus()
 window.stops = new Map()
-window.port = gridPort(grid, () => undefined)
+window.port = grid

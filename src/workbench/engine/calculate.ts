@@ -16,11 +16,10 @@ import type { CallInCell } from '../../workbook/openBook'
 import type { CalculatedBook, CalculatedCell, CalculatedSheet, CellRefusal } from '../../workbook/calculated'
 import { addressOf } from '../../formula/address'
 import { bookToGrid, gridNames } from '../grid/bookToGrid'
-import { guardFormulaCaches } from '../grid/cacheGuard'
 import { cellResult } from '../grid/cellResult'
 import { customFunctions } from '../grid/customFunctions'
+import { engineMends } from '../grid/mends/engineMends'
 import { nextCalculation } from '../grid/nextCalculation'
-import { settleSpills } from '../grid/settleSpills'
 import { spillRange } from '../grid/spillRange'
 import { CellCalls, keepCellCalls } from '../grid/cellCalls'
 
@@ -42,10 +41,10 @@ async function calculate(book: Book): Promise<CalculatedBook> {
     univer.registerPlugin(UniverFormulaEnginePlugin, { function: customFunctions(catalogue, calls).function })
     const injector = univer.__getInjector()
     injector.get(IUniverInstanceService).registerCtorForType(UniverInstanceType.UNIVER_SHEET, Workbook)
-    guardFormulaCaches(injector)
-    settleSpills(injector)
-    keepCellCalls(injector, calls)
     univer.createUnit(UniverInstanceType.UNIVER_SHEET, bookToGrid(book, workbook))
+    // With its first workbook the engine registers functions of its own, which one of the mends replaces.
+    for (const mend of engineMends) mend(injector)
+    keepCellCalls(injector, calls)
     injector.get(IDefinedNamesService).registerDefinedNames(workbook, gridNames(book))
     await calculateAll(injector)
     return read(injector, calls)

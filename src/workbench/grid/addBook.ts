@@ -1,19 +1,13 @@
 /** Adds the sheets and names of a book to the open workbook: all of them or none, and one undo takes them back. */
-import { ICommandService, type Injector, IUndoRedoService, mergeWorksheetSnapshotWithDefault, nameCharacterCheck } from '@univerjs/core'
-import { type IInsertSheetMutationParams, InsertSheetMutation, InsertSheetUndoMutationFactory, RemoveDefinedNameMutation, RemoveSheetMutation, SetDefinedNameMutation } from '@univerjs/preset-sheets-core'
+import { ICommandService, type Injector, mergeWorksheetSnapshotWithDefault, nameCharacterCheck } from '@univerjs/core'
+import {
+  type IInsertSheetMutationParams, InsertSheetMutation, InsertSheetUndoMutationFactory, RemoveDefinedNameMutation,
+  RemoveSheetMutation, SetDefinedNameMutation,
+} from '@univerjs/preset-sheets-core'
 import { RemoveNoteMutation, UpdateNoteMutation } from '@univerjs/preset-sheets-note'
 import type { Book } from '../../workbook/book'
 import { gridParts, type GridRoom } from './bookToGrid'
-
-interface Mutation {
-  readonly id: string
-  readonly params: object
-}
-
-interface Step {
-  readonly make: Mutation
-  readonly takeBack: Mutation
-}
+import { pushOneUndo, type Step } from './mends/oneUndo'
 
 interface OpenWorkbook {
   readonly id: string
@@ -35,11 +29,7 @@ export function addBook(injector: Injector, workbook: OpenWorkbook, book: Book, 
     for (const { takeBack } of done.reverse()) commands.syncExecuteCommand(takeBack.id, takeBack.params)
     throw problem
   }
-  injector.get(IUndoRedoService).pushUndoRedo({
-    unitID: workbook.id,
-    redoMutations: done.map(({ make }) => make),
-    undoMutations: done.map(({ takeBack }) => takeBack).reverse(),
-  })
+  pushOneUndo(injector, workbook.id, done)
 }
 
 /** Throws where it comes to a sheet that no file can hold. */

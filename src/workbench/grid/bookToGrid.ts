@@ -7,6 +7,7 @@ import { absoluteAddress, addressOf } from '../../formula/address'
 import { quotedSheet } from '../../formula/reference'
 import { formulaForGrid } from './formulaForGrid'
 import { lookStyles } from './looks'
+import { roomBelow } from './mends/roomBelow'
 
 /** What the grid has no place of its own for; it stays with the cell. */
 export interface KeptWithCell {
@@ -30,11 +31,7 @@ export const usualColumnWidth = 88
 const usualRowHeight = 24
 const titleHeight = 34
 
-/**
- * How many empty rows and columns follow what is filled. The grid's engine gives #REF! for a SEQUENCE that would
- * reach below the last row, even within a formula, and BREAKEVEN tries 200 rounds where nothing is said.
- */
-const roomBelow = 1000
+/** How many empty columns follow what is filled. */
 const roomBeside = 10
 
 /** The grid's marks for a name of the whole workbook, and for the data of its plugins. */

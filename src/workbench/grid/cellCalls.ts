@@ -5,7 +5,7 @@
 import { ICommandService, type ICellData, type Injector, type Nullable } from '@univerjs/core'
 import { SetFormulaCalculationNotificationMutation, SetFormulaCalculationStartMutation } from '@univerjs/engine-formula'
 import type { MadeCall } from '../../derived/madeCall'
-import { movesPlaces } from './cacheGuard'
+import { movesPlaces } from './movesPlaces'
 
 export interface Place {
   readonly workbook: string

@@ -1,4 +1,4 @@
-/** Registers the catalogue with the grid: one class for each function, and its texts for the signature help; and comparisons of our own. */
+/** Registers the catalogue with the grid: one class for each function, and its texts for the signature help. */
 import { BooleanNumber, type Ctor, type Nullable } from '@univerjs/core'
 import {
   ArrayValueObject, BaseFunction, type BaseValueObject, type ErrorType, ErrorValueObject, FunctionType, type IFunctionInfo,
@@ -8,7 +8,6 @@ import type { Definition } from '../../core/definition/definition'
 import type { CellError } from '../../core/definition/problem'
 import { call, type CallOutcome } from '../../derived/call'
 import type { CellCalls, Place } from './cellCalls'
-import { comparison } from './comparison'
 
 const namespace = 'STICK.'
 
@@ -20,7 +19,7 @@ export interface CustomFunctions {
 
 export function customFunctions(definitions: readonly Definition[], calls: CellCalls): CustomFunctions {
   return {
-    function: [...definitions.map((definition): [Ctor<BaseFunction>, string] => [functionClass(definition, calls), namespace + definition.id]), comparison],
+    function: definitions.map((definition) => [functionClass(definition, calls), namespace + definition.id]),
     description: definitions.map(describe),
   }
 }

@@ -1,23 +1,24 @@
 import { ICommandService, type Injector } from '@univerjs/core'
 import { SetFormulaCalculationStartMutation } from '@univerjs/engine-formula'
 import { endsCalculation } from './endsCalculation'
-import { goesOn } from './settleSpills'
+import { goesOn } from './mends/settleSpills'
 
 /** Resolves when the next calculation is done, and what goes on with it for the readers of spilled cells. */
 export function nextCalculation(injector: Injector): Promise<void> {
   return new Promise((resolve) => {
     let hasGoneOn = false
-    const listening = injector.get(ICommandService).onCommandExecuted(({ id, params }, options) => {
-      // It begins before this hears of the end of the one before it, because settleSpills has listened for longer.
-      if (id === SetFormulaCalculationStartMutation.id && options?.[goesOn] === true) hasGoneOn = true
-      if (!endsCalculation(id, params)) return
+    const resolveUnlessGoneOn = (): void => {
       if (hasGoneOn) {
         hasGoneOn = false
         return
       }
+      listening.dispose()
       resolve()
-      // Not while the grid tells its listeners, or it would pass over the next of them: two may wait for one calculation.
-      queueMicrotask(() => listening.dispose())
+    }
+    const listening = injector.get(ICommandService).onCommandExecuted(({ id, params }, options) => {
+      if (id === SetFormulaCalculationStartMutation.id && options?.[goesOn] === true) hasGoneOn = true
+      // Once all listeners have heard of the end: settleSpills is one of them, and begins what goes on.
+      if (endsCalculation(id, params)) queueMicrotask(resolveUnlessGoneOn)
     })
   })
 }

@@ -24,8 +24,6 @@ export function readTypedNumbers(injector: Injector, mark: () => DecimalMark): v
 
 function asRead<Cell extends ICellData>(cell: Cell, mark: DecimalMark): Cell {
   if (typeof cell.v !== 'string' || cell.f || cell.p) return cell
-  // An editor that was emptied leaves an empty cell, not one with an empty text.
-  if (cell.v === '') return { ...cell, v: null }
   const entry = entryForGrid(cell.v, mark)
   return entry === undefined ? { ...cell, t: CellValueType.FORCE_STRING } : { ...cell, v: entry }
 }

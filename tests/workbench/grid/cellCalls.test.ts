@@ -1,7 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import type { MadeCall } from '../../../src/derived/madeCall'
 import { catalogue } from '../../../src/functions/catalogue'
-import { guardFormulaCaches } from '../../../src/workbench/grid/cacheGuard'
 import { CellCalls, keepCellCalls, type Place } from '../../../src/workbench/grid/cellCalls'
 import { openGrid, type OpenGrid } from './univerInNode'
 
@@ -47,7 +46,6 @@ describe('the sentences of refusing cells while a workbook is edited', () => {
     grid = openGrid()
     const rows = [[{ value: 100 }, { value: 15 }], [{ formula: '=STICK.FILL(A1,50,B1)' }], [{ value: 'free' }]]
     await grid.calculated(() => grid.replace({ names: [], sheets: [{ name: 'Plan', widths: [], frozenRows: 0, frozenColumns: 0, rows }] }, 'book'))
-    guardFormulaCaches(grid.injector)
     keepCellCalls(grid.injector, grid.calls)
   })
   afterEach(() => grid.close())

@@ -5,6 +5,8 @@ import { FUniver } from '@univerjs/core/facade'
 import { catalogue } from '../../../src/functions/catalogue'
 import { bookToGrid } from '../../../src/workbench/grid/bookToGrid'
 import { customFunctions } from '../../../src/workbench/grid/customFunctions'
+import { engineMends } from '../../../src/workbench/grid/mends/engineMends'
+import type { EngineMend } from '../../../src/workbench/grid/mends/mend'
 import { nextCalculation } from '../../../src/workbench/grid/nextCalculation'
 import { CellCalls } from '../../../src/workbench/grid/cellCalls'
 import type { Book } from '../../../src/workbook/book'
@@ -30,7 +32,12 @@ export interface OpenGrid {
   close(): void
 }
 
-export function openGrid(): OpenGrid {
+/** The mends of the engine but one, to show the fault that it repairs. */
+export function without(left: EngineMend): readonly EngineMend[] {
+  return engineMends.filter((mend) => mend !== left)
+}
+
+export function openGrid(mends = engineMends): OpenGrid {
   const calls = new CellCalls()
   const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: {} }, logLevel: LogLevel.ERROR })
   const { plugins } = UniverSheetsNodeCorePreset({
@@ -42,6 +49,7 @@ export function openGrid(): OpenGrid {
   }
   const injector = univer.__getInjector()
   const api = FUniver.newAPI(univer)
+  let toMend = mends
   return {
     api,
     injector,
@@ -50,6 +58,8 @@ export function openGrid(): OpenGrid {
       const former = api.getActiveWorkbook()
       if (former !== null) api.disposeUnit(former.getId())
       api.createWorkbook(bookToGrid(book, id))
+      for (const mend of toMend) mend(injector)
+      toMend = []
       // Undo belongs to the workbook that has the focus, which only the screen would give it.
       injector.get(IUniverInstanceService).focusUnit(id)
     },

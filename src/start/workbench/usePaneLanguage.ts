@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react'
-import { english } from '../wording/en/words'
-import { wordsIn, type Language } from '../wording/languages'
-import type { Words } from '../wording/words'
+import { english } from '../../wording/en/words'
+import { wordsIn, type Language } from '../../wording/languages'
+import type { Words } from '../../wording/words'
 
 interface PaneLanguage {
   readonly words: Words

@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react'
-import type { Words } from '../wording/words'
+import type { Words } from '../../wording/words'
 
 /** Something to read and to agree to before it is done. */
 export interface Question {

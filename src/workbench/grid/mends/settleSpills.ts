@@ -1,16 +1,22 @@
 /**
  * Calculates what reads spilled cells until none of them changes any more. The grid's engine calculates the readers of
  * what has spilled once, and no others: where a formula spilled into fewer cells than before, or refused, its readers
- * kept the old numbers, and where one spill led to the next, the last of them were old or empty, all without an error.
+ * kept the old numbers, and where one spill led to the next, the last of them were old or empty, all without an error:
+ * after COMPARE refused, the season went on naming the cheapest way of before. Seen with univer 0.25.1.
  */
 import { ICommandService, type ICellData, type Injector, type IUnitRange, type Nullable } from '@univerjs/core'
-import { type ISetArrayFormulaDataMutationParams, SetArrayFormulaDataMutation, SetFormulaCalculationStartMutation } from '@univerjs/engine-formula'
-import { endsCalculation } from './endsCalculation'
+import {
+  type ISetArrayFormulaDataMutationParams, SetArrayFormulaDataMutation, SetFormulaCalculationStartMutation,
+} from '@univerjs/engine-formula'
+import { endsCalculation } from '../endsCalculation'
 
 /** In the options of a calculation that goes on with the one before it. */
 export const goesOn = 'sticksheetGoesOn'
 
-/** So many spills may lead to each other. What is another number at every calculation, such as a random one, would never settle. */
+/**
+ * So many spills may lead to each other. What is another number at every calculation, such as a random one, would
+ * never settle.
+ */
 const mostRounds = 20
 
 interface SpilledCell {
@@ -39,20 +45,25 @@ export function settleSpills(injector: Injector): void {
       calculating = rounds < mostRounds ? changed : []
       changed = []
       rounds += 1
-      if (calculating.length > 0) commands.syncExecuteCommand(SetFormulaCalculationStartMutation.id, { dirtyRanges: calculating }, { onlyLocal: true, [goesOn]: true })
+      if (calculating.length === 0) return
+      const goOn = SetFormulaCalculationStartMutation.id
+      commands.syncExecuteCommand(goOn, { dirtyRanges: calculating }, { onlyLocal: true, [goesOn]: true })
     }
   })
 }
 
+type Spills = ISetArrayFormulaDataMutationParams
+
 /** Without the cells of the formulas themselves, whose readers the engine knows. */
-function spilledCells({ arrayFormulaCellData, arrayFormulaRange }: ISetArrayFormulaDataMutationParams): ReadonlyMap<string, SpilledCell> {
+function spilledCells({ arrayFormulaCellData, arrayFormulaRange }: Spills): ReadonlyMap<string, SpilledCell> {
   const cells = new Map<string, SpilledCell>()
   for (const [unitId, sheets] of Object.entries(arrayFormulaCellData)) {
     for (const [sheetId, rows] of Object.entries(sheets ?? {})) {
       for (const [row, columns] of Object.entries(rows ?? {})) {
         for (const [column, cell] of Object.entries<Nullable<ICellData>>(columns ?? {})) {
           if (!cell || arrayFormulaRange[unitId]?.[sheetId]?.[Number(row)]?.[Number(column)]) continue
-          const range = { startRow: Number(row), endRow: Number(row), startColumn: Number(column), endColumn: Number(column) }
+          const [inRow, inColumn] = [Number(row), Number(column)]
+          const range = { startRow: inRow, endRow: inRow, startColumn: inColumn, endColumn: inColumn }
           cells.set(`${unitId}\n${sheetId}\n${row}\n${column}`, { at: { unitId, sheetId, range }, value: cell.v })
         }
       }
@@ -61,8 +72,10 @@ function spilledCells({ arrayFormulaCellData, arrayFormulaRange }: ISetArrayForm
   return cells
 }
 
-function changedCells(before: ReadonlyMap<string, SpilledCell>, now: ReadonlyMap<string, SpilledCell>): readonly IUnitRange[] {
-  const isOther = (than: ReadonlyMap<string, SpilledCell>) => ([place, { value }]: [string, SpilledCell]) => than.get(place)?.value !== value
+type SpilledCells = ReadonlyMap<string, SpilledCell>
+
+function changedCells(before: SpilledCells, now: SpilledCells): readonly IUnitRange[] {
   const gone = [...before].filter(([place]) => !now.has(place))
-  return [...gone, ...[...now].filter(isOther(before))].map(([, { at }]) => at)
+  const other = [...now].filter(([place, { value }]) => before.get(place)?.value !== value)
+  return [...gone, ...other].map(([, { at }]) => at)
 }

@@ -1,10 +1,12 @@
 /**
  * The comparisons = <> < > <= >= of the grid's engine, cell by cell. Its own look cells up in an index that holds no
  * errors: once a cell had been compared, a next formula took its error for a value that is not equal and not less, and
- * =IF(A1<B1,"no","yes") said "yes" of an error.
+ * =IF(A1<B1,"no","yes") said "yes" of an error. Seen with univer 0.25.1.
  */
-import type { Ctor } from '@univerjs/core'
-import { ArrayValueObject, BaseFunction, type BaseValueObject, ErrorType, ErrorValueObject, NullValueObject } from '@univerjs/engine-formula'
+import type { Injector } from '@univerjs/core'
+import {
+  ArrayValueObject, BaseFunction, type BaseValueObject, ErrorType, ErrorValueObject, IFunctionService, NullValueObject,
+} from '@univerjs/engine-formula'
 
 type Comparison = Parameters<BaseValueObject['compare']>[1]
 
@@ -18,9 +20,10 @@ class CompareCells extends BaseFunction {
 
   override calculate(left: BaseValueObject, right: BaseValueObject): BaseValueObject {
     if (!left.isArray() && !right.isArray()) return this.compared(left, right)
-    const [rows, columns] = [Math.max(rowsOf(left), rowsOf(right)), Math.max(columnsOf(left), columnsOf(right))]
+    const rows = Math.max(rowsOf(left), rowsOf(right))
+    const columns = Math.max(columnsOf(left), columnsOf(right))
     return ArrayValueObject.create({
-      calculateValueList: Array.from({ length: rows }, (_row, row) => Array.from({ length: columns }, (_column, column) => this.compared(cellOf(left, row, column), cellOf(right, row, column)))),
+      calculateValueList: matrix(rows, columns, (...at) => this.compared(cellOf(left, ...at), cellOf(right, ...at))),
       rowCount: rows,
       columnCount: columns,
       unitId: this.unitId ?? '',
@@ -36,8 +39,15 @@ class CompareCells extends BaseFunction {
   }
 }
 
-/** Under the name by which the engine finds its own. */
-export const comparison: [Ctor<BaseFunction>, string] = [CompareCells, 'COMPARE']
+export function compareCells(injector: Injector): void {
+  // The name by which the engine finds its own comparisons.
+  injector.get(IFunctionService).registerExecutors(new CompareCells('COMPARE'))
+}
+
+function matrix<Cell>(rows: number, columns: number, cell: (row: number, column: number) => Cell): Cell[][] {
+  const inRow = (row: number) => Array.from({ length: columns }, (_cell, column) => cell(row, column))
+  return Array.from({ length: rows }, (_row, row) => inRow(row))
+}
 
 function rowsOf(value: BaseValueObject): number {
   return value.isArray() ? (value as ArrayValueObject).getRowCount() : 1
@@ -51,7 +61,8 @@ function columnsOf(value: BaseValueObject): number {
 function cellOf(value: BaseValueObject, row: number, column: number): BaseValueObject {
   if (!value.isArray()) return value
   const array = value as ArrayValueObject
-  const [inRow, inColumn] = [array.getRowCount() === 1 ? 0 : row, array.getColumnCount() === 1 ? 0 : column]
+  const inRow = array.getRowCount() === 1 ? 0 : row
+  const inColumn = array.getColumnCount() === 1 ? 0 : column
   if (inRow >= array.getRowCount() || inColumn >= array.getColumnCount()) return ErrorValueObject.create(ErrorType.NA)
   return array.getValueOrDefault(inRow, inColumn) ?? NullValueObject.create()
 }

@@ -4,19 +4,15 @@
  * row was inserted above a named range, or in a next workbook that has the same name elsewhere, formulas would
  * go on reading the old cells and show no error. So both caches are emptied whenever a place may have moved, and
  * everything is calculated again. Two workbooks in one calculation would still mix their names, which is why the
- * workbench keeps one open at a time.
+ * workbench keeps one open at a time. Seen with univer 0.25.1.
  */
-import { type IDisposable, ICommandService, type Injector, IUniverInstanceService, toDisposable, UniverInstanceType } from '@univerjs/core'
+import { ICommandService, type Injector, IUniverInstanceService, UniverInstanceType } from '@univerjs/core'
 import { IFunctionService, LexerTreeBuilder, SetFormulaCalculationStartMutation } from '@univerjs/engine-formula'
+import { movesPlaces } from '../movesPlaces'
 
-const movesCells = /^sheet\.mutation\.(insert|remove|move|delete|reorder)/
 const changesNames = /^formula\.mutation\.(set|remove)-(defined-name|super-table)/
 
-export function movesPlaces(commandId: string): boolean {
-  return movesCells.test(commandId)
-}
-
-export function guardFormulaCaches(injector: Injector): IDisposable {
+export function guardFormulaCaches(injector: Injector): void {
   const lexer = injector.get(LexerTreeBuilder)
   const functions = injector.get(IFunctionService)
   const commands = injector.get(ICommandService)
@@ -39,15 +35,11 @@ export function guardFormulaCaches(injector: Injector): IDisposable {
       placesMoved = false
     }
   }
+  // What another engine of this process left there.
+  emptyCaches()
   // Before as well: the grid itself reads formulas while it carries a command out, and caches them again.
-  const before = commands.beforeCommandExecuted(emptyCachesFor)
-  const after = commands.onCommandExecuted(emptyCachesFor)
-  const added = units.getTypeOfUnitAdded$(UniverInstanceType.UNIVER_SHEET).subscribe(emptyCaches)
-  const disposed = units.getTypeOfUnitDisposed$(UniverInstanceType.UNIVER_SHEET).subscribe(emptyCaches)
-  return toDisposable(() => {
-    before.dispose()
-    after.dispose()
-    added.unsubscribe()
-    disposed.unsubscribe()
-  })
+  commands.beforeCommandExecuted(emptyCachesFor)
+  commands.onCommandExecuted(emptyCachesFor)
+  units.getTypeOfUnitAdded$(UniverInstanceType.UNIVER_SHEET).subscribe(emptyCaches)
+  units.getTypeOfUnitDisposed$(UniverInstanceType.UNIVER_SHEET).subscribe(emptyCaches)
 }

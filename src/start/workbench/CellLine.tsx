@@ -1,0 +1,44 @@
+import { useEffect, useState } from 'react'
+import type { DecimalMark } from '../../core/quantity/decimalMark'
+import type { Grid } from '../../workbench/grid/grid'
+import type { GridCell } from '../../workbench/grid/read'
+import type { Words } from '../../wording/words'
+
+interface CellLineProps {
+  readonly grid: Grid | undefined
+  readonly words: Words
+  readonly decimalMark: DecimalMark
+  /** Whether something was typed that the sheet could not take yet. */
+  readonly typedEarly: boolean
+}
+
+/** Says what the selected cell holds: the canvas of the grid says nothing to a screen reader. */
+export function CellLine({ grid, words: { language, workbench: words }, decimalMark, typedEarly }: CellLineProps) {
+  const [cell, setCell] = useState<GridCell>()
+  useEffect(() => {
+    if (grid === undefined) return
+    const show = () => setCell(grid.shownCell())
+    show()
+    return grid.onSelectionChange(show)
+  }, [grid])
+  const isRefused = typedEarly || cell?.sentence !== undefined
+  return (
+    <p className="cell" role="status" lang={language} aria-label={words.selectedCell} data-refused={isRefused}>
+      {typedEarly ? words.typedEarly : cell && cellText(cell, words, decimalMark)}
+    </p>
+  )
+}
+
+function cellText(cell: GridCell, words: Words['workbench'], decimalMark: DecimalMark): string {
+  const { sheet, address, formula, sentence } = cell
+  const shown = shownResult(cell, words, decimalMark)
+  const content = formula === '' ? shown : words.gives(formula, shown)
+  return `${sheet}, ${address}: ${content}${sentence === undefined ? '' : `: ${sentence}`}`
+}
+
+function shownResult({ value, error }: GridCell, words: Words['workbench'], decimalMark: DecimalMark): string {
+  if (error !== undefined) return error
+  if (value === null) return words.empty
+  if (typeof value !== 'number') return String(value)
+  return value.toLocaleString(decimalMark === ',' ? 'de-DE' : 'en-US', { maximumSignificantDigits: 12 })
+}

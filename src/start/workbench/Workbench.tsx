@@ -1,0 +1,63 @@
+/** The workbench: the grid on the left, the same pane as in Excel on the right, and files from and to this machine. */
+import { useRef, useState } from 'react'
+import { keptSettings } from '../../pane/settings/keptSettings'
+import { settingsFrom } from '../../pane/settings/settings'
+import { Bar } from './Bar'
+import { CellLine } from './CellLine'
+import { type Question, QuestionDialog } from './QuestionDialog'
+import { noSheet } from './questions'
+import { useDarkTheme } from './useDarkTheme'
+import { useEarlyKeys } from './useEarlyKeys'
+import { useFiles } from './useFiles'
+import { useGrid } from './useGrid'
+import { usePane } from './usePane'
+import { usePaneLanguage } from './usePaneLanguage'
+import { useRegions } from './useRegions'
+
+export function Workbench() {
+  const [dark, setDark] = useDarkTheme()
+  const { words, follow: onLanguage } = usePaneLanguage()
+  // Known before the pane can tell it, because the sheet takes entries earlier.
+  const [decimalMark, setDecimalMark] = useState(() => settingsFrom(keptSettings(), navigator.language).decimalMark)
+  const [question, ask] = useState<Question>()
+  const [hasFailed, setHasFailed] = useState(false)
+  const [bar, sheet, pane] = [useRef<HTMLElement>(null), useRef<HTMLDivElement>(null), useRef<HTMLElement>(null)]
+  /** Called from the pane, at any time later, when another file may be open. */
+  const giveCopy = useRef<(bytes: Uint8Array) => void>(undefined)
+
+  const onFailure = (error: unknown) => {
+    setHasFailed(true)
+    ask(noSheet(words, error))
+  }
+  const grid = useGrid(sheet, { dark, decimalMark, giveFile: (bytes) => giveCopy.current!(bytes), onFailure })
+  const beginPane = usePane(pane, grid, { dark, onLanguage, setDecimalMark })
+  const { shown, go, regionOf } = useRegions(grid, { bar, pane })
+  const onEmpty = () => {
+    // Beside an empty workbook the pane offers to build a season.
+    beginPane()
+    go('pane')
+  }
+  const files = useFiles(grid, { words, ask, onEmpty, onOpen: () => go('sheet') })
+  giveCopy.current = files.giveCopy
+  // A question above the sheet, such as why it cannot be shown, takes its own keys.
+  const isInDialog = (at: Node) => at instanceof Element && at.closest('dialog') !== null
+  const typedEarly = useEarlyKeys(grid !== undefined, (at) => regionOf(at) === 'sheet' && !isInDialog(at))
+  const { language, workbench: say } = words
+  const unready = hasFailed ? say.noSheet : say.gettingReady
+
+  return (
+    <div className="workbench" data-shown={shown}>
+      <Bar
+        place={bar} words={words} isReady={grid !== undefined} shown={shown} dark={dark} onNew={files.askForNew}
+        onOpen={files.askForFile} onFile={files.open} onSave={files.save} onShow={go} onDark={setDark}
+      />
+      <main className="sheet">
+        <div className="grid" ref={sheet} />
+        {grid === undefined && <p className="veil" role="status" lang={language}>{unready}</p>}
+        <CellLine grid={grid} words={words} decimalMark={decimalMark} typedEarly={typedEarly} />
+      </main>
+      <aside className="functions" ref={pane} aria-label={say.pane} tabIndex={-1} />
+      {question && <QuestionDialog question={question} words={words} close={() => ask(undefined)} />}
+    </div>
+  )
+}

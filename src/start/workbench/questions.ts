@@ -1,0 +1,52 @@
+/** What the page asks or says above the sheet and the pane. */
+import type { Lost } from '../../workbench/xlsx/lost'
+import { XlsxProblem } from '../../workbench/xlsx/xlsxProblem'
+import type { Words } from '../../wording/words'
+import type { OpenFile } from './files'
+import type { Question } from './QuestionDialog'
+
+type Act = () => void | Promise<void>
+
+export function beforeNew({ workbench: { newWorkbook } }: Words, act: Act): Question {
+  return { heading: newWorkbook.heading, lines: [newWorkbook.warning], agree: { label: newWorkbook.agree, act } }
+}
+
+export function beforeOpening({ workbench: { newWorkbook, openFile } }: Words, act: Act): Question {
+  return { heading: openFile.heading, lines: [newWorkbook.warning], agree: { label: openFile.agree, act } }
+}
+
+/** Says what of the file the grid does not hold. */
+export function isOpen(words: Words, { name, lost }: OpenFile): Question {
+  const { openFile: say } = words.workbench
+  return { heading: say.isOpen(name), lines: [say.cannotShow, ...sentencesFor(lost, words), say.fileStays] }
+}
+
+export function notRead({ workbench: { openFile }, files }: Words, name: string, error: unknown): Question {
+  const why = error instanceof XlsxProblem ? files.problems[error.code] : messageOf(error)
+  return { heading: openFile.notRead(name), lines: [why, openFile.unchanged] }
+}
+
+export function beforeSaving(words: Words, lost: readonly Lost[], act: Act): Question {
+  const { saveFile } = words.workbench
+  return {
+    heading: saveFile.leavesOut,
+    lines: [saveFile.holdsMore, ...sentencesFor(lost, words), saveFile.keepOriginal],
+    agree: { label: saveFile.agree, act },
+  }
+}
+
+export function notSaved({ workbench: { saveFile } }: Words, name: string, error: unknown): Question {
+  return { heading: saveFile.notSaved(name), lines: [messageOf(error)] }
+}
+
+export function noSheet({ workbench }: Words, error: unknown): Question {
+  return { heading: workbench.noSheet, lines: [messageOf(error)] }
+}
+
+function sentencesFor(lost: readonly Lost[], { files }: Words): string[] {
+  return lost.map(({ what, names }) => files.lost[what](names))
+}
+
+function messageOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error)
+}

@@ -1,0 +1,36 @@
+import { type RefObject, useEffect, useState } from 'react'
+import type { DecimalMark } from '../../core/quantity/decimalMark'
+import { catalogue } from '../../functions/catalogue'
+import { startGrid, type Grid } from '../../workbench/grid/grid'
+import { demoSeason } from '../../workbook/season/demoSeason'
+
+interface UseGridOptions {
+  readonly dark: boolean
+  readonly decimalMark: DecimalMark
+  readonly giveFile: (bytes: Uint8Array) => void
+  /** The sheet will not come any more. */
+  readonly onFailure: (error: unknown) => void
+}
+
+/** The grid with the demo season, once it is calculated. It lives as long as the page. */
+export function useGrid(place: RefObject<HTMLElement | null>, { onFailure, ...options }: UseGridOptions): Grid | undefined {
+  const [grid, setGrid] = useState<Grid>()
+  const { dark, decimalMark } = options
+
+  useEffect(() => {
+    startGrid(place.current!, catalogue, demoSeason(), options).then(setGrid, onFailure)
+  }, [])
+
+  useEffect(() => {
+    // Closed or loaded anew, the page would lose it; the browser asks in its own words.
+    const askBeforeLeaving = (event: BeforeUnloadEvent) => {
+      if (grid?.hasUnsaved()) event.preventDefault()
+    }
+    window.addEventListener('beforeunload', askBeforeLeaving)
+    return () => window.removeEventListener('beforeunload', askBeforeLeaving)
+  }, [grid])
+
+  useEffect(() => { grid?.setDark(dark) }, [grid, dark])
+  useEffect(() => { grid?.setDecimalMark(decimalMark) }, [grid, decimalMark])
+  return grid
+}

@@ -1,0 +1,7 @@
+import { guardFormulaCaches } from './cacheGuard'
+import { compareCells } from './comparison'
+import type { EngineMend } from './mend'
+import { settleSpills } from './settleSpills'
+
+/** What the formula engine needs wherever it calculates. */
+export const engineMends: readonly EngineMend[] = [guardFormulaCaches, compareCells, settleSpills]

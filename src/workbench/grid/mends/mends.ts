@@ -1,0 +1,15 @@
+import { takeEmptiedCells } from './emptiedCells'
+import { endTypedFormulas } from './endTypedFormulas'
+import { engineMends } from './engineMends'
+import { fillFormulas } from './filledFormulas'
+import { keepTyping } from './keepTyping'
+import type { Mend } from './mend'
+import { mendNameBox } from './nameBox'
+import { giveOwnFormulas } from './ownFormulas'
+import { readTypedFormulas } from './typedFormulas'
+
+/** All that is repaired at the start of the grid; the other files of this folder are called where they are needed. */
+export const allMends: readonly Mend[] = [
+  ...engineMends, giveOwnFormulas, keepTyping, readTypedFormulas, fillFormulas, takeEmptiedCells, endTypedFormulas,
+  mendNameBox,
+]

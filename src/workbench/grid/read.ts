@@ -1,0 +1,142 @@
+/** What the grid reads of the open workbook: cells, calls, names, and all of it. */
+import type { Injector, Worksheet } from '@univerjs/core'
+import { FormulaDataModel, type FRange, type FWorkbook, type FWorksheet } from '@univerjs/preset-sheets-core'
+import { addressOf } from '../../formula/address'
+import { namedRanges, rangesRead } from '../../formula/rangesRead'
+import type { DefinedName } from '../../workbook/book'
+import type { OpenBook, OpenCell, ReadCell } from '../../workbook/openBook'
+import { PortProblem, type WorkbookPort } from '../../workbook/port'
+import type { CellCalls, Place } from './cellCalls'
+import { cellResult, type CellResult } from './cellResult'
+import type { OpenGrid } from './open'
+import { refusedEntry } from './refusedEntry'
+import { spillRange } from './spillRange'
+
+/** The selected cell as the line below the sheet tells it. */
+export interface GridCell extends CellResult {
+  readonly sheet: string
+  /** Without dollar signs: "B4". */
+  readonly address: string
+  /** With its leading "="; empty where the cell holds no formula. */
+  readonly formula: string
+  /** Why one of our own functions refused, or what may be typed here where something else was. */
+  readonly sentence?: string
+}
+
+type Reading = Pick<
+  WorkbookPort, 'selectedCell' | 'callsOfSelectedCell' | 'selectedRange' | 'isEmpty' | 'read' | 'names' | 'valuesOf'
+>
+
+export function reading(grid: OpenGrid): Reading {
+  const { api, injector, calls, workbook } = grid
+  return {
+    async selectedCell() {
+      const cell = shownCell(grid)
+      if (cell === undefined) throw new PortProblem('noSelection')
+      const { sheet, address, formula, value, error } = cell
+      return { sheet, address, formula, value: error ?? value }
+    },
+    async callsOfSelectedCell() {
+      const cell = api.getActiveWorkbook()?.getActiveCell()
+      return cell ? callsAt(calls, placeOf(cell)) : []
+    },
+    async selectedRange() {
+      const range = api.getActiveWorkbook()?.getActiveRange()
+      if (!range) throw new PortProblem('noSelection')
+      return { sheet: range.getSheetName(), address: range.getA1Notation() }
+    },
+    isEmpty: async () => workbook().getSheets().every((sheet) => readCells(injector, sheet, calls).size === 0),
+    read: async () => readBook(grid),
+    names: async () => namesOf(workbook()),
+    valuesOf: async (reference, sheet) => valuesOf(grid, reference, sheet),
+  }
+}
+
+/** Undefined while nothing is selected. */
+export function shownCell({ api, injector, calls }: OpenGrid): GridCell | undefined {
+  // There is none for a moment, while one workbook takes the place of another.
+  const open = api.getActiveWorkbook()
+  const cell = open?.getActiveCell()
+  return open && cell ? read(injector, open.getActiveSheet().getSheet(), cell, calls) : undefined
+}
+
+export function readBook({ injector, calls, workbook }: OpenGrid): OpenBook {
+  const open = workbook()
+  return {
+    names: namesOf(open),
+    sheets: open.getSheets().map((sheet) => ({ name: sheet.getSheetName(), cells: readCells(injector, sheet, calls) })),
+  }
+}
+
+export function namesOf(open: FWorkbook): readonly DefinedName[] {
+  return open.getDefinedNames().map((name) => (
+    { name: name.getName(), refersTo: name.getFormulaOrRefString().replace(/^=/, '') }
+  ))
+}
+
+type Values = readonly (readonly ReadCell[])[]
+
+function valuesOf({ injector, workbook }: OpenGrid, reference: string, sheet: string): Values | undefined {
+  const [range, ...more] = rangesRead(`=${reference}`, sheet, namedRanges(namesOf(workbook())))
+  const worksheet = range && workbook().getSheetByName(range.sheet)
+  if (!worksheet || more.length > 0) return undefined
+  const data = worksheet.getSheet()
+  const rows = Math.min(range.bottom, data.getRowCount() - 1) - range.top + 1
+  const columns = Math.min(range.right, data.getColumnCount() - 1) - range.left + 1
+  if (rows < 1 || columns < 1) return undefined
+  const at = { workbook: workbook().getId(), sheet: worksheet.getSheetId() }
+  return Array.from({ length: rows }, (_row, row) => Array.from({ length: columns }, (_cell, column) => {
+    const { value, error } = resultAt(injector, data, { ...at, row: range.top + row, column: range.left + column })
+    return error === undefined ? value : { kind: 'cellError', code: error } as const
+  }))
+}
+
+function read(injector: Injector, worksheet: Worksheet, cell: FRange, calls: CellCalls): GridCell {
+  const place = placeOf(cell)
+  const shown = resultAt(injector, worksheet, place)
+  const sentence = shown.error ? calls.sentence(place, shown.error) : refusedEntry(injector, place)
+  const [sheet, address, formula] = [cell.getSheetName(), cell.getA1Notation(), cell.getFormula()]
+  return { sheet, address, formula, ...shown, ...(sentence && { sentence }) }
+}
+
+function resultAt(injector: Injector, worksheet: Worksheet, { workbook, sheet, row, column }: Place): CellResult {
+  const spilled = injector.get(FormulaDataModel).getArrayFormulaCellData()[workbook]?.[sheet]?.[row]?.[column]
+  // The data behind the cell: what the grid draws is text, already formatted.
+  const own = worksheet.getCellRaw(row, column)
+  return cellResult(own?.v === undefined || own.v === null ? spilled : own)
+}
+
+function readCells(injector: Injector, sheet: FWorksheet, calls: CellCalls): OpenBook['sheets'][number]['cells'] {
+  const worksheet = sheet.getSheet()
+  const at = { workbook: sheet.getWorkbook().getUnitId(), sheet: sheet.getSheetId() }
+  const spilled = injector.get(FormulaDataModel).getArrayFormulaCellData()[at.workbook]?.[at.sheet] ?? {}
+  const spills = injector.get(FormulaDataModel).getArrayFormulaRange()[at.workbook]?.[at.sheet] ?? {}
+  const cells = new Map<string, OpenCell>()
+  const take = (row: number, column: number) => {
+    const { value, error } = resultAt(injector, worksheet, { ...at, row, column })
+    const formula = worksheet.getCellRaw(row, column)?.f ?? ''
+    const spill = formula === '' ? undefined : spillRange(spills[row]?.[column])
+    if (formula === '' && value === null && error === undefined) return
+    const place = { ...at, row, column }
+    const sentence = error && calls.sentence(place, error)
+    cells.set(addressOf(row, column), {
+      row, column, formula, value: error === undefined ? value : { kind: 'cellError', code: error },
+      calls: callsAt(calls, place),
+      ...(sentence && { sentence }),
+      ...(spill && { spill }),
+    })
+  }
+  worksheet.getCellMatrix().forValue((row, column) => take(row, column))
+  for (const [row, columns] of Object.entries(spilled)) {
+    for (const column of Object.keys(columns ?? {})) take(Number(row), Number(column))
+  }
+  return cells
+}
+
+function callsAt(calls: CellCalls, place: Place): OpenCell['calls'] {
+  return calls.of(place).map(({ definition, args }) => ({ id: definition.id, args }))
+}
+
+function placeOf(cell: FRange): Place {
+  return { workbook: cell.getUnitId(), sheet: cell.getSheetId(), row: cell.getRow(), column: cell.getColumn() }
+}

@@ -1,0 +1,47 @@
+/** What of the open workbook goes into a file, and what no file holds yet. */
+import type { Book } from '../../workbook/book'
+import type { WorkbookPort } from '../../workbook/port'
+import { gridToBook } from './gridToBook'
+import type { OpenGrid } from './open'
+import { readBook } from './read'
+
+export interface Saving {
+  /** Replaces the open workbook; resolves once the new one is calculated. */
+  open(book: Book): Promise<void>
+  /** The workbook as it is now; what is still being typed is taken in first. */
+  book(): Promise<Book>
+  /** From now on only what differs from this book counts as unsaved. */
+  markSaved(book: Book): void
+  /** Whether something would be lost: a change since the workbook was opened or saved, or what is being typed. */
+  hasUnsaved(): boolean
+}
+
+/** Once the first workbook is calculated. */
+export function saving({ workbook, replace }: OpenGrid): Saving {
+  const bookNow = (): Book => gridToBook(workbook().save())
+  const asText = (book: Book): string => JSON.stringify(book)
+  let kept = asText(bookNow())
+  return {
+    async open(next) {
+      await replace(next)
+      kept = asText(bookNow())
+    },
+    async book() {
+      await workbook().endEditingAsync(true)
+      return bookNow()
+    },
+    markSaved(saved) {
+      kept = asText(saved)
+    },
+    hasUnsaved: () => workbook().isCellEditing() || asText(bookNow()) !== kept,
+  }
+}
+
+type Change = Parameters<NonNullable<WorkbookPort['saveCopy']>>[0]
+
+/** The bytes of an .xlsx file that holds the open workbook, changed on the way. */
+export async function copyOf(grid: OpenGrid, { book }: Saving, change: Change): Promise<Uint8Array> {
+  const { writeXlsx } = await import('../xlsx/writeXlsx')
+  const copy = change(await book(), readBook(grid))
+  return writeXlsx(copy.book, copy.calculated)
+}

@@ -1,0 +1,31 @@
+import { expect, it } from 'vitest'
+import { compareCells } from '../../../../src/workbench/grid/mends/comparison'
+import type { Cell } from '../../../../src/workbook/book'
+import { openGrid, without } from '../univerInNode'
+
+/** What two formulas say of the same error, once the cell beside it has been compared. */
+async function answersOf(grid: ReturnType<typeof openGrid>): Promise<readonly unknown[]> {
+  const rows: Cell[][] = [
+    [{ formula: '=NA()' }, { value: 5 }],
+    [{ formula: '=SUM((A1:B1>1)*1)' }],
+    [{ formula: '=IF(A1<B1,"no","yes")' }],
+    [{ formula: '=IF(A1<>B1,"other","same")' }],
+  ]
+  try {
+    const book = { names: [], sheets: [{ name: 'Sheet', widths: [], frozenRows: 0, frozenColumns: 0, rows }] }
+    await grid.calculated(() => grid.replace(book, 'book'))
+    const sheet = grid.api.getActiveWorkbook()!.getActiveSheet()
+    return ['A3', 'A4'].map((address) => sheet.getRange(address).getValue())
+  } finally {
+    grid.close()
+  }
+}
+
+// An error in a comparison is its answer, as in Excel.
+it('A comparison with an error gives the error, however often the cell was compared before.', async () => {
+  expect(await answersOf(openGrid())).toEqual(['#N/A', '#N/A'])
+})
+
+it('Without the mend the library takes an error for a value once its cell was compared.', async () => {
+  expect(await answersOf(openGrid(without(compareCells)))).toContain('yes')
+})
