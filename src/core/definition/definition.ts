@@ -5,6 +5,7 @@
 import { compile, type Expression, type Value } from '../expression/expression'
 import type { Decimal } from '../quantity/decimal'
 import type { SourceKey } from '../../sources/bibliography'
+import type { Fact } from './fact'
 import type { Parameter } from './parameter'
 import type { NoAnswer, Refusal } from './problem'
 
@@ -37,16 +38,19 @@ export interface Column {
   readonly unit: string
 }
 
+/** A number, a name as it was given, or what wording makes a text of. */
+export type Cell = Decimal | string | Fact
+
 /** The rows below the headings, each with as many cells as there are columns. */
-export type Table = readonly (readonly (Decimal | string)[])[]
+export type Table = readonly (readonly Cell[])[]
 
 /** One line of a working: what was computed, how, and what came out. */
 export interface WorkingStep {
-  readonly name: string
-  readonly text: string
+  readonly name: string | Fact
+  readonly text: string | Fact
   /** The rule in words or symbols, without "=". */
-  readonly formula: string
-  readonly value: Value | string | readonly string[]
+  readonly formula: string | Fact
+  readonly value: Cell | readonly Cell[]
   readonly unit: string
 }
 

@@ -2,12 +2,13 @@
 import { Decimal, fitsCell, toCell, zero } from '../quantity/decimal'
 import type { Value } from '../expression/expression'
 import type { Arguments, Definition, Parameters, Table, WorkingStep } from './definition'
+import type { Fact } from './fact'
 import { runSteps } from './runSteps'
 import { environmentOf, readArguments, type Layout, type ReadValues } from './readArguments'
 import type { CellError, Problem } from './problem'
 
 /** What a function gives to its cell, or to the cells that it spills over. */
-export type Answer = number | readonly (readonly (number | string)[])[]
+export type Answer = number | readonly (readonly (number | string | Fact)[])[]
 
 export type Evaluation =
   | { readonly result: Answer; readonly args: ReadValues; readonly working: () => readonly WorkingStep[] }
@@ -53,8 +54,8 @@ function finish(definition: Definition, value: Value, { args, layout }: Read, wo
 function finishTable({ id, result }: Definition, rows: Table, args: ReadValues, working: () => readonly WorkingStep[]): Evaluation {
   const { columns } = result
   if (columns === undefined || rows.some((row) => row.length !== columns.length)) throw new Error(`${id} gives a table that is not the one it describes`)
-  if (!rows.flat().every((cell) => typeof cell === 'string' || fitsCell(cell))) return outsideCells
-  const cells = rows.map((row) => row.map((cell) => (typeof cell === 'string' ? cell : toCell(cell))))
+  if (!rows.flat().every((cell) => !(cell instanceof Decimal) || fitsCell(cell))) return outsideCells
+  const cells = rows.map((row) => row.map((cell) => (cell instanceof Decimal ? toCell(cell) : cell)))
   return { result: [columns.map(({ heading }) => heading), ...cells], args, working }
 }
 

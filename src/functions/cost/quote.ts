@@ -1,4 +1,5 @@
 import { defineByMethod, type Column } from '../../core/definition/definition'
+import type { Fact } from '../../core/definition/fact'
 import { money, numbers, shares } from '../../core/definition/parameter'
 import { runSteps } from '../../core/definition/runSteps'
 import { Decimal, one } from '../../core/quantity/decimal'
@@ -128,24 +129,23 @@ function leastWholeAbove(value: Decimal): Decimal {
   return one.sub(roundUpToWhole(value.neg()))
 }
 
-function warningOf(tier: Tier, tiers: readonly Tier[], zone: DeadZone | undefined): string {
+function warningOf(tier: Tier, tiers: readonly Tier[], zone: DeadZone | undefined): Fact {
   const cheaper = tiers.filter(({ quantity, price }) => quantity.lt(tier.quantity) && !isAtMost(tier.price, price)).map(({ quantity }) => quantity)
-  const warnings = cheaper.length === 0 ? [] : [`dearer each than ${Decimal.max(...cheaper)}`]
-  if (zone !== undefined) {
-    const { first, last, than } = zone
-    warnings.push(`${first.eq(last) ? `${first} costs` : `${first} to ${last} cost`} more than ${than.quantity}`)
+  if (cheaper.length === 0 && zone === undefined) return { fact: 'none' }
+  return {
+    fact: 'quoteWarning',
+    ...(cheaper.length > 0 && { dearerThan: Decimal.max(...cheaper) }),
+    ...(zone && { zone: { first: zone.first, last: zone.last, larger: zone.than.quantity } }),
   }
-  return warnings.length === 0 ? 'none' : warnings.join('; ')
 }
 
-function zoneInMoney({ price }: Tier, zone: DeadZone | undefined): string {
-  if (zone === undefined) return 'none'
+function zoneInMoney({ price }: Tier, zone: DeadZone | undefined): Fact {
+  if (zone === undefined) return { fact: 'none' }
   const { first, than } = zone
-  return `an order of ${first} costs ${moneyText(first.mul(price))}, ${than.quantity} cost ${moneyText(than.total)}`
+  return { fact: 'orderCosts', order: first, amount: asMoney(first.mul(price)), larger: than.quantity, largerAmount: asMoney(than.total) }
 }
 
-/** Two decimals, and more only where the price has more; no separators, which read differently from country to country. */
-function moneyText(amount: Decimal): string {
-  const rounded = amount.toDecimalPlaces(6)
-  return rounded.toFixed(Math.max(2, rounded.decimalPlaces()))
+/** A price that keeps a margin exactly has many digits, of which nobody pays more than these. */
+function asMoney(amount: Decimal): Decimal {
+  return amount.toDecimalPlaces(6)
 }

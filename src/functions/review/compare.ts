@@ -1,4 +1,5 @@
 import { defineByMethod } from '../../core/definition/definition'
+import type { Fact } from '../../core/definition/fact'
 import { number, numbers, share, shares, signedNumbers, texts } from '../../core/definition/parameter'
 import { Decimal, one } from '../../core/quantity/decimal'
 import { levelCosts, payback, type LevelCosts } from '../reuse/levelCost'
@@ -74,9 +75,9 @@ export const compare = defineByMethod({
         { name: 'levelCost', text: 'level cost per round, in the given order', formula: 'REUSECOST over rounds', value: ways.map(({ levelCost }) => levelCost), unit: 'money per unit and round' },
         { name: 'perCutting', text: 'cost per cutting', formula: 'levelCost / cuttingsPerRound + otherCostsPerCutting', value: ways.map(({ perCutting }) => perCutting), unit: 'money per cutting' },
         { name: 'perLiner', text: 'cost per saleable liner', formula: 'perCutting / yields', value: ways.map(({ perLiner }) => perLiner), unit: 'money per liner' },
-        { name: 'singleUse', text: 'the cheapest single use per saleable liner', formula: 'least perLiner where rounds = 1', value: singleUse ?? 'no way with 1 round is given', unit: 'money per liner' },
+        { name: 'singleUse', text: 'the cheapest single use per saleable liner', formula: 'least perLiner where rounds = 1', value: singleUse ?? { fact: 'noWayOfOneRound' }, unit: 'money per liner' },
         { name: 'cashBefore', text: 'cash before the first sale, in the given order', formula: 'firstCosts + otherCostsPerCutting * cuttingsPerRound', value: ways.map(({ cashBefore }) => cashBefore), unit: 'money per unit' },
-        { name: 'beatsFrom', text: 'rounds until it beats single use, in the given order', formula: 'least number of its rounds over which perLiner <= singleUse', value: ways.map((way) => beatsFrom(way, singleUse).toString()), unit: 'rounds' },
+        { name: 'beatsFrom', text: 'rounds until it beats single use, in the given order', formula: 'least number of its rounds over which perLiner <= singleUse', value: ways.map((way) => beatsFrom(way, singleUse)), unit: 'rounds' },
         { name: 'order', text: 'the ways, cheapest per saleable liner first', formula: 'by perLiner, equal ones in the given order', value: sorted.map(({ name }) => name), unit: 'text' },
       ],
     }
@@ -123,9 +124,9 @@ function shown(cost: Decimal): Decimal {
   return cost.toSignificantDigits(15)
 }
 
-function beatsFrom({ rounds, costs, perLinerAt }: Way, singleUse: Decimal | undefined): Decimal | string {
-  if (rounds.eq(one)) return 'single use'
-  if (singleUse === undefined) return 'no single use to beat'
+function beatsFrom({ rounds, costs, perLinerAt }: Way, singleUse: Decimal | undefined): Decimal | Fact {
+  if (rounds.eq(one)) return { fact: 'singleUse' }
+  if (singleUse === undefined) return { fact: 'noSingleUse' }
   const found = payback(costs, perLinerAt, singleUse, rounds)
-  return found instanceof Decimal ? found : `not in ${rounds.toString()} rounds`
+  return found instanceof Decimal ? found : { fact: 'notInRounds', rounds }
 }

@@ -51,11 +51,11 @@ export function oddsOver(functions: readonly Definition[]): Definition {
       const without = draws.sub(answers.length)
       const { unit } = asked.of.result
       return {
-        table: [...shares.map((share, index) => [new Decimal(share), percentiles[index]!]), ['mean', mean], ['all likely', likely], ['draws without answer', without]],
+        table: [...shares.map((share, index) => [new Decimal(share), percentiles[index]!]), [{ fact: 'mean' }, mean], [{ fact: 'allLikely' }, likely], [{ fact: 'drawsWithoutAnswer' }, without]],
         working: (): readonly WorkingStep[] => [
           { name: 'arguments', text: 'the arguments that are drawn', formula: 'argumentNames', value: asked.rows.map(({ label }) => label), unit: 'text' },
           { name: 'firstDraw', text: 'the first draw of each, so that one draw can be followed by hand', formula: 'low + SQRT(u (high - low)(likely - low)) where u is less than (likely - low) / (high - low), else high - SQRT((1 - u)(high - low)(high - likely)); u random', value: first.map((value) => new Decimal(value)), unit: 'in the units of the arguments' },
-          { name: 'allLikely', text: `${asked.of.id} with every argument at its likely value`, formula: `${asked.of.id} of the likelies`, value: likely, unit },
+          { name: 'allLikely', text: { fact: 'allLikelyOf', id: asked.of.id }, formula: `${asked.of.id} of the likelies`, value: likely, unit },
           { name: 'withoutAnswer', text: 'draws with which the function has no answer', formula: 'draws - those with an answer', value: without, unit: 'draws' },
           { name: 'mean', text: 'mean of the draws that have an answer', formula: 'SUM / COUNT', value: mean, unit },
           { name: 'percentiles', text: `results below which ${shares.map((share) => `${share * 100}`).join(', ')} % of these draws lie`, formula: 'PERCENTILE.INC of these draws', value: percentiles, unit },

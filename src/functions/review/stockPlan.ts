@@ -50,7 +50,7 @@ export const stockPlan = defineByMethod({
     return {
       table: [
         ...orders.map((order, period) => [new Decimal(period + 1), order, stocks[period]!, costs[period]!]),
-        ['total', total(orders), total(stocks), total(costs)],
+        [{ fact: 'total' }, total(orders), total(stocks), total(costs)],
       ],
       working: () => [
         { name: 'short', text: 'what the periods need beyond onHand', formula: 'MAX(SUM(needsPerPeriod) - onHand, 0)', value: short.at(-1)!, unit: 'units' },

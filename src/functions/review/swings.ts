@@ -42,7 +42,7 @@ export function swingsOver(functions: readonly Definition[]): Definition {
       return {
         table: rows.map(({ label, low, high, atLow, atHigh, swing }) => [label, low, high, atLow, likely, atHigh, swing]),
         working: (): readonly WorkingStep[] => [
-          { name: 'allLikely', text: `${asked.of.id} with every argument at its likely value`, formula: `${asked.of.id} of the likelies`, value: likely, unit: asked.of.result.unit },
+          { name: 'allLikely', text: { fact: 'allLikelyOf', id: asked.of.id }, formula: `${asked.of.id} of the likelies`, value: likely, unit: asked.of.result.unit },
           { name: 'arguments', text: 'the arguments in the order of their swings', formula: 'sorted by swing, widest first', value: rows.map(({ label }) => label), unit: 'text' },
           { name: 'atLow', text: 'the result with this argument alone at its low', formula: `${asked.of.id} of the likelies, with one low`, value: rows.map(({ atLow }) => atLow), unit: asked.of.result.unit },
           { name: 'atHigh', text: 'the result with this argument alone at its high', formula: `${asked.of.id} of the likelies, with one high`, value: rows.map(({ atHigh }) => atHigh), unit: asked.of.result.unit },

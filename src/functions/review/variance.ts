@@ -1,4 +1,5 @@
 import { defineByMethod } from '../../core/definition/definition'
+import type { Fact } from '../../core/definition/fact'
 import { number } from '../../core/definition/parameter'
 import type { Decimal } from '../../core/quantity/decimal'
 
@@ -28,7 +29,7 @@ export const variance = defineByMethod({
     const usage = actualQuantity.sub(standardQuantity).mul(standardPrice)
     const total = price.add(usage)
     return {
-      table: [['price', price, reading(price)], ['usage', usage, reading(usage)], ['total', total, reading(total)]],
+      table: [[{ fact: 'price' }, price, reading(price)], [{ fact: 'usage' }, usage, reading(usage)], [{ fact: 'total' }, total, reading(total)]],
       working: () => [
         { name: 'standardCost', text: 'what the standard allows', formula: 'standardQuantity * standardPrice', value: standardQuantity.mul(standardPrice), unit: 'money' },
         { name: 'actualCost', text: 'what was spent', formula: 'actualQuantity * actualPrice', value: actualQuantity.mul(actualPrice), unit: 'money' },
@@ -62,7 +63,7 @@ export const variance = defineByMethod({
   ],
 })
 
-function reading(amount: Decimal): string {
-  if (amount.isZero()) return 'none'
-  return amount.isPositive() ? 'adverse' : 'favourable'
+function reading(amount: Decimal): Fact {
+  if (amount.isZero()) return { fact: 'none' }
+  return { fact: amount.isPositive() ? 'adverse' : 'favourable' }
 }

@@ -1,8 +1,9 @@
 /** What was forgotten or looks wrong in what the cell functions were given. */
 import type { Definition } from '../../core/definition/definition'
+import { evaluate } from '../../core/definition/evaluate'
+import { isFact } from '../../core/definition/fact'
 import { isBlank, readArguments, type ReadValues } from '../../core/definition/readArguments'
 import { Decimal } from '../../core/quantity/decimal'
-import { call } from '../../derived/call'
 import { callArguments } from '../../formula/callArguments'
 import { addressOf } from '../../formula/address'
 import type { Words } from '../../wording/words'
@@ -120,11 +121,12 @@ const rules: readonly Rule[] = [noLosses, neverWashed, benchFull, noDelivery, pr
 /** Each with its row in the table, where the headings are row 0. */
 function deadZones({ definition, args, found }: GivenCall): readonly { readonly row: number; readonly sentence: string }[] {
   const column = definition.result.columns?.findIndex(({ heading }) => heading === 'warning') ?? -1
-  const outcome = column < 0 ? undefined : call(definition, args)
-  if (outcome?.kind !== 'value' || typeof outcome.value === 'number') return []
-  return outcome.value.flatMap((cells, row) => (
-    row === 0 || cells[column] === 'none' ? [] : [{ row, sentence: found.deadZone(String(cells[0]), String(cells[column])) }]
-  ))
+  const evaluation = column < 0 ? undefined : evaluate(definition, args)
+  if (evaluation === undefined || !('result' in evaluation) || typeof evaluation.result === 'number') return []
+  return evaluation.result.flatMap((cells, row) => {
+    const warning = cells[column]
+    return isFact(warning) && warning.fact === 'quoteWarning' ? [{ row, sentence: found.deadZone(String(cells[0]), warning) }] : []
+  })
 }
 
 function labelsByRow(sheet: OpenSheet): ReadonlyMap<number, readonly string[]> {

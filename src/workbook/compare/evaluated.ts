@@ -1,8 +1,9 @@
 /** The result of a charted call with its arguments as they were read, or why there is nothing to draw. */
 import type { Definition } from '../../core/definition/definition'
-import { evaluate, type Answer } from '../../core/definition/evaluate'
+import { evaluate } from '../../core/definition/evaluate'
 import type { Problem } from '../../core/definition/problem'
 import type { Decimal } from '../../core/quantity/decimal'
+import { cellsOf, type CellValues } from '../../derived/cellsOf'
 import { catalogue } from '../../functions/catalogue'
 import type { ChartedId } from './chartedCells'
 
@@ -16,7 +17,7 @@ export interface NoChart {
 
 export interface Evaluated {
   readonly definition: Definition
-  readonly result: Answer
+  readonly result: CellValues
   readonly decimal: (parameter: string) => Decimal
   readonly decimals: (parameter: string) => readonly Decimal[]
   readonly text: (parameter: string) => string
@@ -37,7 +38,7 @@ export function evaluated(id: ChartedId, given: readonly unknown[]): Evaluated |
   const { result, args } = evaluation
   return {
     definition,
-    result,
+    result: cellsOf(result),
     decimal: (parameter) => args[parameter] as Decimal,
     decimals: (parameter) => args[parameter] as readonly Decimal[],
     text: (parameter) => args[parameter] as string,
@@ -46,6 +47,6 @@ export function evaluated(id: ChartedId, given: readonly unknown[]): Evaluated |
 }
 
 /** The rows of a table below its headings. */
-export function rowsOf(result: Answer): readonly (readonly (number | string)[])[] {
+export function rowsOf(result: CellValues): readonly (readonly (number | string)[])[] {
   return typeof result === 'number' ? [] : result.slice(1)
 }
