@@ -3,7 +3,7 @@ import type { Cell, Definition } from '../core/definition/definition'
 import { isFact, type Fact } from '../core/definition/fact'
 import { evaluate } from '../core/definition/evaluate'
 import type { Problem } from '../core/definition/problem'
-import { isBlank } from '../core/definition/readArguments'
+import { isBlank, type ReadValues } from '../core/definition/readArguments'
 import { Decimal, toCell } from '../core/quantity/decimal'
 import { factText } from '../wording/en/facts'
 import { sentence } from '../wording/en/problems'
@@ -37,8 +37,9 @@ export function workingOf(definition: Definition, given: readonly unknown[], say
   const evaluation = evaluate(definition, given)
   if ('cellError' in evaluation) return { cellError: evaluation.cellError.code }
   if ('problems' in evaluation) return { refused: evaluation.problems.map((problem) => say(problem, definition)) }
+  const args = evaluation.args as ReadValues
   const inputs = Object.entries(definition.parameters).flatMap(([name, { text, unit }], index) => {
-    const value = evaluation.args[name]
+    const value = args[name]
     return value === undefined ? [] : [{ name, text, value: shown(value), unit, given: !isBlank(given[index]) }]
   })
   const steps = evaluation.working().map(({ name, text, formula, value, unit }): WorkingLine => (

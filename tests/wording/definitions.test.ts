@@ -18,7 +18,7 @@ function said(english: string): string {
 
 function textsOf(definition: Definition): readonly string[] {
   const { summary, convention, parameters, result, body, examples } = definition
-  const columns = result.columns ?? []
+  const columns = Object.values(result.columns ?? {})
   const steps = 'steps' in body ? body.steps : []
   const plain = 'plain' in body && 'reason' in body.plain ? [body.plain.reason] : []
   const workings = examples.flatMap(({ given }) => {

@@ -1,6 +1,6 @@
 /** What is no number in a cell or a working, in both languages. The English texts stand in saved workbooks. */
 import { expect, test } from 'vitest'
-import { evaluate } from '../../src/core/definition/evaluate'
+import { evaluate, rowsOf } from '../../src/core/definition/evaluate'
 import { isFact, type Fact } from '../../src/core/definition/fact'
 import { Decimal } from '../../src/core/quantity/decimal'
 import { call } from '../../src/derived/call'
@@ -64,7 +64,7 @@ test('Each fact that an example of a function gives is said in both languages he
     const evaluation = evaluate(definition, args.map(inCells))
     if (!('result' in evaluation)) throw new Error(`${definition.id} has an example without a result`)
     const steps = evaluation.working().flatMap(({ name, text, formula, value }) => [name, text, formula, ...[value].flat()])
-    return [...steps, ...(typeof evaluation.result === 'number' ? [] : evaluation.result.flat())].filter(isFact).map(({ fact }) => fact)
+    return [...steps, ...rowsOf(evaluation.result).flatMap((row) => Object.values(row))].filter(isFact).map(({ fact }) => fact)
   }))
   expect(new Set(given).size).toBeGreaterThan(10)
   expect([...new Set(given)].filter((one) => !said.some(([, , { fact }]) => fact === one))).toEqual([])

@@ -1,3 +1,4 @@
+import { columnOf, lastOf } from '../../core/definition/columns'
 import { defineByMethod, type Arguments, type RefusalWithoutKind, type WorkingStep } from '../../core/definition/definition'
 import type { Fact } from '../../core/definition/fact'
 import { numbers, quantities, quantity, texts } from '../../core/definition/parameter'
@@ -28,6 +29,14 @@ const parameters = {
 }
 
 type Given = Arguments<typeof parameters>
+
+const columns = {
+  pack: { heading: 'pack', text: 'the pack', unit: 'text' },
+  bags: { heading: 'bags', text: 'bags to buy', unit: 'bags' },
+  litres: { heading: 'litres', text: 'loose litres in them', unit: 'L' },
+  cost: { heading: 'cost', text: 'their price and their share of the delivery', unit: 'money' },
+  leftover: { heading: 'leftover', text: 'litres that are not needed after the rows before', unit: 'L' },
+}
 
 /** A row of the arguments. */
 interface Row {
@@ -64,13 +73,7 @@ export const buyPlan = defineByMethod({
     name: 'plan',
     text: 'a row for each pack to buy, then the total',
     unit: 'table',
-    columns: [
-      { heading: 'pack', text: 'the pack', unit: 'text' },
-      { heading: 'bags', text: 'bags to buy', unit: 'bags' },
-      { heading: 'litres', text: 'loose litres in them', unit: 'L' },
-      { heading: 'cost', text: 'their price and their share of the delivery', unit: 'money' },
-      { heading: 'leftover', text: 'litres that are not needed after the rows before', unit: 'L' },
-    ],
+    columns,
   },
   method: (given) => {
     const slip = slipIn(given)
@@ -102,8 +105,10 @@ export const buyPlan = defineByMethod({
     }
     return {
       table: [
-        ...lines.map(({ row, bags, litres, goods, delivery, leftover }) => [row.name, new Decimal(bags), litres, goods.add(delivery), leftover]),
-        [{ fact: 'total' }, total.bags, total.litres, total.cost, total.leftover],
+        ...lines.map(({ row, bags, litres, goods, delivery, leftover }) => (
+          { pack: row.name, bags: new Decimal(bags), litres, cost: goods.add(delivery), leftover }
+        )),
+        { pack: { fact: 'total' }, ...total },
       ],
       working: () => [
         ...lines.flatMap((line) => stepsOf(line, purchase.need, order)),
@@ -117,8 +122,10 @@ export const buyPlan = defineByMethod({
   },
   plain: {
     reason: 'Excel has no formula that weighs every order of whole bags. The check is for packs of different names and a plan that buys some: whether the bags cover the need, and the costs of the rows make the total.',
-    check: 'LET(boughtEach, DROP(DROP(plan, 1), -1), bagsEach, INDEX(boughtEach, 0, 2), litresEach, XLOOKUP(INDEX(boughtEach, 0, 1), packNames, packLitres), totalCost, INDEX(plan, ROWS(plan), 4), '
-      + 'AND(SUM(bagsEach * litresEach) * (1 + 10 ^ -12) >= neededL, ABS(SUM(INDEX(boughtEach, 0, 4)) - totalCost) <= totalCost / 10 ^ 12))',
+    check: `LET(boughtEach, DROP(DROP(plan, 1), -1), bagsEach, ${columnOf(columns, 'bags', 'boughtEach')}, `
+      + `litresEach, XLOOKUP(${columnOf(columns, 'pack', 'boughtEach')}, packNames, packLitres), totalCost, ${lastOf(columns, 'cost', 'plan')}, `
+      + 'AND(SUM(bagsEach * litresEach) * (1 + 10 ^ -12) >= neededL, '
+      + `ABS(SUM(${columnOf(columns, 'cost', 'boughtEach')}) - totalCost) <= totalCost / 10 ^ 12))`,
   },
   examples: [
     { text: '195 L at 49.50 a bag, and 48.00 from 200 on: five more bags cost less', given: [195, ['Loose fill'], [1], [49.5], [200], [48]], gives: [['Loose fill', 200, 200, 9600, 5], ['total', 200, 200, 9600, 5]], source: 'definition' },

@@ -1,7 +1,8 @@
-import { defineByMethod, type Column } from '../../core/definition/definition'
+import { headingRow, inOrder } from '../../core/definition/columns'
+import { defineByMethod } from '../../core/definition/definition'
 import type { Fact } from '../../core/definition/fact'
 import { money, numbers, shares } from '../../core/definition/parameter'
-import { runSteps } from '../../core/definition/runSteps'
+import { resultOfSteps } from '../../core/definition/runSteps'
 import { Decimal, one } from '../../core/quantity/decimal'
 import { isAtMost, roundUpToWhole } from '../../core/quantity/rounding'
 import { linerPrice } from './linerPrice'
@@ -9,15 +10,15 @@ import { linerPrice } from './linerPrice'
 /** Each quantity is held against all larger ones, which would take minutes for a whole sheet of them. */
 const mostQuantities = 200
 
-const columns: readonly Column[] = [
-  { heading: 'quantity', text: 'liners from which this price is each', unit: 'liners' },
-  { heading: 'price each', text: 'selling price of one liner', unit: 'money per liner' },
-  { heading: 'total', text: 'price of the whole quantity', unit: 'money' },
-  { heading: 'margin kept', text: 'what is left of the price, as a share of the price', unit: 'share' },
-  { heading: 'markup', text: 'what is left of the price, as a share of the cost', unit: 'share of the cost' },
-  { heading: 'floor price', text: 'cost of one liner with its part of the setup: below it the order loses money', unit: 'money per liner' },
-  { heading: 'warning', text: 'orders that cost more than a larger one, and a price dearer each than that of fewer', unit: 'text' },
-]
+const columns = {
+  quantity: { heading: 'quantity', text: 'liners from which this price is each', unit: 'liners' },
+  price: { heading: 'price each', text: 'selling price of one liner', unit: 'money per liner' },
+  total: { heading: 'total', text: 'price of the whole quantity', unit: 'money' },
+  marginKept: { heading: 'margin kept', text: 'what is left of the price, as a share of the price', unit: 'share' },
+  markup: { heading: 'markup', text: 'what is left of the price, as a share of the cost', unit: 'share of the cost' },
+  floor: { heading: 'floor price', text: 'cost of one liner with its part of the setup: below it the order loses money', unit: 'money per liner' },
+  warning: { heading: 'warning', text: 'orders that cost more than a larger one, and a price dearer each than that of fewer', unit: 'text' },
+}
 
 export const quote = defineByMethod({
   id: 'QUOTE',
@@ -46,7 +47,9 @@ export const quote = defineByMethod({
     const zones = tiers.map((tier) => deadZone(tier, tiers))
     const warnings = tiers.map((tier, index) => warningOf(tier, tiers, zones[index]))
     return {
-      table: tiers.map(({ quantity, price, total, floor }, index) => [quantity, price, total, kept[index]!, markups[index]!, floor, warnings[index]!]),
+      table: tiers.map(({ quantity, price, total, floor }, index) => (
+        { quantity, price, total, marginKept: kept[index]!, markup: markups[index]!, floor, warning: warnings[index]! }
+      )),
       working: () => [
         { name: 'floor', text: 'cost of one liner with its part of the setup, at each quantity', formula: 'costPerLiner + setupCost / quantities', value: tiers.map(({ floor }) => floor), unit: 'money per liner' },
         { name: 'price', text: 'selling price that keeps the margin, rounded up to the step', formula: 'LINERPRICE of floor, margins and priceStep', value: tiers.map(({ price }) => price), unit: 'money per liner' },
@@ -74,8 +77,15 @@ export const quote = defineByMethod({
       + 'dearer, IF(cheaperSize > 0, "dearer each than " & cheaperSize, ""), '
       + 'zone, IF(first < nextSize, first & IF(first < nextSize - 1, " to " & nextSize - 1 & " cost", " costs") & " more than " & cheapestSize, ""), '
       + 'IF(dearer & zone = "", "none", TEXTJOIN("; ", TRUE, dearer, zone))))), '
-      + `VSTACK(HSTACK(${columns.map(({ heading }) => `"${heading}"`).join(', ')}), `
-      + 'HSTACK(sizeEach, priceEach, totalEach, (priceEach - floorEach) / priceEach, (priceEach - floorEach) / floorEach, floorEach, warningEach)))',
+      + `VSTACK(${headingRow(columns)}, HSTACK(${inOrder(columns, {
+        quantity: 'sizeEach',
+        price: 'priceEach',
+        total: 'totalEach',
+        marginKept: '(priceEach - floorEach) / priceEach',
+        markup: '(priceEach - floorEach) / floorEach',
+        floor: 'floorEach',
+        warning: 'warningEach',
+      })})))`,
   },
   examples: [
     {
@@ -108,8 +118,7 @@ interface DeadZone {
 }
 
 function priceOf(costPerLiner: Decimal, margin: Decimal, priceStep: Decimal): Decimal {
-  if (!('steps' in linerPrice.body)) throw new Error('LINERPRICE is no longer defined by steps')
-  return runSteps(linerPrice.body.steps, { costPerLiner, margin, priceStep }) as Decimal
+  return resultOfSteps(linerPrice, { costPerLiner, margin, priceStep }) as Decimal
 }
 
 function deadZone({ quantity, price }: Tier, tiers: readonly Tier[]): DeadZone | undefined {

@@ -1,4 +1,4 @@
-import { defineByMethod, type Definition, type WorkingStep } from '../../core/definition/definition'
+import { defineByMethod, placeOf, type Definition, type TableDefinition, type WorkingStep } from '../../core/definition/definition'
 import { evaluate } from '../../core/definition/evaluate'
 import { number } from '../../core/definition/parameter'
 import { stepsInDoubles } from '../../core/definition/stepsInDoubles'
@@ -14,23 +14,27 @@ const digitsShown = 10
 /** What a result of 0 may be off by in doubles, as a power of ten below the largest result. */
 const dustBelowLargest = 12
 
+const parameters = {
+  ...askedParameters,
+  draws: number('draws', { text: 'how often the arguments are drawn; at most 1,000 for functions that search, such as CUTTINGS and BREAKEVEN', default: 10_000, atLeast: 100, atMost: 100_000, whole: true }),
+  seed: number('seed', { text: 'where the random numbers start', default: 1, atLeast: 0, atMost: 2 ** 32 - 1, whole: true }),
+}
+
+const columns = {
+  share: { heading: 'share of draws', text: 'which share of the draws that have an answer lies at or below the result beside it, 0 for the least and 1 for the largest; or what the last rows hold', unit: 'share' },
+  result: { heading: 'result', text: 'the result of the function, and in the last row a number of draws', unit: 'in the unit of the result' },
+}
+
 /** @param functions Those that can be asked for. They are handed over, since the catalogue that holds them holds this one. */
-export function oddsOver(functions: readonly Definition[]): Definition {
+export function oddsOver(functions: readonly Definition[]): TableDefinition<typeof parameters, typeof columns> {
   return defineByMethod({
     id: 'ODDS',
     subject: 'review',
     summary: 'How likely each result of another function is, when its arguments may lie anywhere between a low and a high.',
     convention: 'Each argument is drawn from the triangular distribution of its low, likely and high, independently of the others: arguments that move together are not modelled. Whole arguments are rounded to the nearest whole number. A draw with which the function has no answer is counted in the last row, and percentiles and mean are those of the others. Between two draws the percentiles are interpolated as by PERCENTILE.INC. The draws come from the Mersenne Twister MT19937, the result is rounded to 10 significant digits, and the same seed and rows give the same numbers on every machine; another seed shows how far they depend on chance.',
-    parameters: {
-      ...askedParameters,
-      draws: number('draws', { text: 'how often the arguments are drawn; at most 1,000 for functions that search, such as CUTTINGS and BREAKEVEN', default: 10_000, atLeast: 100, atMost: 100_000, whole: true }),
-      seed: number('seed', { text: 'where the random numbers start', default: 1, atLeast: 0, atMost: 2 ** 32 - 1, whole: true }),
-    },
+    parameters,
     result: {
-      name: 'odds', text: 'percentiles of the result, then its mean, what it is with all likely values, and how many draws have no answer', unit: 'table', columns: [
-        { heading: 'share of draws', text: 'which share of the draws that have an answer lies at or below the result beside it, 0 for the least and 1 for the largest; or what the last rows hold', unit: 'share' },
-        { heading: 'result', text: 'the result of the function, and in the last row a number of draws', unit: 'in the unit of the result' },
-      ],
+      name: 'odds', text: 'percentiles of the result, then its mean, what it is with all likely values, and how many draws have no answer', unit: 'table', columns,
     },
     method: ({ draws, seed, ...args }) => {
       const asked = readAsked(functions, args)
@@ -51,7 +55,12 @@ export function oddsOver(functions: readonly Definition[]): Definition {
       const without = draws.sub(answers.length)
       const { unit } = asked.of.result
       return {
-        table: [...shares.map((share, index) => [new Decimal(share), percentiles[index]!]), [{ fact: 'mean' }, mean], [{ fact: 'allLikely' }, likely], [{ fact: 'drawsWithoutAnswer' }, without]],
+        table: [
+          ...shares.map((share, index) => ({ share: new Decimal(share), result: percentiles[index]! })),
+          { share: { fact: 'mean' }, result: mean },
+          { share: { fact: 'allLikely' }, result: likely },
+          { share: { fact: 'drawsWithoutAnswer' }, result: without },
+        ],
         working: (): readonly WorkingStep[] => [
           { name: 'arguments', text: 'the arguments that are drawn', formula: 'argumentNames', value: asked.rows.map(({ label }) => label), unit: 'text' },
           { name: 'firstDraw', text: 'the first draw of each, so that one draw can be followed by hand', formula: 'low + SQRT(u (high - low)(likely - low)) where u is less than (likely - low) / (high - low), else high - SQRT((1 - u)(high - low)(high - likely)); u random', value: first.map((value) => new Decimal(value)), unit: 'in the units of the arguments' },
@@ -127,14 +136,14 @@ function computing(asked: Asked): (values: readonly number[]) => number {
     return Array.isArray(value) ? value.map(Number) : Number(value)
   })
   const cells = rows.map(({ parameter, place }) => {
-    const slot = names.indexOf(parameter)
+    const slot = placeOf(of, parameter)
     const line = slots[slot]
     // A single cell stands for the whole range where it may.
     const standsForAll = rows.filter((row) => row.parameter === parameter).length === 1
     return { slot, places: !Array.isArray(line) ? undefined : standsForAll ? [...line.keys()] : [place] }
   })
   const copies = Object.entries(of.parameters).flatMap(([name, parameter], slot) => (
-    typeof parameter.default === 'object' && !rows.some((row) => row.parameter === name) ? [{ slot, from: names.indexOf(parameter.default.sameAs) }] : []
+    typeof parameter.default === 'object' && !rows.some((row) => row.parameter === name) ? [{ slot, from: placeOf(of, parameter.default.sameAs) }] : []
   ))
   return (values) => {
     for (let row = 0; row < cells.length; row++) {

@@ -1,12 +1,25 @@
-import { defineByMethod, type Definition, type WorkingStep } from '../../core/definition/definition'
+import { columnOf } from '../../core/definition/columns'
+import { defineByMethod, type Definition, type TableDefinition, type WorkingStep } from '../../core/definition/definition'
 import { asShown, Decimal } from '../../core/quantity/decimal'
 import { askedParameters, endsOf, endWithoutAnswer, readAsked } from './asked'
 
 const ofArgument = 'in the unit of the argument'
 const ofResult = 'in the unit of the result'
 
+const columns = {
+  argument: { heading: 'argument', text: 'the argument that moves', unit: 'text' },
+  low: { heading: 'low', text: 'its low', unit: ofArgument },
+  high: { heading: 'high', text: 'its high', unit: ofArgument },
+  atLow: { heading: 'at low', text: 'the result with this argument at its low', unit: ofResult },
+  likely: { heading: 'all likely', text: 'the result with every argument at its likely value, the middle of the chart', unit: ofResult },
+  atHigh: { heading: 'at high', text: 'the result with this argument at its high', unit: ofResult },
+  swing: { heading: 'swing', text: 'the difference between the two ends', unit: ofResult },
+}
+
+const below = (key: keyof typeof columns) => columnOf(columns, key, 'rowsBelow')
+
 /** @param functions Those that can be asked for. They are handed over, since the catalogue that holds them holds this one. */
-export function swingsOver(functions: readonly Definition[]): Definition {
+export function swingsOver(functions: readonly Definition[]): TableDefinition<typeof askedParameters, typeof columns> {
   return defineByMethod({
     id: 'SWINGS',
     subject: 'review',
@@ -14,15 +27,7 @@ export function swingsOver(functions: readonly Definition[]): Definition {
     convention: 'Each argument alone goes to its low and to its high while the others stay at their likely values, so what moves together is not shown. The swing is the difference of those two results; what happens between the two ends does not count. Equal swings keep the order of the rows. Arguments that are not named take their defaults.',
     parameters: askedParameters,
     result: {
-      name: 'swings', text: 'one row for each argument, widest swing first', unit: 'table', columns: [
-        { heading: 'argument', text: 'the argument that moves', unit: 'text' },
-        { heading: 'low', text: 'its low', unit: ofArgument },
-        { heading: 'high', text: 'its high', unit: ofArgument },
-        { heading: 'at low', text: 'the result with this argument at its low', unit: ofResult },
-        { heading: 'all likely', text: 'the result with every argument at its likely value, the middle of the chart', unit: ofResult },
-        { heading: 'at high', text: 'the result with this argument at its high', unit: ofResult },
-        { heading: 'swing', text: 'the difference between the two ends', unit: ofResult },
-      ],
+      name: 'swings', text: 'one row for each argument, widest swing first', unit: 'table', columns,
     },
     method: (args) => {
       const asked = readAsked(functions, args)
@@ -40,7 +45,7 @@ export function swingsOver(functions: readonly Definition[]): Definition {
         return { label, low, high, atLow: new Decimal(atLow), atHigh: new Decimal(atHigh), swing }
       }).sort((a, b) => b.swing.cmp(a.swing))
       return {
-        table: rows.map(({ label, low, high, atLow, atHigh, swing }) => [label, low, high, atLow, likely, atHigh, swing]),
+        table: rows.map(({ label, ...row }) => ({ argument: label, likely, ...row })),
         working: (): readonly WorkingStep[] => [
           { name: 'allLikely', text: { fact: 'allLikelyOf', id: asked.of.id }, formula: `${asked.of.id} of the likelies`, value: likely, unit: asked.of.result.unit },
           { name: 'arguments', text: 'the arguments in the order of their swings', formula: 'sorted by swing, widest first', value: rows.map(({ label }) => label), unit: 'text' },
@@ -52,7 +57,7 @@ export function swingsOver(functions: readonly Definition[]): Definition {
     },
     plain: {
       reason: 'Excel has no formula that computes a function by its name. Each end is one call of that function, with one argument at its low or high and the others at their likely values; its own plain formula checks it.',
-      check: 'LET(rowsBelow, DROP(swings, 1), MAX(ABS(ABS(INDEX(rowsBelow, 0, 6) - INDEX(rowsBelow, 0, 4)) - INDEX(rowsBelow, 0, 7))) * 10 ^ 12 <= MAX(INDEX(rowsBelow, 0, 7)))',
+      check: `LET(rowsBelow, DROP(swings, 1), MAX(ABS(ABS(${below('atHigh')} - ${below('atLow')}) - ${below('swing')})) * 10 ^ 12 <= MAX(${below('swing')}))`,
     },
     examples: [
       {

@@ -1,9 +1,10 @@
 /** What was forgotten or looks wrong in what the cell functions were given. */
-import type { Definition } from '../../core/definition/definition'
-import { evaluate } from '../../core/definition/evaluate'
+import { placeOf, type Definition } from '../../core/definition/definition'
+import { evaluate, rowsOf } from '../../core/definition/evaluate'
 import { isFact } from '../../core/definition/fact'
 import { isBlank, readArguments, type ReadValues } from '../../core/definition/readArguments'
 import { Decimal } from '../../core/quantity/decimal'
+import { quote } from '../../functions/cost/quote'
 import { callArguments } from '../../formula/callArguments'
 import { addressOf } from '../../formula/address'
 import type { Words } from '../../wording/words'
@@ -16,8 +17,7 @@ export function checkCalls(sheet: OpenSheet, definitions: readonly Definition[],
     const definition = definitions.find((one) => one.id === id)
     const read = definition && readArguments(definition.parameters, args)
     if (definition === undefined || read === undefined || !('args' in read)) return []
-    const names = Object.keys(definition.parameters)
-    const isGiven = (name: string) => !isBlank(args[names.indexOf(name)])
+    const isGiven = (name: string) => !isBlank(args[placeOf(definition, name)])
     const given: GivenCall = { definition, args, values: read.args, isGiven, labels: labels.get(cell.row) ?? [], found }
     const showsTable = cell.spill !== undefined && callArguments(cell.formula, id) !== undefined
     return [
@@ -120,13 +120,11 @@ const rules: readonly Rule[] = [noLosses, neverWashed, benchFull, noDelivery, pr
 
 /** Each with its row in the table, where the headings are row 0. */
 function deadZones({ definition, args, found }: GivenCall): readonly { readonly row: number; readonly sentence: string }[] {
-  const column = definition.result.columns?.findIndex(({ heading }) => heading === 'warning') ?? -1
-  const evaluation = column < 0 ? undefined : evaluate(definition, args)
-  if (evaluation === undefined || !('result' in evaluation) || typeof evaluation.result === 'number') return []
-  return evaluation.result.flatMap((cells, row) => {
-    const warning = cells[column]
-    return isFact(warning) && warning.fact === 'quoteWarning' ? [{ row, sentence: found.deadZone(String(cells[0]), warning) }] : []
-  })
+  const evaluation = definition.id === quote.id ? evaluate(quote, args) : undefined
+  if (evaluation === undefined || !('result' in evaluation)) return []
+  return rowsOf(evaluation.result).flatMap(({ quantity, warning }, index) => (
+    isFact(warning) && warning.fact === 'quoteWarning' ? [{ row: index + 1, sentence: found.deadZone(String(quantity), warning) }] : []
+  ))
 }
 
 function labelsByRow(sheet: OpenSheet): ReadonlyMap<number, readonly string[]> {
