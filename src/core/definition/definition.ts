@@ -80,10 +80,12 @@ export interface Example {
 
 export type ExampleArgument = number | string | null | readonly (number | string)[]
 
-export type MethodResult<C extends Columns = Columns> =
-  | { readonly value: Value; readonly working: () => readonly WorkingStep[] }
-  | { readonly table: readonly TableRow<C>[]; readonly working: () => readonly WorkingStep[] }
-  | { readonly problem: RefusalWithoutKind | NoAnswer }
+interface NoResult { readonly problem: RefusalWithoutKind | NoAnswer }
+
+export type ValueResult = { readonly value: Value; readonly working: () => readonly WorkingStep[] } | NoResult
+export type RowsResult<C extends Columns = Columns> =
+  { readonly table: readonly TableRow<C>[]; readonly working: () => readonly WorkingStep[] } | NoResult
+export type MethodResult<C extends Columns = Columns> = ValueResult | RowsResult<C>
 
 type WithoutKind<T> = T extends unknown ? Omit<T, 'kind'> : never
 export type RefusalWithoutKind = WithoutKind<Refusal>
@@ -133,14 +135,14 @@ export interface TableDefinition<P extends Parameters = Parameters, C extends Co
   readonly result: TableResult<C>
 }
 
-type Draft<P extends Parameters, C extends Columns> = Omit<Definition<P, C>, 'body'>
+type Draft<P extends Parameters, R = Omit<Result, 'columns'>> = Omit<Definition<P>, 'result' | 'body'> & { readonly result: R }
 
 /** A step before its expression is compiled. */
 export type StepDraft<S extends string = string> = readonly [name: S, expression: string, unit: string, text: string]
 
 /** Defines a function as named Excel expressions over its parameters; the last step is the result. */
 export function defineBySteps<P extends Parameters, S extends string>(
-  draft: Draft<P, Columns> & { readonly steps: readonly StepDraft<S>[] },
+  draft: Draft<P> & { readonly steps: readonly StepDraft<S>[] },
 ): StepDefinition<P, S> {
   const known = new Set(Object.keys(draft.parameters))
   const steps = draft.steps.map(([name, source, unit, text]) => {
@@ -153,11 +155,18 @@ export function defineBySteps<P extends Parameters, S extends string>(
 }
 
 /** Defines a function by an algorithm that no step can say. It brings its own working. */
-export function defineByMethod<P extends Parameters, C extends Columns>(
-  draft: Draft<P, C> & MethodBody<P, NoInfer<C>> & { readonly result: TableResult<C> },
-): TableDefinition<P, C>
-export function defineByMethod<P extends Parameters>(draft: Draft<P, Columns> & MethodBody<P>): Definition<P>
-export function defineByMethod<P extends Parameters>(draft: Draft<P, Columns> & MethodBody<P>): Definition<P> {
+export function defineByMethod<P extends Parameters>(
+  draft: Draft<P> & { readonly method: (args: Arguments<P>) => ValueResult; readonly plain: PlainFormula },
+): Definition<P> {
+  const { method, plain, ...rest } = draft
+  return { ...rest, body: { method, plain } }
+}
+
+/** Defines a function by an algorithm whose result is a table: each row has a cell for every column, by its key. */
+export function defineTable<P extends Parameters, C extends Columns>(draft: Draft<P, TableResult<C>> & {
+  readonly method: (args: Arguments<P>) => RowsResult<NoInfer<C>>
+  readonly plain: PlainFormula
+}): TableDefinition<P, C> {
   const { method, plain, ...rest } = draft
   return { ...rest, body: { method, plain } }
 }

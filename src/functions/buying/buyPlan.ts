@@ -1,5 +1,5 @@
 import { columnOf, lastOf } from '../../core/definition/columns'
-import { defineByMethod, type Arguments, type RefusalWithoutKind, type WorkingStep } from '../../core/definition/definition'
+import { defineTable, type Arguments, type RefusalWithoutKind, type WorkingStep } from '../../core/definition/definition'
 import type { Fact } from '../../core/definition/fact'
 import { numbers, quantities, quantity, texts } from '../../core/definition/parameter'
 import { cheapestOrders, litresToBeHad, mostLookedAt, mostWorthBuying, type Order, type Pack, type Purchase } from '../../core/method/cheapestOrder'
@@ -63,7 +63,7 @@ interface Line {
   readonly leftover: Decimal
 }
 
-export const buyPlan = defineByMethod({
+export const buyPlan = defineTable({
   id: 'BUYPLAN',
   subject: 'buying',
   summary: 'The cheapest order of whole bags that covers a need, from packs with price breaks, limits and suppliers, proven optimal.',

@@ -1,5 +1,5 @@
 import { headingRow, inOrder } from '../../core/definition/columns'
-import { defineByMethod } from '../../core/definition/definition'
+import { defineTable } from '../../core/definition/definition'
 import type { Fact } from '../../core/definition/fact'
 import { money, numbers, shares } from '../../core/definition/parameter'
 import { resultOfSteps } from '../../core/definition/runSteps'
@@ -20,7 +20,7 @@ const columns = {
   warning: { heading: 'warning', text: 'orders that cost more than a larger one, and a price dearer each than that of fewer', unit: 'text' },
 }
 
-export const quote = defineByMethod({
+export const quote = defineTable({
   id: 'QUOTE',
   subject: 'cost',
   summary: 'Prices for several quantities, with the margin kept, the floor price, and a warning where a smaller order would cost more than a larger one.',

@@ -1,5 +1,5 @@
 import { headingRow, inOrder } from '../../core/definition/columns'
-import { defineByMethod, type WorkingStep } from '../../core/definition/definition'
+import { defineTable, type WorkingStep } from '../../core/definition/definition'
 import { number } from '../../core/definition/parameter'
 import { one } from '../../core/quantity/decimal'
 import { levelCosts } from './levelCost'
@@ -14,7 +14,7 @@ const columns = {
   levelCost: { heading: 'level cost if stopped here', text: 'REUSECOST over the rounds so far, with the end value', unit: 'money per unit and round' },
 }
 
-export const reuseLedger = defineByMethod({
+export const reuseLedger = defineTable({
   id: 'REUSELEDGER',
   subject: 'reuse',
   summary: 'The money that flows, round by round, for something that is washed and used again.',

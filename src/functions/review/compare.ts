@@ -1,5 +1,5 @@
 import { headingRow, inOrder } from '../../core/definition/columns'
-import { defineByMethod } from '../../core/definition/definition'
+import { defineTable } from '../../core/definition/definition'
 import type { Fact } from '../../core/definition/fact'
 import { number, numbers, share, shares, signedNumbers, texts } from '../../core/definition/parameter'
 import { Decimal, one } from '../../core/quantity/decimal'
@@ -29,7 +29,7 @@ interface Way {
   readonly perLinerAt: (level: Decimal) => Decimal
 }
 
-export const compare = defineByMethod({
+export const compare = defineTable({
   id: 'COMPARE',
   subject: 'review',
   summary: 'Ways of rooting side by side per saleable liner, the cheapest first.',

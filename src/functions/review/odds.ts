@@ -1,4 +1,4 @@
-import { defineByMethod, placeOf, type Definition, type TableDefinition, type WorkingStep } from '../../core/definition/definition'
+import { defineTable, placeOf, type Definition, type TableDefinition, type WorkingStep } from '../../core/definition/definition'
 import { evaluate } from '../../core/definition/evaluate'
 import { number } from '../../core/definition/parameter'
 import { stepsInDoubles } from '../../core/definition/stepsInDoubles'
@@ -27,7 +27,7 @@ const columns = {
 
 /** @param functions Those that can be asked for. They are handed over, since the catalogue that holds them holds this one. */
 export function oddsOver(functions: readonly Definition[]): TableDefinition<typeof parameters, typeof columns> {
-  return defineByMethod({
+  return defineTable({
     id: 'ODDS',
     subject: 'review',
     summary: 'How likely each result of another function is, when its arguments may lie anywhere between a low and a high.',

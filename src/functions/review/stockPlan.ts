@@ -1,5 +1,5 @@
 import { columnOf, lastOf } from '../../core/definition/columns'
-import { defineByMethod } from '../../core/definition/definition'
+import { defineTable } from '../../core/definition/definition'
 import { money, number, numbers } from '../../core/definition/parameter'
 import { Decimal, zero } from '../../core/quantity/decimal'
 
@@ -21,7 +21,7 @@ interface Start {
   readonly perUnit: Decimal
 }
 
-export const stockPlan = defineByMethod({
+export const stockPlan = defineTable({
   id: 'STOCKPLAN',
   subject: 'review',
   summary: 'When to order how much over the season, so that ordering, goods and holding stock together cost least.',

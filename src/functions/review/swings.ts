@@ -1,5 +1,5 @@
 import { columnOf } from '../../core/definition/columns'
-import { defineByMethod, type Definition, type TableDefinition, type WorkingStep } from '../../core/definition/definition'
+import { defineTable, type Definition, type TableDefinition, type WorkingStep } from '../../core/definition/definition'
 import { asShown, Decimal } from '../../core/quantity/decimal'
 import { askedParameters, endsOf, endWithoutAnswer, readAsked } from './asked'
 
@@ -20,7 +20,7 @@ const below = (key: keyof typeof columns) => columnOf(columns, key, 'rowsBelow')
 
 /** @param functions Those that can be asked for. They are handed over, since the catalogue that holds them holds this one. */
 export function swingsOver(functions: readonly Definition[]): TableDefinition<typeof askedParameters, typeof columns> {
-  return defineByMethod({
+  return defineTable({
     id: 'SWINGS',
     subject: 'review',
     summary: 'What each uncertain argument of another function does to its result, widest first: the table of a tornado chart.',

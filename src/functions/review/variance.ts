@@ -1,5 +1,5 @@
 import { headingRow, inOrder } from '../../core/definition/columns'
-import { defineByMethod, type TableRow } from '../../core/definition/definition'
+import { defineTable, type TableRow } from '../../core/definition/definition'
 import type { Fact } from '../../core/definition/fact'
 import { number } from '../../core/definition/parameter'
 import type { Decimal } from '../../core/quantity/decimal'
@@ -10,7 +10,7 @@ const columns = {
   reads: { heading: 'reads', text: 'favourable, adverse or none', unit: 'text' },
 }
 
-export const variance = defineByMethod({
+export const variance = defineTable({
   id: 'VARIANCE',
   subject: 'review',
   summary: 'Splits what was spent beyond the standard into price and usage.',

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { columnOf, columnsBefore, headingRow, inOrder, lastOf } from '../../../src/core/definition/columns'
 import {
-  defineByMethod, defineBySteps, fillsOneCell, placeOf, type Example, type MethodResult, type Parameters, type TableRow,
+  defineByMethod, defineBySteps, defineTable, fillsOneCell, placeOf, type Example, type Parameters, type TableRow, type ValueResult,
 } from '../../../src/core/definition/definition'
 import { evaluate, rowsOf } from '../../../src/core/definition/evaluate'
 import { number, numbers } from '../../../src/core/definition/parameter'
@@ -22,8 +22,14 @@ const parts = defineBySteps({
   ...about, result: { ...one, like: 'parts' }, parameters: { parts: numbers('x', { text: 'x' }) }, steps: [['twice', 'parts * 2', 'x', 'x']],
 })
 
-function method(result: MethodResult, resultOf = {}) {
-  return defineByMethod({ ...about, result: { ...one, ...resultOf }, parameters: { rows: numbers('x', { text: 'x', optional: true }) }, method: () => result, plain: { reason: 'x' } })
+const own = { ...about, parameters: { rows: numbers('x', { text: 'x', optional: true }) }, plain: { reason: 'x' } }
+
+function method(result: ValueResult, resultOf = {}) {
+  return defineByMethod({ ...own, result: { ...one, ...resultOf }, method: () => result })
+}
+
+function tableOf(rows: readonly TableRow<typeof columns>[]) {
+  return defineTable({ ...own, result: { ...one, columns }, method: () => ({ table: rows, working: noWorking }) })
 }
 
 const noWorking = () => []
@@ -56,12 +62,11 @@ test('a result that no cell holds is refused, alone, in a range and in a table',
   const large = new Decimal('1e400')
   expect(evaluate(method({ value: large, working: noWorking }), [])).toEqual(outside)
   expect(evaluate(parts, [[[1e307], [9e307]]])).toEqual(outside)
-  expect(evaluate(method({ table: [{ name: 'x', amount: new Decimal(1) }, { name: 'y', amount: large }], working: noWorking }, { columns }), [])).toEqual(outside)
+  expect(evaluate(tableOf([{ name: 'x', amount: new Decimal(1) }, { name: 'y', amount: large }]), [])).toEqual(outside)
 })
 
 test('A table has its columns by key, numbers as numbers, and facts as facts.', () => {
-  const rows: readonly TableRow[] = [{ amount: new Decimal('1.5'), name: 'x' }, { name: { fact: 'total' }, amount: new Decimal(2) }]
-  const evaluation = evaluate(method({ table: rows, working: noWorking }, { columns }), [])
+  const evaluation = evaluate(tableOf([{ amount: new Decimal('1.5'), name: 'x' }, { name: { fact: 'total' }, amount: new Decimal(2) }]), [])
   expect(evaluation).toMatchObject({ result: { columns, rows: [{ name: 'x', amount: 1.5 }, { name: { fact: 'total' }, amount: 2 }] } })
   expect('result' in evaluation && rowsOf(evaluation.result)).toHaveLength(2)
   expect(rowsOf(7)).toEqual([])
@@ -86,11 +91,12 @@ test('An argument is found by its name, and the steps that do not read it stand 
 })
 
 test('a table that is not the one described is a mistake of ours, and so is a range in no shape', () => {
-  const table = (rows: readonly TableRow[]) => ({ table: rows, working: noWorking })
-  expect(() => evaluate(method(table([{ name: 'x' }]), { columns }), [])).toThrow('OWN gives a table that is not the one it describes')
-  expect(() => evaluate(method(table([{ name: 'x', cost: 'y' }]), { columns }), [])).toThrow('not the one it describes')
-  expect(() => evaluate(method(table([{ name: 'x', amount: 'y', more: 'z' }]), { columns }), [])).toThrow('not the one it describes')
-  expect(() => evaluate(method(table([{ name: 'x' }])), [])).toThrow('not the one it describes')
+  // The compiler sees each of these, so they are hidden from it.
+  const wrong = (row: object) => tableOf([row] as never)
+  for (const row of [{ name: 'x' }, { name: 'x', cost: 'y' }, { name: 'x', amount: 'y', more: 'z' }]) {
+    expect(() => evaluate(wrong(row), [])).toThrow('OWN gives a table that is not the one it describes')
+  }
+  expect(() => evaluate({ ...wrong({}), result: one }, [])).toThrow('not the one it describes')
   const range = { value: [new Decimal(1)], working: noWorking }
   expect(() => evaluate(method(range), [[[1]]])).toThrow('OWN gives a range but does not say in whose shape')
   expect(() => evaluate(method(range, { like: 'rows' }), [])).toThrow('does not say in whose shape')
