@@ -51,12 +51,18 @@ function exampleRow(definition: Definition, example: Example): readonly string[]
 function givesText({ result }: Definition, { gives }: Example): string {
   if (typeof gives === 'number') return String(gives)
   if (result.columns === undefined) return escaped(gives.map((row) => row.join(' ')).join('; '))
-  return table(Object.values(result.columns).map(({ heading }) => escaped(heading)), gives.map((row) => row.map((cell) => escaped(String(cell)))))
+  return table(
+    Object.values(result.columns).map(({ heading }) => escaped(heading)),
+    gives.map((row) => row.map((cell) => escaped(String(cell)))),
+  )
 }
 
 function columnsSection(columns: Columns | undefined): string {
   if (columns === undefined) return ''
-  return table(['Column', 'What it is', 'Unit'], Object.values(columns).map(({ heading, text, unit }) => [escaped(heading), escaped(text), escaped(unit)]))
+  return table(
+    ['Column', 'What it is', 'Unit'],
+    Object.values(columns).map(({ heading, text, unit }) => [escaped(heading), escaped(text), escaped(unit)]),
+  )
 }
 
 function workingSection(working: Working): string {

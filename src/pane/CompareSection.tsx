@@ -235,7 +235,9 @@ function NoChartText({ noChart }: NoChart) {
   const why = () => {
     switch (noChart.kind) {
       case 'cellError': return frame.inputShows(noChart.code)
-      case 'problems': return noChart.problems.map((problem) => problemSentence(problem, definitionIn(noChart.definition, words))).join(' ')
+      case 'problems': return noChart.problems.map(
+        (problem) => problemSentence(problem, definitionIn(noChart.definition, words)),
+      ).join(' ')
       case 'oneRoundOnly': return say.oneRoundOnly
     }
   }

@@ -8,7 +8,7 @@ export function factIn(words: FactWords, fact: Fact): string {
   return (words[fact.fact] as (fact: Fact) => string)(fact)
 }
 
-/** Two decimals, and more only where the amount has more; no separators, which read differently from country to country. */
+/** Two decimals, more only where the amount has more, and no separators, which countries read differently. */
 export function amountText(amount: Decimal): string {
   return amount.toFixed(Math.max(2, amount.decimalPlaces()))
 }

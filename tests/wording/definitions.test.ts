@@ -25,7 +25,9 @@ function textsOf(definition: Definition): readonly string[] {
     const evaluation = evaluate(definition, given)
     if (!('result' in evaluation)) throw new Error(`${definition.id} has an example without a working`)
     // What is made of a fact has its words in facts.ts.
-    return evaluation.working().flatMap(({ text, unit }) => (typeof text === 'string' ? [{ text, unit }] : [{ text: unit, unit }]))
+    return evaluation.working().flatMap(
+      ({ text, unit }) => (typeof text === 'string' ? [{ text, unit }] : [{ text: unit, unit }]),
+    )
   })
   return [
     summary, convention, ...plain, result.text, result.unit,
@@ -51,7 +53,9 @@ test('no German text is empty, ends in blanks or ends otherwise than the English
 })
 
 test('each German text has the numbers and names of the English one', () => {
-  const inGerman = (texts: readonly string[]) => texts.map((text) => [text, numbersIn(said(text), ','), namesIn(said(text))])
+  const inGerman = (texts: readonly string[]) => texts.map(
+    (text) => [text, numbersIn(said(text), ','), namesIn(said(text))],
+  )
   const expected = (texts: readonly string[]) => texts.map((text) => [text, numbersIn(text, '.'), namesIn(text)])
   expect(inGerman([...shown])).toEqual(expected([...shown]))
 })

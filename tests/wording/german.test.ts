@@ -44,5 +44,7 @@ describe('a sentence about a call', () => {
 
 test('The doubt about a quote says in German what its cell says in English.', () => {
   const zone = { first: new Decimal(953), last: new Decimal(999), larger: new Decimal(1000) }
-  expect(german.found.deadZone('500', { fact: 'quoteWarning', zone })).toContain(': 953 bis 999 kosten mehr als 1000. Ändern Sie')
+  expect(
+    german.found.deadZone('500', { fact: 'quoteWarning', zone }),
+  ).toContain(': 953 bis 999 kosten mehr als 1000. Ändern Sie')
 })

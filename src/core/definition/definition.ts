@@ -103,7 +103,7 @@ export interface StepsBody<S extends string = string> {
 }
 
 export interface MethodBody<P extends Parameters = Parameters, C extends Columns = Columns> {
-  /** Written as a method, so that a definition of some parameters is one of the catalogue, which calls it with those alone. */
+  /** A method, so that a definition of certain parameters goes for one of any: it is called with those alone. */
   method(args: Arguments<P>): MethodResult<C>
   readonly plain: PlainFormula
 }
@@ -131,11 +131,13 @@ export interface StepDefinition<P extends Parameters = Parameters, S extends str
 }
 
 /** A function whose result is a table. */
-export interface TableDefinition<P extends Parameters = Parameters, C extends Columns = Columns> extends Definition<P, C> {
+export interface TableDefinition<P extends Parameters = Parameters, C extends Columns = Columns>
+  extends Definition<P, C> {
   readonly result: TableResult<C>
 }
 
-type Draft<P extends Parameters, R = Omit<Result, 'columns'>> = Omit<Definition<P>, 'result' | 'body'> & { readonly result: R }
+type Draft<P extends Parameters, R = Omit<Result, 'columns'>> =
+  Omit<Definition<P>, 'result' | 'body'> & { readonly result: R }
 
 /** A step before its expression is compiled. */
 export type StepDraft<S extends string = string> = readonly [name: S, expression: string, unit: string, text: string]
@@ -172,6 +174,8 @@ export function defineTable<P extends Parameters, C extends Columns>(draft: Draf
 }
 
 /** The place of an argument in a call, from 0; -1 where the function has none of that name. */
-export function placeOf<P extends Parameters>({ parameters }: Pick<Definition<P>, 'parameters'>, name: keyof P & string): number {
+export function placeOf<P extends Parameters>(
+  { parameters }: Pick<Definition<P>, 'parameters'>, name: keyof P & string,
+): number {
   return Object.keys(parameters).indexOf(name)
 }

@@ -1,14 +1,19 @@
 /** Computes a definition for the arguments a host handed over. Problems are returned, all of them; nothing is thrown. */
 import { Decimal, fitsCell, toCell, zero } from '../quantity/decimal'
 import type { Value } from '../expression/expression'
-import type { Arguments, Cell, Columns, Definition, MethodResult, Parameters, RefusalWithoutKind, TableRow, WorkingStep } from './definition'
+import type {
+  Arguments, Cell, Columns, Definition, MethodResult, Parameters, RefusalWithoutKind, TableRow, WorkingStep,
+} from './definition'
 import type { Fact } from './fact'
 import { runSteps } from './runSteps'
 import { environmentOf, readArguments, type Layout, type ReadValues } from './readArguments'
 import type { CellError, NoAnswer, Problem } from './problem'
 
 /** What a function gives: one number, the rows of a range, or a table. */
-export type Answer<C extends Columns = Columns> = number | readonly (readonly number[])[] | Table<C>
+export type Answer<C extends Columns = Columns> = number | Cells | Table<C>
+
+/** Row by row. */
+type Cells = readonly (readonly number[])[]
 
 export interface Table<C extends Columns = Columns> {
   readonly columns: C
@@ -32,7 +37,9 @@ export type Evaluation<P extends Parameters = Parameters, C extends Columns = Co
   | { readonly problems: readonly Problem[] }
   | { readonly cellError: CellError }
 
-export function evaluate<P extends Parameters, C extends Columns>(definition: Definition<P, C>, given: readonly unknown[]): Evaluation<P, C> {
+export function evaluate<P extends Parameters, C extends Columns>(
+  definition: Definition<P, C>, given: readonly unknown[],
+): Evaluation<P, C> {
   const read = readArguments(definition.parameters, given)
   if (!('args' in read)) return read
   const { args, layout } = read
@@ -43,12 +50,16 @@ export function evaluate<P extends Parameters, C extends Columns>(definition: De
 }
 
 /** What the body gives: both kinds of it in one form. */
-function computed<P extends Parameters, C extends Columns>({ body }: Definition<P, C>, { args }: Read): MethodResult<C> {
+function computed<P extends Parameters, C extends Columns>(
+  { body }: Definition<P, C>, { args }: Read,
+): MethodResult<C> {
   if (!('steps' in body)) return body.method(args as Arguments<P>)
   const environment = environmentOf(args)
   return {
     value: runSteps(body.steps, environment),
-    working: () => body.steps.map(({ name, text, unit, expression }) => ({ name, text, unit, formula: expression.source, value: environment[name]! })),
+    working: () => body.steps.map(({ name, text, unit, expression }) => (
+      { name, text, unit, formula: expression.source, value: environment[name]! }
+    )),
   }
 }
 
@@ -66,28 +77,37 @@ function withRowOfRange(problem: Problem, layout: Layout | undefined): Problem {
 
 interface Read { readonly args: ReadValues; readonly layout: Layout | undefined }
 
+type Named<C extends Columns = Columns> = Pick<Definition<Parameters, C>, 'id' | 'result'>
+
 const outsideCells = { problems: [{ kind: 'refused', code: 'resultOutsideCells' }] } as const
 
 /** Nothing where a number is among them that no cell can hold. */
-function answerOf(definition: Pick<Definition, 'id' | 'result'>, value: Value, layout: Layout | undefined): number | readonly (readonly number[])[] | undefined {
+function answerOf(definition: Named, value: Value, layout: Layout | undefined): number | Cells | undefined {
   const values = value instanceof Decimal ? [value] : value
   if (!values.every(fitsCell)) return undefined
   return value instanceof Decimal ? toCell(value) : inShapeOf(value, layout, definition)
 }
 
-function tableOf<C extends Columns>({ id, result: { columns } }: Pick<Definition<Parameters, C>, 'id' | 'result'>, rows: readonly TableRow<C>[]): Table<C> | undefined {
+function tableOf<C extends Columns>(
+  { id, result: { columns } }: Named<C>, rows: readonly TableRow<C>[],
+): Table<C> | undefined {
   const keys = Object.keys(columns ?? {})
   const isWhole = (row: TableRow<C>) => Object.keys(row).length === keys.length && keys.every((key) => key in row)
-  if (columns === undefined || !rows.every(isWhole)) throw new Error(`${id} gives a table that is not the one it describes`)
+  if (columns === undefined || !rows.every(isWhole)) {
+    throw new Error(`${id} gives a table that is not the one it describes`)
+  }
   const isHeld = (cell: Cell) => !(cell instanceof Decimal) || fitsCell(cell)
   if (!rows.every((row) => keys.every((key) => isHeld(row[key]!)))) return undefined
   const shown = (cell: Cell) => (cell instanceof Decimal ? toCell(cell) : cell)
-  return { columns, rows: rows.map((row) => Object.fromEntries(keys.map((key) => [key, shown(row[key]!)])) as AnswerRow<C>) }
+  const cellsOf = (row: TableRow<C>) => Object.fromEntries(keys.map((key) => [key, shown(row[key]!)])) as AnswerRow<C>
+  return { columns, rows: rows.map(cellsOf) }
 }
 
 /** Puts the values where their arguments lay; a blank place of the range counts as a part of nothing. */
-function inShapeOf(values: readonly Decimal[], layout: Layout | undefined, { id, result }: Pick<Definition, 'id' | 'result'>): readonly (readonly number[])[] {
-  if (layout === undefined || result.like === undefined) throw new Error(`${id} gives a range but does not say in whose shape`)
+function inShapeOf(values: readonly Decimal[], layout: Layout | undefined, { id, result }: Named): Cells {
+  if (layout === undefined || result.like === undefined) {
+    throw new Error(`${id} gives a range but does not say in whose shape`)
+  }
   const cells = Array.from({ length: layout.places }, () => toCell(zero))
   layout.kept.forEach((place, index) => { cells[place] = toCell(values[index]!) })
   return layout.lies === 'row' ? [cells] : cells.map((cell) => [cell])

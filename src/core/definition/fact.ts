@@ -38,7 +38,13 @@ export type Fact =
   // QUOTE
   /** At least one of the two. */
   | { readonly fact: 'quoteWarning'; readonly dearerThan?: Decimal; readonly zone?: DeadZone }
-  | { readonly fact: 'orderCosts'; readonly order: Decimal; readonly amount: Decimal; readonly larger: Decimal; readonly largerAmount: Decimal }
+  | {
+    readonly fact: 'orderCosts'
+    readonly order: Decimal
+    readonly amount: Decimal
+    readonly larger: Decimal
+    readonly largerAmount: Decimal
+  }
 
   // UNITS
   | { readonly fact: 'unitsInOne'; readonly symbol: string; readonly one: string }

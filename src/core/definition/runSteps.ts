@@ -21,13 +21,15 @@ export function resultOfSteps<P extends Parameters>({ body }: StepDefinition<P>,
 }
 
 /** What each of the steps gives, by its name. */
-export function valuesOfSteps<S extends string>(steps: readonly Step<S>[], args: Readonly<Environment>): Readonly<Record<S, Value>> {
+export function valuesOfSteps<S extends string>(
+  steps: readonly Step<S>[], args: Readonly<Environment>,
+): Readonly<Record<S, Value>> {
   const environment: Environment = { ...args }
   runSteps(steps, environment)
   return environment as Record<S, Value>
 }
 
-/** The steps before the first that reads an argument, which are the same whatever it is, and the steps from there on. */
+/** The steps before the first that reads an argument, the same whatever it is, and the steps from there on. */
 export function splitWhereRead<P extends Parameters, S extends string>(
   { body: { steps } }: StepDefinition<P, S>, argument: keyof P & string,
 ): readonly [before: readonly Step<S>[], from: readonly Step<S>[]] {

@@ -1,5 +1,10 @@
 import { columnOf, lastOf } from '../../core/definition/columns'
-import { defineTable, type Arguments, type RefusalWithoutKind, type WorkingStep } from '../../core/definition/definition'
+import {
+  defineTable,
+  type Arguments,
+  type RefusalWithoutKind,
+  type WorkingStep,
+} from '../../core/definition/definition'
 import type { Fact } from '../../core/definition/fact'
 import { numbers, quantities, quantity, texts } from '../../core/definition/parameter'
 import { cheapestOrders, litresToBeHad, mostLookedAt, mostWorthBuying, type Order, type Pack, type Purchase } from '../../core/method/cheapestOrder'
@@ -18,14 +23,28 @@ const mostPacks = 100
 const parameters = {
   neededL: quantity('L', { text: 'loose litres that are needed', atLeast: 0 }),
   packNames: texts({ text: 'the packs that can be bought' }),
-  packLitres: quantities('L', { text: 'loose litres from one bag: its declared litres times its expansion', atLeast: 0.001 }),
+  packLitres: quantities(
+    'L', { text: 'loose litres from one bag: its declared litres times its expansion', atLeast: 0.001 },
+  ),
   packPrices: numbers('money per bag', { text: 'price of one bag; what is yours already is no purchase', above: 0 }),
-  breakQuantities: numbers('bags', { text: 'bags from which the break price holds for all of them; blank or 0 for no break', default: 0, whole: true }),
-  breakPrices: numbers('money per bag', { text: 'price of every bag from that many on, not above packPrices; blank or 0 for no break', default: 0 }),
-  available: numbers('bags', { text: 'bags that can be had; blank for no limit', optional: true, above: 0, whole: true }),
-  orderMultiples: numbers('bags', { text: 'bags that are sold together: a layer, a pallet', default: 1, above: 0, whole: true }),
+  breakQuantities: numbers(
+    'bags',
+    { text: 'bags from which the break price holds for all of them; blank or 0 for no break', default: 0, whole: true },
+  ),
+  breakPrices: numbers(
+    'money per bag',
+    { text: 'price of every bag from that many on, not above packPrices; blank or 0 for no break', default: 0 },
+  ),
+  available: numbers(
+    'bags', { text: 'bags that can be had; blank for no limit', optional: true, above: 0, whole: true },
+  ),
+  orderMultiples: numbers(
+    'bags', { text: 'bags that are sold together: a layer, a pallet', default: 1, above: 0, whole: true },
+  ),
   supplierNames: texts({ text: 'who sells the pack; blank for one common supplier', optional: true }),
-  deliveryPerOrder: numbers('money per order', { text: 'delivery of one order of that supplier, whatever its size', optional: true }),
+  deliveryPerOrder: numbers(
+    'money per order', { text: 'delivery of one order of that supplier, whatever its size', optional: true },
+  ),
 }
 
 type Given = Arguments<typeof parameters>
@@ -89,7 +108,8 @@ export const buyPlan = defineTable({
     if (tooLarge !== undefined) return { problem: { code: 'beyondExact', parameter: tooLarge } }
     const most = litresToBeHad(purchase.packs)
     if (most < purchase.need) {
-      return { problem: { kind: 'noAnswer', code: 'cannotCover', needed: neededL.toString(), most: inLitres(most).toString() } }
+      const had = inLitres(most).toString()
+      return { problem: { kind: 'noAnswer', code: 'cannotCover', needed: neededL.toString(), most: had } }
     }
     if (!addsExactly(purchase)) return { problem: { code: 'beyondExact', parameter: 'packPrices' } }
     const found = purchase.need === 0 ? [] : cheapestOrders(purchase, 1)
@@ -112,11 +132,25 @@ export const buyPlan = defineTable({
       ],
       working: () => [
         ...lines.flatMap((line) => stepsOf(line, purchase.need, order)),
-        ...[...deliveries].flatMap(([supplier, delivery]) => deliveryStep(lines.filter(({ row }) => row.supplier === supplier), delivery)),
+        ...[...deliveries].flatMap(
+          ([supplier, delivery]) => deliveryStep(lines.filter(({ row }) => row.supplier === supplier), delivery),
+        ),
         ...runnerUp(scaled, rows),
         { name: 'litres', text: 'loose litres in all', formula: 'sum of the rows', value: total.litres, unit: 'L' },
-        { name: 'leftover', text: 'litres beyond the need', formula: 'litres - neededL', value: total.leftover, unit: 'L' },
-        { name: 'cost', text: 'the least cost that covers the need', formula: 'goods + deliveries, every order weighed', value: total.cost, unit: 'money' },
+        {
+          name: 'leftover',
+          text: 'litres beyond the need',
+          formula: 'litres - neededL',
+          value: total.leftover,
+          unit: 'L',
+        },
+        {
+          name: 'cost',
+          text: 'the least cost that covers the need',
+          formula: 'goods + deliveries, every order weighed',
+          value: total.cost,
+          unit: 'money',
+        },
       ],
     }
   },
@@ -146,7 +180,9 @@ export const buyPlan = defineTable({
 
 /** What is wrong with a price or a break beside the others of its row. */
 function slipIn({ packNames, packPrices, breakQuantities, breakPrices }: Given): RefusalWithoutKind | undefined {
-  if (packNames.length > mostPacks) return { code: 'tooManyRows', parameter: 'packNames', got: packNames.length, most: mostPacks }
+  if (packNames.length > mostPacks) {
+    return { code: 'tooManyRows', parameter: 'packNames', got: packNames.length, most: mostPacks }
+  }
   // Some hosts hand a blank cell over as 0, so 0 in both columns is no break, and in one of them a slip.
   const lonely = breakQuantities.findIndex((from, row) => from.isZero() !== breakPrices[row]!.isZero())
   if (lonely !== -1) {
@@ -176,7 +212,13 @@ function deliveriesOf(
     const delivery = deliveryPerOrder[row] ?? zero
     const known = deliveries.get(supplier) ?? zero
     if (!known.isZero() && !delivery.isZero() && !known.eq(delivery)) {
-      return { problem: { code: 'deliveriesDiffer', parameter: 'deliveryPerOrder', row: row + 1, value: delivery.toString(), other: known.toString() } }
+      return { problem: {
+        code: 'deliveriesDiffer',
+        parameter: 'deliveryPerOrder',
+        row: row + 1,
+        value: delivery.toString(),
+        other: known.toString(),
+      } }
     }
     deliveries.set(supplier, known.isZero() ? delivery : known)
   }
@@ -204,7 +246,9 @@ interface Scaled {
   readonly inMoney: (whole: number) => Decimal
 }
 
-function inWholeNumbers({ neededL, packLitres, available, orderMultiples }: Given, rows: readonly Row[], deliveries: Deliveries): Scaled {
+function inWholeNumbers(
+  { neededL, packLitres, available, orderMultiples }: Given, rows: readonly Row[], deliveries: Deliveries,
+): Scaled {
   const money = [...rows.flatMap(({ price, priceBreak }) => [price, priceBreak?.price ?? zero]), ...deliveries.values()]
   const moneyScale = tenTo(Math.max(2, ...money.map((amount) => amount.decimalPlaces())))
   const inUnits = (amount: Decimal) => amount.mul(moneyScale).toNumber()
@@ -214,7 +258,7 @@ function inWholeNumbers({ neededL, packLitres, available, orderMultiples }: Give
     packs: rows.map(({ price, priceBreak, supplier }, row) => ({
       litres: roundDownToWhole(packLitres[row]!.mul(litreScale)).toNumber(),
       price: inUnits(price),
-      ...(priceBreak === undefined ? {} : { priceBreak: { from: priceBreak.from.toNumber(), price: inUnits(priceBreak.price) } }),
+      ...(priceBreak && { priceBreak: { from: priceBreak.from.toNumber(), price: inUnits(priceBreak.price) } }),
       available: available[row]?.toNumber() ?? Infinity,
       multiple: orderMultiples[row]!.toNumber(),
       supplier: [...deliveries.keys()].indexOf(supplier),
@@ -260,9 +304,9 @@ function pricePaid({ price, priceBreak }: Row, bags: number): Decimal {
 }
 
 function linesOf(
-  order: Order, rows: readonly Row[], { purchase: { packs }, inLitres }: Scaled, deliveries: Deliveries, neededL: Decimal,
+  order: Order, rows: readonly Row[], { purchase, inLitres }: Scaled, deliveries: Deliveries, neededL: Decimal,
 ): readonly Line[] {
-  const bought = rows.flatMap((row, index) => (order.bags[index] === 0 ? [] : [{ row, pack: packs[index]!, bags: order.bags[index]! }]))
+  const bought = rows.flatMap((row, index) => (order.bags[index] === 0 ? [] : [{ row, pack: purchase.packs[index]!, bags: order.bags[index]! }]))
   let before = zero
   const lines = bought.map(({ row, pack, bags }): Line => {
     const litres = inLitres(bags * pack.litres)
@@ -297,7 +341,9 @@ function stepsOf(line: Line, need: number, order: Order): readonly WorkingStep[]
 }
 
 /** How many more bags reach the break, of what was bought, or of what would have to be. */
-function distanceToBreak({ row, pack, bags, goods }: Line, { from, price }: PriceBreak, need: number, order: Order): Fact {
+function distanceToBreak(
+  { row, pack, bags, goods }: Line, { from, price }: PriceBreak, need: number, order: Order,
+): Fact {
   const { multiple, litres, available } = pack
   if (from.gt(bags)) {
     const reaching = roundUpToWhole(from.div(multiple)).mul(multiple)

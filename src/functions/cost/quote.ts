@@ -16,8 +16,16 @@ const columns = {
   total: { heading: 'total', text: 'price of the whole quantity', unit: 'money' },
   marginKept: { heading: 'margin kept', text: 'what is left of the price, as a share of the price', unit: 'share' },
   markup: { heading: 'markup', text: 'what is left of the price, as a share of the cost', unit: 'share of the cost' },
-  floor: { heading: 'floor price', text: 'cost of one liner with its part of the setup: below it the order loses money', unit: 'money per liner' },
-  warning: { heading: 'warning', text: 'orders that cost more than a larger one, and a price dearer each than that of fewer', unit: 'text' },
+  floor: {
+    heading: 'floor price',
+    text: 'cost of one liner with its part of the setup: below it the order loses money',
+    unit: 'money per liner',
+  },
+  warning: {
+    heading: 'warning',
+    text: 'orders that cost more than a larger one, and a price dearer each than that of fewer',
+    unit: 'text',
+  },
 }
 
 export const quote = defineTable({
@@ -151,7 +159,13 @@ function warningOf(tier: Tier, tiers: readonly Tier[], zone: DeadZone | undefine
 function zoneInMoney({ price }: Tier, zone: DeadZone | undefined): Fact {
   if (zone === undefined) return { fact: 'none' }
   const { first, than } = zone
-  return { fact: 'orderCosts', order: first, amount: asMoney(first.mul(price)), larger: than.quantity, largerAmount: asMoney(than.total) }
+  return {
+    fact: 'orderCosts',
+    order: first,
+    amount: asMoney(first.mul(price)),
+    larger: than.quantity,
+    largerAmount: asMoney(than.total),
+  }
 }
 
 /** A price that keeps a margin exactly has many digits, of which nobody pays more than these. */

@@ -25,7 +25,9 @@ export interface LevelCosts {
 let split: ReturnType<typeof splitSteps> | undefined
 const splitSteps = () => splitWhereRead(reuseCost, 'rounds')
 
-export function levelCosts({ firstCost, washCost, topUpShare, lossShare, endValue, yearlyInterest, roundsPerYear }: Reuse): LevelCosts {
+export function levelCosts(
+  { firstCost, washCost, topUpShare, lossShare, endValue, yearlyInterest, roundsPerYear }: Reuse,
+): LevelCosts {
   const [sameForAll, perRounds] = split ??= splitSteps()
   const args = { firstCost, washCost, topUpShare, lossShare, endValue, yearlyInterest, roundsPerYear }
   const same = valuesOfSteps(sameForAll, args)

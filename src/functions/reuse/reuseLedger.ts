@@ -7,11 +7,31 @@ import { reuseParameters } from './reuseCost'
 
 const columns = {
   round: { heading: 'round', text: 'the round, from 1', unit: 'rounds' },
-  unitsInUse: { heading: 'units in use', text: 'share of the units bought that is still in use in that round', unit: 'units per unit bought' },
-  outlay: { heading: 'outlay', text: 'paid at the start of the round for the units then in use', unit: 'money per unit bought' },
-  presentValue: { heading: 'present value', text: 'that outlay, discounted to the start of round 1', unit: 'money per unit bought' },
-  runningPresentValue: { heading: 'running present value', text: 'the present values so far', unit: 'money per unit bought' },
-  levelCost: { heading: 'level cost if stopped here', text: 'REUSECOST over the rounds so far, with the end value', unit: 'money per unit and round' },
+  unitsInUse: {
+    heading: 'units in use',
+    text: 'share of the units bought that is still in use in that round',
+    unit: 'units per unit bought',
+  },
+  outlay: {
+    heading: 'outlay',
+    text: 'paid at the start of the round for the units then in use',
+    unit: 'money per unit bought',
+  },
+  presentValue: {
+    heading: 'present value',
+    text: 'that outlay, discounted to the start of round 1',
+    unit: 'money per unit bought',
+  },
+  runningPresentValue: {
+    heading: 'running present value',
+    text: 'the present values so far',
+    unit: 'money per unit bought',
+  },
+  levelCost: {
+    heading: 'level cost if stopped here',
+    text: 'REUSECOST over the rounds so far, with the end value',
+    unit: 'money per unit and round',
+  },
 }
 
 export const reuseLedger = defineTable({

@@ -10,11 +10,27 @@ const mostWays = 1000
 
 const columns = {
   name: { heading: 'name', text: 'the way of rooting', unit: 'text' },
-  levelCost: { heading: 'level cost per round', text: 'first cost, washing, topping up, loss and end value over the rounds', unit: 'money per unit and round' },
+  levelCost: {
+    heading: 'level cost per round',
+    text: 'first cost, washing, topping up, loss and end value over the rounds',
+    unit: 'money per unit and round',
+  },
   perCutting: { heading: 'per cutting', text: 'that and all other costs, per cutting', unit: 'money per cutting' },
-  perLiner: { heading: 'per saleable liner', text: 'the same, borne by the cuttings that become saleable', unit: 'money per liner' },
-  cashBefore: { heading: 'cash before the first sale', text: 'first cost and other costs of the first round', unit: 'money per unit' },
-  beatsFrom: { heading: 'rounds until it beats single use', text: 'the round from which it is no dearer than the cheapest single use, or why there is none', unit: 'rounds' },
+  perLiner: {
+    heading: 'per saleable liner',
+    text: 'the same, borne by the cuttings that become saleable',
+    unit: 'money per liner',
+  },
+  cashBefore: {
+    heading: 'cash before the first sale',
+    text: 'first cost and other costs of the first round',
+    unit: 'money per unit',
+  },
+  beatsFrom: {
+    heading: 'rounds until it beats single use',
+    text: 'the round from which it is no dearer than the cheapest single use, or why there is none',
+    unit: 'rounds',
+  },
 }
 
 interface Way {
@@ -81,7 +97,13 @@ export const compare = defineTable({
         { name: 'levelCost', text: 'level cost per round, in the given order', formula: 'REUSECOST over rounds', value: ways.map(({ levelCost }) => levelCost), unit: 'money per unit and round' },
         { name: 'perCutting', text: 'cost per cutting', formula: 'levelCost / cuttingsPerRound + otherCostsPerCutting', value: ways.map(({ perCutting }) => perCutting), unit: 'money per cutting' },
         { name: 'perLiner', text: 'cost per saleable liner', formula: 'perCutting / yields', value: ways.map(({ perLiner }) => perLiner), unit: 'money per liner' },
-        { name: 'singleUse', text: 'the cheapest single use per saleable liner', formula: 'least perLiner where rounds = 1', value: singleUse ?? { fact: 'noWayOfOneRound' }, unit: 'money per liner' },
+        {
+          name: 'singleUse',
+          text: 'the cheapest single use per saleable liner',
+          formula: 'least perLiner where rounds = 1',
+          value: singleUse ?? { fact: 'noWayOfOneRound' },
+          unit: 'money per liner',
+        },
         { name: 'cashBefore', text: 'cash before the first sale, in the given order', formula: 'firstCosts + otherCostsPerCutting * cuttingsPerRound', value: ways.map(({ cashBefore }) => cashBefore), unit: 'money per unit' },
         { name: 'beatsFrom', text: 'rounds until it beats single use, in the given order', formula: 'least number of its rounds over which perLiner <= singleUse', value: ways.map((way) => beatsFrom(way, singleUse)), unit: 'rounds' },
         { name: 'order', text: 'the ways, cheapest per saleable liner first', formula: 'by perLiner, equal ones in the given order', value: sorted.map(({ name }) => name), unit: 'text' },

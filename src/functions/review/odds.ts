@@ -1,4 +1,10 @@
-import { defineTable, placeOf, type Definition, type TableDefinition, type WorkingStep } from '../../core/definition/definition'
+import {
+  defineTable,
+  placeOf,
+  type Definition,
+  type TableDefinition,
+  type WorkingStep,
+} from '../../core/definition/definition'
 import { evaluate } from '../../core/definition/evaluate'
 import { number } from '../../core/definition/parameter'
 import { stepsInDoubles } from '../../core/definition/stepsInDoubles'
@@ -16,13 +22,29 @@ const dustBelowLargest = 12
 
 const parameters = {
   ...askedParameters,
-  draws: number('draws', { text: 'how often the arguments are drawn; at most 1,000 for functions that search, such as CUTTINGS and BREAKEVEN', default: 10_000, atLeast: 100, atMost: 100_000, whole: true }),
-  seed: number('seed', { text: 'where the random numbers start', default: 1, atLeast: 0, atMost: 2 ** 32 - 1, whole: true }),
+  draws: number('draws', {
+    text: 'how often the arguments are drawn; at most 1,000 for functions that search, such as CUTTINGS and BREAKEVEN',
+    default: 10_000,
+    atLeast: 100,
+    atMost: 100_000,
+    whole: true,
+  }),
+  seed: number(
+    'seed', { text: 'where the random numbers start', default: 1, atLeast: 0, atMost: 2 ** 32 - 1, whole: true },
+  ),
 }
 
 const columns = {
-  share: { heading: 'share of draws', text: 'which share of the draws that have an answer lies at or below the result beside it, 0 for the least and 1 for the largest; or what the last rows hold', unit: 'share' },
-  result: { heading: 'result', text: 'the result of the function, and in the last row a number of draws', unit: 'in the unit of the result' },
+  share: {
+    heading: 'share of draws',
+    text: 'which share of the draws that have an answer lies at or below the result beside it, 0 for the least and 1 for the largest; or what the last rows hold',
+    unit: 'share',
+  },
+  result: {
+    heading: 'result',
+    text: 'the result of the function, and in the last row a number of draws',
+    unit: 'in the unit of the result',
+  },
 }
 
 /** @param functions Those that can be asked for. They are handed over, since the catalogue that holds them holds this one. */
@@ -64,7 +86,13 @@ export function oddsOver(functions: readonly Definition[]): TableDefinition<type
         working: (): readonly WorkingStep[] => [
           { name: 'arguments', text: 'the arguments that are drawn', formula: 'argumentNames', value: asked.rows.map(({ label }) => label), unit: 'text' },
           { name: 'firstDraw', text: 'the first draw of each, so that one draw can be followed by hand', formula: 'low + SQRT(u (high - low)(likely - low)) where u is less than (likely - low) / (high - low), else high - SQRT((1 - u)(high - low)(high - likely)); u random', value: first.map((value) => new Decimal(value)), unit: 'in the units of the arguments' },
-          { name: 'allLikely', text: { fact: 'allLikelyOf', id: asked.of.id }, formula: `${asked.of.id} of the likelies`, value: likely, unit },
+          {
+            name: 'allLikely',
+            text: { fact: 'allLikelyOf', id: asked.of.id },
+            formula: `${asked.of.id} of the likelies`,
+            value: likely,
+            unit,
+          },
           { name: 'withoutAnswer', text: 'draws with which the function has no answer', formula: 'draws - those with an answer', value: without, unit: 'draws' },
           { name: 'mean', text: 'mean of the draws that have an answer', formula: 'SUM / COUNT', value: mean, unit },
           { name: 'percentiles', text: `results below which ${shares.map((share) => `${share * 100}`).join(', ')} % of these draws lie`, formula: 'PERCENTILE.INC of these draws', value: percentiles, unit },
@@ -143,7 +171,9 @@ function computing(asked: Asked): (values: readonly number[]) => number {
     return { slot, places: !Array.isArray(line) ? undefined : standsForAll ? [...line.keys()] : [place] }
   })
   const copies = Object.entries(of.parameters).flatMap(([name, parameter], slot) => (
-    typeof parameter.default === 'object' && !rows.some((row) => row.parameter === name) ? [{ slot, from: placeOf(of, parameter.default.sameAs) }] : []
+    typeof parameter.default === 'object' && !rows.some((row) => row.parameter === name)
+      ? [{ slot, from: placeOf(of, parameter.default.sameAs) }]
+      : []
   ))
   return (values) => {
     for (let row = 0; row < cells.length; row++) {

@@ -52,7 +52,9 @@ export const stockPlan = defineTable({
     const costs = orders.map((_, period) => fees[period]!.add(goods[period]!).add(holdingCostPerUnitPeriod.mul(stocks[period]!)))
     return {
       table: [
-        ...orders.map((order, period) => ({ period: new Decimal(period + 1), order, stock: stocks[period]!, cost: costs[period]! })),
+        ...orders.map(
+          (order, period) => ({ period: new Decimal(period + 1), order, stock: stocks[period]!, cost: costs[period]! }),
+        ),
         { period: { fact: 'total' }, order: total(orders), stock: total(stocks), cost: total(costs) },
       ],
       working: () => [

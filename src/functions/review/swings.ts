@@ -11,7 +11,11 @@ const columns = {
   low: { heading: 'low', text: 'its low', unit: ofArgument },
   high: { heading: 'high', text: 'its high', unit: ofArgument },
   atLow: { heading: 'at low', text: 'the result with this argument at its low', unit: ofResult },
-  likely: { heading: 'all likely', text: 'the result with every argument at its likely value, the middle of the chart', unit: ofResult },
+  likely: {
+    heading: 'all likely',
+    text: 'the result with every argument at its likely value, the middle of the chart',
+    unit: ofResult,
+  },
   atHigh: { heading: 'at high', text: 'the result with this argument at its high', unit: ofResult },
   swing: { heading: 'swing', text: 'the difference between the two ends', unit: ofResult },
 }
@@ -47,7 +51,13 @@ export function swingsOver(functions: readonly Definition[]): TableDefinition<ty
       return {
         table: rows.map(({ label, ...row }) => ({ argument: label, likely, ...row })),
         working: (): readonly WorkingStep[] => [
-          { name: 'allLikely', text: { fact: 'allLikelyOf', id: asked.of.id }, formula: `${asked.of.id} of the likelies`, value: likely, unit: asked.of.result.unit },
+          {
+            name: 'allLikely',
+            text: { fact: 'allLikelyOf', id: asked.of.id },
+            formula: `${asked.of.id} of the likelies`,
+            value: likely,
+            unit: asked.of.result.unit,
+          },
           { name: 'arguments', text: 'the arguments in the order of their swings', formula: 'sorted by swing, widest first', value: rows.map(({ label }) => label), unit: 'text' },
           { name: 'atLow', text: 'the result with this argument alone at its low', formula: `${asked.of.id} of the likelies, with one low`, value: rows.map(({ atLow }) => atLow), unit: asked.of.result.unit },
           { name: 'atHigh', text: 'the result with this argument alone at its high', formula: `${asked.of.id} of the likelies, with one high`, value: rows.map(({ atHigh }) => atHigh), unit: asked.of.result.unit },

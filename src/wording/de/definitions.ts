@@ -18,7 +18,14 @@ export function ofDefinition(english: string): string {
 }
 
 /** The words of units that are made with a symbol; a symbol stays. */
-const parts: Readonly<Record<string, string>> = { money: 'Geld', bag: 'Sack', block: 'Block', cutting: 'Steckling', pack: 'Gebinde', tray: 'Platte' }
+const parts: Readonly<Record<string, string>> = {
+  money: 'Geld',
+  bag: 'Sack',
+  block: 'Block',
+  cutting: 'Steckling',
+  pack: 'Gebinde',
+  tray: 'Platte',
+}
 
 /** A unit as a definition has it, or as it is made of others, such as "US gal loose per bag". */
 export function ofUnit(english: string): string {
@@ -27,6 +34,8 @@ export function ofUnit(english: string): string {
 
 function partIn(english: string): string {
   const words = english.split(' ')
-  const said = words.filter((word) => word !== 'loose').map((word) => (Object.hasOwn(parts, word) ? parts[word]! : word))
+  const said = words.filter((word) => word !== 'loose').map(
+    (word) => (Object.hasOwn(parts, word) ? parts[word]! : word),
+  )
   return [...said, ...(words.includes('loose') ? ['lose'] : [])].join(' ')
 }

@@ -1,4 +1,4 @@
-import type { Fact } from '../../core/definition/fact'
+import type { DeadZone, Fact } from '../../core/definition/fact'
 import { withMark } from '../../core/quantity/decimalMark'
 import type { Decimal } from '../../core/quantity/decimal'
 import { amountText, factIn, type FactWords } from '../factParts'
@@ -7,7 +7,13 @@ const n = (number: Decimal) => withMark(number.toString(), ',')
 const money = (amount: Decimal) => withMark(amountText(amount), ',')
 
 const reached = (bags: Decimal, does: { readonly one: string; readonly more: string }, amount: Decimal) => (
-  `${bags.eq(1) ? `1 Sack mehr erreicht die Staffel und ${does.one}` : `${n(bags)} Säcke mehr erreichen die Staffel und ${does.more}`} ${money(amount)}`
+  bags.eq(1)
+    ? `1 Sack mehr erreicht die Staffel und ${does.one} ${money(amount)}`
+    : `${n(bags)} Säcke mehr erreichen die Staffel und ${does.more} ${money(amount)}`
+)
+
+const inZone = ({ first, last, larger }: DeadZone) => (
+  first.eq(last) ? `${n(first)} kostet mehr als ${n(larger)}` : `${n(first)} bis ${n(last)} kosten mehr als ${n(larger)}`
 )
 
 const facts: FactWords = {
@@ -38,7 +44,7 @@ const facts: FactWords = {
 
   quoteWarning: ({ dearerThan, zone }) => [
     ...(dearerThan === undefined ? [] : [`je Stück teurer als bei ${n(dearerThan)}`]),
-    ...(zone === undefined ? [] : [`${zone.first.eq(zone.last) ? `${n(zone.first)} kostet` : `${n(zone.first)} bis ${n(zone.last)} kosten`} mehr als ${n(zone.larger)}`]),
+    ...(zone === undefined ? [] : [inZone(zone)]),
   ].join('; '),
   orderCosts: ({ order, amount, larger, largerAmount }) => (
     `ein Auftrag über ${n(order)} kostet ${money(amount)}, ${n(larger)} kosten ${money(largerAmount)}`

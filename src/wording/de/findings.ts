@@ -22,7 +22,10 @@ export const found: Words['found'] = {
   oldPrice: (day, days, start, most) => `Dieser Preis ist vom ${day}, ${days} Tage vor Beginn der Saison (${start}); mehr als ${most} Tage sind alt. Fragen Sie nach einem neuen Preis, oder behalten Sie ihn mit Absicht.`,
   dayAsText: (text, hasTwoReadings) => `„${text}“ ist ein Text und kein Tag, deshalb ist das Alter des Preises nicht bekannt${hasTwoReadings ? '; manche lesen zuerst den Tag, andere den Monat' : ''}. Geben Sie ihn als Jahr-Monat-Tag ein, etwa 2026-02-09.`,
   noSeasonStart: () => 'Der erste Tag der Saison fehlt, deshalb wurde das Alter ihrer Preise nicht geprüft. Geben Sie ihn als Jahr-Monat-Tag ein, etwa 2026-02-09.',
-  deadZone: (quantity, warning) => `Jungpflanzen zum Preis für ${n(quantity)}: ${factText(warning)}. Ändern Sie einen Preis oder eine Menge des Angebots, oder bieten Sie die größere Bestellung an.`,
+  deadZone: (quantity, warning) => (
+    `Jungpflanzen zum Preis für ${n(quantity)}: ${factText(warning)}. `
+    + 'Ändern Sie einen Preis oder eine Menge des Angebots, oder bieten Sie die größere Bestellung an.'
+  ),
 }
 
 const errorMeaning: Readonly<Record<string, string>> = {

@@ -21,5 +21,6 @@ import { working } from './working'
 /** All that the pane says, in German. */
 export const german: Words = {
   language: 'de',
-  frame, functions, season, working, check, compare, library, settings, workbench, files, port, found, sentence, parameters, cautions, subjectNames, ofDefinition, ofUnit, factText,
+  frame, functions, season, working, check, compare, library, settings, workbench, files, port, found, sentence,
+  parameters, cautions, subjectNames, ofDefinition, ofUnit, factText,
 }

@@ -1,10 +1,16 @@
 /** Facts in English: the texts that cells show. Saved workbooks compare with them, so they stay to the letter. */
-import type { Fact } from '../../core/definition/fact'
+import type { DeadZone, Fact } from '../../core/definition/fact'
 import type { Decimal } from '../../core/quantity/decimal'
 import { amountText, factIn, type FactWords } from '../factParts'
 
 const reached = (bags: Decimal, does: string, amount: Decimal) => (
-  `${bags.eq(1) ? `1 more bag reaches the break and ${does}s` : `${bags} more bags reach the break and ${does}`} ${amountText(amount)}`
+  bags.eq(1)
+    ? `1 more bag reaches the break and ${does}s ${amountText(amount)}`
+    : `${bags} more bags reach the break and ${does} ${amountText(amount)}`
+)
+
+const inZone = ({ first, last, larger }: DeadZone) => (
+  first.eq(last) ? `${first} costs more than ${larger}` : `${first} to ${last} cost more than ${larger}`
 )
 
 const facts: FactWords = {
@@ -35,7 +41,7 @@ const facts: FactWords = {
 
   quoteWarning: ({ dearerThan, zone }) => [
     ...(dearerThan === undefined ? [] : [`dearer each than ${dearerThan}`]),
-    ...(zone === undefined ? [] : [`${zone.first.eq(zone.last) ? `${zone.first} costs` : `${zone.first} to ${zone.last} cost`} more than ${zone.larger}`]),
+    ...(zone === undefined ? [] : [inZone(zone)]),
   ].join('; '),
   orderCosts: ({ order, amount, larger, largerAmount }) => (
     `an order of ${order} costs ${amountText(amount)}, ${larger} cost ${amountText(largerAmount)}`

@@ -21,5 +21,6 @@ import { working } from './working'
 export const english = {
   /** As the attribute lang has it. */
   language: 'en',
-  frame, functions, season, working, check, compare, library, settings, workbench, files, port, found, sentence, parameters, cautions, subjectNames, ofDefinition, ofUnit, factText,
+  frame, functions, season, working, check, compare, library, settings, workbench, files, port, found, sentence,
+  parameters, cautions, subjectNames, ofDefinition, ofUnit, factText,
 }

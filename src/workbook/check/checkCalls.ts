@@ -123,7 +123,9 @@ function deadZones({ definition, args, found }: GivenCall): readonly { readonly 
   const evaluation = definition.id === quote.id ? evaluate(quote, args) : undefined
   if (evaluation === undefined || !('result' in evaluation)) return []
   return rowsOf(evaluation.result).flatMap(({ quantity, warning }, index) => (
-    isFact(warning) && warning.fact === 'quoteWarning' ? [{ row: index + 1, sentence: found.deadZone(String(quantity), warning) }] : []
+    isFact(warning) && warning.fact === 'quoteWarning'
+      ? [{ row: index + 1, sentence: found.deadZone(String(quantity), warning) }]
+      : []
   ))
 }
 

@@ -48,7 +48,9 @@ export function otherCosts(cell: ChartedCell, given: readonly Decimal[], book: O
 
 /** The cells that make up the argument of each way, as far as they can be followed. */
 function termsOfWays(cell: ChartedCell, book: OpenBook, names: NamedRanges): readonly (readonly Found[])[] {
-  const index = cell.id === compare.id ? placeOf(compare, 'otherCostsPerCutting') : placeOf(rootingCost, 'otherCostPerCutting')
+  const index = cell.id === compare.id
+    ? placeOf(compare, 'otherCostsPerCutting')
+    : placeOf(rootingCost, 'otherCostPerCutting')
   const { formula = '' } = cellAt(book, cell.sheet, cell.row, cell.column) ?? {}
   const written = onlyCall(formula, cell.id)?.[index] ?? ''
   const [reference, ...more] = rangesRead(`=${written}`, cell.sheet, names)
@@ -63,7 +65,9 @@ function termsOfWays(cell: ChartedCell, book: OpenBook, names: NamedRanges): rea
 
 /** The places of the ways in their ranges. One without a name is no way: COMPARE leaves it out. */
 export function waysGiven({ args }: ChartedCell): readonly number[] {
-  return [args[placeOf(compare, 'names')]].flat(2).flatMap((name, place) => (name === null || name === undefined || name === '' ? [] : [place]))
+  return [args[placeOf(compare, 'names')]].flat(2).flatMap(
+    (name, place) => (name === null || name === undefined || name === '' ? [] : [place]),
+  )
 }
 
 interface Place { readonly sheet: string; readonly row: number; readonly column: number }

@@ -41,7 +41,9 @@ type ArgumentAt = (parameter: keyof typeof compare.parameters) => string
 function argumentsAt(written: readonly string[], place: number): ArgumentAt {
   return (name) => {
     const text = written[placeOf(compare, name)] ?? ''
-    if (name === 'yearlyInterest' || name === 'roundsPerYear') return text === '' ? String(compare.parameters[name].default) : text
+    if (name === 'yearlyInterest' || name === 'roundsPerYear') {
+      return text === '' ? String(compare.parameters[name].default) : text
+    }
     return text === '' ? '0' : `INDEX(${text},${place})`
   }
 }

@@ -75,8 +75,15 @@ function roundsOfBreakEven(cell: ChartedCell, book: OpenBook): Rounds | NoChart 
   const { args, result } = found
   const { over } = levelCosts(args)
   const breakEvenAt = result as number
-  const [name, nameOfOnce] = [lookedUpName(cell, breakEven, 'firstCost', book), lookedUpName(cell, breakEven, 'singleUseCost', book)]
-  const singleUse: SingleUse = { ...(nameOfOnce && { name: nameOfOnce }), cost: toCell(args.singleUseCost.div(args.singleUseYield)), isCheapest: false }
+  const [name, nameOfOnce] = [
+    lookedUpName(cell, breakEven, 'firstCost', book),
+    lookedUpName(cell, breakEven, 'singleUseCost', book),
+  ]
+  const singleUse: SingleUse = {
+    ...(nameOfOnce && { name: nameOfOnce }),
+    cost: toCell(args.singleUseCost.div(args.singleUseYield)),
+    isCheapest: false,
+  }
   // Beyond twice the round there is little to see.
   const least = 10
   const last = Decimal.min(args.mostRounds, Math.max(least, 2 * breakEvenAt))
@@ -91,7 +98,9 @@ function roundsOfBreakEven(cell: ChartedCell, book: OpenBook): Rounds | NoChart 
 function roundsOfLedger({ args }: ChartedCell): Rounds | NoChart {
   const ledger = evaluated(reuseLedger, args)
   if ('noChart' in ledger) return ledger
-  const points = rowsOf(ledger.result).map(({ round, levelCost }): RoundsPoint => ({ round: Number(round), cost: Number(levelCost) }))
+  const points = rowsOf(ledger.result).map(
+    ({ round, levelCost }): RoundsPoint => ({ round: Number(round), cost: Number(levelCost) }),
+  )
   return { unit: 'money per unit and round', lines: [{ points }], singleUses: [] }
 }
 

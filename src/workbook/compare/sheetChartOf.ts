@@ -69,7 +69,10 @@ function chartOfSwings(cell: ChartedCell, book: OpenBook): SheetChart | undefine
   const { of, unit } = askedFor(table.args.functionName)
   return {
     ...table.placed, kind: 'tornado', title: words.swings.chart(of), along: table.column('argument'), alongTitle: '', valueTitle: unit,
-    series: [{ name: words.swings.atItsLow, values: table.column('atLow') }, { name: words.swings.atItsHigh, values: table.column('atHigh') }],
+    series: [
+      { name: words.swings.atItsLow, values: table.column('atLow') },
+      { name: words.swings.atItsHigh, values: table.column('atHigh') },
+    ],
     from: Number(table.rows[0]?.likely),
   }
 }
@@ -91,7 +94,9 @@ function curveOf(cell: ChartedCell, book: OpenBook): SheetChart | undefined {
   const found = oddsOf(cell, book)
   if ('noChart' in found) return undefined
   const { of, unit, percentiles: { length } } = found
-  const column = (key: keyof typeof odds.result.columns) => columnBelow(cell, columnsBefore(odds.result.columns, key), length)
+  const column = (key: keyof typeof odds.result.columns) => columnBelow(
+    cell, columnsBefore(odds.result.columns, key), length,
+  )
   return {
     sheet: cell.sheet, free: freeBeside(cell, book), kind: 'curve', title: words.odds.chart(of), along: column('result'), alongTitle: unit, valueTitle: words.odds.shareOfDraws,
     series: [{ name: words.odds.shareOfDraws, values: column('share') }],

@@ -27,7 +27,9 @@ export function waysOfCompare(cell: ChartedCell, book: OpenBook): readonly WayCo
   const given = rootedOfCompare(comparison.args)
   const others = otherCosts(cell, given.map(({ other }) => other), book)
   const sorted = orderOf(given)
-  return rowsOf(comparison.result).map(({ name, perLiner }, row) => wayCost(String(name), Number(perLiner), given[sorted[row]!]!, others[sorted[row]!]))
+  return rowsOf(comparison.result).map(
+    ({ name, perLiner }, row) => wayCost(String(name), Number(perLiner), given[sorted[row]!]!, others[sorted[row]!]),
+  )
 }
 
 /** The places of the ways as given, the cheapest first. Names need not differ, so they are sorted as the function does. */

@@ -2,7 +2,20 @@ import { buyPlan } from '../../functions/buying/buyPlan'
 import { bags } from '../../functions/buying/bags'
 import type { Cell } from '../book'
 import { cautionLines } from './cautionLines'
-import { dayInput, formats, headings, headOf, input, ofTable, openInput, result, text, total, type NamedSheet, type Row } from './cells'
+import {
+  dayInput,
+  formats,
+  headings,
+  headOf,
+  input,
+  ofTable,
+  openInput,
+  result,
+  text,
+  total,
+  type NamedSheet,
+  type Row,
+} from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
 import { aboveTable, letterOf, spilledTable } from './spilledTable'
@@ -70,12 +83,19 @@ export function offersSheet(): NamedSheet {
     medium: () => line('Medium', input('Premix'), '', 'A name as on Prices'),
     needed: (at) => line('Needed', result(`=MAX(INDEX(MediumWithWaste,MATCH(B${at.medium},MediumName,0))-INDEX(MediumOnHand,MATCH(B${at.medium},MediumName,0)),0)`, formats.litres), 'L loose', 'Buying: with waste, less the stock'),
     listed: (at) => line('One pack of the price list', result(`=INDEX(MediumCost,MATCH(B${at.medium},MediumName,0))`, formats.price), 'EUR', 'Buying: what its line costs'),
-    planned: (at) => line('The order below', total(ofTable(`A${at.plan}`, `SUMIF(${ofPlan('pack', at)},"total",${ofPlan('cost', at)})`), formats.price), 'EUR', 'The table below'),
+    planned: (at) => line(
+      'The order below',
+      total(ofTable(`A${at.plan}`, `SUMIF(${ofPlan('pack', at)},"total",${ofPlan('cost', at)})`), formats.price),
+      'EUR',
+      'The table below',
+    ),
     saved: (at) => line('Saved by the order below', total(`=B${at.listed}-B${at.planned}`, formats.price), 'EUR', 'Buying goes by the price list all the same'),
     gapBelow: blank,
     cautions: cautionLines(bags),
     gapAbove: blank,
-    planHeading: () => aboveTable(buyPlan, { pack: 'The cheapest order', bags: 'packs', litres: 'L loose', cost: 'EUR', leftover: 'L loose' }),
+    planHeading: () => aboveTable(
+      buyPlan, { pack: 'The cheapest order', bags: 'packs', litres: 'L loose', cost: 'EUR', leftover: 'L loose' },
+    ),
     plan: {
       height: mostPlanRows + 1,
       rows: (at) => {

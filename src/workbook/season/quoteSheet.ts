@@ -2,7 +2,19 @@ import { quote } from '../../functions/cost/quote'
 import type { Cell } from '../book'
 import { cautionLines } from './cautionLines'
 import { mediumCost } from '../../functions/cost/mediumCost'
-import { formats, heading, headings, headOf, input, priced, result, text, total, type NamedSheet, type Row } from './cells'
+import {
+  formats,
+  heading,
+  headings,
+  headOf,
+  input,
+  priced,
+  result,
+  text,
+  total,
+  type NamedSheet,
+  type Row,
+} from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
 import { sixWays } from './sixWays'

@@ -1,6 +1,19 @@
 import { variance } from '../../functions/review/variance'
 import type { Cell } from '../book'
-import { formats, heading, headings, headOf, input, ofTable, priced, result, text, total, type NamedSheet, type Row } from './cells'
+import {
+  formats,
+  heading,
+  headings,
+  headOf,
+  input,
+  ofTable,
+  priced,
+  result,
+  text,
+  total,
+  type NamedSheet,
+  type Row,
+} from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
 import { letterOf, spilledTable } from './spilledTable'
@@ -89,7 +102,10 @@ export function reviewSheet(): NamedSheet {
 function block({ name, unit, standardQuantity, standardPrice, actualQuantity, actualPrice }: Item, row: number): readonly Row[] {
   const [standard, actual] = [row + 1, row + 1 + 1]
   const table = spilledTable(
-    variance, `=STICK.VARIANCE(B${standard},C${standard},B${actual},C${actual})`, { variance: undefined, amount: formats.price, reads: undefined }, rowsOfItem,
+    variance,
+    `=STICK.VARIANCE(B${standard},C${standard},B${actual},C${actual})`,
+    { variance: undefined, amount: formats.price, reads: undefined },
+    rowsOfItem,
   )
   const less = (column: string, format: string) => result(`=${column}${actual}-${column}${standard}`, format)
   const left: readonly (readonly Cell[])[] = [

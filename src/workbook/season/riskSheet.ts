@@ -76,10 +76,17 @@ export function riskSheet(): NamedSheet {
       height: rowsOfOdds + 1,
       rows: (at) => beside(
         spilledTable(
-          swings, `=STICK.SWINGS(B${at.functionName},${given(at)})`,
-          { argument: undefined, low: mixed, high: mixed, atLow: each, likely: each, atHigh: each, swing: each }, uncertain.length,
+          swings,
+          `=STICK.SWINGS(B${at.functionName},${given(at)})`,
+          { argument: undefined, low: mixed, high: mixed, atLow: each, likely: each, atHigh: each, swing: each },
+          uncertain.length,
         ),
-        spilledTable(odds, `=STICK.ODDS(B${at.functionName},${given(at)},B${at.draws},B${at.seed})`, { share, result: mixed }, rowsOfOdds),
+        spilledTable(
+          odds,
+          `=STICK.ODDS(B${at.functionName},${given(at)},B${at.draws},B${at.seed})`,
+          { share, result: mixed },
+          rowsOfOdds,
+        ),
         columnsBeforeOdds,
       ),
     },

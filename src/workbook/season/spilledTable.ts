@@ -18,7 +18,9 @@ export function spilledTable<C extends Columns>(
   { result: { columns } }: Spilling<C>, formula: string, formats: ByColumn<C, string | undefined>, height: number,
 ): readonly Row[] {
   const keys: readonly (keyof C)[] = Object.keys(columns)
-  const headings = keys.map((_, column): Cell => (column === 0 ? { formula, spills: true, look: 'heading' } : { look: 'heading' }))
+  const headings = keys.map(
+    (_, column): Cell => (column === 0 ? { formula, spills: true, look: 'heading' } : { look: 'heading' }),
+  )
   return [headings, ...Array.from({ length: height }, () => keys.map((key) => spilledOver(formats[key])))]
 }
 
@@ -28,6 +30,8 @@ export function aboveTable<C extends Columns>({ result: { columns } }: Spilling<
 }
 
 /** The letter of one of its columns, where the table begins in column `corner`. */
-export function letterOf<C extends Columns>({ result: { columns } }: Spilling<C>, key: keyof C & string, corner = 'A'): string {
+export function letterOf<C extends Columns>(
+  { result: { columns } }: Spilling<C>, key: keyof C & string, corner = 'A',
+): string {
   return addressOf(0, positionOf(`${corner}1`).column + columnsBefore(columns, key)).replace('1', '')
 }

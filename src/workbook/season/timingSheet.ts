@@ -53,7 +53,9 @@ export function timingSheet(): NamedSheet {
     gapAbove: blank,
     cautions: cautionLines(bags),
     gapBelow: blank,
-    planHeading: () => aboveTable(stockPlan, { period: 'The cheapest timing', order: 'packs', stock: 'packs', cost: 'EUR' }),
+    planHeading: () => aboveTable(
+      stockPlan, { period: 'The cheapest timing', order: 'packs', stock: 'packs', cost: 'EUR' },
+    ),
     plan: {
       height: unitPrices.length + 1 + 1,
       rows: (at) => spilledTable(

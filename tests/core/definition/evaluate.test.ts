@@ -11,7 +11,10 @@ import { Decimal } from '../../../src/core/quantity/decimal'
 
 const about = { id: 'OWN', subject: 'counting', summary: 'x', convention: 'x', examples: [] as Example[] } as const
 const one = { name: 'count', text: 'x', unit: 'cuttings' }
-const columns = { name: { heading: 'way', text: 'x', unit: 'text' }, amount: { heading: 'cost', text: 'x', unit: 'money' } }
+const columns = {
+  name: { heading: 'way', text: 'x', unit: 'text' },
+  amount: { heading: 'cost', text: 'x', unit: 'money' },
+}
 
 const steps = defineBySteps({
   ...about, result: one, parameters: { a: number('x', { text: 'x' }), b: number('x', { text: 'x', default: 2 }) },
@@ -66,8 +69,12 @@ test('a result that no cell holds is refused, alone, in a range and in a table',
 })
 
 test('A table has its columns by key, numbers as numbers, and facts as facts.', () => {
-  const evaluation = evaluate(tableOf([{ amount: new Decimal('1.5'), name: 'x' }, { name: { fact: 'total' }, amount: new Decimal(2) }]), [])
-  expect(evaluation).toMatchObject({ result: { columns, rows: [{ name: 'x', amount: 1.5 }, { name: { fact: 'total' }, amount: 2 }] } })
+  const evaluation = evaluate(
+    tableOf([{ amount: new Decimal('1.5'), name: 'x' }, { name: { fact: 'total' }, amount: new Decimal(2) }]), [],
+  )
+  expect(evaluation).toMatchObject(
+    { result: { columns, rows: [{ name: 'x', amount: 1.5 }, { name: { fact: 'total' }, amount: 2 }] } },
+  )
   expect('result' in evaluation && rowsOf(evaluation.result)).toHaveLength(2)
   expect(rowsOf(7)).toEqual([])
 })
@@ -76,7 +83,9 @@ test('The places, the headings and the formulas of columns follow their order.',
   expect([columnsBefore(columns, 'name'), columnsBefore(columns, 'amount')]).toEqual([0, 1])
   expect(headingRow(columns)).toBe('HSTACK("way", "cost")')
   expect(inOrder(columns, { amount: 'b', name: 'a' })).toBe('a, b')
-  expect([columnOf(columns, 'amount', 'block'), lastOf(columns, 'amount', 'block')]).toEqual(['INDEX(block, 0, 2)', 'INDEX(block, ROWS(block), 2)'])
+  expect(
+    [columnOf(columns, 'amount', 'block'), lastOf(columns, 'amount', 'block')],
+  ).toEqual(['INDEX(block, 0, 2)', 'INDEX(block, ROWS(block), 2)'])
 })
 
 test('An argument is found by its name, and the steps that do not read it stand before those that do.', () => {
