@@ -5,6 +5,7 @@ import type { Problem } from '../core/definition/problem'
 import { cellsOf, type CellValues } from './cellsOf'
 
 export type Tried =
+  /** As it will stand in the sheet, so in English. */
   | { readonly value: CellValues }
   | { readonly cellError: string }
   | { readonly missing: readonly string[]; readonly problems: readonly ArgumentProblem[] }

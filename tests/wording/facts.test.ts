@@ -91,7 +91,7 @@ const said: readonly (readonly [english: string, german: string, fact: Fact])[] 
   ['favourable', 'günstig', { fact: 'favourable' }],
 ]
 
-test.each(said)('A fact reads in English as cells show it, and in German in the pane: %s', (inEnglish, inGerman, fact) => {
+test.each(said)('A fact reads in English as its cell, and in German in the pane: %s', (inEnglish, inGerman, fact) => {
   expect([english.factText(fact), german.factText(fact)]).toEqual([inEnglish, inGerman])
 })
 

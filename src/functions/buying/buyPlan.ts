@@ -157,7 +157,8 @@ export const buyPlan = defineTable({
   plain: {
     reason: 'Excel has no formula that weighs every order of whole bags. The check is for packs of different names and a plan that buys some: whether the bags cover the need, and the costs of the rows make the total.',
     check: `LET(boughtEach, DROP(DROP(plan, 1), -1), bagsEach, ${columnOf(columns, 'bags', 'boughtEach')}, `
-      + `litresEach, XLOOKUP(${columnOf(columns, 'pack', 'boughtEach')}, packNames, packLitres), totalCost, ${lastOf(columns, 'cost', 'plan')}, `
+      + `litresEach, XLOOKUP(${columnOf(columns, 'pack', 'boughtEach')}, packNames, packLitres), `
+      + `totalCost, ${lastOf(columns, 'cost', 'plan')}, `
       + 'AND(SUM(bagsEach * litresEach) * (1 + 10 ^ -12) >= neededL, '
       + `ABS(SUM(${columnOf(columns, 'cost', 'boughtEach')}) - totalCost) <= totalCost / 10 ^ 12))`,
   },
@@ -189,14 +190,16 @@ function slipIn({ packNames, packPrices, breakQuantities, breakPrices }: Given):
     const isWithoutQuantity = breakQuantities[lonely]!.isZero()
     return {
       code: 'needsOther', row: lonely + 1,
-      parameter: isWithoutQuantity ? 'breakPrices' : 'breakQuantities', other: isWithoutQuantity ? 'breakQuantities' : 'breakPrices',
+      parameter: isWithoutQuantity ? 'breakPrices' : 'breakQuantities',
+      other: isWithoutQuantity ? 'breakQuantities' : 'breakPrices',
     }
   }
   const dearer = breakPrices.findIndex((price, row) => price.gt(packPrices[row]!))
   if (dearer === -1) return undefined
   return {
     code: 'aboveOther', row: dearer + 1,
-    parameter: 'breakPrices', value: breakPrices[dearer]!.toString(), other: 'packPrices', otherValue: packPrices[dearer]!.toString(),
+    parameter: 'breakPrices', value: breakPrices[dearer]!.toString(), other: 'packPrices',
+    otherValue: packPrices[dearer]!.toString(),
   }
 }
 
@@ -306,7 +309,9 @@ function pricePaid({ price, priceBreak }: Row, bags: number): Decimal {
 function linesOf(
   order: Order, rows: readonly Row[], { purchase, inLitres }: Scaled, deliveries: Deliveries, neededL: Decimal,
 ): readonly Line[] {
-  const bought = rows.flatMap((row, index) => (order.bags[index] === 0 ? [] : [{ row, pack: purchase.packs[index]!, bags: order.bags[index]! }]))
+  const bought = rows.flatMap(
+    (row, index) => (order.bags[index] === 0 ? [] : [{ row, pack: purchase.packs[index]!, bags: order.bags[index]! }]),
+  )
   let before = zero
   const lines = bought.map(({ row, pack, bags }): Line => {
     const litres = inLitres(bags * pack.litres)
@@ -327,7 +332,8 @@ function stepsOf(line: Line, need: number, order: Order): readonly WorkingStep[]
   const { row, bags, goods } = line
   const price = pricePaid(row, bags)
   const step: WorkingStep = {
-    name: row.name, text: 'price of the goods, without delivery', formula: `${bags} * ${price.toString()}`, value: goods, unit: 'money',
+    name: row.name, text: 'price of the goods, without delivery', formula: `${bags} * ${price.toString()}`,
+    value: goods, unit: 'money',
   }
   const { priceBreak } = row
   if (priceBreak === undefined) return [step]

@@ -2,6 +2,7 @@ import {
   defineTable,
   placeOf,
   type Definition,
+  type Example,
   type TableDefinition,
   type WorkingStep,
 } from '../../core/definition/definition'
@@ -47,6 +48,37 @@ const columns = {
   },
 }
 
+const examples: readonly Example[] = [
+  {
+    text: 'Cost of a liner with doubt about the cost of a cutting and about both stages of losses',
+    given: [
+      'PERLINER',
+      ['costPerCutting', 'stageRates', 'stageRates'],
+      [0.07, 0.7, 0.9],
+      [0.08, 0.85, 0.95],
+      [0.1, 0.9, 1],
+    ],
+    gives: [
+      [0, 0.08189562359], [0.01, 0.08853617884], [0.05, 0.09269515309], [0.1, 0.09529835766], [0.25, 0.1002373647],
+      [0.5, 0.106885046],
+      [0.75, 0.114479477], [0.9, 0.1214479018], [0.95, 0.1260918817], [0.99, 0.1341051129], [1, 0.1457909145],
+      ['mean', 0.1078074908], ['all likely', 0.09907120743], ['draws without answer', 0],
+    ],
+    source: 'numpy-random',
+  },
+  {
+    text: 'Where nothing is in doubt, every draw is the same',
+    given: ['MEDIUMCOST', ['cuttingVolumeMl', 'costPerLitre'], [60, 0.15], [60, 0.15], [60, 0.15], 100, 7],
+    gives: [
+      ...shares.map((share) => [share, 0.009]),
+      ['mean', 0.009],
+      ['all likely', 0.009],
+      ['draws without answer', 0],
+    ],
+    source: 'definition',
+  },
+]
+
 /** @param functions Those that can be asked for. They are handed over, since the catalogue that holds them holds this one. */
 export function oddsOver(functions: readonly Definition[]): TableDefinition<typeof parameters, typeof columns> {
   return defineTable({
@@ -56,7 +88,9 @@ export function oddsOver(functions: readonly Definition[]): TableDefinition<type
     convention: 'Each argument is drawn from the triangular distribution of its low, likely and high, independently of the others: arguments that move together are not modelled. Whole arguments are rounded to the nearest whole number. A draw with which the function has no answer is counted in the last row, and percentiles and mean are those of the others. Between two draws the percentiles are interpolated as by PERCENTILE.INC. The draws come from the Mersenne Twister MT19937, the result is rounded to 10 significant digits, and the same seed and rows give the same numbers on every machine; another seed shows how far they depend on chance.',
     parameters,
     result: {
-      name: 'odds', text: 'percentiles of the result, then its mean, what it is with all likely values, and how many draws have no answer', unit: 'table', columns,
+      name: 'odds',
+      text: 'percentiles of the result, then its mean, what it is with all likely values, and how many draws have no answer',
+      unit: 'table', columns,
     },
     method: ({ draws, seed, ...args }) => {
       const asked = readAsked(functions, args)
@@ -100,19 +134,7 @@ export function oddsOver(functions: readonly Definition[]): TableDefinition<type
       }
     },
     plain: { reason: 'RAND of Excel cannot be given a seed, so no plain formula makes these draws again. SWINGS shows the two ends of each argument without any draws.' },
-    examples: [
-      {
-        text: 'Cost of a liner with doubt about the cost of a cutting and about both stages of losses',
-        given: ['PERLINER', ['costPerCutting', 'stageRates', 'stageRates'], [0.07, 0.7, 0.9], [0.08, 0.85, 0.95], [0.1, 0.9, 1]],
-        gives: [
-          [0, 0.08189562359], [0.01, 0.08853617884], [0.05, 0.09269515309], [0.1, 0.09529835766], [0.25, 0.1002373647], [0.5, 0.106885046],
-          [0.75, 0.114479477], [0.9, 0.1214479018], [0.95, 0.1260918817], [0.99, 0.1341051129], [1, 0.1457909145],
-          ['mean', 0.1078074908], ['all likely', 0.09907120743], ['draws without answer', 0],
-        ],
-        source: 'numpy-random',
-      },
-      { text: 'Where nothing is in doubt, every draw is the same', given: ['MEDIUMCOST', ['cuttingVolumeMl', 'costPerLitre'], [60, 0.15], [60, 0.15], [60, 0.15], 100, 7], gives: [...shares.map((share) => [share, 0.009]), ['mean', 0.009], ['all likely', 0.009], ['draws without answer', 0]], source: 'definition' },
-    ],
+    examples,
     over: functions,
   })
 }

@@ -69,8 +69,8 @@ export const stockPlan = defineTable({
   },
   plain: {
     reason: 'Excel has no formula that weighs every timing of the orders. The check is whether the orders of the plan cover the needs of every period at the cost that the plan says; no other timing costs less.',
-    check: `LET(periodEach, DROP(DROP(plan, 1), -1), orderEach, ${columnOf(columns, 'order', 'periodEach')}, stockEach, ${columnOf(columns, 'stock', 'periodEach')}, `
-      + `totalCost, ${lastOf(columns, 'cost', 'plan')}, `
+    check: `LET(periodEach, DROP(DROP(plan, 1), -1), orderEach, ${columnOf(columns, 'order', 'periodEach')}, `
+      + `stockEach, ${columnOf(columns, 'stock', 'periodEach')}, totalCost, ${lastOf(columns, 'cost', 'plan')}, `
       + 'lastStock, INDEX(stockEach, ROWS(stockEach)), moved, onHand + SUM(orderEach) - SUM(needsPerPeriod), '
       + 'paid, SUM((orderEach > 0) * TOCOL(orderCosts, 1) + orderEach * TOCOL(unitPrices, 1) + stockEach * holdingCostPerUnitPeriod), '
       + 'AND(MIN(stockEach) >= 0, ABS(moved - lastStock) <= SUM(needsPerPeriod) / 10 ^ 12, ABS(paid - totalCost) <= totalCost / 10 ^ 12))',

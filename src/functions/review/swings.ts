@@ -1,5 +1,11 @@
 import { columnOf } from '../../core/definition/columns'
-import { defineTable, type Definition, type TableDefinition, type WorkingStep } from '../../core/definition/definition'
+import {
+  defineTable,
+  type Definition,
+  type Example,
+  type TableDefinition,
+  type WorkingStep,
+} from '../../core/definition/definition'
 import { asShown, Decimal } from '../../core/quantity/decimal'
 import { askedParameters, endsOf, endWithoutAnswer, readAsked } from './asked'
 
@@ -21,6 +27,34 @@ const columns = {
 }
 
 const below = (key: keyof typeof columns) => columnOf(columns, key, 'rowsBelow')
+
+const examples: readonly Example[] = [
+  {
+    text: 'Cost of the medium of a cutting, 50 to 80 mL at 0.10 to 0.20 a litre',
+    given: ['MEDIUMCOST', ['cuttingVolumeMl', 'costPerLitre'], [50, 0.1], [65, 0.15], [80, 0.2]],
+    gives: [
+      ['costPerLitre', 0.1, 0.2, 0.0065, 0.00975, 0.013, 0.0065],
+      ['cuttingVolumeMl', 50, 80, 0.0075, 0.00975, 0.012, 0.0045],
+    ],
+    source: 'definition',
+  },
+  {
+    text: 'Cost of a liner with two stages of losses: the same range twice is two cells of it',
+    given: [
+      'stick.perliner',
+      ['costPerCutting', 'stageRates', 'stageRates'],
+      [0.4, 0.8, 0.9],
+      [0.4, 0.8, 1],
+      [0.6, 1, 1],
+    ],
+    gives: [
+      ['costPerCutting', 0.4, 0.6, 0.5, 0.5, 0.75, 0.25],
+      ['stageRates 1', 0.8, 1, 0.5, 0.5, 0.4, 0.1],
+      ['stageRates 2', 0.9, 1, 0.555555555555556, 0.5, 0.5, 0.0555555555555556],
+    ],
+    source: 'definition',
+  },
+]
 
 /** @param functions Those that can be asked for. They are handed over, since the catalogue that holds them holds this one. */
 export function swingsOver(functions: readonly Definition[]): TableDefinition<typeof askedParameters, typeof columns> {
@@ -67,22 +101,10 @@ export function swingsOver(functions: readonly Definition[]): TableDefinition<ty
     },
     plain: {
       reason: 'Excel has no formula that computes a function by its name. Each end is one call of that function, with one argument at its low or high and the others at their likely values; its own plain formula checks it.',
-      check: `LET(rowsBelow, DROP(swings, 1), MAX(ABS(ABS(${below('atHigh')} - ${below('atLow')}) - ${below('swing')})) * 10 ^ 12 <= MAX(${below('swing')}))`,
+      check: `LET(rowsBelow, DROP(swings, 1), MAX(ABS(ABS(${below('atHigh')} - ${below('atLow')}) - ${below('swing')})) `
+        + `* 10 ^ 12 <= MAX(${below('swing')}))`,
     },
-    examples: [
-      {
-        text: 'Cost of the medium of a cutting, 50 to 80 mL at 0.10 to 0.20 a litre',
-        given: ['MEDIUMCOST', ['cuttingVolumeMl', 'costPerLitre'], [50, 0.1], [65, 0.15], [80, 0.2]],
-        gives: [['costPerLitre', 0.1, 0.2, 0.0065, 0.00975, 0.013, 0.0065], ['cuttingVolumeMl', 50, 80, 0.0075, 0.00975, 0.012, 0.0045]],
-        source: 'definition',
-      },
-      {
-        text: 'Cost of a liner with two stages of losses: the same range twice is two cells of it',
-        given: ['stick.perliner', ['costPerCutting', 'stageRates', 'stageRates'], [0.4, 0.8, 0.9], [0.4, 0.8, 1], [0.6, 1, 1]],
-        gives: [['costPerCutting', 0.4, 0.6, 0.5, 0.5, 0.75, 0.25], ['stageRates 1', 0.8, 1, 0.5, 0.5, 0.4, 0.1], ['stageRates 2', 0.9, 1, 0.555555555555556, 0.5, 0.5, 0.0555555555555556]],
-        source: 'definition',
-      },
-    ],
+    examples,
     over: functions,
   })
 }

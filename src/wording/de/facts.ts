@@ -13,7 +13,9 @@ const reached = (bags: Decimal, does: { readonly one: string; readonly more: str
 )
 
 const inZone = ({ first, last, larger }: DeadZone) => (
-  first.eq(last) ? `${n(first)} kostet mehr als ${n(larger)}` : `${n(first)} bis ${n(last)} kosten mehr als ${n(larger)}`
+  first.eq(last)
+    ? `${n(first)} kostet mehr als ${n(larger)}`
+    : `${n(first)} bis ${n(last)} kosten mehr als ${n(larger)}`
 )
 
 const facts: FactWords = {

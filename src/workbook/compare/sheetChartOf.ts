@@ -50,7 +50,8 @@ function chartOfTable(cell: ChartedCell, book: OpenBook): SheetChart | undefined
 function chartOfWays(cell: ChartedCell, book: OpenBook): SheetChart | undefined {
   const table = tableOf(compare, cell, book)
   return table && {
-    ...table.placed, kind: 'bars', title: 'Cost of a saleable liner', along: table.column('name'), alongTitle: '', valueTitle: words.perLiner,
+    ...table.placed, kind: 'bars', title: 'Cost of a saleable liner', along: table.column('name'), alongTitle: '',
+    valueTitle: words.perLiner,
     series: [{ name: words.ways.perLiner, values: table.column('perLiner') }],
   }
 }
@@ -58,7 +59,8 @@ function chartOfWays(cell: ChartedCell, book: OpenBook): SheetChart | undefined 
 function chartOfRounds(cell: ChartedCell, book: OpenBook): SheetChart | undefined {
   const table = tableOf(reuseLedger, cell, book)
   return table && {
-    ...table.placed, kind: 'line', title: 'Level cost by the rounds it serves', along: table.column('round'), alongTitle: words.rounds.rounds,
+    ...table.placed, kind: 'line', title: 'Level cost by the rounds it serves', along: table.column('round'),
+    alongTitle: words.rounds.rounds,
     valueTitle: 'money per unit and round', series: [{ name: 'level cost', values: table.column('levelCost') }],
   }
 }
@@ -68,7 +70,8 @@ function chartOfSwings(cell: ChartedCell, book: OpenBook): SheetChart | undefine
   if (table === undefined) return undefined
   const { of, unit } = askedFor(table.args.functionName)
   return {
-    ...table.placed, kind: 'tornado', title: words.swings.chart(of), along: table.column('argument'), alongTitle: '', valueTitle: unit,
+    ...table.placed, kind: 'tornado', title: words.swings.chart(of), along: table.column('argument'), alongTitle: '',
+    valueTitle: unit,
     series: [
       { name: words.swings.atItsLow, values: table.column('atLow') },
       { name: words.swings.atItsHigh, values: table.column('atHigh') },
@@ -78,7 +81,9 @@ function chartOfSwings(cell: ChartedCell, book: OpenBook): SheetChart | undefine
 }
 
 /** The table in the cells, whose columns a chart takes by key, and where there is room for the chart. */
-function tableOf<P extends Parameters, C extends Columns>(definition: Definition<P, C>, cell: ChartedCell, book: OpenBook) {
+function tableOf<P extends Parameters, C extends Columns>(
+  definition: Definition<P, C>, cell: ChartedCell, book: OpenBook,
+) {
   const found = evaluated(definition, cell.args)
   if ('noChart' in found || !isTable(found.result)) return undefined
   const { columns, rows } = found.result
@@ -98,7 +103,8 @@ function curveOf(cell: ChartedCell, book: OpenBook): SheetChart | undefined {
     cell, columnsBefore(odds.result.columns, key), length,
   )
   return {
-    sheet: cell.sheet, free: freeBeside(cell, book), kind: 'curve', title: words.odds.chart(of), along: column('result'), alongTitle: unit, valueTitle: words.odds.shareOfDraws,
+    sheet: cell.sheet, free: freeBeside(cell, book), kind: 'curve', title: words.odds.chart(of),
+    along: column('result'), alongTitle: unit, valueTitle: words.odds.shareOfDraws,
     series: [{ name: words.odds.shareOfDraws, values: column('share') }],
   }
 }

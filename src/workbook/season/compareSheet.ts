@@ -52,7 +52,8 @@ export function compareSheet(): NamedSheet {
     compared: () => line('Cuttings in a round', input(1000, formats.count), 'cuttings', 'Level cost (of the pieces alone) and cash in the table are for so many cuttings in every way'),
     gapAbove: blank,
     tableHeading: () => aboveTable(compare, {
-      name: 'Cheapest first', levelCost: 'EUR a round', perCutting: 'EUR a cutting', perLiner: 'EUR a liner', cashBefore: 'EUR, first round', beatsFrom: 'rounds',
+      name: 'Cheapest first', levelCost: 'EUR a round', perCutting: 'EUR a cutting', perLiner: 'EUR a liner',
+      cashBefore: 'EUR, first round', beatsFrom: 'rounds',
     }),
     table: {
       height: wayKeys.length + 1,
@@ -60,7 +61,8 @@ export function compareSheet(): NamedSheet {
         compare,
         '=STICK.COMPARE(WayName,ComparedFirst,WayRounds,ComparedCuttings,WayRate,ComparedWash,WayTopUp,WayLost,WayOther,ComparedEnd,YearlyInterest,RoundsPerYear)',
         {
-          name: undefined, levelCost: formats.price, perCutting: formats.each, perLiner: formats.each, cashBefore: formats.price, beatsFrom: formats.count,
+          name: undefined, levelCost: formats.price, perCutting: formats.each, perLiner: formats.each,
+          cashBefore: formats.price, beatsFrom: formats.count,
         },
         wayKeys.length,
       ),

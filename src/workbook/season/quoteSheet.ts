@@ -116,7 +116,8 @@ export function quoteSheet(): NamedSheet {
     gapLast: blank,
     quoteHeading: () => [
       ...aboveTable(quote, {
-        quantity: 'The quote: liners', price: 'EUR a liner', total: 'EUR', marginKept: 'of the price', markup: 'of the cost', floor: 'EUR a liner', warning: '',
+        quantity: 'The quote: liners', price: 'EUR a liner', total: 'EUR', marginKept: 'of the price',
+        markup: 'of the cost', floor: 'EUR a liner', warning: '',
       }),
       ...headings('', ''),
     ],
@@ -126,7 +127,8 @@ export function quoteSheet(): NamedSheet {
         quote,
         `=STICK.QUOTE(B${at.cost},${acrossBreaks(at.quantities)},${acrossBreaks(at.margins)},B${at.setup},B${at.step})`,
         {
-          quantity: formats.count, price: formats.price, total: formats.price, marginKept: formats.share, markup: formats.share, floor: formats.each, warning: undefined,
+          quantity: formats.count, price: formats.price, total: formats.price, marginKept: formats.share,
+          markup: formats.share, floor: formats.each, warning: undefined,
         },
         breaks.length,
       ),

@@ -80,7 +80,8 @@ export function reuseSheet(): NamedSheet {
     cautions: cautionLines(reuseCost),
     gapAbove: blank,
     ledgerHeading: () => aboveTable(reuseLedger, {
-      round: 'Ledger of a washed tray', unitsInUse: 'of one bought', outlay: 'EUR', presentValue: 'EUR', runningPresentValue: 'EUR', levelCost: 'EUR a tray, round',
+      round: 'Ledger of a washed tray', unitsInUse: 'of one bought', outlay: 'EUR', presentValue: 'EUR',
+      runningPresentValue: 'EUR', levelCost: 'EUR a tray, round',
     }),
     ledger: {
       height: trayRounds + 1,
@@ -88,7 +89,8 @@ export function reuseSheet(): NamedSheet {
         reuseLedger,
         `=STICK.REUSELEDGER(C${at.first},C${at.rounds},C${at.wash},0,C${at.loss},C${at.endValue},YearlyInterest,RoundsPerYear)`,
         {
-          round: formats.count, unitsInUse: formats.each, outlay: formats.each, presentValue: formats.each, runningPresentValue: formats.each, levelCost: formats.each,
+          round: formats.count, unitsInUse: formats.each, outlay: formats.each, presentValue: formats.each,
+          runningPresentValue: formats.each, levelCost: formats.each,
         },
         trayRounds,
       ),

@@ -67,7 +67,8 @@ export function riskSheet(): NamedSheet {
     gapBelow: blank,
     resultHeading: () => [
       ...aboveTable(swings, {
-        argument: 'Each doubt alone', low: 'widest first', high: '', atLow: 'EUR a liner', likely: 'EUR a liner', atHigh: 'EUR a liner', swing: 'EUR a liner',
+        argument: 'Each doubt alone', low: 'widest first', high: '', atLow: 'EUR a liner', likely: 'EUR a liner',
+        atHigh: 'EUR a liner', swing: 'EUR a liner',
       }),
       undefined,
       ...aboveTable(odds, { share: 'All together', result: 'EUR a liner' }),

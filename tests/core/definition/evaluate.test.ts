@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest'
 import { columnOf, columnsBefore, headingRow, inOrder, lastOf } from '../../../src/core/definition/columns'
 import {
-  defineByMethod, defineBySteps, defineTable, fillsOneCell, placeOf, type Example, type Parameters, type TableRow, type ValueResult,
+  defineByMethod, defineBySteps, defineTable, fillsOneCell, placeOf, type Example, type Parameters, type TableRow,
+  type ValueResult,
 } from '../../../src/core/definition/definition'
 import { evaluate, rowsOf } from '../../../src/core/definition/evaluate'
 import { number, numbers } from '../../../src/core/definition/parameter'
