@@ -3,11 +3,12 @@
  * wrapper of every cell function in both hosts.
  */
 import type { Definition } from '../core/definition/definition'
-import { evaluate, type Answer } from '../core/definition/evaluate'
+import { evaluate } from '../core/definition/evaluate'
 import { sentence } from '../wording/en/problems'
+import { cellsOf, type CellValues } from './cellsOf'
 
 export type CallOutcome =
-  | { readonly kind: 'value'; readonly value: Answer }
+  | { readonly kind: 'value'; readonly value: CellValues }
   /** Excel shows a function's sentence for these two error values alone. */
   | { readonly kind: 'error'; readonly code: '#VALUE!' | '#N/A'; readonly sentence: string }
   /** An error value of an input cell, which comes through as it is. */
@@ -16,7 +17,7 @@ export type CallOutcome =
 export function call(definition: Definition, args: readonly unknown[]): CallOutcome {
   try {
     const evaluation = evaluate(definition, args)
-    if ('result' in evaluation) return { kind: 'value', value: evaluation.result }
+    if ('result' in evaluation) return { kind: 'value', value: cellsOf(evaluation.result) }
     if ('cellError' in evaluation) return { kind: 'cellError', code: evaluation.cellError.code }
     const sentences = evaluation.problems.map((problem) => sentence(problem, definition))
     const code = evaluation.problems[0]?.kind === 'noAnswer' ? '#N/A' : '#VALUE!'

@@ -1,6 +1,9 @@
-import type { Body, Definition, MethodResult, WorkingStep } from '../core/definition/definition'
+import type { Body, Cell, Definition, MethodResult, WorkingStep } from '../core/definition/definition'
+import { isFact, type Fact } from '../core/definition/fact'
+import type { Words } from '../wording/words'
 
-type Said = (english: string) => string
+/** The two ways in which a language says what a definition tells: its texts, by the English ones, and facts. */
+type Said = Pick<Words, 'ofDefinition' | 'factText'>
 
 /**
  * A definition whose texts another language says, with all that is computed from it as it was. Names of arguments,
@@ -9,13 +12,20 @@ type Said = (english: string) => string
  */
 export function definitionIn(definition: Definition, said: Said): Definition {
   const { summary, convention, parameters, result, body, examples, over } = definition
+  const { ofDefinition: say } = said
   const isCalled = 'plain' in body && 'check' in body.plain
   return {
     ...definition,
-    summary: said(summary),
-    convention: said(convention),
+    summary: say(summary),
+    convention: say(convention),
     parameters: Object.fromEntries(Object.entries(parameters).map(([name, parameter]) => [name, withText(parameter, said)])),
-    result: { ...withText(result, said), name: isCalled ? result.name : said(result.name), ...(result.columns && { columns: result.columns.map((column) => withText(column, said)) }) },
+    result: {
+      ...withText(result, said),
+      name: isCalled ? result.name : say(result.name),
+      ...(result.columns && { columns: Object.fromEntries(
+        Object.entries(result.columns).map(([key, column]) => [key, withText(column, said)]),
+      ) }),
+    },
     body: bodyIn(body, said),
     examples: examples.map((example) => withText(example, said)),
     ...(over && { over: over.map((one) => definitionIn(one, said)) }),
@@ -27,21 +37,30 @@ function bodyIn(body: Body, said: Said): Body {
   const { method, plain } = body
   return {
     method: (args) => resultIn(method(args), said),
-    plain: 'reason' in plain ? { ...plain, reason: said(plain.reason) } : plain,
+    plain: 'reason' in plain ? { ...plain, reason: said.ofDefinition(plain.reason) } : plain,
   }
 }
 
 /** What a method computes, with its working in the other language. */
 function resultIn(result: MethodResult, said: Said): MethodResult {
-  return 'problem' in result ? result : { ...result, working: () => result.working().map((step) => withText({ ...step, value: valueIn(step.value, said) }, said)) }
+  return 'problem' in result ? result : { ...result, working: () => result.working().map((step) => stepIn(step, said)) }
 }
 
-/** A text among the values says why there is no number. */
-function valueIn(value: WorkingStep['value'], said: Said): WorkingStep['value'] {
-  if (typeof value === 'string') return said(value)
-  return Array.isArray(value) && value.every((one) => typeof one === 'string') ? value.map(said) : value
+function stepIn({ name, text, formula, value, unit }: WorkingStep, { ofDefinition, factText }: Said): WorkingStep {
+  const ofFact = <T extends Cell>(one: T | Fact) => (isFact(one) ? factText(one) : one)
+  return {
+    name: ofFact(name),
+    text: isFact(text) ? factText(text) : ofDefinition(text),
+    formula: ofFact(formula),
+    value: isList(value) ? value.map(ofFact) : ofFact(value),
+    unit,
+  }
 }
 
-function withText<T extends { readonly text: string }>(one: T, said: Said): T {
-  return { ...one, text: said(one.text) }
+function isList(value: WorkingStep['value']): value is readonly Cell[] {
+  return Array.isArray(value)
+}
+
+function withText<T extends { readonly text: string }>(one: T, { ofDefinition }: Said): T {
+  return { ...one, text: ofDefinition(one.text) }
 }

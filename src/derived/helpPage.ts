@@ -1,5 +1,5 @@
 /** The help page of each cell function, and the list of all: what Excel opens from its function dialogue. */
-import type { Column, Definition, Example } from '../core/definition/definition'
+import type { Columns, Definition, Example } from '../core/definition/definition'
 import { bibliography } from '../sources/bibliography'
 import { cautionFor } from '../wording/cautions'
 import { subjectNames } from '../wording/en/subjects'
@@ -51,12 +51,18 @@ function exampleRow(definition: Definition, example: Example): readonly string[]
 function givesText({ result }: Definition, { gives }: Example): string {
   if (typeof gives === 'number') return String(gives)
   if (result.columns === undefined) return escaped(gives.map((row) => row.join(' ')).join('; '))
-  return table(result.columns.map(({ heading }) => escaped(heading)), gives.map((row) => row.map((cell) => escaped(String(cell)))))
+  return table(
+    Object.values(result.columns).map(({ heading }) => escaped(heading)),
+    gives.map((row) => row.map((cell) => escaped(String(cell)))),
+  )
 }
 
-function columnsSection(columns: readonly Column[] | undefined): string {
+function columnsSection(columns: Columns | undefined): string {
   if (columns === undefined) return ''
-  return table(['Column', 'What it is', 'Unit'], columns.map(({ heading, text, unit }) => [escaped(heading), escaped(text), escaped(unit)]))
+  return table(
+    ['Column', 'What it is', 'Unit'],
+    Object.values(columns).map(({ heading, text, unit }) => [escaped(heading), escaped(text), escaped(unit)]),
+  )
 }
 
 function workingSection(working: Working): string {

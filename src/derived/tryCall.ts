@@ -1,10 +1,12 @@
 /** A call that is still being typed: its result, or what is wrong, argument by argument. */
 import type { Definition } from '../core/definition/definition'
-import { evaluate, type Answer } from '../core/definition/evaluate'
+import { evaluate } from '../core/definition/evaluate'
 import type { Problem } from '../core/definition/problem'
+import { cellsOf, type CellValues } from './cellsOf'
 
 export type Tried =
-  | { readonly value: Answer }
+  /** As it will stand in the sheet, so in English. */
+  | { readonly value: CellValues }
   | { readonly cellError: string }
   | { readonly missing: readonly string[]; readonly problems: readonly ArgumentProblem[] }
 
@@ -16,7 +18,7 @@ export interface ArgumentProblem {
 
 export function tryCall(definition: Definition, args: readonly unknown[], say: (problem: Problem, definition: Definition) => string): Tried {
   const evaluation = evaluate(definition, args)
-  if ('result' in evaluation) return { value: evaluation.result }
+  if ('result' in evaluation) return { value: cellsOf(evaluation.result) }
   if ('cellError' in evaluation) return { cellError: evaluation.cellError.code }
   const missing: string[] = []
   const problems: ArgumentProblem[] = []

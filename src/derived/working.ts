@@ -1,9 +1,11 @@
 /** How a number came about: the arguments as they were read, the steps, and the convention. For an auditor. */
-import type { Definition } from '../core/definition/definition'
+import type { Cell, Definition } from '../core/definition/definition'
+import { isFact, type Fact } from '../core/definition/fact'
 import { evaluate } from '../core/definition/evaluate'
 import type { Problem } from '../core/definition/problem'
-import { isBlank } from '../core/definition/readArguments'
+import { isBlank, type ReadValues } from '../core/definition/readArguments'
 import { Decimal, toCell } from '../core/quantity/decimal'
+import { factText } from '../wording/en/facts'
 import { sentence } from '../wording/en/problems'
 
 export type Working =
@@ -35,18 +37,30 @@ export function workingOf(definition: Definition, given: readonly unknown[], say
   const evaluation = evaluate(definition, given)
   if ('cellError' in evaluation) return { cellError: evaluation.cellError.code }
   if ('problems' in evaluation) return { refused: evaluation.problems.map((problem) => say(problem, definition)) }
+  const args = evaluation.args as ReadValues
   const inputs = Object.entries(definition.parameters).flatMap(([name, { text, unit }], index) => {
-    const value = evaluation.args[name]
+    const value = args[name]
     return value === undefined ? [] : [{ name, text, value: shown(value), unit, given: !isBlank(given[index]) }]
   })
-  const steps = evaluation.working().map(({ value, ...step }) => ({ ...step, value: shown(value) }))
+  const steps = evaluation.working().map(({ name, text, formula, value, unit }): WorkingLine => (
+    { name: said(name), text: said(text), formula: said(formula), value: shown(value), unit }
+  ))
   return { inputs, steps, convention: definition.convention }
 }
 
-function shown(value: Decimal | string | readonly (Decimal | string | undefined)[]): Shown {
-  return value instanceof Decimal || typeof value === 'string' ? shownCell(value) : value.map(shownCell)
+/** In English, where definitionIn has not said it in another language. */
+function said(text: string | Fact): string {
+  return isFact(text) ? factText(text) : text
 }
 
-function shownCell(value: Decimal | string | undefined): number | string {
-  return value instanceof Decimal ? toCell(value) : value ?? ''
+function shown(value: Cell | readonly (Cell | undefined)[]): Shown {
+  return isList(value) ? value.map(shownCell) : shownCell(value)
+}
+
+function isList(value: Cell | readonly (Cell | undefined)[]): value is readonly (Cell | undefined)[] {
+  return Array.isArray(value)
+}
+
+function shownCell(value: Cell | undefined): number | string {
+  return value instanceof Decimal ? toCell(value) : said(value ?? '')
 }

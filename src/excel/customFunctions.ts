@@ -1,8 +1,8 @@
 /** Registers the cell functions with Excel. It needs the global CustomFunctions and nothing else: no DOM, no Office. */
 import type { CellError } from '../core/definition/problem'
 import type { Definition } from '../core/definition/definition'
-import type { Answer } from '../core/definition/evaluate'
 import { call } from '../derived/call'
+import type { CellValues } from '../derived/cellsOf'
 import type { CallLog } from './callLog'
 
 /** Excel calls functions as soon as the page is loaded, so this must run while the script is evaluated. */
@@ -12,7 +12,7 @@ export function associateFunctions(definitions: readonly Definition[], log: Call
   }
 }
 
-function answer(definition: Definition, given: readonly unknown[], log: CallLog): Answer {
+function answer(definition: Definition, given: readonly unknown[], log: CallLog): CellValues {
   const args = withoutInvocation(definition, given).map(fromExcel)
   const address = addressOf(given.at(-1))
   if (address !== undefined) log.made(address, { id: definition.id, args })

@@ -51,8 +51,11 @@ const afterOdds: readonly Definition[] = [variance, stockPlan]
 /** SWINGS and ODDS compute any of these by name. */
 const ofNumbers = thoseOfNumbers([...upToCompare, ...afterOdds])
 
+export const swings = swingsOver(ofNumbers)
+export const odds = oddsOver(ofNumbers)
+
 export const catalogue: readonly Definition[] = [
   ...upToCompare,
-  swingsOver(ofNumbers), oddsOver(ofNumbers),
+  swings, odds,
   ...afterOdds,
 ]

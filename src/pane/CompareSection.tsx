@@ -229,12 +229,15 @@ function drawn<Data extends object>(data: Data | NoChart, draw: (data: Data) => 
 
 function NoChartText({ noChart }: NoChart) {
   const pane = usePaneStyles()
-  const { compare: say, frame, ofDefinition } = useWords()
+  const words = useWords()
+  const { compare: say, frame } = words
   const problemSentence = useProblemSentence()
   const why = () => {
     switch (noChart.kind) {
       case 'cellError': return frame.inputShows(noChart.code)
-      case 'problems': return noChart.problems.map((problem) => problemSentence(problem, definitionIn(noChart.definition, ofDefinition))).join(' ')
+      case 'problems': return noChart.problems.map(
+        (problem) => problemSentence(problem, definitionIn(noChart.definition, words)),
+      ).join(' ')
       case 'oneRoundOnly': return say.oneRoundOnly
     }
   }

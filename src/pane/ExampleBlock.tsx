@@ -59,7 +59,7 @@ export function ExampleBlock({ definition, example, port, cell }: ExampleBlockPr
       <code id={formulaId} className={pane.formula}>{formula}</code>
       {definition.result.columns === undefined
         ? <p className={styles.line}>{say.gives} {rowsOf(example.gives).map((row) => row.map((one) => numbers.measured(one, definition.result.unit, 'short')).join(', ')).join('; ')}</p>
-        : <ResultTable columns={definition.result.columns} rows={rowsOf(example.gives)} />}
+        : <ResultTable columns={Object.values(definition.result.columns)} rows={rowsOf(example.gives)} />}
       <p className={styles.small}>{say.source(sourceText(example.source))}</p>
       <Button className={styles.button} appearance="primary" size="small" aria-describedby={`${formulaId} ${noteId}`} onClick={put}>
         {say.putIntoSelected}

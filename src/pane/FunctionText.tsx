@@ -74,7 +74,7 @@ export function FunctionText({ id, definition, port, cell, onShown }: FunctionTe
       </p>
       {result.columns !== undefined && (
         <dl className={styles.parameters}>
-          {result.columns.map(({ heading, text, unit }) => (
+          {Object.values(result.columns).map(({ heading, text, unit }) => (
             <div key={heading} className={styles.parameter}>
               <dt className={styles.columnName}>{heading}</dt>
               <dd className={styles.meaning}>{text}<span className={pane.small}>{numbers.unit(unit)}</span></dd>

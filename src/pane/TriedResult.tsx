@@ -39,7 +39,7 @@ function Shown({ definition: { result }, tried }: { readonly definition: Definit
     const { value } = tried
     if (typeof value === 'number') return <p className={styles.line}>{say.gives} <span className={styles.value}>{measured(value, result.unit, 'short')}</span></p>
     if (result.columns === undefined) return <p className={styles.line}>{say.gives} <span className={styles.value}>{value.flat().map((one) => measured(one, result.unit, 'short')).join('; ')}</span></p>
-    return <ResultTable columns={result.columns} rows={value.slice(1)} />
+    return <ResultTable columns={Object.values(result.columns)} rows={value.slice(1)} />
   }
   const general = tried.problems.filter(({ parameter }) => parameter === undefined)
   return (

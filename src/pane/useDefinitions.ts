@@ -6,6 +6,6 @@ import { useWords } from './useWords'
 
 /** All functions, in the language of the pane. Only sections use it: the frame opens without the catalogue. */
 export function useDefinitions(): readonly Definition[] {
-  const { ofDefinition } = useWords()
-  return useMemo(() => catalogue.map((definition) => definitionIn(definition, ofDefinition)), [ofDefinition])
+  const words = useWords()
+  return useMemo(() => catalogue.map((definition) => definitionIn(definition, words)), [words])
 }

@@ -28,7 +28,8 @@ export default function withoutTexts(source) {
 
 function kindOf(object) {
   const has = (name) => object.properties.some((property) => property.name?.getText() === name)
-  if (ts.isCallExpression(object.parent) && /^defineBy(Steps|Method)$/.test(object.parent.expression.getText())) return 'definition'
+  const call = ts.isCallExpression(object.parent) ? object.parent.expression.getText() : ''
+  if (/^define(BySteps|ByMethod|Table)$/.test(call)) return 'definition'
   if (ts.isPropertyAssignment(object.parent) && object.parent.name.getText() === 'result') return 'result'
   if (has('heading')) return 'column'
   return has('given') && has('gives') ? 'example' : undefined

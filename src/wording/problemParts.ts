@@ -1,5 +1,5 @@
 /** What the sentences about problems are made of in every language. */
-import type { Definition } from '../core/definition/definition'
+import { placeOf, type Definition } from '../core/definition/definition'
 import type { Parameter } from '../core/definition/parameter'
 import type { NoAnswer, Problem, Refusal } from '../core/definition/problem'
 import { withMark, type DecimalMark } from '../core/quantity/decimalMark'
@@ -45,9 +45,8 @@ export function sentenceIn({ refusals, noAnswers, row, typeSomething }: ProblemW
 
 /** What the first example of the function that gives this argument has there, in a cell that is not blank. */
 function exampleOf(definition: Definition, name: string): string {
-  const index = Object.keys(definition.parameters).indexOf(name)
   for (const { given } of definition.examples) {
-    const argument = given[index]
+    const argument = given[placeOf(definition, name)]
     const first = Array.isArray(argument) ? (argument as readonly (number | string)[]).find((cell) => cell !== '') : argument
     if (typeof first === 'number') return String(first)
     if (typeof first === 'string') return definition.parameters[name]?.takes === 'text' ? first : String(parseFloat(first))

@@ -79,7 +79,7 @@ test('A range of results arrives as rows, in the shape of the range that was giv
 
 test('A table of results arrives as rows of one width, its headings first.', async () => {
   const definition = catalogue.find(({ result }) => result.columns !== undefined)!
-  const columns = definition.result.columns!
+  const columns = Object.values(definition.result.columns!)
   const answer = await ask(definition.id, ...asExcelSends(definition.id, definition.examples[0]!.given).args)
   const rows = (answer as { value: unknown[][] }).value
   expect(rows[0]).toEqual(columns.map(({ heading }) => heading))

@@ -97,7 +97,7 @@ describe('COMPARE', () => {
     const working = workingOf(definition('COMPARE'), ways.map((range) => range.map((cell) => [cell])))
     if (!('steps' in working)) throw new Error(JSON.stringify(working))
     const columns = ['levelCost', 'perCutting', 'perLiner', 'cashBefore', 'beatsFrom'].map((wanted) => working.steps.find(({ name }) => name === wanted)?.value)
-    expect(columns).toEqual([[8, 3.75], [0.12, 0.1035], [0.15, 0.138], [12, 16.425], ['single use', '5']])
+    expect(columns).toEqual([[8, 3.75], [0.12, 0.1035], [0.15, 0.138], [12, 16.425], ['single use', 5]])
   })
 
   test('without a way of 1 round there is no single use to beat, and the table says so', () => {

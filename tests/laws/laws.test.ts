@@ -1,11 +1,11 @@
 /** What must hold of every cell function alike, in one loop over the catalogue. */
 import { describe, expect, test } from 'vitest'
 import type { Example } from '../../src/core/definition/definition'
-import type { Answer } from '../../src/core/definition/evaluate'
 import { isBlank } from '../../src/core/definition/readArguments'
 import { functionsJson } from '../../src/derived/functionsJson'
 import { helpPage } from '../../src/derived/helpPage'
 import { call } from '../../src/derived/call'
+import type { CellValues } from '../../src/derived/cellsOf'
 import { workingOf } from '../../src/derived/working'
 import { catalogue } from '../../src/functions/catalogue'
 import { bibliography } from '../../src/sources/bibliography'
@@ -193,7 +193,7 @@ function inCells(argument: Example['given'][number], lies: 'row' | 'column'): un
   return lies === 'row' ? [cells] : cells.map((one) => [one])
 }
 
-function expectClose(got: Answer, { gives }: Example, lies: 'row' | 'column', isTable: boolean): void {
+function expectClose(got: CellValues, { gives }: Example, lies: 'row' | 'column', isTable: boolean): void {
   if (typeof gives === 'number') {
     if (typeof got !== 'number') throw new Error('a range instead of a number')
     expect(Math.abs(got - gives)).toBeLessThanOrEqual(Math.abs(gives) * 1e-12)

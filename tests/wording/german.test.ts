@@ -1,7 +1,7 @@
 /** The compiler holds both languages to one shape; here no English is left over in it by accident. */
 import { describe, expect, test } from 'vitest'
+import { Decimal } from '../../src/core/quantity/decimal'
 import { catalogue } from '../../src/functions/catalogue'
-import { call } from '../../src/derived/call'
 import { definitionIn } from '../../src/derived/definitionIn'
 import { tryCall } from '../../src/derived/tryCall'
 import { german } from '../../src/wording/de/words'
@@ -27,7 +27,7 @@ test('Every text of the pane is said in German, not left in English.', () => {
 
 describe('a sentence about a call', () => {
   const say = (id: string, args: readonly unknown[]) => {
-    const definition = definitionIn(catalogue.find((one) => one.id === id)!, german.ofDefinition)
+    const definition = definitionIn(catalogue.find((one) => one.id === id)!, german)
     const tried = tryCall(definition, args, (problem, of) => german.sentence(problem, of, ','))
     return 'problems' in tried ? tried.problems.map(({ sentence }) => sentence).join(' ') : ''
   }
@@ -42,14 +42,9 @@ describe('a sentence about a call', () => {
   })
 })
 
-test.each([
-  ['953 bis 999 kosten mehr als 1000', [0.6, [500, 1000], [0.425, 0.4], 0, 0.05]],
-  ['9 kostet mehr als 10', [1, [1, 10, 100], [0.1, 0, 0], 0, 0.01]],
-  ['je Stück teurer als bei 200', [1, [100, 200, 500], [0.2, 0.1, 0.5]]],
-] as const)('The doubt about a quote says in German what its cell says in English: %s', (expected, args) => {
-  const quote = catalogue.find(({ id }) => id === 'QUOTE')!
-  const outcome = call(quote, args)
-  if (outcome.kind !== 'value' || typeof outcome.value === 'number') throw new Error('QUOTE gives a table')
-  const warnings = outcome.value.map((row) => String(row.at(-1)))
-  expect(warnings.map((warning) => german.found.deadZone('500', warning)).join('\n')).toContain(`: ${expected}. Ändern Sie`)
+test('The doubt about a quote says in German what its cell says in English.', () => {
+  const zone = { first: new Decimal(953), last: new Decimal(999), larger: new Decimal(1000) }
+  expect(
+    german.found.deadZone('500', { fact: 'quoteWarning', zone }),
+  ).toContain(': 953 bis 999 kosten mehr als 1000. Ändern Sie')
 })

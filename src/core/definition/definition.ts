@@ -5,6 +5,7 @@
 import { compile, type Expression, type Value } from '../expression/expression'
 import type { Decimal } from '../quantity/decimal'
 import type { SourceKey } from '../../sources/bibliography'
+import type { Fact } from './fact'
 import type { Parameter } from './parameter'
 import type { NoAnswer, Refusal } from './problem'
 
@@ -17,17 +18,21 @@ export type Arguments<P extends Parameters> = {
   readonly [K in keyof P]: P[K] extends Parameter<infer V> ? V : never
 }
 
-export interface Result {
+export interface Result<C extends Columns = Columns> {
   readonly name: string
   readonly text: string
   readonly unit: string
   /** Set where the result is a range: `like` names the argument whose shape it takes. */
   readonly like?: string
   /** Set where the result is a table: its columns, whose headings become its first row. */
-  readonly columns?: readonly Column[]
+  readonly columns?: C
 }
 
-export function fillsOneCell({ like, columns }: Result): boolean {
+export interface TableResult<C extends Columns = Columns> extends Result<C> {
+  readonly columns: C
+}
+
+export function fillsOneCell({ like, columns }: Pick<Result, 'like' | 'columns'>): boolean {
   return like === undefined && columns === undefined
 }
 
@@ -37,21 +42,27 @@ export interface Column {
   readonly unit: string
 }
 
-/** The rows below the headings, each with as many cells as there are columns. */
-export type Table = readonly (readonly (Decimal | string)[])[]
+/** By key, in the order in which they stand in the sheet. */
+export type Columns = Readonly<Record<string, Column>>
+
+/** A number, a name as it was given, or what wording makes a text of. */
+export type Cell = Decimal | string | Fact
+
+/** A row of a table below its headings. */
+export type TableRow<C extends Columns = Columns> = { readonly [K in keyof C]: Cell }
 
 /** One line of a working: what was computed, how, and what came out. */
 export interface WorkingStep {
-  readonly name: string
-  readonly text: string
+  readonly name: string | Fact
+  readonly text: string | Fact
   /** The rule in words or symbols, without "=". */
-  readonly formula: string
-  readonly value: Value | string | readonly string[]
+  readonly formula: string | Fact
+  readonly value: Cell | readonly Cell[]
   readonly unit: string
 }
 
-export interface Step {
-  readonly name: string
+export interface Step<S extends string = string> {
+  readonly name: S
   readonly text: string
   readonly unit: string
   readonly expression: Expression
@@ -69,10 +80,12 @@ export interface Example {
 
 export type ExampleArgument = number | string | null | readonly (number | string)[]
 
-export type MethodResult =
-  | { readonly value: Value; readonly working: () => readonly WorkingStep[] }
-  | { readonly table: Table; readonly working: () => readonly WorkingStep[] }
-  | { readonly problem: RefusalWithoutKind | NoAnswer }
+interface NoResult { readonly problem: RefusalWithoutKind | NoAnswer }
+
+export type ValueResult = { readonly value: Value; readonly working: () => readonly WorkingStep[] } | NoResult
+export type RowsResult<C extends Columns = Columns> =
+  { readonly table: readonly TableRow<C>[]; readonly working: () => readonly WorkingStep[] } | NoResult
+export type MethodResult<C extends Columns = Columns> = ValueResult | RowsResult<C>
 
 type WithoutKind<T> = T extends unknown ? Omit<T, 'kind'> : never
 export type RefusalWithoutKind = WithoutKind<Refusal>
@@ -85,40 +98,54 @@ export type PlainFormula =
   | { readonly formula: string }
   | { readonly reason: string; readonly check?: string }
 
-export type Body =
-  | { readonly steps: readonly Step[] }
-  | { readonly method: (args: Arguments<Parameters>) => MethodResult; readonly plain: PlainFormula }
+export interface StepsBody<S extends string = string> {
+  readonly steps: readonly Step<S>[]
+}
 
-export interface Definition {
+export interface MethodBody<P extends Parameters = Parameters, C extends Columns = Columns> {
+  /** A method, so that a definition of certain parameters goes for one of any: it is called with those alone. */
+  method(args: Arguments<P>): MethodResult<C>
+  readonly plain: PlainFormula
+}
+
+export type Body<P extends Parameters = Parameters, C extends Columns = Columns> = StepsBody | MethodBody<P, C>
+
+/** @template P The parameters by name, in the order of the arguments. @template C The columns of a table by key. */
+export interface Definition<P extends Parameters = Parameters, C extends Columns = Columns> {
   readonly id: string
   readonly subject: Subject
   readonly summary: string
   /** When money flows, what a loss is a share of, how halves round: what must be known to use the number. */
   readonly convention: string
-  readonly parameters: Parameters
-  readonly result: Result
-  readonly body: Body
+  readonly parameters: P
+  readonly result: Result<C>
+  readonly body: Body<P, C>
   readonly examples: readonly Example[]
   /** The functions that this one can be asked to compute, by name. */
   readonly over?: readonly Definition[]
 }
 
-interface Draft<P extends Parameters> {
-  readonly id: string
-  readonly subject: Subject
-  readonly summary: string
-  readonly convention: string
-  readonly parameters: P
-  readonly result: Result
-  readonly examples: readonly Example[]
-  readonly over?: readonly Definition[]
+/** @template S The names of the steps. */
+export interface StepDefinition<P extends Parameters = Parameters, S extends string = string> extends Definition<P> {
+  readonly body: StepsBody<S>
 }
 
+/** A function whose result is a table. */
+export interface TableDefinition<P extends Parameters = Parameters, C extends Columns = Columns>
+  extends Definition<P, C> {
+  readonly result: TableResult<C>
+}
+
+type Draft<P extends Parameters, R = Omit<Result, 'columns'>> =
+  Omit<Definition<P>, 'result' | 'body'> & { readonly result: R }
+
 /** A step before its expression is compiled. */
-export type StepDraft = readonly [name: string, expression: string, unit: string, text: string]
+export type StepDraft<S extends string = string> = readonly [name: S, expression: string, unit: string, text: string]
 
 /** Defines a function as named Excel expressions over its parameters; the last step is the result. */
-export function defineBySteps<P extends Parameters>(draft: Draft<P> & { readonly steps: readonly StepDraft[] }): Definition {
+export function defineBySteps<P extends Parameters, S extends string>(
+  draft: Draft<P> & { readonly steps: readonly StepDraft<S>[] },
+): StepDefinition<P, S> {
   const known = new Set(Object.keys(draft.parameters))
   const steps = draft.steps.map(([name, source, unit, text]) => {
     const step = { name, text, unit, expression: compile(source, new Set(known)) }
@@ -130,10 +157,25 @@ export function defineBySteps<P extends Parameters>(draft: Draft<P> & { readonly
 }
 
 /** Defines a function by an algorithm that no step can say. It brings its own working. */
-export function defineByMethod<P extends Parameters>(draft: Draft<P> & {
-  readonly method: (args: Arguments<P>) => MethodResult
-  readonly plain: PlainFormula
-}): Definition {
+export function defineByMethod<P extends Parameters>(
+  draft: Draft<P> & { readonly method: (args: Arguments<P>) => ValueResult; readonly plain: PlainFormula },
+): Definition<P> {
   const { method, plain, ...rest } = draft
-  return { ...rest, body: { method: method as (args: Arguments<Parameters>) => MethodResult, plain } }
+  return { ...rest, body: { method, plain } }
+}
+
+/** Defines a function by an algorithm whose result is a table: each row has a cell for every column, by its key. */
+export function defineTable<P extends Parameters, C extends Columns>(draft: Draft<P, TableResult<C>> & {
+  readonly method: (args: Arguments<P>) => RowsResult<NoInfer<C>>
+  readonly plain: PlainFormula
+}): TableDefinition<P, C> {
+  const { method, plain, ...rest } = draft
+  return { ...rest, body: { method, plain } }
+}
+
+/** The place of an argument in a call, from 0; -1 where the function has none of that name. */
+export function placeOf<P extends Parameters>(
+  { parameters }: Pick<Definition<P>, 'parameters'>, name: keyof P & string,
+): number {
+  return Object.keys(parameters).indexOf(name)
 }

@@ -47,6 +47,12 @@ export function compile(source: string, known: ReadonlySet<string>): Expression 
   }
 }
 
+/** Whether an expression reads a parameter or an earlier step of that name. */
+export function readsName(tree: AstExpression, name: string): boolean {
+  if (tree.type === 'ReferenceIdentifier') return tree.value === name
+  return 'arguments' in tree && tree.arguments.some((one) => one !== null && readsName(one, name))
+}
+
 function compileTree(tree: AstExpression, known: ReadonlySet<string>, source: string) {
   return { tree, run: compileNode(tree, known, source) }
 }

@@ -1,4 +1,11 @@
-import { defineByMethod, type MethodResult, type WorkingStep } from '../../core/definition/definition'
+import { columnOf, lastOf } from '../../core/definition/columns'
+import {
+  defineTable,
+  type Arguments,
+  type RefusalWithoutKind,
+  type WorkingStep,
+} from '../../core/definition/definition'
+import type { Fact } from '../../core/definition/fact'
 import { numbers, quantities, quantity, texts } from '../../core/definition/parameter'
 import { cheapestOrders, litresToBeHad, mostLookedAt, mostWorthBuying, type Order, type Pack, type Purchase } from '../../core/method/cheapestOrder'
 import { Decimal, zero } from '../../core/quantity/decimal'
@@ -13,6 +20,43 @@ const mostExact = Number.MAX_SAFE_INTEGER
 /** The proof weighs all packs against each other, and a cell may not take many seconds. */
 const mostPacks = 100
 
+const parameters = {
+  neededL: quantity('L', { text: 'loose litres that are needed', atLeast: 0 }),
+  packNames: texts({ text: 'the packs that can be bought' }),
+  packLitres: quantities(
+    'L', { text: 'loose litres from one bag: its declared litres times its expansion', atLeast: 0.001 },
+  ),
+  packPrices: numbers('money per bag', { text: 'price of one bag; what is yours already is no purchase', above: 0 }),
+  breakQuantities: numbers(
+    'bags',
+    { text: 'bags from which the break price holds for all of them; blank or 0 for no break', default: 0, whole: true },
+  ),
+  breakPrices: numbers(
+    'money per bag',
+    { text: 'price of every bag from that many on, not above packPrices; blank or 0 for no break', default: 0 },
+  ),
+  available: numbers(
+    'bags', { text: 'bags that can be had; blank for no limit', optional: true, above: 0, whole: true },
+  ),
+  orderMultiples: numbers(
+    'bags', { text: 'bags that are sold together: a layer, a pallet', default: 1, above: 0, whole: true },
+  ),
+  supplierNames: texts({ text: 'who sells the pack; blank for one common supplier', optional: true }),
+  deliveryPerOrder: numbers(
+    'money per order', { text: 'delivery of one order of that supplier, whatever its size', optional: true },
+  ),
+}
+
+type Given = Arguments<typeof parameters>
+
+const columns = {
+  pack: { heading: 'pack', text: 'the pack', unit: 'text' },
+  bags: { heading: 'bags', text: 'bags to buy', unit: 'bags' },
+  litres: { heading: 'litres', text: 'loose litres in them', unit: 'L' },
+  cost: { heading: 'cost', text: 'their price and their share of the delivery', unit: 'money' },
+  leftover: { heading: 'leftover', text: 'litres that are not needed after the rows before', unit: 'L' },
+}
+
 /** A row of the arguments. */
 interface Row {
   readonly name: string
@@ -21,8 +65,11 @@ interface Row {
   /** The supplier as it was typed. */
   readonly soldBy: string
   readonly price: Decimal
-  readonly priceBreak: { readonly from: Decimal; readonly price: Decimal } | undefined
+  readonly priceBreak: PriceBreak | undefined
 }
+
+/** The price of every bag from so many on. */
+interface PriceBreak { readonly from: Decimal; readonly price: Decimal }
 
 /** A row of the plan: a pack that is bought. */
 interface Line {
@@ -35,115 +82,85 @@ interface Line {
   readonly leftover: Decimal
 }
 
-export const buyPlan = defineByMethod({
+export const buyPlan = defineTable({
   id: 'BUYPLAN',
   subject: 'buying',
   summary: 'The cheapest order of whole bags that covers a need, from packs with price breaks, limits and suppliers, proven optimal.',
   convention: 'The need and the packs are loose litres: a compressed bale counts as its declared litres times its expansion. From breakQuantity on, the break price holds for every bag of its row. A delivery is paid once for each supplier used; rows without a name have one common supplier, and rows that name no delivery or 0 take that of their supplier. Cost holds the share of the delivery by litres, in cents, the cents left over to the largest remainders. Of equally cheap orders the one with less left over is taken, then the one with fewer bags, then the one with more bags of the earlier rows. A row leaves over what is not needed any more after the rows before it. What is short of the need by no more than binary dust covers it, as in BAGS.',
-  parameters: {
-    neededL: quantity('L', { text: 'loose litres that are needed', atLeast: 0 }),
-    packNames: texts({ text: 'the packs that can be bought' }),
-    packLitres: quantities('L', { text: 'loose litres from one bag: its declared litres times its expansion', atLeast: 0.001 }),
-    packPrices: numbers('money per bag', { text: 'price of one bag; what is yours already is no purchase', above: 0 }),
-    breakQuantities: numbers('bags', { text: 'bags from which the break price holds for all of them; blank or 0 for no break', default: 0, whole: true }),
-    breakPrices: numbers('money per bag', { text: 'price of every bag from that many on, not above packPrices; blank or 0 for no break', default: 0 }),
-    available: numbers('bags', { text: 'bags that can be had; blank for no limit', optional: true, above: 0, whole: true }),
-    orderMultiples: numbers('bags', { text: 'bags that are sold together: a layer, a pallet', default: 1, above: 0, whole: true }),
-    supplierNames: texts({ text: 'who sells the pack; blank for one common supplier', optional: true }),
-    deliveryPerOrder: numbers('money per order', { text: 'delivery of one order of that supplier, whatever its size', optional: true }),
-  },
+  parameters,
   result: {
     name: 'plan',
     text: 'a row for each pack to buy, then the total',
     unit: 'table',
-    columns: [
-      { heading: 'pack', text: 'the pack', unit: 'text' },
-      { heading: 'bags', text: 'bags to buy', unit: 'bags' },
-      { heading: 'litres', text: 'loose litres in them', unit: 'L' },
-      { heading: 'cost', text: 'their price and their share of the delivery', unit: 'money' },
-      { heading: 'leftover', text: 'litres that are not needed after the rows before', unit: 'L' },
-    ],
+    columns,
   },
-  method: ({ neededL, packNames, packLitres, packPrices, breakQuantities, breakPrices, available, orderMultiples, supplierNames, deliveryPerOrder }): MethodResult => {
-    if (packNames.length > mostPacks) return { problem: { code: 'tooManyRows', parameter: 'packNames', got: packNames.length, most: mostPacks } }
-    // Some hosts hand a blank cell over as 0, so 0 in both columns is no break, and in one of them a slip.
-    const lonely = breakQuantities.findIndex((from, row) => from.isZero() !== breakPrices[row]!.isZero())
-    if (lonely !== -1) {
-      const [parameter, other] = breakQuantities[lonely]!.isZero() ? ['breakPrices', 'breakQuantities'] : ['breakQuantities', 'breakPrices']
-      return { problem: { code: 'needsOther', parameter: parameter!, row: lonely + 1, other: other! } }
-    }
-    const dearer = breakPrices.findIndex((price, row) => price.gt(packPrices[row]!))
-    if (dearer !== -1) {
-      return { problem: { code: 'aboveOther', parameter: 'breakPrices', row: dearer + 1, value: breakPrices[dearer]!.toString(), other: 'packPrices', otherValue: packPrices[dearer]!.toString() } }
-    }
-    const suppliers = packNames.map((_, row) => (supplierNames[row] ?? '').toLowerCase())
-    const deliveries = new Map<string, Decimal>()
-    for (const [row, supplier] of suppliers.entries()) {
-      const delivery = deliveryPerOrder[row] ?? zero
-      const known = deliveries.get(supplier) ?? zero
-      if (!known.isZero() && !delivery.isZero() && !known.eq(delivery)) {
-        return { problem: { code: 'deliveriesDiffer', parameter: 'deliveryPerOrder', row: row + 1, value: delivery.toString(), other: known.toString() } }
-      }
-      deliveries.set(supplier, known.isZero() ? delivery : known)
-    }
-    const rows = packNames.map((name, row): Row => {
-      const [from, price] = [breakQuantities[row]!, breakPrices[row]!]
-      return { name, supplier: suppliers[row]!, soldBy: supplierNames[row] ?? '', price: packPrices[row]!, priceBreak: from.isZero() ? undefined : { from, price } }
-    })
-
-    const money = [...rows.flatMap(({ price, priceBreak }) => [price, priceBreak?.price ?? zero]), ...deliveries.values()]
-    const scale = tenTo(Math.max(2, ...money.map((amount) => amount.decimalPlaces())))
-    const inUnits = (amount: Decimal) => amount.mul(scale).toNumber()
-    const needed = leastCovering(neededL, Decimal.min(...packLitres))
-    const purchaseIn = (litreScale: Decimal): Purchase => ({
-      need: roundUpToWhole(needed.mul(litreScale)).toNumber(),
-      packs: rows.map(({ price, priceBreak, supplier }, row) => ({
-        litres: roundDownToWhole(packLitres[row]!.mul(litreScale)).toNumber(),
-        price: inUnits(price),
-        ...(priceBreak === undefined ? {} : { priceBreak: { from: priceBreak.from.toNumber(), price: inUnits(priceBreak.price) } }),
-        available: available[row]?.toNumber() ?? Infinity,
-        multiple: orderMultiples[row]!.toNumber(),
-        supplier: [...deliveries.keys()].indexOf(supplier),
-      })),
-      deliveries: [...deliveries.values()].map(inUnits),
-    })
-    // 2 yd3 are two loads of 1 yd3, though neither is whole millilitres. Large sums are held exactly with fewer decimals.
-    let decimals = Math.max(leastDecimals, ...packLitres.map((litres) => litres.decimalPlaces()))
-    while (decimals > leastDecimals && !addsExactly(purchaseIn(tenTo(decimals)))) decimals--
-    const litreScale = tenTo(decimals)
-    const inLitres = (whole: number) => new Decimal(whole).div(litreScale)
-    const purchase = purchaseIn(litreScale)
-    const { packs, need } = purchase
-    const tooLarge = need > mostExact ? 'neededL'
-      : packs.some(({ litres }) => litres > mostExact) ? 'packLitres'
-        : packs.some(({ litres, multiple }) => litres * multiple > mostExact) ? 'orderMultiples' : undefined
+  method: (given) => {
+    const slip = slipIn(given)
+    if (slip !== undefined) return { problem: slip }
+    const paid = deliveriesOf(given)
+    if ('problem' in paid) return paid
+    const { deliveries } = paid
+    const rows = rowsOf(given)
+    const scaled = inWholeNumbers(given, rows, deliveries)
+    const { purchase, inLitres, inMoney } = scaled
+    const { neededL } = given
+    const tooLarge = beyondExact(purchase)
     if (tooLarge !== undefined) return { problem: { code: 'beyondExact', parameter: tooLarge } }
-    if (litresToBeHad(packs) < need) {
-      return { problem: { kind: 'noAnswer', code: 'cannotCover', needed: neededL.toString(), most: inLitres(litresToBeHad(packs)).toString() } }
+    const most = litresToBeHad(purchase.packs)
+    if (most < purchase.need) {
+      const had = inLitres(most).toString()
+      return { problem: { kind: 'noAnswer', code: 'cannotCover', needed: neededL.toString(), most: had } }
     }
     if (!addsExactly(purchase)) return { problem: { code: 'beyondExact', parameter: 'packPrices' } }
-    const found = need === 0 ? [] : cheapestOrders(purchase, 1)
+    const found = purchase.need === 0 ? [] : cheapestOrders(purchase, 1)
     if (found === undefined) return { problem: { kind: 'noAnswer', code: 'searchGivenUp', most: mostLookedAt.toLocaleString('en-US') } }
 
     const order = found[0] ?? { bags: rows.map(() => 0), cost: 0, litres: 0 }
-    const lines = linesOf(order, rows, purchase, deliveries, { neededL, inLitres })
-    const total = ['total', new Decimal(order.bags.reduce((sum, bags) => sum + bags, 0)), inLitres(order.litres), new Decimal(order.cost).div(scale), leftoverOf(inLitres(order.litres), neededL)]
+    const lines = linesOf(order, rows, scaled, deliveries, neededL)
+    const total = {
+      bags: new Decimal(order.bags.reduce((sum, bags) => sum + bags, 0)),
+      litres: inLitres(order.litres),
+      cost: inMoney(order.cost),
+      leftover: leftoverOf(inLitres(order.litres), neededL),
+    }
     return {
-      table: [...lines.map(({ row, bags, litres, goods, delivery, leftover }) => [row.name, new Decimal(bags), litres, goods.add(delivery), leftover]), total],
+      table: [
+        ...lines.map(({ row, bags, litres, goods, delivery, leftover }) => (
+          { pack: row.name, bags: new Decimal(bags), litres, cost: goods.add(delivery), leftover }
+        )),
+        { pack: { fact: 'total' }, ...total },
+      ],
       working: () => [
-        ...lines.flatMap((line) => stepsOf(line, need, order)),
-        ...[...deliveries].filter(([, delivery]) => !delivery.isZero()).flatMap(([supplier, delivery]) => deliveryStep(lines.filter(({ row }) => row.supplier === supplier), delivery)),
-        ...runnerUp(purchase, rows, scale),
-        { name: 'litres', text: 'loose litres in all', formula: 'sum of the rows', value: inLitres(order.litres), unit: 'L' },
-        { name: 'leftover', text: 'litres beyond the need', formula: 'litres - neededL', value: leftoverOf(inLitres(order.litres), neededL), unit: 'L' },
-        { name: 'cost', text: 'the least cost that covers the need', formula: 'goods + deliveries, every order weighed', value: new Decimal(order.cost).div(scale), unit: 'money' },
+        ...lines.flatMap((line) => stepsOf(line, purchase.need, order)),
+        ...[...deliveries].flatMap(
+          ([supplier, delivery]) => deliveryStep(lines.filter(({ row }) => row.supplier === supplier), delivery),
+        ),
+        ...runnerUp(scaled, rows),
+        { name: 'litres', text: 'loose litres in all', formula: 'sum of the rows', value: total.litres, unit: 'L' },
+        {
+          name: 'leftover',
+          text: 'litres beyond the need',
+          formula: 'litres - neededL',
+          value: total.leftover,
+          unit: 'L',
+        },
+        {
+          name: 'cost',
+          text: 'the least cost that covers the need',
+          formula: 'goods + deliveries, every order weighed',
+          value: total.cost,
+          unit: 'money',
+        },
       ],
     }
   },
   plain: {
     reason: 'Excel has no formula that weighs every order of whole bags. The check is for packs of different names and a plan that buys some: whether the bags cover the need, and the costs of the rows make the total.',
-    check: 'LET(boughtEach, DROP(DROP(plan, 1), -1), bagsEach, INDEX(boughtEach, 0, 2), litresEach, XLOOKUP(INDEX(boughtEach, 0, 1), packNames, packLitres), totalCost, INDEX(plan, ROWS(plan), 4), '
-      + 'AND(SUM(bagsEach * litresEach) * (1 + 10 ^ -12) >= neededL, ABS(SUM(INDEX(boughtEach, 0, 4)) - totalCost) <= totalCost / 10 ^ 12))',
+    check: `LET(boughtEach, DROP(DROP(plan, 1), -1), bagsEach, ${columnOf(columns, 'bags', 'boughtEach')}, `
+      + `litresEach, XLOOKUP(${columnOf(columns, 'pack', 'boughtEach')}, packNames, packLitres), `
+      + `totalCost, ${lastOf(columns, 'cost', 'plan')}, `
+      + 'AND(SUM(bagsEach * litresEach) * (1 + 10 ^ -12) >= neededL, '
+      + `ABS(SUM(${columnOf(columns, 'cost', 'boughtEach')}) - totalCost) <= totalCost / 10 ^ 12))`,
   },
   examples: [
     { text: '195 L at 49.50 a bag, and 48.00 from 200 on: five more bags cost less', given: [195, ['Loose fill'], [1], [49.5], [200], [48]], gives: [['Loose fill', 200, 200, 9600, 5], ['total', 200, 200, 9600, 5]], source: 'definition' },
@@ -161,6 +178,113 @@ export const buyPlan = defineByMethod({
     },
   ],
 })
+
+/** What is wrong with a price or a break beside the others of its row. */
+function slipIn({ packNames, packPrices, breakQuantities, breakPrices }: Given): RefusalWithoutKind | undefined {
+  if (packNames.length > mostPacks) {
+    return { code: 'tooManyRows', parameter: 'packNames', got: packNames.length, most: mostPacks }
+  }
+  // Some hosts hand a blank cell over as 0, so 0 in both columns is no break, and in one of them a slip.
+  const lonely = breakQuantities.findIndex((from, row) => from.isZero() !== breakPrices[row]!.isZero())
+  if (lonely !== -1) {
+    const isWithoutQuantity = breakQuantities[lonely]!.isZero()
+    return {
+      code: 'needsOther', row: lonely + 1,
+      parameter: isWithoutQuantity ? 'breakPrices' : 'breakQuantities',
+      other: isWithoutQuantity ? 'breakQuantities' : 'breakPrices',
+    }
+  }
+  const dearer = breakPrices.findIndex((price, row) => price.gt(packPrices[row]!))
+  if (dearer === -1) return undefined
+  return {
+    code: 'aboveOther', row: dearer + 1,
+    parameter: 'breakPrices', value: breakPrices[dearer]!.toString(), other: 'packPrices',
+    otherValue: packPrices[dearer]!.toString(),
+  }
+}
+
+/** What a delivery of each supplier costs, in the order in which the suppliers are first named. */
+type Deliveries = ReadonlyMap<string, Decimal>
+
+function deliveriesOf(
+  { packNames, supplierNames, deliveryPerOrder }: Given,
+): { readonly deliveries: Deliveries } | { readonly problem: RefusalWithoutKind } {
+  const deliveries = new Map<string, Decimal>()
+  for (const row of packNames.keys()) {
+    const supplier = supplierOf(supplierNames[row])
+    const delivery = deliveryPerOrder[row] ?? zero
+    const known = deliveries.get(supplier) ?? zero
+    if (!known.isZero() && !delivery.isZero() && !known.eq(delivery)) {
+      return { problem: {
+        code: 'deliveriesDiffer',
+        parameter: 'deliveryPerOrder',
+        row: row + 1,
+        value: delivery.toString(),
+        other: known.toString(),
+      } }
+    }
+    deliveries.set(supplier, known.isZero() ? delivery : known)
+  }
+  return { deliveries }
+}
+
+function supplierOf(name = ''): string {
+  return name.toLowerCase()
+}
+
+function rowsOf({ packNames, packPrices, breakQuantities, breakPrices, supplierNames }: Given): readonly Row[] {
+  return packNames.map((name, row): Row => {
+    const [from, price] = [breakQuantities[row]!, breakPrices[row]!]
+    return {
+      name, supplier: supplierOf(supplierNames[row]), soldBy: supplierNames[row] ?? '', price: packPrices[row]!,
+      priceBreak: from.isZero() ? undefined : { from, price },
+    }
+  })
+}
+
+/** The purchase in whole numbers, which the search adds exactly, and the way back from them. */
+interface Scaled {
+  readonly purchase: Purchase
+  readonly inLitres: (whole: number) => Decimal
+  readonly inMoney: (whole: number) => Decimal
+}
+
+function inWholeNumbers(
+  { neededL, packLitres, available, orderMultiples }: Given, rows: readonly Row[], deliveries: Deliveries,
+): Scaled {
+  const money = [...rows.flatMap(({ price, priceBreak }) => [price, priceBreak?.price ?? zero]), ...deliveries.values()]
+  const moneyScale = tenTo(Math.max(2, ...money.map((amount) => amount.decimalPlaces())))
+  const inUnits = (amount: Decimal) => amount.mul(moneyScale).toNumber()
+  const needed = leastCovering(neededL, Decimal.min(...packLitres))
+  const purchaseIn = (litreScale: Decimal): Purchase => ({
+    need: roundUpToWhole(needed.mul(litreScale)).toNumber(),
+    packs: rows.map(({ price, priceBreak, supplier }, row) => ({
+      litres: roundDownToWhole(packLitres[row]!.mul(litreScale)).toNumber(),
+      price: inUnits(price),
+      ...(priceBreak && { priceBreak: { from: priceBreak.from.toNumber(), price: inUnits(priceBreak.price) } }),
+      available: available[row]?.toNumber() ?? Infinity,
+      multiple: orderMultiples[row]!.toNumber(),
+      supplier: [...deliveries.keys()].indexOf(supplier),
+    })),
+    deliveries: [...deliveries.values()].map(inUnits),
+  })
+  // 2 yd3 are two loads of 1 yd3, though neither is whole millilitres. Large sums are held exactly with fewer decimals.
+  let decimals = Math.max(leastDecimals, ...packLitres.map((litres) => litres.decimalPlaces()))
+  while (decimals > leastDecimals && !addsExactly(purchaseIn(tenTo(decimals)))) decimals--
+  const litreScale = tenTo(decimals)
+  return {
+    purchase: purchaseIn(litreScale),
+    inLitres: (whole) => new Decimal(whole).div(litreScale),
+    inMoney: (whole) => new Decimal(whole).div(moneyScale),
+  }
+}
+
+/** The argument in which a single number is too large to be held exactly. */
+function beyondExact({ need, packs }: Purchase): keyof Given | undefined {
+  if (need > mostExact) return 'neededL'
+  if (packs.some(({ litres }) => litres > mostExact)) return 'packLitres'
+  return packs.some(({ litres, multiple }) => litres * multiple > mostExact) ? 'orderMultiples' : undefined
+}
 
 /** Whether no sum of the search can leave the whole numbers that are held exactly. */
 function addsExactly({ need, packs, deliveries }: Purchase): boolean {
@@ -183,10 +307,11 @@ function pricePaid({ price, priceBreak }: Row, bags: number): Decimal {
 }
 
 function linesOf(
-  order: Order, rows: readonly Row[], { packs }: Purchase, deliveries: ReadonlyMap<string, Decimal>,
-  { neededL, inLitres }: { readonly neededL: Decimal; readonly inLitres: (whole: number) => Decimal },
+  order: Order, rows: readonly Row[], { purchase, inLitres }: Scaled, deliveries: Deliveries, neededL: Decimal,
 ): readonly Line[] {
-  const bought = rows.flatMap((row, index) => (order.bags[index] === 0 ? [] : [{ row, pack: packs[index]!, bags: order.bags[index]! }]))
+  const bought = rows.flatMap(
+    (row, index) => (order.bags[index] === 0 ? [] : [{ row, pack: purchase.packs[index]!, bags: order.bags[index]! }]),
+  )
   let before = zero
   const lines = bought.map(({ row, pack, bags }): Line => {
     const litres = inLitres(bags * pack.litres)
@@ -206,50 +331,58 @@ function linesOf(
 function stepsOf(line: Line, need: number, order: Order): readonly WorkingStep[] {
   const { row, bags, goods } = line
   const price = pricePaid(row, bags)
-  const step: WorkingStep = { name: row.name, text: 'price of the goods, without delivery', formula: `${bags} * ${price.toString()}`, value: goods, unit: 'money' }
-  const distance = distanceToBreak(line, need, order)
-  return distance === undefined ? [step] : [step, { name: `${row.name}: break`, text: 'how far the price break is, with the other rows as they are', formula: `from ${row.priceBreak!.from.toString()} bags at ${row.priceBreak!.price.toString()}`, value: distance, unit: 'money' }]
+  const step: WorkingStep = {
+    name: row.name, text: 'price of the goods, without delivery', formula: `${bags} * ${price.toString()}`,
+    value: goods, unit: 'money',
+  }
+  const { priceBreak } = row
+  if (priceBreak === undefined) return [step]
+  return [step, {
+    name: { fact: 'breakOf', pack: row.name },
+    text: 'how far the price break is, with the other rows as they are',
+    formula: { fact: 'breakFrom', bags: priceBreak.from, price: priceBreak.price },
+    value: distanceToBreak(line, priceBreak, need, order),
+    unit: 'money',
+  }]
 }
 
-/** "2 more bags reach the break and save 14.20", of what was bought, or of what would have to be. */
-function distanceToBreak({ row, pack, bags, goods }: Line, need: number, order: Order): string | undefined {
-  const { priceBreak } = row
-  if (priceBreak === undefined) return undefined
+/** How many more bags reach the break, of what was bought, or of what would have to be. */
+function distanceToBreak(
+  { row, pack, bags, goods }: Line, { from, price }: PriceBreak, need: number, order: Order,
+): Fact {
   const { multiple, litres, available } = pack
-  if (priceBreak.from.gt(bags)) {
-    const reaching = roundUpToWhole(priceBreak.from.div(multiple)).mul(multiple)
-    if (reaching.gt(available)) return 'the break cannot be reached with what is available'
-    const more = priceBreak.price.mul(reaching).sub(goods)
-    return `${reachesBreak(reaching.sub(bags), 'cost', more)} more`
+  if (from.gt(bags)) {
+    const reaching = roundUpToWhole(from.div(multiple)).mul(multiple)
+    if (reaching.gt(available)) return { fact: 'breakOutOfReach' }
+    return { fact: 'breakCosts', bags: reaching.sub(bags), amount: price.mul(reaching).sub(goods) }
   }
   const others = order.litres - bags * litres
   const fewest = Math.ceil((need - others) / (litres * multiple)) * multiple
-  if (priceBreak.from.lte(fewest)) return 'the need reaches the break'
-  const saved = row.price.mul(fewest).sub(goods)
-  return reachesBreak(new Decimal(bags - fewest), 'save', saved)
+  if (from.lte(fewest)) return { fact: 'breakNeeded' }
+  return { fact: 'breakSaves', bags: new Decimal(bags - fewest), amount: row.price.mul(fewest).sub(goods) }
 }
 
-function reachesBreak(bags: Decimal, does: 'cost' | 'save', amount: Decimal): string {
-  const shown = amount.toFixed(Math.max(2, amount.decimalPlaces()))
-  return bags.eq(1) ? `1 more bag reaches the break and ${does}s ${shown}` : `${bags.toString()} more bags reach the break and ${does} ${shown}`
-}
-
+/** @param lines Those of one supplier. */
 function deliveryStep(lines: readonly Line[], delivery: Decimal): readonly WorkingStep[] {
   const [first] = lines
-  if (first === undefined) return []
-  const { soldBy } = first.row
-  const from = soldBy === '' ? '' : ` from ${soldBy}`
-  return [{ name: `delivery${from}`, text: 'delivery, paid once', formula: lines.map((line) => `${line.delivery.toString()} for ${line.row.name}`).join(' + '), value: delivery, unit: 'money' }]
+  if (first === undefined || delivery.isZero()) return []
+  return [{
+    name: { fact: 'delivery', from: first.row.soldBy },
+    text: 'delivery, paid once',
+    formula: { fact: 'deliveryShares', shares: lines.map((line) => ({ amount: line.delivery, pack: line.row.name })) },
+    value: delivery,
+    unit: 'money',
+  }]
 }
 
 /** The best order other than the plan. */
-function runnerUp(purchase: Purchase, rows: readonly Row[], scale: Decimal): readonly WorkingStep[] {
+function runnerUp({ purchase, inMoney }: Scaled, rows: readonly Row[]): readonly WorkingStep[] {
   if (purchase.need === 0) return []
-  const step = { name: 'runnerUp', text: 'the best different order' }
+  const step = { name: 'runnerUp', text: 'the best different order', unit: 'money' }
   const orders = cheapestOrders(purchase, 2)
-  if (orders === undefined) return [{ ...step, formula: 'the search for it was given up', value: 'not known', unit: 'money' }]
+  if (orders === undefined) return [{ ...step, formula: { fact: 'searchGivenUp' }, value: { fact: 'notKnown' } }]
   const second = orders[1]
-  if (second === undefined) return [{ ...step, formula: 'there is no other', value: 'none', unit: 'money' }]
+  if (second === undefined) return [{ ...step, formula: { fact: 'noOtherOrder' }, value: { fact: 'none' } }]
   const bought = rows.flatMap(({ name }, index) => (second.bags[index] === 0 ? [] : [`${second.bags[index]} ${name}`]))
-  return [{ ...step, formula: bought.join(' + '), value: new Decimal(second.cost).div(scale), unit: 'money' }]
+  return [{ ...step, formula: bought.join(' + '), value: inMoney(second.cost) }]
 }

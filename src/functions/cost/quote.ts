@@ -1,6 +1,8 @@
-import { defineByMethod, type Column } from '../../core/definition/definition'
+import { headingRow, inOrder } from '../../core/definition/columns'
+import { defineTable } from '../../core/definition/definition'
+import type { Fact } from '../../core/definition/fact'
 import { money, numbers, shares } from '../../core/definition/parameter'
-import { runSteps } from '../../core/definition/runSteps'
+import { resultOfSteps } from '../../core/definition/runSteps'
 import { Decimal, one } from '../../core/quantity/decimal'
 import { isAtMost, roundUpToWhole } from '../../core/quantity/rounding'
 import { linerPrice } from './linerPrice'
@@ -8,17 +10,25 @@ import { linerPrice } from './linerPrice'
 /** Each quantity is held against all larger ones, which would take minutes for a whole sheet of them. */
 const mostQuantities = 200
 
-const columns: readonly Column[] = [
-  { heading: 'quantity', text: 'liners from which this price is each', unit: 'liners' },
-  { heading: 'price each', text: 'selling price of one liner', unit: 'money per liner' },
-  { heading: 'total', text: 'price of the whole quantity', unit: 'money' },
-  { heading: 'margin kept', text: 'what is left of the price, as a share of the price', unit: 'share' },
-  { heading: 'markup', text: 'what is left of the price, as a share of the cost', unit: 'share of the cost' },
-  { heading: 'floor price', text: 'cost of one liner with its part of the setup: below it the order loses money', unit: 'money per liner' },
-  { heading: 'warning', text: 'orders that cost more than a larger one, and a price dearer each than that of fewer', unit: 'text' },
-]
+const columns = {
+  quantity: { heading: 'quantity', text: 'liners from which this price is each', unit: 'liners' },
+  price: { heading: 'price each', text: 'selling price of one liner', unit: 'money per liner' },
+  total: { heading: 'total', text: 'price of the whole quantity', unit: 'money' },
+  marginKept: { heading: 'margin kept', text: 'what is left of the price, as a share of the price', unit: 'share' },
+  markup: { heading: 'markup', text: 'what is left of the price, as a share of the cost', unit: 'share of the cost' },
+  floor: {
+    heading: 'floor price',
+    text: 'cost of one liner with its part of the setup: below it the order loses money',
+    unit: 'money per liner',
+  },
+  warning: {
+    heading: 'warning',
+    text: 'orders that cost more than a larger one, and a price dearer each than that of fewer',
+    unit: 'text',
+  },
+}
 
-export const quote = defineByMethod({
+export const quote = defineTable({
   id: 'QUOTE',
   subject: 'cost',
   summary: 'Prices for several quantities, with the margin kept, the floor price, and a warning where a smaller order would cost more than a larger one.',
@@ -45,7 +55,9 @@ export const quote = defineByMethod({
     const zones = tiers.map((tier) => deadZone(tier, tiers))
     const warnings = tiers.map((tier, index) => warningOf(tier, tiers, zones[index]))
     return {
-      table: tiers.map(({ quantity, price, total, floor }, index) => [quantity, price, total, kept[index]!, markups[index]!, floor, warnings[index]!]),
+      table: tiers.map(({ quantity, price, total, floor }, index) => (
+        { quantity, price, total, marginKept: kept[index]!, markup: markups[index]!, floor, warning: warnings[index]! }
+      )),
       working: () => [
         { name: 'floor', text: 'cost of one liner with its part of the setup, at each quantity', formula: 'costPerLiner + setupCost / quantities', value: tiers.map(({ floor }) => floor), unit: 'money per liner' },
         { name: 'price', text: 'selling price that keeps the margin, rounded up to the step', formula: 'LINERPRICE of floor, margins and priceStep', value: tiers.map(({ price }) => price), unit: 'money per liner' },
@@ -73,8 +85,15 @@ export const quote = defineByMethod({
       + 'dearer, IF(cheaperSize > 0, "dearer each than " & cheaperSize, ""), '
       + 'zone, IF(first < nextSize, first & IF(first < nextSize - 1, " to " & nextSize - 1 & " cost", " costs") & " more than " & cheapestSize, ""), '
       + 'IF(dearer & zone = "", "none", TEXTJOIN("; ", TRUE, dearer, zone))))), '
-      + `VSTACK(HSTACK(${columns.map(({ heading }) => `"${heading}"`).join(', ')}), `
-      + 'HSTACK(sizeEach, priceEach, totalEach, (priceEach - floorEach) / priceEach, (priceEach - floorEach) / floorEach, floorEach, warningEach)))',
+      + `VSTACK(${headingRow(columns)}, HSTACK(${inOrder(columns, {
+        quantity: 'sizeEach',
+        price: 'priceEach',
+        total: 'totalEach',
+        marginKept: '(priceEach - floorEach) / priceEach',
+        markup: '(priceEach - floorEach) / floorEach',
+        floor: 'floorEach',
+        warning: 'warningEach',
+      })})))`,
   },
   examples: [
     {
@@ -107,8 +126,7 @@ interface DeadZone {
 }
 
 function priceOf(costPerLiner: Decimal, margin: Decimal, priceStep: Decimal): Decimal {
-  if (!('steps' in linerPrice.body)) throw new Error('LINERPRICE is no longer defined by steps')
-  return runSteps(linerPrice.body.steps, { costPerLiner, margin, priceStep }) as Decimal
+  return resultOfSteps(linerPrice, { costPerLiner, margin, priceStep }) as Decimal
 }
 
 function deadZone({ quantity, price }: Tier, tiers: readonly Tier[]): DeadZone | undefined {
@@ -128,24 +146,29 @@ function leastWholeAbove(value: Decimal): Decimal {
   return one.sub(roundUpToWhole(value.neg()))
 }
 
-function warningOf(tier: Tier, tiers: readonly Tier[], zone: DeadZone | undefined): string {
+function warningOf(tier: Tier, tiers: readonly Tier[], zone: DeadZone | undefined): Fact {
   const cheaper = tiers.filter(({ quantity, price }) => quantity.lt(tier.quantity) && !isAtMost(tier.price, price)).map(({ quantity }) => quantity)
-  const warnings = cheaper.length === 0 ? [] : [`dearer each than ${Decimal.max(...cheaper)}`]
-  if (zone !== undefined) {
-    const { first, last, than } = zone
-    warnings.push(`${first.eq(last) ? `${first} costs` : `${first} to ${last} cost`} more than ${than.quantity}`)
+  if (cheaper.length === 0 && zone === undefined) return { fact: 'none' }
+  return {
+    fact: 'quoteWarning',
+    ...(cheaper.length > 0 && { dearerThan: Decimal.max(...cheaper) }),
+    ...(zone && { zone: { first: zone.first, last: zone.last, larger: zone.than.quantity } }),
   }
-  return warnings.length === 0 ? 'none' : warnings.join('; ')
 }
 
-function zoneInMoney({ price }: Tier, zone: DeadZone | undefined): string {
-  if (zone === undefined) return 'none'
+function zoneInMoney({ price }: Tier, zone: DeadZone | undefined): Fact {
+  if (zone === undefined) return { fact: 'none' }
   const { first, than } = zone
-  return `an order of ${first} costs ${moneyText(first.mul(price))}, ${than.quantity} cost ${moneyText(than.total)}`
+  return {
+    fact: 'orderCosts',
+    order: first,
+    amount: asMoney(first.mul(price)),
+    larger: than.quantity,
+    largerAmount: asMoney(than.total),
+  }
 }
 
-/** Two decimals, and more only where the price has more; no separators, which read differently from country to country. */
-function moneyText(amount: Decimal): string {
-  const rounded = amount.toDecimalPlaces(6)
-  return rounded.toFixed(Math.max(2, rounded.decimalPlaces()))
+/** A price that keeps a margin exactly has many digits, of which nobody pays more than these. */
+function asMoney(amount: Decimal): Decimal {
+  return amount.toDecimalPlaces(6)
 }

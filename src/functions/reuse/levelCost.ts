@@ -2,22 +2,14 @@
  * The level cost of REUSECOST over one number of rounds after the other, by its very steps. BREAKEVEN searches in it,
  * REUSELEDGER lists it and COMPARE puts it beside others.
  */
-import { runSteps } from '../../core/definition/runSteps'
-import type { Environment } from '../../core/expression/expression'
+import type { Arguments } from '../../core/definition/definition'
+import { runSteps, splitWhereRead, valuesOfSteps } from '../../core/definition/runSteps'
 import { one, type Decimal } from '../../core/quantity/decimal'
 import { isAtMost } from '../../core/quantity/rounding'
-import { reuseCost } from './reuseCost'
+import { reuseCost, type reuseParameters } from './reuseCost'
 
 /** The arguments of REUSECOST but for the rounds. */
-export interface Reuse {
-  readonly firstCost: Decimal
-  readonly washCost: Decimal
-  readonly topUpShare: Decimal
-  readonly lossShare: Decimal
-  readonly endValue: Decimal
-  readonly yearlyInterest: Decimal
-  readonly roundsPerYear: Decimal
-}
+export type Reuse = Omit<Arguments<typeof reuseParameters>, 'rounds'>
 
 export interface LevelCosts {
   readonly over: (rounds: Decimal) => Decimal
@@ -29,20 +21,20 @@ export interface LevelCosts {
   readonly limit: Decimal
 }
 
-const { body } = reuseCost
-if (!('steps' in body)) throw new Error('REUSECOST is no longer defined by steps')
 /** The first steps, a root among them, are the same for every number of rounds, and a search computes them once. */
-const firstOfRounds = body.steps.findIndex(({ expression }) => /\brounds\b/.test(expression.source))
-const [sameForAll, perRounds] = [body.steps.slice(0, firstOfRounds), body.steps.slice(firstOfRounds)]
+let split: ReturnType<typeof splitSteps> | undefined
+const splitSteps = () => splitWhereRead(reuseCost, 'rounds')
 
-export function levelCosts(reuse: Reuse): LevelCosts {
-  const { firstCost, washCost, topUpShare, lossShare, endValue, yearlyInterest, roundsPerYear } = reuse
-  const environment: Environment = { firstCost, washCost, topUpShare, lossShare, endValue, yearlyInterest, roundsPerYear }
-  runSteps(sameForAll, environment)
-  const kept = environment['kept'] as Decimal
+export function levelCosts(
+  { firstCost, washCost, topUpShare, lossShare, endValue, yearlyInterest, roundsPerYear }: Reuse,
+): LevelCosts {
+  const [sameForAll, perRounds] = split ??= splitSteps()
+  const args = { firstCost, washCost, topUpShare, lossShare, endValue, yearlyInterest, roundsPerYear }
+  const same = valuesOfSteps(sameForAll, args)
+  const kept = same.kept as Decimal
   const upkeep = washCost.add(topUpShare.mul(firstCost))
   return {
-    over: (rounds) => runSteps(perRounds, { ...environment, rounds }) as Decimal,
+    over: (rounds) => runSteps(perRounds, { ...args, ...same, rounds }) as Decimal,
     upkeep,
     kept,
     limit: upkeep.add(one.sub(kept).mul(firstCost.sub(upkeep))),

@@ -2,7 +2,7 @@ import { defineBySteps, type StepDraft } from '../../core/definition/definition'
 import { money, number, share } from '../../core/definition/parameter'
 
 /** A(n) of the convention below. ROOTINGCOST begins with the very same steps, on what its vessels and medium cost. */
-export const levelCostSteps: readonly StepDraft[] = [
+export const levelCostSteps = [
   ['growth', '(1 + yearlyInterest) ^ (1 / roundsPerYear)', 'per round', 'what 1 grows to with interest until the next round'],
   ['kept', '(1 - lossShare) / growth', 'per round', 'what the next round counts today, for a unit in use now'],
   // Below 10^-15 the quotient would be dust over dust, and the plain count is right to 15 digits. Not written as
@@ -11,7 +11,7 @@ export const levelCostSteps: readonly StepDraft[] = [
   ['later', '(washCost + topUpShare * firstCost) * (uses - 1)', 'money', 'washing and topping up of all later rounds, today'],
   ['back', 'endValue * kept ^ rounds', 'money', 'end value of the survivors, today'],
   ['levelCost', '(firstCost + later - back) / uses', 'money per unit and round', 'all of it over the uses'],
-]
+] as const satisfies readonly StepDraft[]
 
 /** REUSELEDGER takes the same. */
 export const reuseParameters = {

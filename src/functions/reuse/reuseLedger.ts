@@ -1,10 +1,40 @@
-import { defineByMethod, type WorkingStep } from '../../core/definition/definition'
+import { headingRow, inOrder } from '../../core/definition/columns'
+import { defineTable, type WorkingStep } from '../../core/definition/definition'
 import { number } from '../../core/definition/parameter'
 import { one } from '../../core/quantity/decimal'
 import { levelCosts } from './levelCost'
 import { reuseParameters } from './reuseCost'
 
-export const reuseLedger = defineByMethod({
+const columns = {
+  round: { heading: 'round', text: 'the round, from 1', unit: 'rounds' },
+  unitsInUse: {
+    heading: 'units in use',
+    text: 'share of the units bought that is still in use in that round',
+    unit: 'units per unit bought',
+  },
+  outlay: {
+    heading: 'outlay',
+    text: 'paid at the start of the round for the units then in use',
+    unit: 'money per unit bought',
+  },
+  presentValue: {
+    heading: 'present value',
+    text: 'that outlay, discounted to the start of round 1',
+    unit: 'money per unit bought',
+  },
+  runningPresentValue: {
+    heading: 'running present value',
+    text: 'the present values so far',
+    unit: 'money per unit bought',
+  },
+  levelCost: {
+    heading: 'level cost if stopped here',
+    text: 'REUSECOST over the rounds so far, with the end value',
+    unit: 'money per unit and round',
+  },
+}
+
+export const reuseLedger = defineTable({
   id: 'REUSELEDGER',
   subject: 'reuse',
   summary: 'The money that flows, round by round, for something that is washed and used again.',
@@ -17,21 +47,14 @@ export const reuseLedger = defineByMethod({
     name: 'ledger',
     text: 'a row for each round, per unit bought',
     unit: 'table',
-    columns: [
-      { heading: 'round', text: 'the round, from 1', unit: 'rounds' },
-      { heading: 'units in use', text: 'share of the units bought that is still in use in that round', unit: 'units per unit bought' },
-      { heading: 'outlay', text: 'paid at the start of the round for the units then in use', unit: 'money per unit bought' },
-      { heading: 'present value', text: 'that outlay, discounted to the start of round 1', unit: 'money per unit bought' },
-      { heading: 'running present value', text: 'the present values so far', unit: 'money per unit bought' },
-      { heading: 'level cost if stopped here', text: 'REUSECOST over the rounds so far, with the end value', unit: 'money per unit and round' },
-    ],
+    columns,
   },
   method: (args) => {
     const { firstCost, rounds, lossShare } = args
     const { over, upkeep, kept } = levelCosts(args)
     const survive = one.sub(lossShare)
     let [unitsInUse, keptSoFar, outlay, presentValue, runningPresentValue, levelCost] = [one, one, firstCost, firstCost, firstCost, over(one)]
-    const table = [[one, unitsInUse, outlay, presentValue, runningPresentValue, levelCost]]
+    const table = [{ round: one, unitsInUse, outlay, presentValue, runningPresentValue, levelCost }]
     for (let round = one.add(1); round.lte(rounds); round = round.add(1)) {
       unitsInUse = unitsInUse.mul(survive)
       keptSoFar = keptSoFar.mul(kept)
@@ -39,7 +62,7 @@ export const reuseLedger = defineByMethod({
       presentValue = upkeep.mul(keptSoFar)
       runningPresentValue = runningPresentValue.add(presentValue)
       levelCost = over(round)
-      table.push([round, unitsInUse, outlay, presentValue, runningPresentValue, levelCost])
+      table.push({ round, unitsInUse, outlay, presentValue, runningPresentValue, levelCost })
     }
     const bought = 'money per unit bought'
     const working = (): readonly WorkingStep[] => [
@@ -59,9 +82,14 @@ export const reuseLedger = defineByMethod({
       // Below 10^-15 the quotient would be dust over dust, as in REUSECOST.
       + 'usesSoFar, IF((1 - keptEach) * 10 ^ 15 < 1, inRound, (1 - keptEach ^ inRound) / MAX(1 - keptEach, 10 ^ -15)), '
       + 'runningValue, firstCost + upkeepEach * (usesSoFar - 1), '
-      + 'VSTACK(HSTACK("round", "units in use", "outlay", "present value", "running present value", "level cost if stopped here"), '
-      + 'HSTACK(inRound, unitsInUse, IF(inRound = 1, firstCost, upkeepEach * unitsInUse), IF(inRound = 1, firstCost, upkeepEach * keptEach ^ (inRound - 1)), '
-      + 'runningValue, (runningValue - endValue * keptEach ^ inRound) / usesSoFar)))',
+      + `VSTACK(${headingRow(columns)}, HSTACK(${inOrder(columns, {
+        round: 'inRound',
+        unitsInUse: 'unitsInUse',
+        outlay: 'IF(inRound = 1, firstCost, upkeepEach * unitsInUse)',
+        presentValue: 'IF(inRound = 1, firstCost, upkeepEach * keptEach ^ (inRound - 1))',
+        runningPresentValue: 'runningValue',
+        levelCost: '(runningValue - endValue * keptEach ^ inRound) / usesSoFar',
+      })})))`,
   },
   examples: [
     {

@@ -1,10 +1,37 @@
-import { defineByMethod } from '../../core/definition/definition'
+import { headingRow, inOrder } from '../../core/definition/columns'
+import { defineTable } from '../../core/definition/definition'
+import type { Fact } from '../../core/definition/fact'
 import { number, numbers, share, shares, signedNumbers, texts } from '../../core/definition/parameter'
 import { Decimal, one } from '../../core/quantity/decimal'
 import { levelCosts, payback, type LevelCosts } from '../reuse/levelCost'
 
 /** Each way searches for its round of payback, and a cell may not take many seconds. */
 const mostWays = 1000
+
+const columns = {
+  name: { heading: 'name', text: 'the way of rooting', unit: 'text' },
+  levelCost: {
+    heading: 'level cost per round',
+    text: 'first cost, washing, topping up, loss and end value over the rounds',
+    unit: 'money per unit and round',
+  },
+  perCutting: { heading: 'per cutting', text: 'that and all other costs, per cutting', unit: 'money per cutting' },
+  perLiner: {
+    heading: 'per saleable liner',
+    text: 'the same, borne by the cuttings that become saleable',
+    unit: 'money per liner',
+  },
+  cashBefore: {
+    heading: 'cash before the first sale',
+    text: 'first cost and other costs of the first round',
+    unit: 'money per unit',
+  },
+  beatsFrom: {
+    heading: 'rounds until it beats single use',
+    text: 'the round from which it is no dearer than the cheapest single use, or why there is none',
+    unit: 'rounds',
+  },
+}
 
 interface Way {
   readonly name: string
@@ -18,7 +45,7 @@ interface Way {
   readonly perLinerAt: (level: Decimal) => Decimal
 }
 
-export const compare = defineByMethod({
+export const compare = defineTable({
   id: 'COMPARE',
   subject: 'review',
   summary: 'Ways of rooting side by side per saleable liner, the cheapest first.',
@@ -41,14 +68,7 @@ export const compare = defineByMethod({
     name: 'comparison',
     text: 'a row for each way, the cheapest per saleable liner first',
     unit: 'table',
-    columns: [
-      { heading: 'name', text: 'the way of rooting', unit: 'text' },
-      { heading: 'level cost per round', text: 'first cost, washing, topping up, loss and end value over the rounds', unit: 'money per unit and round' },
-      { heading: 'per cutting', text: 'that and all other costs, per cutting', unit: 'money per cutting' },
-      { heading: 'per saleable liner', text: 'the same, borne by the cuttings that become saleable', unit: 'money per liner' },
-      { heading: 'cash before the first sale', text: 'first cost and other costs of the first round', unit: 'money per unit' },
-      { heading: 'rounds until it beats single use', text: 'the round from which it is no dearer than the cheapest single use, or why there is none', unit: 'rounds' },
-    ],
+    columns,
   },
   method: (args) => {
     const { names, yearlyInterest, roundsPerYear } = args
@@ -69,14 +89,23 @@ export const compare = defineByMethod({
     // Costs that show the same digits are equal to whoever reads the table: a tie keeps the given order.
     const sorted = [...ways].sort((a, b) => shown(a.perLiner).cmp(shown(b.perLiner)))
     return {
-      table: sorted.map((way) => [way.name, way.levelCost, way.perCutting, way.perLiner, way.cashBefore, beatsFrom(way, singleUse)]),
+      table: sorted.map((way) => {
+        const { name, levelCost, perCutting, perLiner, cashBefore } = way
+        return { name, levelCost, perCutting, perLiner, cashBefore, beatsFrom: beatsFrom(way, singleUse) }
+      }),
       working: () => [
         { name: 'levelCost', text: 'level cost per round, in the given order', formula: 'REUSECOST over rounds', value: ways.map(({ levelCost }) => levelCost), unit: 'money per unit and round' },
         { name: 'perCutting', text: 'cost per cutting', formula: 'levelCost / cuttingsPerRound + otherCostsPerCutting', value: ways.map(({ perCutting }) => perCutting), unit: 'money per cutting' },
         { name: 'perLiner', text: 'cost per saleable liner', formula: 'perCutting / yields', value: ways.map(({ perLiner }) => perLiner), unit: 'money per liner' },
-        { name: 'singleUse', text: 'the cheapest single use per saleable liner', formula: 'least perLiner where rounds = 1', value: singleUse ?? 'no way with 1 round is given', unit: 'money per liner' },
+        {
+          name: 'singleUse',
+          text: 'the cheapest single use per saleable liner',
+          formula: 'least perLiner where rounds = 1',
+          value: singleUse ?? { fact: 'noWayOfOneRound' },
+          unit: 'money per liner',
+        },
         { name: 'cashBefore', text: 'cash before the first sale, in the given order', formula: 'firstCosts + otherCostsPerCutting * cuttingsPerRound', value: ways.map(({ cashBefore }) => cashBefore), unit: 'money per unit' },
-        { name: 'beatsFrom', text: 'rounds until it beats single use, in the given order', formula: 'least number of its rounds over which perLiner <= singleUse', value: ways.map((way) => beatsFrom(way, singleUse).toString()), unit: 'rounds' },
+        { name: 'beatsFrom', text: 'rounds until it beats single use, in the given order', formula: 'least number of its rounds over which perLiner <= singleUse', value: ways.map((way) => beatsFrom(way, singleUse)), unit: 'rounds' },
         { name: 'order', text: 'the ways, cheapest per saleable liner first', formula: 'by perLiner, equal ones in the given order', value: sorted.map(({ name }) => name), unit: 'text' },
       ],
     }
@@ -99,8 +128,14 @@ export const compare = defineByMethod({
       // Where reuse grows dearer with the rounds, it pays from the first one or not at all.
       + 'beatsFrom, IF(INDEX(tooDear, 1, 0) = 0, 1, 1 + MMULT(TRANSPOSE(SEQUENCE(MAX(roundsEach), 1, 1, 0)), tooDear)), '
       + 'says, IF(laterRounds = 0, "single use", IF(SUM(IF(laterRounds = 0, 1, 0)) = 0, "no single use to beat", IF(beatsFrom > roundsEach, "not in " & roundsEach & " rounds", beatsFrom))), '
-      + 'ways, TRANSPOSE(VSTACK(TOROW(names), levelEach, perCutting, perLiner, firstEach + otherEach * cuttingsEach, says)), '
-      + 'VSTACK(HSTACK("name", "level cost per round", "per cutting", "per saleable liner", "cash before the first sale", "rounds until it beats single use"), '
+      + `ways, TRANSPOSE(VSTACK(${inOrder(columns, {
+        name: 'TOROW(names)',
+        levelCost: 'levelEach',
+        perCutting: 'perCutting',
+        perLiner: 'perLiner',
+        cashBefore: 'firstEach + otherEach * cuttingsEach',
+        beatsFrom: 'says',
+      })})), VSTACK(${headingRow(columns)}, `
       + 'TAKE(SORTBY(ways, TRANSPOSE(IF(isWay, perLiner, MAX(perLiner) + 1))), SUM(IF(isWay, 1, 0)))))',
   },
   examples: [
@@ -123,9 +158,9 @@ function shown(cost: Decimal): Decimal {
   return cost.toSignificantDigits(15)
 }
 
-function beatsFrom({ rounds, costs, perLinerAt }: Way, singleUse: Decimal | undefined): Decimal | string {
-  if (rounds.eq(one)) return 'single use'
-  if (singleUse === undefined) return 'no single use to beat'
+function beatsFrom({ rounds, costs, perLinerAt }: Way, singleUse: Decimal | undefined): Decimal | Fact {
+  if (rounds.eq(one)) return { fact: 'singleUse' }
+  if (singleUse === undefined) return { fact: 'noSingleUse' }
   const found = payback(costs, perLinerAt, singleUse, rounds)
-  return found instanceof Decimal ? found : `not in ${rounds.toString()} rounds`
+  return found instanceof Decimal ? found : { fact: 'notInRounds', rounds }
 }

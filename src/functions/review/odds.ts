@@ -1,4 +1,11 @@
-import { defineByMethod, type Definition, type WorkingStep } from '../../core/definition/definition'
+import {
+  defineTable,
+  placeOf,
+  type Definition,
+  type Example,
+  type TableDefinition,
+  type WorkingStep,
+} from '../../core/definition/definition'
 import { evaluate } from '../../core/definition/evaluate'
 import { number } from '../../core/definition/parameter'
 import { stepsInDoubles } from '../../core/definition/stepsInDoubles'
@@ -14,23 +21,76 @@ const digitsShown = 10
 /** What a result of 0 may be off by in doubles, as a power of ten below the largest result. */
 const dustBelowLargest = 12
 
+const parameters = {
+  ...askedParameters,
+  draws: number('draws', {
+    text: 'how often the arguments are drawn; at most 1,000 for functions that search, such as CUTTINGS and BREAKEVEN',
+    default: 10_000,
+    atLeast: 100,
+    atMost: 100_000,
+    whole: true,
+  }),
+  seed: number(
+    'seed', { text: 'where the random numbers start', default: 1, atLeast: 0, atMost: 2 ** 32 - 1, whole: true },
+  ),
+}
+
+const columns = {
+  share: {
+    heading: 'share of draws',
+    text: 'which share of the draws that have an answer lies at or below the result beside it, 0 for the least and 1 for the largest; or what the last rows hold',
+    unit: 'share',
+  },
+  result: {
+    heading: 'result',
+    text: 'the result of the function, and in the last row a number of draws',
+    unit: 'in the unit of the result',
+  },
+}
+
+const examples: readonly Example[] = [
+  {
+    text: 'Cost of a liner with doubt about the cost of a cutting and about both stages of losses',
+    given: [
+      'PERLINER',
+      ['costPerCutting', 'stageRates', 'stageRates'],
+      [0.07, 0.7, 0.9],
+      [0.08, 0.85, 0.95],
+      [0.1, 0.9, 1],
+    ],
+    gives: [
+      [0, 0.08189562359], [0.01, 0.08853617884], [0.05, 0.09269515309], [0.1, 0.09529835766], [0.25, 0.1002373647],
+      [0.5, 0.106885046],
+      [0.75, 0.114479477], [0.9, 0.1214479018], [0.95, 0.1260918817], [0.99, 0.1341051129], [1, 0.1457909145],
+      ['mean', 0.1078074908], ['all likely', 0.09907120743], ['draws without answer', 0],
+    ],
+    source: 'numpy-random',
+  },
+  {
+    text: 'Where nothing is in doubt, every draw is the same',
+    given: ['MEDIUMCOST', ['cuttingVolumeMl', 'costPerLitre'], [60, 0.15], [60, 0.15], [60, 0.15], 100, 7],
+    gives: [
+      ...shares.map((share) => [share, 0.009]),
+      ['mean', 0.009],
+      ['all likely', 0.009],
+      ['draws without answer', 0],
+    ],
+    source: 'definition',
+  },
+]
+
 /** @param functions Those that can be asked for. They are handed over, since the catalogue that holds them holds this one. */
-export function oddsOver(functions: readonly Definition[]): Definition {
-  return defineByMethod({
+export function oddsOver(functions: readonly Definition[]): TableDefinition<typeof parameters, typeof columns> {
+  return defineTable({
     id: 'ODDS',
     subject: 'review',
     summary: 'How likely each result of another function is, when its arguments may lie anywhere between a low and a high.',
     convention: 'Each argument is drawn from the triangular distribution of its low, likely and high, independently of the others: arguments that move together are not modelled. Whole arguments are rounded to the nearest whole number. A draw with which the function has no answer is counted in the last row, and percentiles and mean are those of the others. Between two draws the percentiles are interpolated as by PERCENTILE.INC. The draws come from the Mersenne Twister MT19937, the result is rounded to 10 significant digits, and the same seed and rows give the same numbers on every machine; another seed shows how far they depend on chance.',
-    parameters: {
-      ...askedParameters,
-      draws: number('draws', { text: 'how often the arguments are drawn; at most 1,000 for functions that search, such as CUTTINGS and BREAKEVEN', default: 10_000, atLeast: 100, atMost: 100_000, whole: true }),
-      seed: number('seed', { text: 'where the random numbers start', default: 1, atLeast: 0, atMost: 2 ** 32 - 1, whole: true }),
-    },
+    parameters,
     result: {
-      name: 'odds', text: 'percentiles of the result, then its mean, what it is with all likely values, and how many draws have no answer', unit: 'table', columns: [
-        { heading: 'share of draws', text: 'which share of the draws that have an answer lies at or below the result beside it, 0 for the least and 1 for the largest; or what the last rows hold', unit: 'share' },
-        { heading: 'result', text: 'the result of the function, and in the last row a number of draws', unit: 'in the unit of the result' },
-      ],
+      name: 'odds',
+      text: 'percentiles of the result, then its mean, what it is with all likely values, and how many draws have no answer',
+      unit: 'table', columns,
     },
     method: ({ draws, seed, ...args }) => {
       const asked = readAsked(functions, args)
@@ -51,11 +111,22 @@ export function oddsOver(functions: readonly Definition[]): Definition {
       const without = draws.sub(answers.length)
       const { unit } = asked.of.result
       return {
-        table: [...shares.map((share, index) => [new Decimal(share), percentiles[index]!]), ['mean', mean], ['all likely', likely], ['draws without answer', without]],
+        table: [
+          ...shares.map((share, index) => ({ share: new Decimal(share), result: percentiles[index]! })),
+          { share: { fact: 'mean' }, result: mean },
+          { share: { fact: 'allLikely' }, result: likely },
+          { share: { fact: 'drawsWithoutAnswer' }, result: without },
+        ],
         working: (): readonly WorkingStep[] => [
           { name: 'arguments', text: 'the arguments that are drawn', formula: 'argumentNames', value: asked.rows.map(({ label }) => label), unit: 'text' },
           { name: 'firstDraw', text: 'the first draw of each, so that one draw can be followed by hand', formula: 'low + SQRT(u (high - low)(likely - low)) where u is less than (likely - low) / (high - low), else high - SQRT((1 - u)(high - low)(high - likely)); u random', value: first.map((value) => new Decimal(value)), unit: 'in the units of the arguments' },
-          { name: 'allLikely', text: `${asked.of.id} with every argument at its likely value`, formula: `${asked.of.id} of the likelies`, value: likely, unit },
+          {
+            name: 'allLikely',
+            text: { fact: 'allLikelyOf', id: asked.of.id },
+            formula: `${asked.of.id} of the likelies`,
+            value: likely,
+            unit,
+          },
           { name: 'withoutAnswer', text: 'draws with which the function has no answer', formula: 'draws - those with an answer', value: without, unit: 'draws' },
           { name: 'mean', text: 'mean of the draws that have an answer', formula: 'SUM / COUNT', value: mean, unit },
           { name: 'percentiles', text: `results below which ${shares.map((share) => `${share * 100}`).join(', ')} % of these draws lie`, formula: 'PERCENTILE.INC of these draws', value: percentiles, unit },
@@ -63,19 +134,7 @@ export function oddsOver(functions: readonly Definition[]): Definition {
       }
     },
     plain: { reason: 'RAND of Excel cannot be given a seed, so no plain formula makes these draws again. SWINGS shows the two ends of each argument without any draws.' },
-    examples: [
-      {
-        text: 'Cost of a liner with doubt about the cost of a cutting and about both stages of losses',
-        given: ['PERLINER', ['costPerCutting', 'stageRates', 'stageRates'], [0.07, 0.7, 0.9], [0.08, 0.85, 0.95], [0.1, 0.9, 1]],
-        gives: [
-          [0, 0.08189562359], [0.01, 0.08853617884], [0.05, 0.09269515309], [0.1, 0.09529835766], [0.25, 0.1002373647], [0.5, 0.106885046],
-          [0.75, 0.114479477], [0.9, 0.1214479018], [0.95, 0.1260918817], [0.99, 0.1341051129], [1, 0.1457909145],
-          ['mean', 0.1078074908], ['all likely', 0.09907120743], ['draws without answer', 0],
-        ],
-        source: 'numpy-random',
-      },
-      { text: 'Where nothing is in doubt, every draw is the same', given: ['MEDIUMCOST', ['cuttingVolumeMl', 'costPerLitre'], [60, 0.15], [60, 0.15], [60, 0.15], 100, 7], gives: [...shares.map((share) => [share, 0.009]), ['mean', 0.009], ['all likely', 0.009], ['draws without answer', 0]], source: 'definition' },
-    ],
+    examples,
     over: functions,
   })
 }
@@ -127,14 +186,16 @@ function computing(asked: Asked): (values: readonly number[]) => number {
     return Array.isArray(value) ? value.map(Number) : Number(value)
   })
   const cells = rows.map(({ parameter, place }) => {
-    const slot = names.indexOf(parameter)
+    const slot = placeOf(of, parameter)
     const line = slots[slot]
     // A single cell stands for the whole range where it may.
     const standsForAll = rows.filter((row) => row.parameter === parameter).length === 1
     return { slot, places: !Array.isArray(line) ? undefined : standsForAll ? [...line.keys()] : [place] }
   })
   const copies = Object.entries(of.parameters).flatMap(([name, parameter], slot) => (
-    typeof parameter.default === 'object' && !rows.some((row) => row.parameter === name) ? [{ slot, from: names.indexOf(parameter.default.sameAs) }] : []
+    typeof parameter.default === 'object' && !rows.some((row) => row.parameter === name)
+      ? [{ slot, from: placeOf(of, parameter.default.sameAs) }]
+      : []
   ))
   return (values) => {
     for (let row = 0; row < cells.length; row++) {

@@ -1,8 +1,16 @@
-import { defineByMethod, type MethodResult } from '../../core/definition/definition'
+import { columnOf, lastOf } from '../../core/definition/columns'
+import { defineTable } from '../../core/definition/definition'
 import { money, number, numbers } from '../../core/definition/parameter'
 import { Decimal, zero } from '../../core/quantity/decimal'
 
 const mostPeriods = 1000
+
+const columns = {
+  period: { heading: 'period', text: 'the period, from 1', unit: 'period' },
+  order: { heading: 'order', text: 'units to order at its start', unit: 'units' },
+  stock: { heading: 'stock at end', text: 'units in stock at its end', unit: 'units' },
+  cost: { heading: 'cost', text: 'order cost, goods and holding', unit: 'money' },
+}
 
 /** An order for the needs from its period on, on top of the cheapest way to cover those before. */
 interface Start {
@@ -13,7 +21,7 @@ interface Start {
   readonly perUnit: Decimal
 }
 
-export const stockPlan = defineByMethod({
+export const stockPlan = defineTable({
   id: 'STOCKPLAN',
   subject: 'review',
   summary: 'When to order how much over the season, so that ordering, goods and holding stock together cost least.',
@@ -29,14 +37,9 @@ export const stockPlan = defineByMethod({
     name: 'plan',
     text: 'a row for each period, then the total',
     unit: 'table',
-    columns: [
-      { heading: 'period', text: 'the period, from 1', unit: 'period' },
-      { heading: 'order', text: 'units to order at its start', unit: 'units' },
-      { heading: 'stock at end', text: 'units in stock at its end', unit: 'units' },
-      { heading: 'cost', text: 'order cost, goods and holding', unit: 'money' },
-    ],
+    columns,
   },
-  method: ({ needsPerPeriod, orderCosts, holdingCostPerUnitPeriod, unitPrices, onHand }): MethodResult => {
+  method: ({ needsPerPeriod, orderCosts, holdingCostPerUnitPeriod, unitPrices, onHand }) => {
     const periods = needsPerPeriod.length
     if (periods > mostPeriods) return { problem: { code: 'tooManyRows', parameter: 'needsPerPeriod', got: periods, most: mostPeriods } }
     /** Needs up to the end of each period that the stock does not cover. */
@@ -49,8 +52,10 @@ export const stockPlan = defineByMethod({
     const costs = orders.map((_, period) => fees[period]!.add(goods[period]!).add(holdingCostPerUnitPeriod.mul(stocks[period]!)))
     return {
       table: [
-        ...orders.map((order, period) => [new Decimal(period + 1), order, stocks[period]!, costs[period]!]),
-        ['total', total(orders), total(stocks), total(costs)],
+        ...orders.map(
+          (order, period) => ({ period: new Decimal(period + 1), order, stock: stocks[period]!, cost: costs[period]! }),
+        ),
+        { period: { fact: 'total' }, order: total(orders), stock: total(stocks), cost: total(costs) },
       ],
       working: () => [
         { name: 'short', text: 'what the periods need beyond onHand', formula: 'MAX(SUM(needsPerPeriod) - onHand, 0)', value: short.at(-1)!, unit: 'units' },
@@ -64,7 +69,8 @@ export const stockPlan = defineByMethod({
   },
   plain: {
     reason: 'Excel has no formula that weighs every timing of the orders. The check is whether the orders of the plan cover the needs of every period at the cost that the plan says; no other timing costs less.',
-    check: 'LET(periodEach, DROP(DROP(plan, 1), -1), orderEach, INDEX(periodEach, 0, 2), stockEach, INDEX(periodEach, 0, 3), totalCost, INDEX(plan, ROWS(plan), 4), '
+    check: `LET(periodEach, DROP(DROP(plan, 1), -1), orderEach, ${columnOf(columns, 'order', 'periodEach')}, `
+      + `stockEach, ${columnOf(columns, 'stock', 'periodEach')}, totalCost, ${lastOf(columns, 'cost', 'plan')}, `
       + 'lastStock, INDEX(stockEach, ROWS(stockEach)), moved, onHand + SUM(orderEach) - SUM(needsPerPeriod), '
       + 'paid, SUM((orderEach > 0) * TOCOL(orderCosts, 1) + orderEach * TOCOL(unitPrices, 1) + stockEach * holdingCostPerUnitPeriod), '
       + 'AND(MIN(stockEach) >= 0, ABS(moved - lastStock) <= SUM(needsPerPeriod) / 10 ^ 12, ABS(paid - totalCost) <= totalCost / 10 ^ 12))',

@@ -1,28 +1,71 @@
-import { defineByMethod, type Definition, type WorkingStep } from '../../core/definition/definition'
+import { columnOf } from '../../core/definition/columns'
+import {
+  defineTable,
+  type Definition,
+  type Example,
+  type TableDefinition,
+  type WorkingStep,
+} from '../../core/definition/definition'
 import { asShown, Decimal } from '../../core/quantity/decimal'
 import { askedParameters, endsOf, endWithoutAnswer, readAsked } from './asked'
 
 const ofArgument = 'in the unit of the argument'
 const ofResult = 'in the unit of the result'
 
+const columns = {
+  argument: { heading: 'argument', text: 'the argument that moves', unit: 'text' },
+  low: { heading: 'low', text: 'its low', unit: ofArgument },
+  high: { heading: 'high', text: 'its high', unit: ofArgument },
+  atLow: { heading: 'at low', text: 'the result with this argument at its low', unit: ofResult },
+  likely: {
+    heading: 'all likely',
+    text: 'the result with every argument at its likely value, the middle of the chart',
+    unit: ofResult,
+  },
+  atHigh: { heading: 'at high', text: 'the result with this argument at its high', unit: ofResult },
+  swing: { heading: 'swing', text: 'the difference between the two ends', unit: ofResult },
+}
+
+const below = (key: keyof typeof columns) => columnOf(columns, key, 'rowsBelow')
+
+const examples: readonly Example[] = [
+  {
+    text: 'Cost of the medium of a cutting, 50 to 80 mL at 0.10 to 0.20 a litre',
+    given: ['MEDIUMCOST', ['cuttingVolumeMl', 'costPerLitre'], [50, 0.1], [65, 0.15], [80, 0.2]],
+    gives: [
+      ['costPerLitre', 0.1, 0.2, 0.0065, 0.00975, 0.013, 0.0065],
+      ['cuttingVolumeMl', 50, 80, 0.0075, 0.00975, 0.012, 0.0045],
+    ],
+    source: 'definition',
+  },
+  {
+    text: 'Cost of a liner with two stages of losses: the same range twice is two cells of it',
+    given: [
+      'stick.perliner',
+      ['costPerCutting', 'stageRates', 'stageRates'],
+      [0.4, 0.8, 0.9],
+      [0.4, 0.8, 1],
+      [0.6, 1, 1],
+    ],
+    gives: [
+      ['costPerCutting', 0.4, 0.6, 0.5, 0.5, 0.75, 0.25],
+      ['stageRates 1', 0.8, 1, 0.5, 0.5, 0.4, 0.1],
+      ['stageRates 2', 0.9, 1, 0.555555555555556, 0.5, 0.5, 0.0555555555555556],
+    ],
+    source: 'definition',
+  },
+]
+
 /** @param functions Those that can be asked for. They are handed over, since the catalogue that holds them holds this one. */
-export function swingsOver(functions: readonly Definition[]): Definition {
-  return defineByMethod({
+export function swingsOver(functions: readonly Definition[]): TableDefinition<typeof askedParameters, typeof columns> {
+  return defineTable({
     id: 'SWINGS',
     subject: 'review',
     summary: 'What each uncertain argument of another function does to its result, widest first: the table of a tornado chart.',
     convention: 'Each argument alone goes to its low and to its high while the others stay at their likely values, so what moves together is not shown. The swing is the difference of those two results; what happens between the two ends does not count. Equal swings keep the order of the rows. Arguments that are not named take their defaults.',
     parameters: askedParameters,
     result: {
-      name: 'swings', text: 'one row for each argument, widest swing first', unit: 'table', columns: [
-        { heading: 'argument', text: 'the argument that moves', unit: 'text' },
-        { heading: 'low', text: 'its low', unit: ofArgument },
-        { heading: 'high', text: 'its high', unit: ofArgument },
-        { heading: 'at low', text: 'the result with this argument at its low', unit: ofResult },
-        { heading: 'all likely', text: 'the result with every argument at its likely value, the middle of the chart', unit: ofResult },
-        { heading: 'at high', text: 'the result with this argument at its high', unit: ofResult },
-        { heading: 'swing', text: 'the difference between the two ends', unit: ofResult },
-      ],
+      name: 'swings', text: 'one row for each argument, widest swing first', unit: 'table', columns,
     },
     method: (args) => {
       const asked = readAsked(functions, args)
@@ -40,9 +83,15 @@ export function swingsOver(functions: readonly Definition[]): Definition {
         return { label, low, high, atLow: new Decimal(atLow), atHigh: new Decimal(atHigh), swing }
       }).sort((a, b) => b.swing.cmp(a.swing))
       return {
-        table: rows.map(({ label, low, high, atLow, atHigh, swing }) => [label, low, high, atLow, likely, atHigh, swing]),
+        table: rows.map(({ label, ...row }) => ({ argument: label, likely, ...row })),
         working: (): readonly WorkingStep[] => [
-          { name: 'allLikely', text: `${asked.of.id} with every argument at its likely value`, formula: `${asked.of.id} of the likelies`, value: likely, unit: asked.of.result.unit },
+          {
+            name: 'allLikely',
+            text: { fact: 'allLikelyOf', id: asked.of.id },
+            formula: `${asked.of.id} of the likelies`,
+            value: likely,
+            unit: asked.of.result.unit,
+          },
           { name: 'arguments', text: 'the arguments in the order of their swings', formula: 'sorted by swing, widest first', value: rows.map(({ label }) => label), unit: 'text' },
           { name: 'atLow', text: 'the result with this argument alone at its low', formula: `${asked.of.id} of the likelies, with one low`, value: rows.map(({ atLow }) => atLow), unit: asked.of.result.unit },
           { name: 'atHigh', text: 'the result with this argument alone at its high', formula: `${asked.of.id} of the likelies, with one high`, value: rows.map(({ atHigh }) => atHigh), unit: asked.of.result.unit },
@@ -52,22 +101,10 @@ export function swingsOver(functions: readonly Definition[]): Definition {
     },
     plain: {
       reason: 'Excel has no formula that computes a function by its name. Each end is one call of that function, with one argument at its low or high and the others at their likely values; its own plain formula checks it.',
-      check: 'LET(rowsBelow, DROP(swings, 1), MAX(ABS(ABS(INDEX(rowsBelow, 0, 6) - INDEX(rowsBelow, 0, 4)) - INDEX(rowsBelow, 0, 7))) * 10 ^ 12 <= MAX(INDEX(rowsBelow, 0, 7)))',
+      check: `LET(rowsBelow, DROP(swings, 1), MAX(ABS(ABS(${below('atHigh')} - ${below('atLow')}) - ${below('swing')})) `
+        + `* 10 ^ 12 <= MAX(${below('swing')}))`,
     },
-    examples: [
-      {
-        text: 'Cost of the medium of a cutting, 50 to 80 mL at 0.10 to 0.20 a litre',
-        given: ['MEDIUMCOST', ['cuttingVolumeMl', 'costPerLitre'], [50, 0.1], [65, 0.15], [80, 0.2]],
-        gives: [['costPerLitre', 0.1, 0.2, 0.0065, 0.00975, 0.013, 0.0065], ['cuttingVolumeMl', 50, 80, 0.0075, 0.00975, 0.012, 0.0045]],
-        source: 'definition',
-      },
-      {
-        text: 'Cost of a liner with two stages of losses: the same range twice is two cells of it',
-        given: ['stick.perliner', ['costPerCutting', 'stageRates', 'stageRates'], [0.4, 0.8, 0.9], [0.4, 0.8, 1], [0.6, 1, 1]],
-        gives: [['costPerCutting', 0.4, 0.6, 0.5, 0.5, 0.75, 0.25], ['stageRates 1', 0.8, 1, 0.5, 0.5, 0.4, 0.1], ['stageRates 2', 0.9, 1, 0.555555555555556, 0.5, 0.5, 0.0555555555555556]],
-        source: 'definition',
-      },
-    ],
+    examples,
     over: functions,
   })
 }

@@ -1,8 +1,16 @@
-import { defineByMethod } from '../../core/definition/definition'
+import { headingRow, inOrder } from '../../core/definition/columns'
+import { defineTable, type TableRow } from '../../core/definition/definition'
+import type { Fact } from '../../core/definition/fact'
 import { number } from '../../core/definition/parameter'
 import type { Decimal } from '../../core/quantity/decimal'
 
-export const variance = defineByMethod({
+const columns = {
+  variance: { heading: 'variance', text: 'price, usage or total', unit: 'text' },
+  amount: { heading: 'amount', text: 'what was spent beyond the standard', unit: 'money' },
+  reads: { heading: 'reads', text: 'favourable, adverse or none', unit: 'text' },
+}
+
+export const variance = defineTable({
   id: 'VARIANCE',
   subject: 'review',
   summary: 'Splits what was spent beyond the standard into price and usage.',
@@ -17,18 +25,14 @@ export const variance = defineByMethod({
     name: 'variance',
     text: 'a row each for price, usage and their total',
     unit: 'table',
-    columns: [
-      { heading: 'variance', text: 'price, usage or total', unit: 'text' },
-      { heading: 'amount', text: 'what was spent beyond the standard', unit: 'money' },
-      { heading: 'reads', text: 'favourable, adverse or none', unit: 'text' },
-    ],
+    columns,
   },
   method: ({ standardQuantity, standardPrice, actualQuantity, actualPrice }) => {
     const price = actualPrice.sub(standardPrice).mul(actualQuantity)
     const usage = actualQuantity.sub(standardQuantity).mul(standardPrice)
     const total = price.add(usage)
     return {
-      table: [['price', price, reading(price)], ['usage', usage, reading(usage)], ['total', total, reading(total)]],
+      table: [row('price', price), row('usage', usage), row('total', total)],
       working: () => [
         { name: 'standardCost', text: 'what the standard allows', formula: 'standardQuantity * standardPrice', value: standardQuantity.mul(standardPrice), unit: 'money' },
         { name: 'actualCost', text: 'what was spent', formula: 'actualQuantity * actualPrice', value: actualQuantity.mul(actualPrice), unit: 'money' },
@@ -43,8 +47,11 @@ export const variance = defineByMethod({
       + 'amounts, VSTACK(priceVariance, usageVariance, priceVariance + usageVariance), '
       // Where the two cancel, binary dust remains in plain Excel, and it must not read as adverse.
       + 'dust, (ABS(actualPrice * actualQuantity) + ABS(standardPrice * standardQuantity)) / 10 ^ 12, '
-      + 'VSTACK(HSTACK("variance", "amount", "reads"), '
-      + 'HSTACK(VSTACK("price", "usage", "total"), amounts, IF(amounts - dust > 0, "adverse", IF(amounts + dust < 0, "favourable", "none")))))',
+      + `VSTACK(${headingRow(columns)}, HSTACK(${inOrder(columns, {
+        variance: 'VSTACK("price", "usage", "total")',
+        amount: 'amounts',
+        reads: 'IF(amounts - dust > 0, "adverse", IF(amounts + dust < 0, "favourable", "none"))',
+      })})))`,
   },
   examples: [
     {
@@ -62,7 +69,11 @@ export const variance = defineByMethod({
   ],
 })
 
-function reading(amount: Decimal): string {
-  if (amount.isZero()) return 'none'
-  return amount.isPositive() ? 'adverse' : 'favourable'
+function row(fact: 'price' | 'usage' | 'total', amount: Decimal): TableRow<typeof columns> {
+  return { variance: { fact }, amount, reads: reading(amount) }
+}
+
+function reading(amount: Decimal): Fact {
+  if (amount.isZero()) return { fact: 'none' }
+  return { fact: amount.isPositive() ? 'adverse' : 'favourable' }
 }

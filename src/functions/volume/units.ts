@@ -25,7 +25,13 @@ export const units = defineByMethod({
     return {
       value: converted,
       working: () => [
-        { name: 'factor', text: `${to.symbol} in one ${from.symbol}`, formula: `${from.symbol} / ${to.symbol}`, value: convert(from.factor.div(from.factor), from, to), unit: `${to.symbol} per ${from.symbol}` },
+        {
+          name: 'factor',
+          text: { fact: 'unitsInOne', symbol: to.symbol, one: from.symbol },
+          formula: `${from.symbol} / ${to.symbol}`,
+          value: convert(from.factor.div(from.factor), from, to),
+          unit: `${to.symbol} per ${from.symbol}`,
+        },
         { name: 'quantity', text: 'the converted number', formula: 'quantity * factor', value: converted, unit: to.symbol },
       ],
     }

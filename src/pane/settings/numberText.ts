@@ -56,7 +56,7 @@ export function numberText(settings: Settings, words: Words): NumberText {
 
   const unitText = (unit: string) => {
     if (unit === 'text') return ''
-    const text = words.ofDefinition(unit)
+    const text = words.ofUnit(unit)
     return currency !== '' && isMoney(unit) ? words.frame.inCurrency(text, currency) : text
   }
 

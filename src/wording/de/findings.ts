@@ -1,4 +1,5 @@
 import type { Words } from '../words'
+import { factText } from './facts'
 
 /** Numbers come as they are written with a point. */
 const n = (number: string) => number.replace('.', ',')
@@ -21,16 +22,10 @@ export const found: Words['found'] = {
   oldPrice: (day, days, start, most) => `Dieser Preis ist vom ${day}, ${days} Tage vor Beginn der Saison (${start}); mehr als ${most} Tage sind alt. Fragen Sie nach einem neuen Preis, oder behalten Sie ihn mit Absicht.`,
   dayAsText: (text, hasTwoReadings) => `„${text}“ ist ein Text und kein Tag, deshalb ist das Alter des Preises nicht bekannt${hasTwoReadings ? '; manche lesen zuerst den Tag, andere den Monat' : ''}. Geben Sie ihn als Jahr-Monat-Tag ein, etwa 2026-02-09.`,
   noSeasonStart: () => 'Der erste Tag der Saison fehlt, deshalb wurde das Alter ihrer Preise nicht geprüft. Geben Sie ihn als Jahr-Monat-Tag ein, etwa 2026-02-09.',
-  deadZone: (quantity, warning) => `Jungpflanzen zum Preis für ${n(quantity)}: ${quoteWarning(warning)}. Ändern Sie einen Preis oder eine Menge des Angebots, oder bieten Sie die größere Bestellung an.`,
-}
-
-/** QUOTE gives its warning in English, since cells speak English alone. */
-function quoteWarning(warning: string): string {
-  return warning
-    .replace('dearer each than', 'je Stück teurer als bei')
-    .replace(' to ', ' bis ')
-    .replace('cost more than', 'kosten mehr als')
-    .replace('costs more than', 'kostet mehr als')
+  deadZone: (quantity, warning) => (
+    `Jungpflanzen zum Preis für ${n(quantity)}: ${factText(warning)}. `
+    + 'Ändern Sie einen Preis oder eine Menge des Angebots, oder bieten Sie die größere Bestellung an.'
+  ),
 }
 
 const errorMeaning: Readonly<Record<string, string>> = {

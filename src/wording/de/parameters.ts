@@ -1,7 +1,7 @@
 import type { Parameter } from '../../core/definition/parameter'
 import { withMark, type DecimalMark } from '../../core/quantity/decimalMark'
 import type { Words } from '../words'
-import { ofDefinition } from './definitions'
+import { ofUnit } from './definitions'
 
 /** Such as "0 bis unter 1", "ganze Zahl ab 1"; for a row or column "jeweils über 0, nicht alle 0". */
 function rangeText(parameter: Parameter, mark: DecimalMark = ','): string {
@@ -32,7 +32,7 @@ function shapeText({ shape, oneForAll }: Parameter): readonly string[] {
 function unitText(parameter: Parameter, mark: DecimalMark): readonly string[] {
   if (parameter.takes === 'text' || parameter.unit === 'any') return []
   if (parameter.share === true) return [`Anteil (${withMark('0.15', mark)} oder 15%)`]
-  const unit = ofDefinition(parameter.unit)
+  const unit = ofUnit(parameter.unit)
   return [parameter.dimension === undefined ? unit : `${unit} oder Text mit Einheit`]
 }
 

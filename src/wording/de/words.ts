@@ -2,7 +2,8 @@ import type { Words } from '../words'
 import { cautions } from './cautions'
 import { check } from './check'
 import { compare } from './compare'
-import { ofDefinition } from './definitions'
+import { ofDefinition, ofUnit } from './definitions'
+import { factText } from './facts'
 import { files } from './files'
 import { found } from './findings'
 import { frame } from './frame'
@@ -20,5 +21,6 @@ import { working } from './working'
 /** All that the pane says, in German. */
 export const german: Words = {
   language: 'de',
-  frame, functions, season, working, check, compare, library, settings, workbench, files, port, found, sentence, parameters, cautions, subjectNames, ofDefinition,
+  frame, functions, season, working, check, compare, library, settings, workbench, files, port, found, sentence,
+  parameters, cautions, subjectNames, ofDefinition, ofUnit, factText,
 }

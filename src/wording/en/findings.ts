@@ -1,3 +1,6 @@
+import type { Fact } from '../../core/definition/fact'
+import { factText } from './facts'
+
 /** What the checks found in a workbook, in English: what stands there, why it looks wrong, and what to type. */
 export const found = {
   typedOver: () => 'A number was typed over the formula of this column. Fill the formula down again, or keep the number on purpose.',
@@ -17,7 +20,10 @@ export const found = {
   oldPrice: (day: string, days: number, start: string, most: number) => `This price is of ${day}, ${days} days before the season starts (${start}); more than ${most} days are old. Ask for a new price, or keep it on purpose.`,
   dayAsText: (text: string, hasTwoReadings: boolean) => `“${text}” is a text and no day, so the age of the price is not known${hasTwoReadings ? '; some read its day first, others its month' : ''}. Type it as year-month-day, such as 2026-02-09.`,
   noSeasonStart: () => 'The first day of the season is missing, so the age of its prices was not checked. Type it as year-month-day, such as 2026-02-09.',
-  deadZone: (quantity: string, warning: string) => `Liners at the price for ${quantity}: ${warning}. Change a price or a quantity of the quote, or offer the larger order.`,
+  deadZone: (quantity: string, warning: Fact) => (
+    `Liners at the price for ${quantity}: ${factText(warning)}. `
+    + 'Change a price or a quantity of the quote, or offer the larger order.'
+  ),
 } as const
 
 const errorMeaning: Readonly<Record<string, string>> = {

@@ -1,8 +1,10 @@
 /** What was forgotten or looks wrong in what the cell functions were given. */
-import type { Definition } from '../../core/definition/definition'
+import { placeOf, type Definition } from '../../core/definition/definition'
+import { evaluate, rowsOf } from '../../core/definition/evaluate'
+import { isFact } from '../../core/definition/fact'
 import { isBlank, readArguments, type ReadValues } from '../../core/definition/readArguments'
 import { Decimal } from '../../core/quantity/decimal'
-import { call } from '../../derived/call'
+import { quote } from '../../functions/cost/quote'
 import { callArguments } from '../../formula/callArguments'
 import { addressOf } from '../../formula/address'
 import type { Words } from '../../wording/words'
@@ -15,8 +17,7 @@ export function checkCalls(sheet: OpenSheet, definitions: readonly Definition[],
     const definition = definitions.find((one) => one.id === id)
     const read = definition && readArguments(definition.parameters, args)
     if (definition === undefined || read === undefined || !('args' in read)) return []
-    const names = Object.keys(definition.parameters)
-    const isGiven = (name: string) => !isBlank(args[names.indexOf(name)])
+    const isGiven = (name: string) => !isBlank(args[placeOf(definition, name)])
     const given: GivenCall = { definition, args, values: read.args, isGiven, labels: labels.get(cell.row) ?? [], found }
     const showsTable = cell.spill !== undefined && callArguments(cell.formula, id) !== undefined
     return [
@@ -119,11 +120,12 @@ const rules: readonly Rule[] = [noLosses, neverWashed, benchFull, noDelivery, pr
 
 /** Each with its row in the table, where the headings are row 0. */
 function deadZones({ definition, args, found }: GivenCall): readonly { readonly row: number; readonly sentence: string }[] {
-  const column = definition.result.columns?.findIndex(({ heading }) => heading === 'warning') ?? -1
-  const outcome = column < 0 ? undefined : call(definition, args)
-  if (outcome?.kind !== 'value' || typeof outcome.value === 'number') return []
-  return outcome.value.flatMap((cells, row) => (
-    row === 0 || cells[column] === 'none' ? [] : [{ row, sentence: found.deadZone(String(cells[0]), String(cells[column])) }]
+  const evaluation = definition.id === quote.id ? evaluate(quote, args) : undefined
+  if (evaluation === undefined || !('result' in evaluation)) return []
+  return rowsOf(evaluation.result).flatMap(({ quantity, warning }, index) => (
+    isFact(warning) && warning.fact === 'quoteWarning'
+      ? [{ row: index + 1, sentence: found.deadZone(String(quantity), warning) }]
+      : []
   ))
 }
 

@@ -1,17 +1,19 @@
+import { placeOf, type Definition, type Parameters } from '../../core/definition/definition'
 import { onlyCall } from '../../formula/onlyCall'
 import type { OpenBook, OpenCell } from '../openBook'
 import { sheetNamed } from '../sheetNamed'
 import { cellsRead, isOneCell } from '../working/cellsRead'
 import type { ChartedCell } from './chartedCells'
-import { definitionOf } from './evaluated'
 
 /**
  * What an argument is the cost of, where it is looked up by one name: "Rockwool" where its cell holds
  * =INDEX(Costs,MATCH(E5,Names,0)) and that word stands in E5.
  */
-export function lookedUpName({ sheet, address, id }: ChartedCell, parameter: string, book: OpenBook): string | undefined {
+export function lookedUpName<P extends Parameters>(
+  { sheet, address, id }: ChartedCell, definition: Definition<P>, parameter: keyof P & string, book: OpenBook,
+): string | undefined {
   const { formula = '' } = sheetNamed(book, sheet)?.cells.get(address) ?? {}
-  const written = onlyCall(formula, id)?.[Object.keys(definitionOf(id).parameters).indexOf(parameter)]
+  const written = onlyCall(formula, id)?.[placeOf(definition, parameter)]
   if (written === undefined) return undefined
   const given = oneCellsRead(`=${written}`, sheet, book)
   const behind = given.flatMap((read) => oneCellsRead(read.cell.formula, read.sheet, book))

@@ -1,8 +1,14 @@
 /** How likely each result is: the percentiles that ODDS gives. */
+import { columnsBefore } from '../../core/definition/columns'
+import { placeOf } from '../../core/definition/definition'
+import { rowsOf, type AnswerRow } from '../../core/definition/evaluate'
+import { isFact, type Fact } from '../../core/definition/fact'
 import { addressOf } from '../../formula/address'
+import { odds } from '../../functions/catalogue'
+import { factText } from '../../wording/en/facts'
 import type { OpenBook } from '../openBook'
 import type { ChartedCell } from './chartedCells'
-import { definitionOf, evaluated, rowsOf, type NoChart } from './evaluated'
+import { evaluated, type NoChart } from './evaluated'
 import { askedFor } from './swings'
 
 export interface Odds {
@@ -18,36 +24,51 @@ export interface Percentile { readonly share: number; readonly result: number }
 
 export function oddsOf(cell: ChartedCell, book: OpenBook): Odds | NoChart {
   const spilled = spilledRows(cell, book)
-  if (spilled !== undefined) return oddsOfRows(String(onlyCell(cell.args[0])), spilled)
-  const table = evaluated('ODDS', cell.args)
-  return 'noChart' in table ? table : oddsOfRows(table.text('functionName'), rowsOf(table.result))
+  if (spilled !== undefined) return oddsOfRows(String(onlyCell(cell.args[placeOf(odds, 'functionName')])), spilled)
+  const table = evaluated(odds, cell.args)
+  return 'noChart' in table ? table : oddsOfRows(table.args.functionName, rowsOf(table.result))
 }
 
-type Rows = readonly (readonly (number | string)[])[]
+const { columns } = odds.result
+type Row = AnswerRow<typeof columns>
 
-/** The last row of the table, which ends it. */
-const lastRow = 'draws without answer'
+/** What the rows below the percentiles hold. */
+const lastRows: readonly Fact[] = [{ fact: 'mean' }, { fact: 'allLikely' }, { fact: 'drawsWithoutAnswer' }]
 const rowsOfTable = 14
 
 /** What stands in the sheet already, because drawing ten thousand times again would take a while. */
-function spilledRows({ sheet, row, column, alone }: ChartedCell, { sheets }: OpenBook): Rows | undefined {
+function spilledRows({ sheet, row, column, alone }: ChartedCell, { sheets }: OpenBook): readonly Row[] | undefined {
   const cells = sheets.find(({ name }) => name === sheet)?.cells
   if (!alone || cells === undefined) return undefined
-  const at = (below: number, beside: number) => cells.get(addressOf(row + below, column + beside))?.value
-  const headings = definitionOf('ODDS').result.columns!.map(({ heading }) => heading)
-  if (!headings.every((heading, beside) => at(0, beside) === heading) || at(rowsOfTable, 0) !== lastRow) return undefined
-  const rows = Array.from({ length: rowsOfTable }, (_, index) => headings.map((_heading, beside) => at(index + 1, beside)))
-  return rows.every((cellsOfRow) => cellsOfRow.every((value) => typeof value === 'number' || typeof value === 'string')) ? rows as Rows : undefined
+  const at = (below: number, key: keyof Row) => cells.get(
+    addressOf(row + below, column + columnsBefore(columns, key)),
+  )?.value
+  const isBelowHeadings = at(0, 'share') === columns.share.heading && at(0, 'result') === columns.result.heading
+  if (!isBelowHeadings || at(rowsOfTable, 'share') !== factText(lastRows.at(-1)!)) return undefined
+  const rows = Array.from({ length: rowsOfTable }, (_, index): { readonly [K in keyof Row]: unknown } => {
+    const [share, result] = [at(index + 1, 'share'), at(index + 1, 'result')]
+    return { share: lastRows.find((fact) => factText(fact) === share) ?? share, result }
+  })
+  return rows.every(isRow) ? rows : undefined
 }
 
-function oddsOfRows(functionName: string, rows: Rows): Odds {
-  const named = (name: string) => Number(rows.find(([first]) => first === name)?.[1])
+/** Else something was typed over them. */
+function isRow(row: { readonly [K in keyof Row]: unknown }): row is Row {
+  return (typeof row.share === 'number' || isFact(row.share)) && typeof row.result === 'number'
+}
+
+function oddsOfRows(functionName: string, rows: readonly Row[]): Odds {
+  const told = (wanted: Fact['fact']) => Number(
+    rows.find(({ share }) => isFact(share) && share.fact === wanted)?.result,
+  )
   return {
     ...askedFor(functionName),
-    percentiles: rows.flatMap(([share, result]): Percentile[] => (typeof share === 'number' ? [{ share, result: Number(result) }] : [])),
-    mean: named('mean'),
-    likely: named('all likely'),
-    drawsWithoutAnswer: named(lastRow),
+    percentiles: rows.flatMap(
+      ({ share, result }): Percentile[] => (typeof share === 'number' ? [{ share, result: Number(result) }] : []),
+    ),
+    mean: told('mean'),
+    likely: told('allLikely'),
+    drawsWithoutAnswer: told('drawsWithoutAnswer'),
   }
 }
 

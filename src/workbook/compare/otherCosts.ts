@@ -2,17 +2,19 @@
  * What a cutting costs beside what is bought, taken apart. COMPARE and ROOTINGCOST take it as one number; where the
  * cell that holds it adds up other cells, those say what it is made of.
  */
+import { placeOf } from '../../core/definition/definition'
 import { addedReferences } from '../../formula/addedReferences'
 import { onlyCall } from '../../formula/onlyCall'
 import { holds, namedRanges, rangesRead, type NamedRanges, type RangeRead } from '../../formula/rangesRead'
 import { addressOf } from '../../formula/address'
 import { Decimal, zero } from '../../core/quantity/decimal'
+import { rootingCost } from '../../functions/cost/rootingCost'
+import { compare } from '../../functions/review/compare'
 import { cellAt } from '../cellAt'
 import type { OpenBook, OpenCell } from '../openBook'
 import { sheetNamed } from '../sheetNamed'
 import type { ChartedCell } from './chartedCells'
 import { costClass, type CostClass } from './costClass'
-import { definitionOf } from './evaluated'
 import { headingsOfTerm } from './headingsOfTerm'
 
 export type OtherCosts = Readonly<Record<CostClass, OtherPart>>
@@ -46,12 +48,13 @@ export function otherCosts(cell: ChartedCell, given: readonly Decimal[], book: O
 
 /** The cells that make up the argument of each way, as far as they can be followed. */
 function termsOfWays(cell: ChartedCell, book: OpenBook, names: NamedRanges): readonly (readonly Found[])[] {
-  const parameters = Object.keys(definitionOf(cell.id).parameters)
-  const index = parameters.findIndex((name) => name.startsWith('otherCost'))
+  const index = cell.id === compare.id
+    ? placeOf(compare, 'otherCostsPerCutting')
+    : placeOf(rootingCost, 'otherCostPerCutting')
   const { formula = '' } = cellAt(book, cell.sheet, cell.row, cell.column) ?? {}
   const written = onlyCall(formula, cell.id)?.[index] ?? ''
   const [reference, ...more] = rangesRead(`=${written}`, cell.sheet, names)
-  if (cell.id !== 'COMPARE') {
+  if (cell.id !== compare.id) {
     const added = addedIn(written, cell.sheet, book, names)
     return [foundIn(added, book, names, added.length === 1 ? 0 : 1)]
   }
@@ -62,7 +65,9 @@ function termsOfWays(cell: ChartedCell, book: OpenBook, names: NamedRanges): rea
 
 /** The places of the ways in their ranges. One without a name is no way: COMPARE leaves it out. */
 export function waysGiven({ args }: ChartedCell): readonly number[] {
-  return [args[0]].flat(2).flatMap((name, place) => (name === null || name === undefined || name === '' ? [] : [place]))
+  return [args[placeOf(compare, 'names')]].flat(2).flatMap(
+    (name, place) => (name === null || name === undefined || name === '' ? [] : [place]),
+  )
 }
 
 interface Place { readonly sheet: string; readonly row: number; readonly column: number }

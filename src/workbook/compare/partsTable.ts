@@ -1,10 +1,12 @@
 /** The parts of the cost of a saleable liner as formulas over the cells that COMPARE reads, for a sheet's own chart. */
+import { placeOf } from '../../core/definition/definition'
 import { onlyCall } from '../../formula/onlyCall'
 import { quotedSheet } from '../../formula/reference'
+import { compare } from '../../functions/review/compare'
 import { english } from '../../wording/en/words'
 import type { OpenBook } from '../openBook'
 import type { ChartedCell } from './chartedCells'
-import { definitionOf, evaluated } from './evaluated'
+import { evaluated } from './evaluated'
 import { otherCosts, waysGiven, type OtherCosts, type OtherPart } from './otherCosts'
 import { costParts, rootedOfCompare, type CostPart } from './rooted'
 import { orderOf } from './ways'
@@ -17,12 +19,12 @@ export interface PartsTable {
 
 /** Undefined where the arguments are not written as ranges of one row or column, which a formula could take a place of. */
 export function partsTable(cell: ChartedCell, book: OpenBook): PartsTable | undefined {
-  const comparison = evaluated('COMPARE', cell.args)
+  const comparison = evaluated(compare, cell.args)
   const { formula = '' } = book.sheets.find(({ name }) => name === cell.sheet)?.cells.get(cell.address) ?? {}
-  const written = onlyCall(formula, 'COMPARE')
+  const written = onlyCall(formula, compare.id)
   const areLines = cell.args.every((given) => !Array.isArray(given) || given.length === 1 || given.every((row) => !Array.isArray(row) || row.length === 1))
   if ('noChart' in comparison || written === undefined || !areLines) return undefined
-  const given = rootedOfCompare(comparison)
+  const given = rootedOfCompare(comparison.args)
   const places = waysGiven(cell)
   const others = otherCosts(cell, given.map(({ other }) => other), book)
   const shown = costParts.filter((part) => (part !== 'bench' && part !== 'labour') || others.some((one) => one !== undefined))
@@ -33,14 +35,15 @@ export function partsTable(cell: ChartedCell, book: OpenBook): PartsTable | unde
   return { headings: ['Way of rooting', ...shown.map((part) => english.compare.ways.parts[part].name)], rows }
 }
 
-type ArgumentAt = (parameter: string) => string
+type ArgumentAt = (parameter: keyof typeof compare.parameters) => string
 
 /** The arguments of one way, as a formula reads them; what was left out as COMPARE takes it. */
 function argumentsAt(written: readonly string[], place: number): ArgumentAt {
-  const parameters = definitionOf('COMPARE').parameters
   return (name) => {
-    const text = written[Object.keys(parameters).indexOf(name)] ?? ''
-    if (name === 'yearlyInterest' || name === 'roundsPerYear') return text === '' ? String(parameters[name]!.default) : text
+    const text = written[placeOf(compare, name)] ?? ''
+    if (name === 'yearlyInterest' || name === 'roundsPerYear') {
+      return text === '' ? String(compare.parameters[name].default) : text
+    }
     return text === '' ? '0' : `INDEX(${text},${place})`
   }
 }

@@ -1,7 +1,9 @@
 /** One way of rooting, as COMPARE and ROOTINGCOST take it, and what a saleable liner costs in it. */
+import type { Arguments } from '../../core/definition/definition'
 import { Decimal, one, zero } from '../../core/quantity/decimal'
+import type { rootingCost } from '../../functions/cost/rootingCost'
 import { levelCosts, payback, type Reuse } from '../../functions/reuse/levelCost'
-import type { Evaluated } from './evaluated'
+import type { compare } from '../../functions/review/compare'
 import type { OtherCosts } from './otherCosts'
 
 export interface Rooted extends Reuse {
@@ -12,21 +14,17 @@ export interface Rooted extends Reuse {
 }
 
 /** The ways in the order in which COMPARE was given them. */
-export function rootedOfCompare({ decimal, decimals }: Evaluated): readonly Rooted[] {
-  return decimals('firstCosts').map((firstCost, row) => {
-    const at = (parameter: string) => decimals(parameter)[row]!
-    return {
-      firstCost, rounds: at('rounds'), cuttings: at('cuttingsPerRound'), yielded: at('yields'), washCost: at('washCosts'), topUpShare: at('topUpShares'),
-      lossShare: at('lossShares'), other: at('otherCostsPerCutting'), endValue: at('endValues'), yearlyInterest: decimal('yearlyInterest'), roundsPerYear: decimal('roundsPerYear'),
-    }
-  })
+export function rootedOfCompare(args: Arguments<typeof compare.parameters>): readonly Rooted[] {
+  const { yearlyInterest, roundsPerYear } = args
+  return args.firstCosts.map((firstCost, row) => ({
+    firstCost, rounds: args.rounds[row]!, cuttings: args.cuttingsPerRound[row]!, yielded: args.yields[row]!,
+    washCost: args.washCosts[row]!, topUpShare: args.topUpShares[row]!, lossShare: args.lossShares[row]!,
+    other: args.otherCostsPerCutting[row]!, endValue: args.endValues[row]!, yearlyInterest, roundsPerYear,
+  }))
 }
 
-export function rootedOfRootingCost({ decimal }: Evaluated): Rooted {
-  return {
-    firstCost: decimal('firstCost'), rounds: decimal('rounds'), cuttings: decimal('cuttingsPerRound'), yielded: decimal('yield'), washCost: decimal('washCost'), topUpShare: decimal('topUpShare'),
-    lossShare: decimal('lossShare'), other: decimal('otherCostPerCutting'), endValue: decimal('endValue'), yearlyInterest: decimal('yearlyInterest'), roundsPerYear: decimal('roundsPerYear'),
-  }
+export function rootedOfRootingCost(args: Arguments<typeof rootingCost.parameters>): Rooted {
+  return { ...args, cuttings: args.cuttingsPerRound, yielded: args.yield, other: args.otherCostPerCutting }
 }
 
 /** What a saleable liner costs when the way serves so many rounds. */

@@ -1,9 +1,13 @@
 /** What something used again costs with every further round, beside what is used once. */
+import { rowsOf } from '../../core/definition/evaluate'
 import { Decimal, one, toCell } from '../../core/quantity/decimal'
+import { breakEven } from '../../functions/reuse/breakEven'
 import { levelCosts } from '../../functions/reuse/levelCost'
+import { reuseLedger } from '../../functions/reuse/reuseLedger'
+import { compare } from '../../functions/review/compare'
 import type { OpenBook } from '../openBook'
 import type { ChartedCell } from './chartedCells'
-import { evaluated, rowsOf, type NoChart } from './evaluated'
+import { evaluated, type NoChart } from './evaluated'
 import { lookedUpName } from './lookedUpName'
 import { breakEvenRound, perLinerOver, rootedOfCompare } from './rooted'
 import { orderOf } from './ways'
@@ -46,10 +50,10 @@ export function roundsOf(cell: ChartedCell, book: OpenBook, against = 0): Rounds
 }
 
 function roundsOfCompare({ args }: ChartedCell, against: number): Rounds | NoChart {
-  const comparison = evaluated('COMPARE', args)
+  const comparison = evaluated(compare, args)
   if ('noChart' in comparison) return comparison
-  const names = comparison.texts('names')
-  const given = rootedOfCompare(comparison)
+  const { names } = comparison.args
+  const given = rootedOfCompare(comparison.args)
   const ways = orderOf(given).map((place) => ({ name: names[place]!, rooted: given[place]! }))
   const [reused, usedOnce] = [ways.filter(({ rooted }) => rooted.rounds.gt(one)), ways.filter(({ rooted }) => rooted.rounds.eq(one))]
   if (reused.length === 0) return { noChart: { kind: 'oneRoundOnly' } }
@@ -66,31 +70,37 @@ function roundsOfCompare({ args }: ChartedCell, against: number): Rounds | NoCha
 }
 
 function roundsOfBreakEven(cell: ChartedCell, book: OpenBook): Rounds | NoChart {
-  const found = evaluated('BREAKEVEN', cell.args)
+  const found = evaluated(breakEven, cell.args)
   if ('noChart' in found) return found
-  const { decimal } = found
-  const { over } = levelCosts({
-    firstCost: decimal('firstCost'), washCost: decimal('washCost'), topUpShare: decimal('topUpShare'), lossShare: decimal('lossShare'), endValue: decimal('endValue'),
-    yearlyInterest: decimal('yearlyInterest'), roundsPerYear: decimal('roundsPerYear'),
-  })
-  const breakEven = found.result as number
-  const [name, nameOfOnce] = [lookedUpName(cell, 'firstCost', book), lookedUpName(cell, 'singleUseCost', book)]
-  const singleUse: SingleUse = { ...(nameOfOnce && { name: nameOfOnce }), cost: toCell(decimal('singleUseCost').div(decimal('singleUseYield'))), isCheapest: false }
+  const { args, result } = found
+  const { over } = levelCosts(args)
+  const breakEvenAt = result as number
+  const [name, nameOfOnce] = [
+    lookedUpName(cell, breakEven, 'firstCost', book),
+    lookedUpName(cell, breakEven, 'singleUseCost', book),
+  ]
+  const singleUse: SingleUse = {
+    ...(nameOfOnce && { name: nameOfOnce }),
+    cost: toCell(args.singleUseCost.div(args.singleUseYield)),
+    isCheapest: false,
+  }
   // Beyond twice the round there is little to see.
   const least = 10
-  const last = Decimal.min(decimal('mostRounds'), Math.max(least, 2 * breakEven))
+  const last = Decimal.min(args.mostRounds, Math.max(least, 2 * breakEvenAt))
   return {
     unit: 'money per unit and round, over the yield',
-    lines: [{ ...(name && { name }), ...line((rounds) => over(rounds).div(decimal('reusableYield')), last, breakEven) }],
+    lines: [{ ...(name && { name }), ...line((rounds) => over(rounds).div(args.reusableYield), last, breakEvenAt) }],
     singleUses: [singleUse],
     singleUse,
   }
 }
 
 function roundsOfLedger({ args }: ChartedCell): Rounds | NoChart {
-  const ledger = evaluated('REUSELEDGER', args)
+  const ledger = evaluated(reuseLedger, args)
   if ('noChart' in ledger) return ledger
-  const points = rowsOf(ledger.result).map((row): RoundsPoint => ({ round: Number(row[0]), cost: Number(row[5]) }))
+  const points = rowsOf(ledger.result).map(
+    ({ round, levelCost }): RoundsPoint => ({ round: Number(round), cost: Number(levelCost) }),
+  )
   return { unit: 'money per unit and round', lines: [{ points }], singleUses: [] }
 }
 

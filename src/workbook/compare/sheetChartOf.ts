@@ -1,10 +1,16 @@
 /** The chart that a sheet itself can hold of the table in its cells. */
+import { columnsBefore } from '../../core/definition/columns'
+import type { Columns, Definition, Parameters } from '../../core/definition/definition'
+import { isTable } from '../../core/definition/evaluate'
 import { addressOf } from '../../formula/address'
+import { odds, swings } from '../../functions/catalogue'
+import { reuseLedger } from '../../functions/reuse/reuseLedger'
+import { compare } from '../../functions/review/compare'
 import { english } from '../../wording/en/words'
 import type { OpenBook } from '../openBook'
 import type { SheetChart } from '../sheetChart'
 import type { ChartedCell } from './chartedCells'
-import { evaluated, rowsOf } from './evaluated'
+import { evaluated } from './evaluated'
 import { oddsOf } from './odds'
 import { partsTable, type PartsTable } from './partsTable'
 import { askedFor } from './swings'
@@ -33,33 +39,73 @@ function chartOfParts({ headings, rows }: PartsTable, cell: ChartedCell, book: O
 }
 
 function chartOfTable(cell: ChartedCell, book: OpenBook): SheetChart | undefined {
-  const table = evaluated(cell.id, cell.args)
-  if ('noChart' in table) return undefined
-  const rows = rowsOf(table.result)
-  const column = (place: number) => columnBelow(cell, place, rows.length)
-  const common = { sheet: cell.sheet, free: freeBeside(cell, book) }
   switch (cell.id) {
-    case 'COMPARE':
-      return { ...common, kind: 'bars', title: 'Cost of a saleable liner', along: column(0), alongTitle: '', valueTitle: words.perLiner, series: [{ name: words.ways.perLiner, values: column(3) }] }
-    case 'REUSELEDGER':
-      return { ...common, kind: 'line', title: 'Level cost by the rounds it serves', along: column(0), alongTitle: words.rounds.rounds, valueTitle: 'money per unit and round', series: [{ name: 'level cost', values: column(5) }] }
-    case 'SWINGS': {
-      const { of, unit } = askedFor(table.text('functionName'))
-      const ends = [{ name: words.swings.atItsLow, values: column(3) }, { name: words.swings.atItsHigh, values: column(5) }]
-      return { ...common, kind: 'tornado', title: words.swings.chart(of), along: column(0), alongTitle: '', valueTitle: unit, series: ends, from: Number(rows[0]?.[4]) }
-    }
-    default:
-      return undefined
+    case 'COMPARE': return chartOfWays(cell, book)
+    case 'REUSELEDGER': return chartOfRounds(cell, book)
+    case 'SWINGS': return chartOfSwings(cell, book)
+    default: return undefined
+  }
+}
+
+function chartOfWays(cell: ChartedCell, book: OpenBook): SheetChart | undefined {
+  const table = tableOf(compare, cell, book)
+  return table && {
+    ...table.placed, kind: 'bars', title: 'Cost of a saleable liner', along: table.column('name'), alongTitle: '',
+    valueTitle: words.perLiner,
+    series: [{ name: words.ways.perLiner, values: table.column('perLiner') }],
+  }
+}
+
+function chartOfRounds(cell: ChartedCell, book: OpenBook): SheetChart | undefined {
+  const table = tableOf(reuseLedger, cell, book)
+  return table && {
+    ...table.placed, kind: 'line', title: 'Level cost by the rounds it serves', along: table.column('round'),
+    alongTitle: words.rounds.rounds,
+    valueTitle: 'money per unit and round', series: [{ name: 'level cost', values: table.column('levelCost') }],
+  }
+}
+
+function chartOfSwings(cell: ChartedCell, book: OpenBook): SheetChart | undefined {
+  const table = tableOf(swings, cell, book)
+  if (table === undefined) return undefined
+  const { of, unit } = askedFor(table.args.functionName)
+  return {
+    ...table.placed, kind: 'tornado', title: words.swings.chart(of), along: table.column('argument'), alongTitle: '',
+    valueTitle: unit,
+    series: [
+      { name: words.swings.atItsLow, values: table.column('atLow') },
+      { name: words.swings.atItsHigh, values: table.column('atHigh') },
+    ],
+    from: Number(table.rows[0]?.likely),
+  }
+}
+
+/** The table in the cells, whose columns a chart takes by key, and where there is room for the chart. */
+function tableOf<P extends Parameters, C extends Columns>(
+  definition: Definition<P, C>, cell: ChartedCell, book: OpenBook,
+) {
+  const found = evaluated(definition, cell.args)
+  if ('noChart' in found || !isTable(found.result)) return undefined
+  const { columns, rows } = found.result
+  return {
+    args: found.args,
+    rows,
+    placed: { sheet: cell.sheet, free: freeBeside(cell, book) },
+    column: (key: keyof C & string) => columnBelow(cell, columnsBefore(columns, key), rows.length),
   }
 }
 
 function curveOf(cell: ChartedCell, book: OpenBook): SheetChart | undefined {
-  const odds = oddsOf(cell, book)
-  if ('noChart' in odds) return undefined
-  const { of, unit, percentiles: { length } } = odds
+  const found = oddsOf(cell, book)
+  if ('noChart' in found) return undefined
+  const { of, unit, percentiles: { length } } = found
+  const column = (key: keyof typeof odds.result.columns) => columnBelow(
+    cell, columnsBefore(odds.result.columns, key), length,
+  )
   return {
-    sheet: cell.sheet, free: freeBeside(cell, book), kind: 'curve', title: words.odds.chart(of), along: columnBelow(cell, 1, length), alongTitle: unit, valueTitle: words.odds.shareOfDraws,
-    series: [{ name: words.odds.shareOfDraws, values: columnBelow(cell, 0, length) }],
+    sheet: cell.sheet, free: freeBeside(cell, book), kind: 'curve', title: words.odds.chart(of),
+    along: column('result'), alongTitle: unit, valueTitle: words.odds.shareOfDraws,
+    series: [{ name: words.odds.shareOfDraws, values: column('share') }],
   }
 }
 

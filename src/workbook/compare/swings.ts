@@ -1,7 +1,9 @@
 /** The bars of a tornado: what each uncertain argument alone does to a result. */
+import { rowsOf } from '../../core/definition/evaluate'
+import { catalogue, swings } from '../../functions/catalogue'
 import type { OpenBook } from '../openBook'
 import type { ChartedCell } from './chartedCells'
-import { definitionOf, evaluated, rowsOf, type NoChart } from './evaluated'
+import { evaluated, type NoChart } from './evaluated'
 import { wordsBeside } from './wordsBeside'
 
 export interface Swings {
@@ -25,16 +27,16 @@ export interface Swing {
 }
 
 export function swingsOf(cell: ChartedCell, book: OpenBook): Swings | NoChart {
-  const table = evaluated('SWINGS', cell.args)
+  const table = evaluated(swings, cell.args)
   if ('noChart' in table) return table
   const rows = rowsOf(table.result)
-  const words = wordsBeside(cell, 'argumentNames', book)
-  const called = new Map(numbered(table.texts('argumentNames')).map((name, row) => [name, words[row]]))
-  const bars = rows.map(([argument, low, high, atLow, , atHigh, swing]): Swing => {
+  const words = wordsBeside(cell, swings, 'argumentNames', book)
+  const called = new Map(numbered(table.args.argumentNames).map((name, row) => [name, words[row]]))
+  const bars = rows.map(({ argument, low, high, atLow, atHigh, swing }): Swing => {
     const own = called.get(String(argument).toLowerCase())
     return { argument: String(argument), ...(own && { called: own }), low: Number(low), high: Number(high), atLow: Number(atLow), atHigh: Number(atHigh), swing: Number(swing) }
   })
-  return { ...askedFor(table.text('functionName')), likely: Number(rows[0]?.[4]), bars }
+  return { ...askedFor(table.args.functionName), likely: Number(rows[0]?.likely), bars }
 }
 
 /** As SWINGS tells several cells of one argument apart: "stagerates 2". */
@@ -47,5 +49,7 @@ function numbered(typed: readonly string[]): readonly string[] {
 /** The name of a function as SWINGS and ODDS take it, with the unit of its result. */
 export function askedFor(functionName: string): { readonly of: string; readonly unit: string } {
   const of = functionName.toUpperCase().replace(/^STICK\./, '')
-  return { of, unit: definitionOf(of).result.unit }
+  const definition = catalogue.find(({ id }) => id === of)
+  if (definition === undefined) throw new Error(`The catalogue holds no ${of}`)
+  return { of, unit: definition.result.unit }
 }

@@ -1,10 +1,13 @@
 /** Ways of rooting side by side, in parts that add up to the figures of their cells. */
+import { rowsOf } from '../../core/definition/evaluate'
 import { toCell } from '../../core/quantity/decimal'
+import { rootingCost } from '../../functions/cost/rootingCost'
+import { compare } from '../../functions/review/compare'
 import { cellAt } from '../cellAt'
 import { hasWords } from '../hasWords'
 import type { OpenBook } from '../openBook'
 import type { ChartedCell } from './chartedCells'
-import { evaluated, rowsOf, type NoChart } from './evaluated'
+import { evaluated, type NoChart } from './evaluated'
 import { otherCosts, type OtherCosts } from './otherCosts'
 import { partsPerLiner, perLinerOver, rootedOfCompare, rootedOfRootingCost, type CostPart, type Rooted } from './rooted'
 
@@ -19,12 +22,14 @@ export interface WayCost {
 
 /** The ways in the order of the cells, the cheapest first. */
 export function waysOfCompare(cell: ChartedCell, book: OpenBook): readonly WayCost[] | NoChart {
-  const comparison = evaluated('COMPARE', cell.args)
+  const comparison = evaluated(compare, cell.args)
   if ('noChart' in comparison) return comparison
-  const given = rootedOfCompare(comparison)
+  const given = rootedOfCompare(comparison.args)
   const others = otherCosts(cell, given.map(({ other }) => other), book)
   const sorted = orderOf(given)
-  return rowsOf(comparison.result).map(([name, , , perLiner], row) => wayCost(String(name), Number(perLiner), given[sorted[row]!]!, others[sorted[row]!]))
+  return rowsOf(comparison.result).map(
+    ({ name, perLiner }, row) => wayCost(String(name), Number(perLiner), given[sorted[row]!]!, others[sorted[row]!]),
+  )
 }
 
 /** The places of the ways as given, the cheapest first. Names need not differ, so they are sorted as the function does. */
@@ -60,9 +65,9 @@ export function waysOfRootingCosts(run: readonly ChartedCell[], book: OpenBook):
   const names = namesInOneLine(run, book)
   const ways: WayCost[] = []
   for (const [index, cell] of run.entries()) {
-    const cost = evaluated('ROOTINGCOST', cell.args)
+    const cost = evaluated(rootingCost, cell.args)
     if ('noChart' in cost) return cost
-    const rooted = rootedOfRootingCost(cost)
+    const rooted = rootedOfRootingCost(cost.args)
     ways.push(wayCost(names[index]!, cost.result as number, rooted, otherCosts(cell, [rooted.other], book)[0]))
   }
   return ways

@@ -1,3 +1,4 @@
+import { placeOf, type Definition, type Parameters } from '../../core/definition/definition'
 import { isBlank } from '../../core/definition/readArguments'
 import { onlyCall } from '../../formula/onlyCall'
 import { namedRanges, rangesRead } from '../../formula/rangesRead'
@@ -6,14 +7,15 @@ import { beginsWithWord } from '../hasWords'
 import type { OpenBook } from '../openBook'
 import { sheetNamed } from '../sheetNamed'
 import type { ChartedCell } from './chartedCells'
-import { definitionOf } from './evaluated'
 
 /**
  * What the sheet itself calls the arguments that stand by name in a column: the words right of each name, else left of
  * it. One after the other, as the call was given them; undefined where there are none.
  */
-export function wordsBeside({ sheet, address, id, args }: ChartedCell, parameter: string, book: OpenBook): readonly (string | undefined)[] {
-  const place = Object.keys(definitionOf(id).parameters).indexOf(parameter)
+export function wordsBeside<P extends Parameters>(
+  { sheet, address, id, args }: ChartedCell, definition: Definition<P>, parameter: keyof P & string, book: OpenBook,
+): readonly (string | undefined)[] {
+  const place = placeOf(definition, parameter)
   const written = onlyCall(sheetNamed(book, sheet)?.cells.get(address)?.formula ?? '', id)?.[place]
   const names = namedRanges(book.names)
   const [range, ...more] = written === undefined ? [] : rangesRead(`=${written}`, sheet, names)

@@ -67,15 +67,6 @@ export const spilling = (formula: string, format: string): Cell => ({ ...result(
 export const spilledOver = (format?: string): Cell => ({ look: 'result', ...(format === undefined ? {} : { format }) })
 
 /**
- * A table that one formula spills: its headings, and `height` rows below them, so many as it has at first. Nothing
- * may stand below it, because it may grow.
- */
-export function spilledTable(formula: string, columnFormats: readonly (string | undefined)[], height: number): readonly Row[] {
-  const headings = columnFormats.map((_, column): Cell => (column === 0 ? { formula, spills: true, look: 'heading' } : { look: 'heading' }))
-  return [headings, ...Array.from({ length: height }, () => columnFormats.map((format) => spilledOver(format)))]
-}
-
-/**
  * A figure read from a spilled table. Where the function refuses, only the corner of its table shows the error; the
  * other cells stay empty and would count as 0.
  */

@@ -1,9 +1,24 @@
+import { buyPlan } from '../../functions/buying/buyPlan'
 import { bags } from '../../functions/buying/bags'
 import type { Cell } from '../book'
 import { cautionLines } from './cautionLines'
-import { dayInput, formats, headings, headOf, input, ofTable, openInput, result, spilledTable, text, total, type NamedSheet, type Row } from './cells'
+import {
+  dayInput,
+  formats,
+  headings,
+  headOf,
+  input,
+  ofTable,
+  openInput,
+  result,
+  text,
+  total,
+  type NamedSheet,
+  type Row,
+} from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
+import { aboveTable, letterOf, spilledTable } from './spilledTable'
 import { tableIn } from './tableIn'
 
 /** Invented offers of invented suppliers for one medium. A break price counts for every pack of the line from that number on. */
@@ -53,6 +68,9 @@ function line(label: string, cell: Cell, unit: string, how: string): Row {
 /** The cheapest order of one medium out of several packs, price breaks and suppliers. */
 export function offersSheet(): NamedSheet {
   const lastOfPlan = ({ plan }: { readonly plan: number }) => plan + mostPlanRows
+  const ofPlan = (key: keyof typeof buyPlan.result.columns, at: { readonly plan: number }) => (
+    `${letterOf(buyPlan, key)}${at.plan}:${letterOf(buyPlan, key)}${lastOfPlan(at)}`
+  )
   const { rows, at } = layOut({
     ...headOf('Offers', 'One medium, two suppliers, three packs, price breaks and delivery: the cheapest order that covers what is needed.'),
     gap: blank,
@@ -65,19 +83,27 @@ export function offersSheet(): NamedSheet {
     medium: () => line('Medium', input('Premix'), '', 'A name as on Prices'),
     needed: (at) => line('Needed', result(`=MAX(INDEX(MediumWithWaste,MATCH(B${at.medium},MediumName,0))-INDEX(MediumOnHand,MATCH(B${at.medium},MediumName,0)),0)`, formats.litres), 'L loose', 'Buying: with waste, less the stock'),
     listed: (at) => line('One pack of the price list', result(`=INDEX(MediumCost,MATCH(B${at.medium},MediumName,0))`, formats.price), 'EUR', 'Buying: what its line costs'),
-    planned: (at) => line('The order below', total(ofTable(`A${at.plan}`, `SUMIF(A${at.plan}:A${lastOfPlan(at)},"total",D${at.plan}:D${lastOfPlan(at)})`), formats.price), 'EUR', 'The table below'),
+    planned: (at) => line(
+      'The order below',
+      total(ofTable(`A${at.plan}`, `SUMIF(${ofPlan('pack', at)},"total",${ofPlan('cost', at)})`), formats.price),
+      'EUR',
+      'The table below',
+    ),
     saved: (at) => line('Saved by the order below', total(`=B${at.listed}-B${at.planned}`, formats.price), 'EUR', 'Buying goes by the price list all the same'),
     gapBelow: blank,
     cautions: cautionLines(bags),
     gapAbove: blank,
-    planHeading: () => headings('The cheapest order', 'packs', 'L loose', 'EUR', 'L loose'),
+    planHeading: () => aboveTable(
+      buyPlan, { pack: 'The cheapest order', bags: 'packs', litres: 'L loose', cost: 'EUR', leftover: 'L loose' },
+    ),
     plan: {
       height: mostPlanRows + 1,
       rows: (at) => {
         const column = (letter: string) => `${letter}${at.offers}:${letter}${at.offers + offers.length - 1}`
         return spilledTable(
+          buyPlan,
           `=STICK.BUYPLAN(B${at.needed},${['A', 'C', 'D', 'E', 'F', 'G', 'H', 'B', 'I'].map(column).join(',')})`,
-          [undefined, formats.count, formats.count, formats.price, formats.count],
+          { pack: undefined, bags: formats.count, litres: formats.count, cost: formats.price, leftover: formats.count },
           mostPlanRows,
         )
       },

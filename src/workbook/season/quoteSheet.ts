@@ -1,10 +1,24 @@
+import { quote } from '../../functions/cost/quote'
 import type { Cell } from '../book'
 import { cautionLines } from './cautionLines'
 import { mediumCost } from '../../functions/cost/mediumCost'
-import { formats, heading, headings, headOf, input, priced, result, spilledTable, text, total, type NamedSheet, type Row } from './cells'
+import {
+  formats,
+  heading,
+  headings,
+  headOf,
+  input,
+  priced,
+  result,
+  text,
+  total,
+  type NamedSheet,
+  type Row,
+} from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
 import { sixWays } from './sixWays'
+import { aboveTable, letterOf, spilledTable } from './spilledTable'
 
 /** Invented margins: the larger the order, the smaller the share of the price that is kept. */
 const breaks: readonly { readonly quantity: number; readonly margin: number }[] = [
@@ -100,12 +114,22 @@ export function quoteSheet(): NamedSheet {
     answerToOrder: (at) => line('Answer', total(`=IF(B${at.reached}=0,"Fewer than any quantity above",IF(B${at.lessened}<B${at.orderFloor},"No: below the floor",IF(B${at.lessened}<B${at.leastPrice},"Offer "&TEXT(B${at.leastPrice},"0.00"),"Take it")))`), '', 'Take it at the price asked, offer the least price instead, or leave it'),
     cautions: cautionLines(mediumCost),
     gapLast: blank,
-    quoteHeading: () => headings('The quote: liners', 'EUR a liner', 'EUR', 'of the price', 'of the cost', 'EUR a liner', '', '', ''),
+    quoteHeading: () => [
+      ...aboveTable(quote, {
+        quantity: 'The quote: liners', price: 'EUR a liner', total: 'EUR', marginKept: 'of the price',
+        markup: 'of the cost', floor: 'EUR a liner', warning: '',
+      }),
+      ...headings('', ''),
+    ],
     quote: {
       height: breaks.length + 1,
       rows: (at) => spilledTable(
+        quote,
         `=STICK.QUOTE(B${at.cost},${acrossBreaks(at.quantities)},${acrossBreaks(at.margins)},B${at.setup},B${at.step})`,
-        [formats.count, formats.price, formats.price, formats.share, formats.share, formats.each, undefined],
+        {
+          quantity: formats.count, price: formats.price, total: formats.price, marginKept: formats.share,
+          markup: formats.share, floor: formats.each, warning: undefined,
+        },
         breaks.length,
       ),
     },
@@ -120,9 +144,9 @@ export function quoteSheet(): NamedSheet {
       name('AnswerToOrder', 'B', at.answerToOrder),
       name('OrderMarginLeft', 'B', at.marginLeft),
       name('QuoteTable', 'A', at.quote),
-      name('LargestQuantity', 'A', at.quote + breaks.length),
-      name('LargestPriceEach', 'B', at.quote + breaks.length),
-      name('QuoteWarnings', 'G', at.quote + 1, at.quote + breaks.length),
+      name('LargestQuantity', letterOf(quote, 'quantity'), at.quote + breaks.length),
+      name('LargestPriceEach', letterOf(quote, 'price'), at.quote + breaks.length),
+      name('QuoteWarnings', letterOf(quote, 'warning'), at.quote + 1, at.quote + breaks.length),
     ],
   }
 }

@@ -1,10 +1,12 @@
+import { reuseLedger } from '../../functions/reuse/reuseLedger'
 import { reuseCost } from '../../functions/reuse/reuseCost'
 import type { Cell } from '../book'
 import { cautionLines } from './cautionLines'
-import { dayInput, formats, headings, headOf, input, result, spilledTable, text, total, type NamedSheet, type Row } from './cells'
+import { dayInput, formats, headings, headOf, input, result, text, total, type NamedSheet, type Row } from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
 import { sixWays } from './sixWays'
+import { aboveTable, spilledTable } from './spilledTable'
 
 const trayRounds = 14
 
@@ -77,12 +79,19 @@ export function reuseSheet(): NamedSheet {
     gapBelow: blank,
     cautions: cautionLines(reuseCost),
     gapAbove: blank,
-    ledgerHeading: () => headings('Ledger of a washed tray', 'of one bought', 'EUR', 'EUR', 'EUR', 'EUR a tray, round'),
+    ledgerHeading: () => aboveTable(reuseLedger, {
+      round: 'Ledger of a washed tray', unitsInUse: 'of one bought', outlay: 'EUR', presentValue: 'EUR',
+      runningPresentValue: 'EUR', levelCost: 'EUR a tray, round',
+    }),
     ledger: {
       height: trayRounds + 1,
       rows: (at) => spilledTable(
+        reuseLedger,
         `=STICK.REUSELEDGER(C${at.first},C${at.rounds},C${at.wash},0,C${at.loss},C${at.endValue},YearlyInterest,RoundsPerYear)`,
-        [formats.count, formats.each, formats.each, formats.each, formats.each, formats.each],
+        {
+          round: formats.count, unitsInUse: formats.each, outlay: formats.each, presentValue: formats.each,
+          runningPresentValue: formats.each, levelCost: formats.each,
+        },
         trayRounds,
       ),
     },

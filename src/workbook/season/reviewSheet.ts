@@ -1,7 +1,22 @@
+import { variance } from '../../functions/review/variance'
 import type { Cell } from '../book'
-import { formats, heading, headings, headOf, input, ofTable, priced, result, spilledTable, text, total, type NamedSheet, type Row } from './cells'
+import {
+  formats,
+  heading,
+  headings,
+  headOf,
+  input,
+  ofTable,
+  priced,
+  result,
+  text,
+  total,
+  type NamedSheet,
+  type Row,
+} from './cells'
 import { blank, layOut } from './layOut'
 import { naming } from './names'
+import { letterOf, spilledTable } from './spilledTable'
 import { tableIn } from './tableIn'
 
 interface Item {
@@ -35,6 +50,9 @@ const items: readonly Item[] = [
 
 /** Rows of one item below its heading: standard, actual, difference. */
 const rowsOfItem = 3
+/** Where the variances of an item begin, right of its figures. */
+const corner = 'F'
+const [amount, reads] = [letterOf(variance, 'amount', corner), letterOf(variance, 'reads', corner)]
 
 /** At the season's end: where more, or less, was spent than the standard allows. */
 export function reviewSheet(): NamedSheet {
@@ -55,10 +73,10 @@ export function reviewSheet(): NamedSheet {
           text(name),
           result(`=D${standard}`, formats.price),
           result(`=D${actual}`, formats.price),
-          result(ofTable(`F${block}`, `G${standard}`), formats.price),
-          result(ofTable(`F${block}`, `G${actual}`), formats.price),
-          result(ofTable(`F${block}`, `G${actual + 1}`), formats.price),
-          result(ofTable(`F${block}`, `H${actual + 1}`)),
+          result(ofTable(`${corner}${block}`, `${amount}${standard}`), formats.price),
+          result(ofTable(`${corner}${block}`, `${amount}${actual}`), formats.price),
+          result(ofTable(`${corner}${block}`, `${amount}${actual + 1}`), formats.price),
+          result(ofTable(`${corner}${block}`, `${reads}${actual + 1}`)),
         ]
       }),
     },
@@ -83,7 +101,12 @@ export function reviewSheet(): NamedSheet {
 
 function block({ name, unit, standardQuantity, standardPrice, actualQuantity, actualPrice }: Item, row: number): readonly Row[] {
   const [standard, actual] = [row + 1, row + 1 + 1]
-  const table = spilledTable(`=STICK.VARIANCE(B${standard},C${standard},B${actual},C${actual})`, [undefined, formats.price, undefined], rowsOfItem)
+  const table = spilledTable(
+    variance,
+    `=STICK.VARIANCE(B${standard},C${standard},B${actual},C${actual})`,
+    { variance: undefined, amount: formats.price, reads: undefined },
+    rowsOfItem,
+  )
   const less = (column: string, format: string) => result(`=${column}${actual}-${column}${standard}`, format)
   const left: readonly (readonly Cell[])[] = [
     headings(name, unit, 'EUR each', 'EUR') as readonly Cell[],

@@ -1,7 +1,9 @@
-import { formats, headings, headOf, input, result, spilledTable, text, type NamedSheet, type Row } from './cells'
+import { odds, swings } from '../../functions/catalogue'
+import { formats, headings, headOf, input, result, text, type NamedSheet, type Row } from './cells'
 import { blank, layOut, type RowNumbers } from './layOut'
 import { naming } from './names'
 import { sixWays } from './sixWays'
+import { aboveTable, letterOf, spilledTable } from './spilledTable'
 
 interface Uncertain {
   readonly argument: string
@@ -28,7 +30,9 @@ const uncertain: readonly Uncertain[] = [
   { argument: 'roundsPerYear', what: 'Rounds a year', likely: () => 'RoundsPerYear', format: count, lower: 0, higher: 0 },
 ]
 
-const odds = { height: 14, columns: [share, mixed] as const }
+const rowsOfOdds = 14
+/** Of the odds, right of the swings. */
+const [cornerOfOdds, columnsBeforeOdds] = ['I', 8] as const
 
 /** How sure the cost of a way is: what each doubt does alone, and what all do together. */
 export function riskSheet(): NamedSheet {
@@ -61,13 +65,30 @@ export function riskSheet(): NamedSheet {
       }),
     },
     gapBelow: blank,
-    resultHeading: () => [...headings('Each doubt alone', 'widest first', '', 'EUR a liner', 'EUR a liner', 'EUR a liner', 'EUR a liner'), undefined, ...headings('All together', 'EUR a liner')],
+    resultHeading: () => [
+      ...aboveTable(swings, {
+        argument: 'Each doubt alone', low: 'widest first', high: '', atLow: 'EUR a liner', likely: 'EUR a liner',
+        atHigh: 'EUR a liner', swing: 'EUR a liner',
+      }),
+      undefined,
+      ...aboveTable(odds, { share: 'All together', result: 'EUR a liner' }),
+    ],
     results: {
-      height: odds.height + 1,
+      height: rowsOfOdds + 1,
       rows: (at) => beside(
-        spilledTable(`=STICK.SWINGS(B${at.functionName},${given(at)})`, [undefined, mixed, mixed, each, each, each, each], uncertain.length),
-        spilledTable(`=STICK.ODDS(B${at.functionName},${given(at)},B${at.draws},B${at.seed})`, odds.columns, odds.height),
-        8,
+        spilledTable(
+          swings,
+          `=STICK.SWINGS(B${at.functionName},${given(at)})`,
+          { argument: undefined, low: mixed, high: mixed, atLow: each, likely: each, atHigh: each, swing: each },
+          uncertain.length,
+        ),
+        spilledTable(
+          odds,
+          `=STICK.ODDS(B${at.functionName},${given(at)},B${at.draws},B${at.seed})`,
+          { share, result: mixed },
+          rowsOfOdds,
+        ),
+        columnsBeforeOdds,
       ),
     },
   })
@@ -77,9 +98,9 @@ export function riskSheet(): NamedSheet {
     names: [
       name('RiskArgument', 'A', at.doubts, at.doubts + uncertain.length - 1),
       name('RiskMeaning', 'B', at.doubts, at.doubts + uncertain.length - 1),
-      name('RiskiestArgument', 'A', at.results + 1),
-      name('OddsShare', 'I', at.results + 1, at.results + odds.height),
-      name('OddsResult', 'J', at.results + 1, at.results + odds.height),
+      name('RiskiestArgument', letterOf(swings, 'argument'), at.results + 1),
+      name('OddsShare', letterOf(odds, 'share', cornerOfOdds), at.results + 1, at.results + rowsOfOdds),
+      name('OddsResult', letterOf(odds, 'result', cornerOfOdds), at.results + 1, at.results + rowsOfOdds),
     ],
   }
 }

@@ -1,9 +1,11 @@
+import { stockPlan } from '../../functions/review/stockPlan'
 import { bags } from '../../functions/buying/bags'
 import type { Cell } from '../book'
 import { cautionLines } from './cautionLines'
-import { formats, headings, headOf, input, result, spilledTable, text, type NamedSheet, type Row } from './cells'
+import { formats, headings, headOf, input, result, text, type NamedSheet, type Row } from './cells'
 import { blank, layOut, type RowNumbers } from './layOut'
 import { sixWays } from './sixWays'
+import { aboveTable, spilledTable } from './spilledTable'
 
 /** Invented prices of a pack, without its delivery: they rise once spring orders come in. */
 const unitPrices: readonly number[] = [13.9, 13.9, 15, 15, 14.6]
@@ -51,12 +53,15 @@ export function timingSheet(): NamedSheet {
     gapAbove: blank,
     cautions: cautionLines(bags),
     gapBelow: blank,
-    planHeading: () => headings('The cheapest timing', 'packs', 'packs', 'EUR'),
+    planHeading: () => aboveTable(
+      stockPlan, { period: 'The cheapest timing', order: 'packs', stock: 'packs', cost: 'EUR' },
+    ),
     plan: {
       height: unitPrices.length + 1 + 1,
       rows: (at) => spilledTable(
+        stockPlan,
         `=STICK.STOCKPLAN(${column('E', at)},B${at.delivery},B${at.holding},${column('F', at)},B${at.onHand})`,
-        [formats.count, formats.count, formats.count, formats.price],
+        { period: formats.count, order: formats.count, stock: formats.count, cost: formats.price },
         unitPrices.length + 1,
       ),
     },

@@ -1,14 +1,21 @@
 import { expect, test } from 'vitest'
-import { defineByMethod, defineBySteps, fillsOneCell, type Example, type MethodResult } from '../../../src/core/definition/definition'
-import { evaluate } from '../../../src/core/definition/evaluate'
+import { columnOf, columnsBefore, headingRow, inOrder, lastOf } from '../../../src/core/definition/columns'
+import {
+  defineByMethod, defineBySteps, defineTable, fillsOneCell, placeOf, type Example, type Parameters, type TableRow,
+  type ValueResult,
+} from '../../../src/core/definition/definition'
+import { evaluate, rowsOf } from '../../../src/core/definition/evaluate'
 import { number, numbers } from '../../../src/core/definition/parameter'
-import { runSteps } from '../../../src/core/definition/runSteps'
+import { resultOfSteps, runSteps, splitWhereRead, valuesOfSteps } from '../../../src/core/definition/runSteps'
 import { stepsInDoubles } from '../../../src/core/definition/stepsInDoubles'
 import { Decimal } from '../../../src/core/quantity/decimal'
 
 const about = { id: 'OWN', subject: 'counting', summary: 'x', convention: 'x', examples: [] as Example[] } as const
 const one = { name: 'count', text: 'x', unit: 'cuttings' }
-const columns = [{ heading: 'way', text: 'x', unit: 'text' }, { heading: 'cost', text: 'x', unit: 'money' }]
+const columns = {
+  name: { heading: 'way', text: 'x', unit: 'text' },
+  amount: { heading: 'cost', text: 'x', unit: 'money' },
+}
 
 const steps = defineBySteps({
   ...about, result: one, parameters: { a: number('x', { text: 'x' }), b: number('x', { text: 'x', default: 2 }) },
@@ -19,8 +26,14 @@ const parts = defineBySteps({
   ...about, result: { ...one, like: 'parts' }, parameters: { parts: numbers('x', { text: 'x' }) }, steps: [['twice', 'parts * 2', 'x', 'x']],
 })
 
-function method(result: MethodResult, resultOf = {}) {
-  return defineByMethod({ ...about, result: { ...one, ...resultOf }, parameters: { rows: numbers('x', { text: 'x', optional: true }) }, method: () => result, plain: { reason: 'x' } })
+const own = { ...about, parameters: { rows: numbers('x', { text: 'x', optional: true }) }, plain: { reason: 'x' } }
+
+function method(result: ValueResult, resultOf = {}) {
+  return defineByMethod({ ...own, result: { ...one, ...resultOf }, method: () => result })
+}
+
+function tableOf(rows: readonly TableRow<typeof columns>[]) {
+  return defineTable({ ...own, result: { ...one, columns }, method: () => ({ table: rows, working: noWorking }) })
 }
 
 const noWorking = () => []
@@ -53,18 +66,47 @@ test('a result that no cell holds is refused, alone, in a range and in a table',
   const large = new Decimal('1e400')
   expect(evaluate(method({ value: large, working: noWorking }), [])).toEqual(outside)
   expect(evaluate(parts, [[[1e307], [9e307]]])).toEqual(outside)
-  expect(evaluate(method({ table: [['x', new Decimal(1)], ['y', large]], working: noWorking }, { columns }), [])).toEqual(outside)
+  expect(evaluate(tableOf([{ name: 'x', amount: new Decimal(1) }, { name: 'y', amount: large }]), [])).toEqual(outside)
 })
 
-test('a table has its headings above, and numbers as numbers', () => {
-  expect(evaluate(method({ table: [['x', new Decimal('1.5')]], working: noWorking }, { columns }), [])).toMatchObject({ result: [['way', 'cost'], ['x', 1.5]] })
+test('A table has its columns by key, numbers as numbers, and facts as facts.', () => {
+  const evaluation = evaluate(
+    tableOf([{ amount: new Decimal('1.5'), name: 'x' }, { name: { fact: 'total' }, amount: new Decimal(2) }]), [],
+  )
+  expect(evaluation).toMatchObject(
+    { result: { columns, rows: [{ name: 'x', amount: 1.5 }, { name: { fact: 'total' }, amount: 2 }] } },
+  )
+  expect('result' in evaluation && rowsOf(evaluation.result)).toHaveLength(2)
+  expect(rowsOf(7)).toEqual([])
+})
+
+test('The places, the headings and the formulas of columns follow their order.', () => {
+  expect([columnsBefore(columns, 'name'), columnsBefore(columns, 'amount')]).toEqual([0, 1])
+  expect(headingRow(columns)).toBe('HSTACK("way", "cost")')
+  expect(inOrder(columns, { amount: 'b', name: 'a' })).toBe('a, b')
+  expect(
+    [columnOf(columns, 'amount', 'block'), lastOf(columns, 'amount', 'block')],
+  ).toEqual(['INDEX(block, 0, 2)', 'INDEX(block, ROWS(block), 2)'])
+})
+
+test('An argument is found by its name, and the steps that do not read it stand before those that do.', () => {
+  expect([placeOf(steps, 'a'), placeOf(steps, 'b'), placeOf<Parameters>(steps, 'c')]).toEqual([0, 1, -1])
+  const two = defineBySteps({
+    ...about, result: one, parameters: { a: number('x', { text: 'x' }), b: number('x', { text: 'x' }) },
+    steps: [['first', 'MAX(a, 1)', 'x', 'x'], ['second', '-b + first', 'x', 'x'], ['third', 'second * 2', 'x', 'x']],
+  })
+  expect(splitWhereRead(two, 'b').map((part) => part.map(({ name }) => name))).toEqual([['first'], ['second', 'third']])
+  expect(String(resultOfSteps(two, { a: new Decimal(3), b: new Decimal(1) }))).toBe('4')
+  expect(String(valuesOfSteps(two.body.steps, { a: new Decimal(3), b: new Decimal(1) }).second)).toBe('2')
 })
 
 test('a table that is not the one described is a mistake of ours, and so is a range in no shape', () => {
-  const table = (rows: readonly (readonly (Decimal | string)[])[]) => ({ table: rows, working: noWorking })
-  expect(() => evaluate(method(table([['x']]), { columns }), [])).toThrow('OWN gives a table that is not the one it describes')
-  expect(() => evaluate(method(table([['x', 'y'], ['x']]), { columns }), [])).toThrow('not the one it describes')
-  expect(() => evaluate(method(table([['x']])), [])).toThrow('not the one it describes')
+  // The compiler sees each of these, so they are hidden from it.
+  const wrong = (row: object) => tableOf([row] as never)
+  for (const row of [{ name: 'x' }, { name: 'x', cost: 'y' }, { name: 'x', amount: 'y', more: 'z' }]) {
+    expect(() => evaluate(wrong(row), [])).toThrow('OWN gives a table that is not the one it describes')
+  }
+  expect(() => evaluate({ ...wrong({}), result: one }, [])).toThrow('not the one it describes')
   const range = { value: [new Decimal(1)], working: noWorking }
   expect(() => evaluate(method(range), [[[1]]])).toThrow('OWN gives a range but does not say in whose shape')
   expect(() => evaluate(method(range, { like: 'rows' }), [])).toThrow('does not say in whose shape')
@@ -78,11 +120,10 @@ test('a problem of a method is a refusal unless it says otherwise, and its row i
 })
 
 test('a function fills one cell unless its result is a range or a table', () => {
-  expect([fillsOneCell(one), fillsOneCell({ ...one, like: 'parts' }), fillsOneCell({ ...one, columns })]).toEqual([true, false, false])
+  expect([fillsOneCell({}), fillsOneCell({ like: 'parts' }), fillsOneCell({ columns })]).toEqual([true, false, false])
 })
 
 test('the steps in doubles give the last one, call after call', () => {
-  if (!('steps' in steps.body)) throw new Error('no steps')
   const run = stepsInDoubles(steps.body.steps, ['a', 'b'])
   const slots = [3, 2]
   expect([run(slots), (slots[0] = 4, run(slots)), slots]).toEqual([10, 12, [4, 2, 6, 12]])
