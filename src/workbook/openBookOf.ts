@@ -11,9 +11,9 @@ export function openBookOf(book: Book, { sheets }: CalculatedBook): OpenBook {
       name,
       cells: new Map([...cells].map(([address, { value, error, sentence, spill }]): [string, OpenCell] => {
         const { top: row, left: column } = blockOf(address)!
-        const formula = book.sheets[index]?.rows[row]?.[column]?.formula ?? ''
+        const { formula = '', look } = book.sheets[index]?.rows[row]?.[column] ?? {}
         return [address, {
-          row, column, formula, value: error === undefined ? value : { kind: 'cellError', code: error }, calls: calls.get(address) ?? [], ...(sentence && { sentence }), ...(formula !== '' && spill && { spill }),
+          row, column, formula, ...(look === 'heading' && { isHeading: true as const }), value: error === undefined ? value : { kind: 'cellError', code: error }, calls: calls.get(address) ?? [], ...(sentence && { sentence }), ...(formula !== '' && spill && { spill }),
         }]
       })),
     })),

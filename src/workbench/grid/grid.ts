@@ -2,7 +2,7 @@
 import { type ICellData, ICommandService, type Injector, IUndoRedoService, LocaleType, LogLevel, mergeLocales, UndoCommand, Univer, type Worksheet } from '@univerjs/core'
 import { FUniver } from '@univerjs/core/facade'
 import {
-  CalculationMode, FormulaDataModel, type FRange, type FWorkbook, type FWorksheet, ILayoutService,
+  CalculationMode, type FRange, type FWorkbook, type FWorksheet, ILayoutService,
   ScrollToCellCommand, SetArrayFormulaDataMutation, SetRangeValuesCommand, SetRangeValuesMutation, SetSelectionsOperation, SetWorksheetActiveOperation, SheetsSelectionsService, UniverSheetsCorePreset,
 } from '@univerjs/preset-sheets-core'
 import coreWords from '@univerjs/preset-sheets-core/locales/en-US'
@@ -24,14 +24,14 @@ import { namedRanges, rangesRead } from '../../formula/rangesRead'
 import { addressOf } from '../../formula/address'
 import { filledInto } from '../../formula/relativeFormula'
 import type { Book, DefinedName } from '../../workbook/book'
-import type { OpenBook, OpenCell, ReadCell } from '../../workbook/openBook'
+import type { OpenBook, OpenSheet, ReadCell } from '../../workbook/openBook'
 import { changesBySheet } from '../../workbook/changesBySheet'
 import type { CellChange, CellPlace } from '../../workbook/port'
 import type { NamesInUse } from '../../workbook/taken'
 import { addBook } from './addBook'
 import { bookToGrid, gridContent } from './bookToGrid'
 import { guardFormulaCaches, movesPlaces } from './cacheGuard'
-import { cellResult, type CellResult } from './cellResult'
+import type { CellResult } from './cellResult'
 import { customFunctions } from './customFunctions'
 import { endTypedFormulas } from './endTypedFormulas'
 import { formulaForGrid } from './formulaForGrid'
@@ -44,10 +44,10 @@ import { nextCalculation } from './nextCalculation'
 import { CellCalls, keepCellCalls, type Place } from './cellCalls'
 import { giveOwnFormulas } from './ownFormulas'
 import { readPastedEntries } from './pastedEntries'
+import { readCells, resultAt } from './readCells'
 import { refusedEntry } from './refusedEntry'
 import { settleSpills } from './settleSpills'
 import { recalculationMeasure } from './recalculationMeasure'
-import { spillRange } from './spillRange'
 import { readTypedFormulas } from './typedFormulas'
 import { readTypedNumbers } from './typedNumbers'
 
@@ -85,6 +85,7 @@ export interface Grid {
   /** See WorkbookPort. */
   isEmpty(): boolean
   read(): OpenBook
+  readRows(sheet: string, first: number, last: number): OpenSheet | undefined
   names(): readonly DefinedName[]
   /** With its leading "="; empty where the cell holds none, undefined where there is no such sheet. */
   formulaAt(place: CellPlace): string | undefined
@@ -222,13 +223,17 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
       const range = api.getActiveWorkbook()?.getActiveRange()
       return range ? { sheet: range.getSheetName(), address: range.getA1Notation() } : undefined
     },
-    isEmpty: () => workbook().getSheets().every((sheet) => readCells(injector, sheet, calls).size === 0),
+    isEmpty: () => workbook().getSheets().every((sheet) => readCells(injector, sheet.getSheet(), calls).size === 0),
     read() {
       const open = workbook()
       return {
         names: namesOf(open),
-        sheets: open.getSheets().map((sheet) => ({ name: sheet.getSheetName(), cells: readCells(injector, sheet, calls) })),
+        sheets: open.getSheets().map((sheet) => ({ name: sheet.getSheetName(), cells: readCells(injector, sheet.getSheet(), calls) })),
       }
+    },
+    readRows(sheet, first, last) {
+      const worksheet = workbook().getSheets().find((one) => one.getSheetName().toLowerCase() === sheet.toLowerCase())?.getSheet()
+      return worksheet && { name: worksheet.getName(), cells: readCells(injector, worksheet, calls, { first, last }) }
     },
     names: () => namesOf(workbook()),
     formulaAt: ({ sheet, address }) => workbook().getSheetByName(sheet)?.getRange(address).getFormula(),
@@ -347,37 +352,6 @@ function read(injector: Injector, worksheet: Worksheet, cell: FRange, calls: Cel
   const shown = resultAt(injector, worksheet, place)
   const sentence = shown.error ? calls.sentence(place, shown.error) : refusedEntry(injector, place)
   return { sheet: cell.getSheetName(), address: cell.getA1Notation(), formula: cell.getFormula(), ...shown, ...(sentence && { sentence }) }
-}
-
-function resultAt(injector: Injector, worksheet: Worksheet, { workbook, sheet, row, column }: Place): CellResult {
-  const spilled = injector.get(FormulaDataModel).getArrayFormulaCellData()[workbook]?.[sheet]?.[row]?.[column]
-  // The data behind the cell: what the grid draws is text, already formatted.
-  const own = worksheet.getCellRaw(row, column)
-  return cellResult(own?.v === undefined || own.v === null ? spilled : own)
-}
-
-function readCells(injector: Injector, sheet: FWorksheet, calls: CellCalls): OpenBook['sheets'][number]['cells'] {
-  const worksheet = sheet.getSheet()
-  const at = { workbook: sheet.getWorkbook().getUnitId(), sheet: sheet.getSheetId() }
-  const spilled = injector.get(FormulaDataModel).getArrayFormulaCellData()[at.workbook]?.[at.sheet] ?? {}
-  const spills = injector.get(FormulaDataModel).getArrayFormulaRange()[at.workbook]?.[at.sheet] ?? {}
-  const cells = new Map<string, OpenCell>()
-  const take = (row: number, column: number) => {
-    const { value, error } = resultAt(injector, worksheet, { ...at, row, column })
-    const formula = worksheet.getCellRaw(row, column)?.f ?? ''
-    const spill = formula === '' ? undefined : spillRange(spills[row]?.[column])
-    if (formula === '' && value === null && error === undefined) return
-    const place = { ...at, row, column }
-    const sentence = error && calls.sentence(place, error)
-    cells.set(addressOf(row, column), {
-      row, column, formula, value: error === undefined ? value : { kind: 'cellError', code: error }, calls: calls.of(place).map(({ definition, args }) => ({ id: definition.id, args })),
-      ...(sentence && { sentence }),
-      ...(spill && { spill }),
-    })
-  }
-  worksheet.getCellMatrix().forValue((row, column) => take(row, column))
-  for (const [row, columns] of Object.entries(spilled)) for (const column of Object.keys(columns ?? {})) take(Number(row), Number(column))
-  return cells
 }
 
 /** By row and column, as the grid takes them; how a cell looks and what may be typed into it stays. */

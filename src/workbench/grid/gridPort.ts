@@ -32,6 +32,7 @@ export function gridPort(grid: Grid, giveFile: (bytes: Uint8Array) => void): Wor
     },
     isEmpty: async () => grid.isEmpty(),
     read: async () => grid.read(),
+    readRows: async (sheet, first, last) => grid.readRows(sheet, first, last),
     names: async () => grid.names(),
     async add(book) {
       if (grid.isEditing()) throw new PortProblem('cellEditMode')

@@ -3,7 +3,9 @@ import { numfmt } from '@univerjs/core'
 import { addressOf, blockIn, type Position, positionsIn } from '../../formula/address'
 import type { Book, Cell, Sheet } from '../../workbook/book'
 import type { CalculatedBook, CalculatedCell, CalculatedSheet } from '../../workbook/calculated'
-import { hasWords } from '../../workbook/hasWords'
+import { labelsOf, type SheetLabels } from '../../workbook/labels'
+import { openBookOf } from '../../workbook/openBookOf'
+import { sheetNamed } from '../../workbook/sheetNamed'
 import { spillOf } from './spill'
 
 export interface SheetResults {
@@ -13,7 +15,7 @@ export interface SheetResults {
 
 export interface Result {
   readonly address: string
-  /** What stands before the cell in its row, above it in its column and in a column of units: "Peat, Cost per liner, EUR". */
+  /** What the sheet calls the cell: "Peat, Cost per liner, EUR". */
   readonly label: string
   readonly formula: string
   readonly value: string | number | boolean | null
@@ -27,14 +29,15 @@ export interface Result {
 
 /** Only the formulas: what was typed is known. Sheets without a formula are left out. */
 export function resultsOf(book: Book, calculated: CalculatedBook): SheetResults[] {
+  const open = openBookOf(book, calculated)
   return book.sheets.flatMap((sheet) => {
     const cells = calculated.sheets.find(({ name }) => name === sheet.name)
-    const results = cells === undefined ? [] : resultsOfSheet(sheet, cells)
+    const results = cells === undefined ? [] : resultsOfSheet(sheet, cells, labelsOf(sheetNamed(open, sheet.name)!.cells))
     return results.length === 0 ? [] : [{ name: sheet.name, results }]
   })
 }
 
-function resultsOfSheet(sheet: Sheet, calculated: CalculatedSheet): Result[] {
+function resultsOfSheet(sheet: Sheet, calculated: CalculatedSheet, labels: SheetLabels): Result[] {
   return sheet.rows.flatMap((cells, row) => cells.flatMap((cell, column) => {
     if (cell?.formula === undefined) return []
     const address = addressOf(row, column)
@@ -42,7 +45,7 @@ function resultsOfSheet(sheet: Sheet, calculated: CalculatedSheet): Result[] {
     const spill = spillOf(result)
     return [{
       address,
-      label: labelWithUnit(sheet, { row, column }),
+      label: labels.textOf({ top: row, left: column, bottom: row, right: column }),
       formula: cell.formula,
       value: result.value,
       shown: shownAs(result, cell),
@@ -67,20 +70,6 @@ function shownAs(result: CalculatedCell | undefined, cell: Cell | undefined): st
   if (result?.error !== undefined) return result.error
   if (result === undefined || result.value === null) return ''
   return numfmt.format(cell?.format ?? 'General', result.value, { locale: 'en-US', throws: false }).trim()
-}
-
-function labelWithUnit(sheet: Sheet, { row, column }: Position): string {
-  const above = sheet.rows.slice(0, row)
-  const cells = sheet.rows[row] ?? []
-  const before = cells.slice(0, column).map((cell) => cell?.value).find(hasWords)
-  const heading = above.map((one) => one[column]?.value).filter(hasWords).at(-1)
-  const unit = cells[above.filter((one) => one.some(headsUnits)).at(-1)?.findIndex(headsUnits) ?? -1]?.value
-  const words = [before, heading, unit].filter(hasWords).map((text) => text.trim())
-  return [...new Set(words)].join(', ')
-}
-
-function headsUnits(cell: Cell | undefined): boolean {
-  return typeof cell?.value === 'string' && cell.value.trim().toLowerCase() === 'unit'
 }
 
 function cellAt(sheet: Sheet, { row, column }: Position): Cell | undefined {

@@ -6,18 +6,19 @@ import { call } from '../../derived/call'
 import { callArguments } from '../../formula/callArguments'
 import { addressOf } from '../../formula/address'
 import type { Words } from '../../wording/words'
+import { labelsOf } from '../labels'
 import type { OpenSheet } from '../openBook'
 import type { Finding } from './finding'
 
 export function checkCalls(sheet: OpenSheet, definitions: readonly Definition[], found: Words['found']): readonly Finding[] {
-  const labels = labelsByRow(sheet)
+  const labels = labelsOf(sheet.cells)
   return [...sheet.cells].flatMap(([address, cell]) => (cell.calls ?? []).flatMap(({ id, args }): Finding[] => {
     const definition = definitions.find((one) => one.id === id)
     const read = definition && readArguments(definition.parameters, args)
     if (definition === undefined || read === undefined || !('args' in read)) return []
     const names = Object.keys(definition.parameters)
     const isGiven = (name: string) => !isBlank(args[names.indexOf(name)])
-    const given: GivenCall = { definition, args, values: read.args, isGiven, labels: labels.get(cell.row) ?? [], found }
+    const given: GivenCall = { definition, args, values: read.args, isGiven, labels: labels.textsIn(cell.row), found }
     const showsTable = cell.spill !== undefined && callArguments(cell.formula, id) !== undefined
     return [
       ...rules.flatMap((rule) => rule(given)).map((sentence): Finding => ({ sheet: sheet.name, address, kind: 'doubt', sentence })),
@@ -125,14 +126,6 @@ function deadZones({ definition, args, found }: GivenCall): readonly { readonly 
   return outcome.value.flatMap((cells, row) => (
     row === 0 || cells[column] === 'none' ? [] : [{ row, sentence: found.deadZone(String(cells[0]), String(cells[column])) }]
   ))
-}
-
-function labelsByRow(sheet: OpenSheet): ReadonlyMap<number, readonly string[]> {
-  const labels = new Map<number, string[]>()
-  for (const { row, value } of sheet.cells.values()) {
-    if (typeof value === 'string') labels.set(row, [...labels.get(row) ?? [], value])
-  }
-  return labels
 }
 
 function litres(millilitres: Decimal): string {

@@ -126,7 +126,7 @@ describe('the demo season as it calculates', () => {
 
   beforeAll(async () => {
     calculated = await calculateBook(book)
-  })
+  }, 60_000)
 
   const columnOf: Readonly<Record<string, string>> = { Water: 'C', 'Peat, coir and perlite': 'D', Vermiculite: 'E', 'Sand bed': 'F', Premix: 'G', Rockwool: 'H' }
   const ways = Object.keys(columnOf)
