@@ -13,7 +13,7 @@ export async function readWorkbook(context: Excel.RequestContext, log: CallLog):
   await context.sync()
   const used = worksheets.items.map((sheet) => {
     const range = sheet.getUsedRangeOrNullObject(true)
-    range.load(ofCells)
+    loadCells(range)
     return { name: sheet.name, range }
   })
   await context.sync()
@@ -32,12 +32,14 @@ export async function readRows(
   const worksheet = worksheets.items.find(({ name }) => name.toLowerCase() === sheet.toLowerCase())
   if (worksheet === undefined) return undefined
   const range = worksheet.getRange(`${first + 1}:${last + 1}`).getUsedRangeOrNullObject(true)
-  range.load(ofCells)
+  loadCells(range)
   await context.sync()
   return readSheet(worksheet.name, range, log)
 }
 
-const ofCells = ['rowIndex', 'columnIndex', 'formulas', 'values', 'valueTypes']
+function loadCells(range: Excel.Range): void {
+  range.load(['rowIndex', 'columnIndex', 'formulas', 'values', 'valueTypes'])
+}
 
 /** @param range Loaded. */
 async function readSheet(name: string, range: Excel.Range, log: CallLog): Promise<OpenSheet> {

@@ -1,6 +1,5 @@
 import type { DecimalMark } from '../core/quantity/decimalMark'
 import type { Book, CellContent, DefinedName } from './book'
-import type { CalculatedBook } from './calculated'
 import type { SheetChart } from './sheetChart'
 import type { CallInCell, OpenBook, OpenSheet, ReadCell } from './openBook'
 
@@ -74,7 +73,7 @@ export interface CellPlace {
 export interface BookCopy {
   readonly book: Book
   /** What it shows, for programs that calculate nothing. */
-  readonly calculated: CalculatedBook
+  readonly calculated: OpenBook
 }
 
 export interface CellChange extends CellPlace {

@@ -11,12 +11,11 @@ import type { OpenBook, OpenCell, OpenSheet } from '../../src/workbook/openBook'
 import { demoSeason } from '../../src/workbook/season/demoSeason'
 import { cellsRead, filledCells } from '../../src/workbook/working/cellsRead'
 import { english } from '../../src/wording/en/words'
-import { openBook } from './openBookOf'
 
 const season = demoSeason()
 let open: OpenBook
 beforeAll(async () => {
-  open = await openBook(season)
+  open = await calculateBook(season)
 }, 60_000)
 
 const sheetOf = (name: string): OpenSheet => open.sheets.find((sheet) => sheet.name === name)!
@@ -124,7 +123,7 @@ const formula = (written: string): Cell => ({ formula: written })
 
 async function labelsIn(...rows: readonly (readonly (Cell | undefined)[])[]): Promise<(address: string) => string> {
   const book: Book = { names: [], sheets: [{ name: 'Mine', widths: [], frozenRows: 0, frozenColumns: 0, rows }] }
-  const { cells } = (await openBook(book)).sheets[0]!
+  const { cells } = (await calculateBook(book)).sheets[0]!
   return (address) => labelsOf(cells).textOf(blockIn(address))
 }
 
@@ -197,6 +196,6 @@ describe('a cell of any workbook', () => {
 it('A check reads what a row says, looked up or typed: a compressed bale is found by either.', async () => {
   const row = (kind: Cell) => [kind, typed('Peat'), formula('=STICK.BAGS(2000,107)')]
   const book: Book = { names: [], sheets: [{ name: 'Mine', widths: [], frozenRows: 0, frozenColumns: 0, rows: [row(typed('compressed bale')), row(formula('="compressed "&"bale"'))] }] }
-  const found = checkBook(await openBook(book), catalogue, english.found)
+  const found = checkBook(await calculateBook(book), catalogue, english.found)
   expect(found.map(({ address }) => address)).toEqual(['C1', 'C2'])
 })

@@ -1,10 +1,10 @@
 /** The results of a calculated book as a person reads them: sheet by sheet, each with its label. */
 import { numfmt } from '@univerjs/core'
+import { isCellError } from '../../core/definition/problem'
 import { addressOf, blockIn, type Position, positionsIn } from '../../formula/address'
 import type { Book, Cell, Sheet } from '../../workbook/book'
-import type { CalculatedBook, CalculatedCell, CalculatedSheet } from '../../workbook/calculated'
-import { labelsOf, type SheetLabels } from '../../workbook/labels'
-import { openBookOf } from '../../workbook/openBookOf'
+import { labelsOf } from '../../workbook/labels'
+import type { OpenBook, OpenCell, OpenSheet } from '../../workbook/openBook'
 import { sheetNamed } from '../../workbook/sheetNamed'
 import { spillOf } from './spill'
 
@@ -28,35 +28,36 @@ export interface Result {
 }
 
 /** Only the formulas: what was typed is known. Sheets without a formula are left out. */
-export function resultsOf(book: Book, calculated: CalculatedBook): SheetResults[] {
-  const open = openBookOf(book, calculated)
+export function resultsOf(book: Book, open: OpenBook): SheetResults[] {
   return book.sheets.flatMap((sheet) => {
-    const cells = calculated.sheets.find(({ name }) => name === sheet.name)
-    const results = cells === undefined ? [] : resultsOfSheet(sheet, cells, labelsOf(sheetNamed(open, sheet.name)!.cells))
+    const calculated = sheetNamed(open, sheet.name)
+    const results = calculated === undefined ? [] : resultsOfSheet(sheet, calculated)
     return results.length === 0 ? [] : [{ name: sheet.name, results }]
   })
 }
 
-function resultsOfSheet(sheet: Sheet, calculated: CalculatedSheet, labels: SheetLabels): Result[] {
+function resultsOfSheet(sheet: Sheet, calculated: OpenSheet): Result[] {
+  const labels = labelsOf(calculated.cells)
   return sheet.rows.flatMap((cells, row) => cells.flatMap((cell, column) => {
     if (cell?.formula === undefined) return []
     const address = addressOf(row, column)
-    const result: CalculatedCell = calculated.cells.get(address) ?? { value: null }
+    const result = calculated.cells.get(address)
+    const value = result?.value ?? null
     const spill = spillOf(result)
     return [{
       address,
       label: labels.textOf({ top: row, left: column, bottom: row, right: column }),
       formula: cell.formula,
-      value: result.value,
+      value: isCellError(value) ? null : value,
       shown: shownAs(result, cell),
-      ...(result.error !== undefined && { error: result.error }),
-      ...(result.sentence !== undefined && { sentence: result.sentence }),
+      ...(isCellError(value) && { error: value.code }),
+      ...(result?.sentence !== undefined && { sentence: result.sentence }),
       ...(spill !== undefined && { rows: spilledRows(sheet, calculated, spill) }),
     }]
   }))
 }
 
-function spilledRows(sheet: Sheet, calculated: CalculatedSheet, spill: string): string[][] {
+function spilledRows(sheet: Sheet, calculated: OpenSheet, spill: string): string[][] {
   const rows = new Map<number, string[]>()
   for (const place of positionsIn(blockIn(spill))) {
     const row = rows.get(place.row) ?? []
@@ -66,10 +67,10 @@ function spilledRows(sheet: Sheet, calculated: CalculatedSheet, spill: string): 
   return [...rows.values()]
 }
 
-function shownAs(result: CalculatedCell | undefined, cell: Cell | undefined): string {
-  if (result?.error !== undefined) return result.error
-  if (result === undefined || result.value === null) return ''
-  return numfmt.format(cell?.format ?? 'General', result.value, { locale: 'en-US', throws: false }).trim()
+function shownAs(result: OpenCell | undefined, cell: Cell | undefined): string {
+  const value = result?.value ?? null
+  if (isCellError(value)) return value.code
+  return value === null ? '' : numfmt.format(cell?.format ?? 'General', value, { locale: 'en-US', throws: false }).trim()
 }
 
 function cellAt(sheet: Sheet, { row, column }: Position): Cell | undefined {
