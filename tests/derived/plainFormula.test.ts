@@ -191,7 +191,7 @@ test.each(Object.entries(checkedCalls))('the formula that checks STICK.%s is tru
   })
   ;(await calculated(sheets)).forEach(([, plain], index) => {
     const isOff = sheets[index]!.rows[0]![0]!.formula!.endsWith('-1')
-    expect(plain, sheets[index]!.rows[0]![widest]!.formula).toEqual([[{ value: !isOff }]])
+    expect(plain.map((row) => row.map((cell) => cell?.value)), sheets[index]!.rows[0]![widest]!.formula).toEqual([[!isOff]])
   })
 })
 

@@ -65,7 +65,7 @@ describe('the blank season', () => {
     let results: OpenBook
     beforeAll(async () => {
       results = await calculateBook(filled(() => true))
-    })
+    }, 60_000)
 
     it('gives the results of the demo, cell by cell', async () => {
       const expected = await calculateBook(demo)
