@@ -6,7 +6,9 @@ import { addChart } from './addChart'
 import type { CallLog } from './callLog'
 import { insertRow } from './insertRow'
 import { putCells } from './putCells'
-import { blankAsNull, isEmpty, loadNames, namesOfCells, readCell, readRows, readWorkbook, withoutSheet } from './readWorkbook'
+import {
+  blankAsNull, isEmpty, loadNames, namesOfCells, readCell, readRows, readWorkbook, withoutSheet,
+} from './readWorkbook'
 import { run } from './run'
 
 export function excelPort(log: CallLog): WorkbookPort {

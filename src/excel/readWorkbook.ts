@@ -90,7 +90,8 @@ async function boldIn(sheet: string, range: Excel.Range): Promise<readonly (read
   const rowsAtOnce = Math.max(1, Math.floor(mostLetters / columns))
   const bold: boolean[][] = []
   for (let first = 0; first < rows; first += rowsAtOnce) {
-    const some = worksheet.getRangeByIndexes(range.rowIndex + first, range.columnIndex, Math.min(rowsAtOnce, rows - first), columns)
+    const count = Math.min(rowsAtOnce, rows - first)
+    const some = worksheet.getRangeByIndexes(range.rowIndex + first, range.columnIndex, count, columns)
     const letters = some.getCellProperties({ format: { font: { bold: true } } })
     await range.context.sync()
     bold.push(...letters.value.map((row) => row.map(({ format }) => format?.font?.bold === true)))

@@ -39,6 +39,6 @@ async function lookUp(port: WorkbookPort, { formula, sheet }: SelectedCell): Pro
   return read.map((cells): ShownCells => {
     const held = sheets.get(cells.sheet)!
     const label = labelsOf(held).textOf(cells.range)
-    return isOneCell(cells.range) ? { ...cells, label, value: held.get(cells.address)?.value ?? null } : { ...cells, label }
+    return { ...cells, label, ...(isOneCell(cells.range) && { value: held.get(cells.address)?.value ?? null }) }
   })
 }

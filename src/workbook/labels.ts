@@ -148,8 +148,11 @@ function labelsIn(cells: OpenSheet['cells']): SheetLabels {
   }
 
   /** @param headings The row of headings above: below one of them an empty cell is no gap. */
-  function textBefore({ row, column }: Position, headings: number | undefined, isAcrossGap: boolean): string | undefined {
-    const isGap = (at: number) => cellAt(row, at) === undefined && (headings === undefined || cellAt(headings, at) === undefined)
+  function textBefore(
+    { row, column }: Position, headings: number | undefined, isAcrossGap: boolean,
+  ): string | undefined {
+    const isHeaded = (at: number) => headings !== undefined && cellAt(headings, at) !== undefined
+    const isGap = (at: number) => cellAt(row, at) === undefined && !isHeaded(at)
     let first: string | undefined
     let at = column - 1
     for (; at >= 0 && !isGap(at); at -= 1) first = textAt(row, at) ?? first
@@ -232,6 +235,6 @@ function isName(value: ReadCell): value is string {
 /** "Trays, trays" says nothing more than "Trays". */
 function joined(...texts: readonly (string | undefined)[]): string {
   const said = texts.filter((text) => text !== undefined)
-  const isFirst = (text: string, place: number) => said.findIndex((one) => one.toLowerCase() === text.toLowerCase()) === place
-  return said.filter(isFirst).join(', ')
+  const lower = said.map((text) => text.toLowerCase())
+  return said.filter((_, place) => lower.indexOf(lower[place]!) === place).join(', ')
 }

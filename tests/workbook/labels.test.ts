@@ -159,11 +159,13 @@ describe('a cell of any workbook', () => {
     expect([label('B2'), label('B4'), label('C4'), label('B6')]).toEqual(['Peat, Price', 'Sticking, An hour', 'Sticking', 'Interest'])
   })
 
-  it('is called by its headings across the heading of a section and of a total, and below an empty row under the headings', async () => {
+  it('is called by its headings across the heading of a section and of a total, and below an empty row', async () => {
     const label = await labelsIn(
-      [heading('Medium'), heading('Price')], [], [heading('Bought')], [typed('Peat'), typed(21.8)], [heading('Both'), formula('=SUM(B4:B4)')], [typed('Coir'), typed(7)],
+      [heading('Medium'), heading('Price'), heading('Unit')], [],
+      [heading('Bought')], [typed('Peat'), typed(21.8), typed('EUR')],
+      [heading('Both'), formula('=SUM(B4:B4)'), heading('EUR')], [typed('Coir'), typed(7), typed('EUR')],
     )
-    expect([label('B4'), label('B5'), label('B6')]).toEqual(['Peat, Price', 'Both, Price', 'Coir, Price'])
+    expect([label('B4'), label('B5'), label('B6')]).toEqual(['Peat, Price, EUR', 'Both, Price, EUR', 'Coir, Price, EUR'])
   })
 
   it('is called by the text of its own table where two stand side by side', async () => {

@@ -228,11 +228,14 @@ export async function startGrid(container: HTMLElement, definitions: readonly De
       const open = workbook()
       return {
         names: namesOf(open),
-        sheets: open.getSheets().map((sheet) => ({ name: sheet.getSheetName(), cells: readCells(injector, sheet.getSheet(), calls) })),
+        sheets: open.getSheets().map((sheet) => (
+          { name: sheet.getSheetName(), cells: readCells(injector, sheet.getSheet(), calls) }
+        )),
       }
     },
     readRows(sheet, first, last) {
-      const worksheet = workbook().getSheets().find((one) => one.getSheetName().toLowerCase() === sheet.toLowerCase())?.getSheet()
+      const isMeant = (one: FWorksheet) => one.getSheetName().toLowerCase() === sheet.toLowerCase()
+      const worksheet = workbook().getSheets().find(isMeant)?.getSheet()
       return worksheet && { name: worksheet.getName(), cells: readCells(injector, worksheet, calls, { first, last }) }
     },
     names: () => namesOf(workbook()),

@@ -8,7 +8,7 @@ import type { CellCalls, Place } from './cellCalls'
 import { cellResult, type CellResult } from './cellResult'
 import { spillRange } from './spillRange'
 
-/** Typed cells, results and the cells that they spill over, row by row; or only those of the rows from one to another. */
+/** Typed cells, results and the cells that they spill over, row by row; of all rows, or from one to another. */
 export function readCells(
   injector: Injector, worksheet: Worksheet, calls: CellCalls, { first, last } = { first: 0, last: Infinity },
 ): OpenSheet['cells'] {
@@ -26,10 +26,12 @@ export function readCells(
 }
 
 /** The data behind the cell: what the grid draws is text, already formatted. */
-export function resultAt(injector: Injector, worksheet: Worksheet, { workbook, sheet, row, column }: Place): CellResult {
+export function resultAt(injector: Injector, worksheet: Worksheet, place: Place): CellResult {
+  const { workbook, sheet, row, column } = place
   const own = worksheet.getCellRaw(row, column)
   const isFilled = own?.v !== undefined && own.v !== null
-  return cellResult(isFilled ? own : injector.get(FormulaDataModel).getArrayFormulaCellData()[workbook]?.[sheet]?.[row]?.[column])
+  const spilled = injector.get(FormulaDataModel).getArrayFormulaCellData()[workbook]?.[sheet]
+  return cellResult(isFilled ? own : spilled?.[row]?.[column])
 }
 
 function readCell(injector: Injector, worksheet: Worksheet, calls: CellCalls, place: Place): OpenCell | undefined {

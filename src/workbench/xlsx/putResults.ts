@@ -68,7 +68,8 @@ function sheetWithResults(xml: string, calculated: OpenSheet): SheetWithResults 
  * one cell of it, the grid all.
  */
 function isUnknownHere(result: OpenCell | undefined, arrayRange: string | undefined): boolean {
-  return (isCellError(result?.value) && result.value.code === '#NAME?') || (arrayRange === undefined && result?.spill !== undefined)
+  const isUnknown = isCellError(result?.value) && result.value.code === '#NAME?'
+  return isUnknown || (arrayRange === undefined && result?.spill !== undefined)
 }
 
 function putSpill(data: SheetData, address: string, cell: XmlElement, range: string, calculated: OpenSheet): void {

@@ -149,7 +149,8 @@ function appearanceOf(
   const code = typeof style.numFmt === 'object' ? style.numFmt.formatCode : style.numFmt
   const own = lookOf(style)
   if (own === undefined && isStyled(style)) seen.ownStyles = true
-  const look = own ?? (content && typeof content.value === 'string' && style.font?.bold === true ? 'heading' : undefined)
+  const isBoldText = content && typeof content.value === 'string' && style.font?.bold === true
+  const look = own ?? (isBoldText ? 'heading' : undefined)
   return { ...(code !== undefined && code !== 'General' && { format: code }), ...(look && { look }) }
 }
 

@@ -70,7 +70,8 @@ function spilledRows(sheet: Sheet, calculated: OpenSheet, spill: string): string
 function shownAs(result: OpenCell | undefined, cell: Cell | undefined): string {
   const value = result?.value ?? null
   if (isCellError(value)) return value.code
-  return value === null ? '' : numfmt.format(cell?.format ?? 'General', value, { locale: 'en-US', throws: false }).trim()
+  if (value === null) return ''
+  return numfmt.format(cell?.format ?? 'General', value, { locale: 'en-US', throws: false }).trim()
 }
 
 function cellAt(sheet: Sheet, { row, column }: Position): Cell | undefined {

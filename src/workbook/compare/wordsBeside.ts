@@ -20,5 +20,7 @@ export function wordsBeside({ sheet, address, id, args }: ChartedCell, parameter
   const held = sheetNamed(book, range.sheet)
   const textAt = (row: number, column: number) => held && labelsOf(held.cells).textAt(range.top + row, column)
   const given = [args[place]].flat(2)
-  return given.flatMap((name, row) => (isBlank(name) ? [] : [textAt(row, range.left + 1) ?? textAt(row, range.left - 1)]))
+  return given.flatMap((name, row) => (
+    isBlank(name) ? [] : [textAt(row, range.left + 1) ?? textAt(row, range.left - 1)]
+  ))
 }

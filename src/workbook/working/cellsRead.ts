@@ -52,6 +52,7 @@ export function filledCells(read: readonly CellsRead[], book: OpenBook, most: nu
         values.push({ address, value: held.get(address)?.value ?? null })
       }
     }
-    return { ...cells, label: labelsOf(held).textOf(cells.range), values, count: (bottom - top + 1) * (right - left + 1) }
+    const label = labelsOf(held).textOf(cells.range)
+    return { ...cells, label, values, count: (bottom - top + 1) * (right - left + 1) }
   })
 }
