@@ -6,7 +6,9 @@ import { addChart } from './addChart'
 import type { CallLog } from './callLog'
 import { insertRow } from './insertRow'
 import { putCells } from './putCells'
-import { blankAsNull, isEmpty, loadNames, namesOfCells, readCell, readWorkbook, withoutSheet } from './readWorkbook'
+import {
+  blankAsNull, isEmpty, loadNames, namesOfCells, readCell, readRows, readWorkbook, withoutSheet,
+} from './readWorkbook'
 import { run } from './run'
 
 export function excelPort(log: CallLog): WorkbookPort {
@@ -61,6 +63,8 @@ export function excelPort(log: CallLog): WorkbookPort {
     isEmpty: () => run(isEmpty),
 
     read: () => run((context) => readWorkbook(context, log)),
+
+    readRows: (sheet, first, last) => run((context) => readRows(context, log, sheet, first, last)),
 
     names: () => run(async (context) => {
       const { names } = context.workbook

@@ -13,15 +13,38 @@ export async function readWorkbook(context: Excel.RequestContext, log: CallLog):
   await context.sync()
   const used = worksheets.items.map((sheet) => {
     const range = sheet.getUsedRangeOrNullObject(true)
-    range.load(['rowIndex', 'columnIndex', 'formulas', 'values', 'valueTypes'])
+    loadCells(range)
     return { name: sheet.name, range }
   })
   await context.sync()
   const sheets: OpenSheet[] = []
-  for (const { name, range } of used) {
-    sheets.push({ name, cells: range.isNullObject ? new Map<string, OpenCell>() : cellsOf(name, range, log, await spillsOf(name, range)) })
-  }
+  for (const { name, range } of used) sheets.push(await readSheet(name, range, log))
   return { names: namesOfCells(names), sheets }
+}
+
+/** See WorkbookPort. */
+export async function readRows(
+  context: Excel.RequestContext, log: CallLog, sheet: string, first: number, last: number,
+): Promise<OpenSheet | undefined> {
+  const { worksheets } = context.workbook
+  worksheets.load(['items/name'])
+  await context.sync()
+  const worksheet = worksheets.items.find(({ name }) => name.toLowerCase() === sheet.toLowerCase())
+  if (worksheet === undefined) return undefined
+  const range = worksheet.getRange(`${first + 1}:${last + 1}`).getUsedRangeOrNullObject(true)
+  loadCells(range)
+  await context.sync()
+  return readSheet(worksheet.name, range, log)
+}
+
+function loadCells(range: Excel.Range): void {
+  range.load(['rowIndex', 'columnIndex', 'formulas', 'values', 'valueTypes'])
+}
+
+/** @param range Loaded. */
+async function readSheet(name: string, range: Excel.Range, log: CallLog): Promise<OpenSheet> {
+  if (range.isNullObject) return { name, cells: new Map<string, OpenCell>() }
+  return { name, cells: cellsOf(name, range, log, await spillsOf(name, range), await boldIn(name, range)) }
 }
 
 export function loadNames(names: Excel.NamedItemCollection): void {
@@ -56,6 +79,26 @@ async function spillsOf(sheet: string, range: Excel.Range): Promise<ReadonlyMap<
   return spills
 }
 
+/** So many cells are asked for their letters at once, which stays far below the longest answer that Excel gives. */
+const mostLetters = 20_000
+
+/** Which cells of a range are bold, row by row; of none where this Excel cannot say. */
+async function boldIn(sheet: string, range: Excel.Range): Promise<readonly (readonly boolean[])[]> {
+  if (!knows('1.9')) return []
+  const worksheet = range.context.workbook.worksheets.getItem(sheet)
+  const [rows, columns] = [range.values.length, range.values[0]?.length ?? 0]
+  const rowsAtOnce = Math.max(1, Math.floor(mostLetters / columns))
+  const bold: boolean[][] = []
+  for (let first = 0; first < rows; first += rowsAtOnce) {
+    const count = Math.min(rowsAtOnce, rows - first)
+    const some = worksheet.getRangeByIndexes(range.rowIndex + first, range.columnIndex, count, columns)
+    const letters = some.getCellProperties({ format: { font: { bold: true } } })
+    await range.context.sync()
+    bold.push(...letters.value.map((row) => row.map(({ format }) => format?.font?.bold === true)))
+  }
+  return bold
+}
+
 function isOurs(content: unknown): boolean {
   return isFormula(content) && idsCalled(content).length > 0
 }
@@ -74,7 +117,10 @@ export async function isEmpty(context: Excel.RequestContext): Promise<boolean> {
   return used.every(({ isNullObject }) => isNullObject)
 }
 
-function cellsOf(sheet: string, { rowIndex, columnIndex, formulas, values, valueTypes }: Excel.Range, log: CallLog, spills: ReadonlyMap<string, string>): ReadonlyMap<string, OpenCell> {
+function cellsOf(
+  sheet: string, { rowIndex, columnIndex, formulas, values, valueTypes }: Excel.Range, log: CallLog,
+  spills: ReadonlyMap<string, string>, bold: readonly (readonly boolean[])[],
+): ReadonlyMap<string, OpenCell> {
   const cells = new Map<string, OpenCell>()
   values.forEach((row, down) => row.forEach((content: unknown, across: number) => {
     const value = readCell(content, valueTypes[down]?.[across])
@@ -84,7 +130,12 @@ function cellsOf(sheet: string, { rowIndex, columnIndex, formulas, values, value
     const address = addressOf(rowIndex + down, columnIndex + across)
     const calls = log.of(`${sheet}!${address}`)
     const spill = spills.get(`${down},${across}`)
-    cells.set(address, { row: rowIndex + down, column: columnIndex + across, formula, value, calls: calls.length === 0 ? undefined : calls, ...(spill && { spill }) })
+    cells.set(address, {
+      row: rowIndex + down, column: columnIndex + across, formula, value,
+      calls: calls.length === 0 ? undefined : calls,
+      ...(bold[down]?.[across] && { isHeading: true }),
+      ...(spill && { spill }),
+    })
   }))
   return cells
 }

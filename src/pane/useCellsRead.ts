@@ -1,11 +1,8 @@
 import { useEffect, useState } from 'react'
-import { blockAddress } from '../formula/address'
-import { quotedSheet } from '../formula/reference'
-import type { RangeRead } from '../formula/rangesRead'
-import type { ReadCell } from '../workbook/openBook'
+import { labelsOf, mostRows } from '../workbook/labels'
+import type { OpenCell, ReadCell } from '../workbook/openBook'
 import type { SelectedCell, WorkbookPort } from '../workbook/port'
 import { cellsRead, isOneCell, type CellsRead } from '../workbook/working/cellsRead'
-import { labelOf } from '../workbook/working/labelOf'
 
 export interface ShownCells extends CellsRead {
   /** What the sheet calls them; empty where it does not say. */
@@ -34,13 +31,14 @@ export function useCellsRead(port: WorkbookPort, cell: SelectedCell | undefined)
 
 async function lookUp(port: WorkbookPort, { formula, sheet }: SelectedCell): Promise<readonly ShownCells[]> {
   const read = cellsRead(formula, sheet, await port.names())
-  return Promise.all(read.map(async (cells): Promise<ShownCells> => {
-    const { top, left } = cells.range
-    const within = (block: Pick<RangeRead, 'top' | 'left'>) => `${quotedSheet(cells.sheet)}!${blockAddress({ ...block, bottom: top, right: left })}`
-    // The row up to the cell and the column down to it hold whatever could name it, and the cell itself.
-    const [row = [[]], column = []] = await Promise.all([port.valuesOf(within({ top, left: 0 }), sheet), port.valuesOf(within({ top: 0, left }), sheet)])
-    const valueAt = (atRow: number, atColumn: number): ReadCell => (atColumn === left ? column[atRow]?.[0] : row[0]?.[atColumn]) ?? null
-    const label = labelOf(cells.range, valueAt)
-    return isOneCell(cells.range) ? { ...cells, label, value: valueAt(top, left) } : { ...cells, label }
-  }))
+  const sheets = new Map(await Promise.all([...new Set(read.map((cells) => cells.sheet))].map(async (name) => {
+    const tops = read.filter((cells) => cells.sheet === name).map(({ range }) => range.top)
+    const rows = await port.readRows(name, Math.max(0, Math.min(...tops) - mostRows), Math.max(...tops))
+    return [name, rows?.cells ?? new Map<string, OpenCell>()] as const
+  })))
+  return read.map((cells): ShownCells => {
+    const held = sheets.get(cells.sheet)!
+    const label = labelsOf(held).textOf(cells.range)
+    return { ...cells, label, ...(isOneCell(cells.range) && { value: held.get(cells.address)?.value ?? null }) }
+  })
 }

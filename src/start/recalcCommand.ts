@@ -6,9 +6,9 @@ import { readFile, rename, rm, stat, writeFile } from 'node:fs/promises'
 import { basename, dirname, extname, join, resolve } from 'node:path'
 import { parseArgs } from 'node:util'
 import { found } from '../wording/en/findings'
-import type { CalculatedBook } from '../workbook/calculated'
+import { refusalsIn, type CellRefusal } from '../workbook/check/refusalsIn'
 import { tracedErrors, type TracedError } from '../workbook/check/tracedErrors'
-import { openBookOf } from '../workbook/openBookOf'
+import type { OpenBook } from '../workbook/openBook'
 import type { CellPlace } from '../workbook/port'
 import { calculateBook } from '../workbench/engine/calculate'
 import { putResults } from '../workbench/xlsx/putResults'
@@ -68,8 +68,8 @@ async function calculateAndPrint(words: string[], terminal: Terminal): Promise<n
   const { book } = await readXlsx(bytes)
   const calculated = await calculateBook(book)
   const sheets = resultsOf(book, calculated)
-  const errors = tracedErrors(openBookOf(book, calculated))
-  terminal.print(wish.json ? asJson(wish.file, sheets, calculated) : asText(sheets))
+  const errors = tracedErrors(calculated)
+  terminal.print(wish.json ? asJson(wish.file, sheets, refusalsIn(calculated)) : asText(sheets))
   for (const line of errorLines(errors)) terminal.complain(`${line}\n`)
   if (wish.out !== undefined) await writeOut(wish.out, bytes, calculated, terminal)
   return errors.length > 0 ? 1 : 0
@@ -107,7 +107,7 @@ async function readInput(file: string, { folder }: Terminal): Promise<Uint8Array
 }
 
 /** Written beside its goal and then moved there, so that no half a workbook is ever left. */
-async function writeOut(out: string, original: Uint8Array, calculated: CalculatedBook, { folder, complain }: Terminal): Promise<void> {
+async function writeOut(out: string, original: Uint8Array, calculated: OpenBook, { folder, complain }: Terminal): Promise<void> {
   const { bytes, kept, breaksSignature } = await putResults(original, calculated)
   const goal = resolve(folder, out)
   const beside = join(dirname(goal), `.${basename(goal)}.${process.pid}.tmp`)
@@ -164,7 +164,7 @@ function placeText({ sheet, address }: CellPlace): string {
   return `${sheet}!${address}`
 }
 
-function asJson(file: string, sheets: readonly SheetResults[], { refusals }: CalculatedBook): string {
+function asJson(file: string, sheets: readonly SheetResults[], refusals: readonly CellRefusal[]): string {
   return `${JSON.stringify({ file, sheets, refusals }, null, 2)}\n`
 }
 

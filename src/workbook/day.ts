@@ -5,13 +5,22 @@
 const millisecondsOfDay = 86_400_000
 const daysTo1970 = 25_569
 
-/** Of a day that is written as year-month-day: "2026-02-09". */
-export function serialOf(day: string): number {
-  return Date.parse(`${day}T00:00:00Z`) / millisecondsOfDay + daysTo1970
+const finerThanMillisecond = 1e9
+
+/** Of a moment, or of a day that is written as year-month-day: "2026-02-09". */
+export function serialOf(moment: Date | string): number {
+  const date = typeof moment === 'string' ? new Date(`${moment}T00:00:00Z`) : moment
+  const days = daysTo1970 + date.getTime() / millisecondsOfDay
+  return Math.round(days * finerThanMillisecond) / finerThanMillisecond
+}
+
+/** The other way round, to the millisecond. */
+export function dateOf(serial: number): Date {
+  return new Date(Math.round((serial - daysTo1970) * millisecondsOfDay))
 }
 
 /** As year-month-day; undefined where the number is no day of a calendar. */
 export function dayText(serial: number): string | undefined {
-  const date = new Date((Math.floor(serial) - daysTo1970) * millisecondsOfDay)
+  const date = dateOf(Math.floor(serial))
   return Number.isNaN(date.getTime()) || serial < 1 || date.getUTCFullYear() > 9999 ? undefined : date.toISOString().slice(0, 10)
 }

@@ -2,8 +2,3 @@
 export function hasWords(value: unknown): value is string {
   return typeof value === 'string' && /\p{L}/u.test(value)
 }
-
-/** For places where figures may stand among the names, as texts with their units: "65 mL". */
-export function beginsWithWord(value: unknown): value is string {
-  return typeof value === 'string' && /^\p{L}/u.test(value)
-}

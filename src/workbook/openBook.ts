@@ -20,6 +20,8 @@ export interface OpenCell {
   /** With its leading "="; empty where the cell holds no formula. */
   readonly formula: string
   readonly value: ReadCell
+  /** Of our own sheets what they mark as a heading, on others what is bold; left out where the host cannot tell. */
+  readonly isHeading?: true
   /** Where a formula of ours spills: the whole range that it fills, its own cell included ("B4:E9"). */
   readonly spill?: string
   /** The calls of our functions when it was last calculated; undefined where the host has not seen that. */

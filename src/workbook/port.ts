@@ -1,8 +1,7 @@
 import type { DecimalMark } from '../core/quantity/decimalMark'
 import type { Book, CellContent, DefinedName } from './book'
-import type { CalculatedBook } from './calculated'
 import type { SheetChart } from './sheetChart'
-import type { CallInCell, OpenBook, ReadCell } from './openBook'
+import type { CallInCell, OpenBook, OpenSheet, ReadCell } from './openBook'
 
 /**
  * The one door through which the pane and the season builder reach a workbook.
@@ -32,6 +31,8 @@ export interface WorkbookPort {
   isEmpty(): Promise<boolean>
   /** The whole workbook as it stands. */
   read(): Promise<OpenBook>
+  /** The same of some rows of a sheet, from 0, both included; undefined where there is no such sheet. */
+  readRows(sheet: string, first: number, last: number): Promise<OpenSheet | undefined>
   /** The names of cells alone, which takes a host less than reading everything. */
   names(): Promise<readonly DefinedName[]>
   /**
@@ -72,7 +73,7 @@ export interface CellPlace {
 export interface BookCopy {
   readonly book: Book
   /** What it shows, for programs that calculate nothing. */
-  readonly calculated: CalculatedBook
+  readonly calculated: OpenBook
 }
 
 export interface CellChange extends CellPlace {

@@ -166,6 +166,13 @@ async function portOf(page: Page): Promise<WorkbookPort> {
       const { names, sheets } = JSON.parse(text) as { names: OpenBook['names']; sheets: { name: string; cells: [string, OpenCell][] }[] }
       return { names, sheets: sheets.map(({ name, cells }) => ({ name, cells: new Map(cells) })) }
     },
+    async readRows(...asked) {
+      const rows = await page.evaluate(async (given) => {
+        const read = await window.port!.readRows(...given)
+        return read && { name: read.name, cells: [...read.cells] }
+      }, asked) as { name: string; cells: [string, OpenCell][] } | undefined
+      return rows && { name: rows.name, cells: new Map(rows.cells) }
+    },
     async add(book) {
       const problem = await page.evaluate((given) => window.port!.add(given).then(() => undefined, ({ code, detail }: PortProblem) => ({ code, detail })), book)
       if (problem !== undefined) throw new PortProblem(problem.code, problem.detail)

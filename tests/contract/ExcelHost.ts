@@ -315,7 +315,7 @@ export class ExcelHost {
         const spill = this.spills.get(`${range.sheet.name}!${addressOf(range)}`)
         return spill === undefined ? missing : { is: 'range', sheet: range.sheet, ...blockOf(spill) }
       }
-      case 'range.GetUsedRange': {
+      case 'range.GetUsedRange': case 'range.GetUsedRangeOrNullObject': {
         const range = parent as Extract<HostObject, { is: 'range' }>
         return usedRange({ ...range.sheet, cells: new Map([...range.sheet.cells].filter(([address]) => isWithin(range, address))) })
       }
@@ -531,6 +531,12 @@ export class ExcelHost {
       this.copyRow(target.sheet, blockOf(String(given[0])).top, target.top)
       return null
     }
+    if (target.is === 'range' && name === 'GetCellProperties') {
+      if (JSON.stringify(given) !== '[{"format":{"font":{"bold":true}}}]') throw new Error(`The host does not know ${JSON.stringify(given)} of cells`)
+      return placesOf(target).map((row) => row.map((address) => (
+        { format: { font: { bold: target.sheet.appearance.get(address)?.get('Font.Bold') === true } } }
+      )))
+    }
     if (target.is === 'range' && name === 'Delete') {
       this.moveRows(target.sheet, target.top, -1)
       return null
@@ -667,10 +673,15 @@ function addressOf({ top, left, rows, columns }: Block): string {
   return rows === 1 && columns === 1 ? first : `${first}:${cell(top + rows - 1, left + columns - 1)}`
 }
 
-function cellsOf<T>(range: Block & { readonly sheet: Sheet }, of: (cell: { readonly formula: CellValue; readonly value: CellValue }) => T): T[][] {
-  return Array.from({ length: range.rows }, (_row, row) => Array.from({ length: range.columns }, (_cell, column) => (
-    of(range.sheet.cells.get(addressOf({ top: range.top + row, left: range.left + column, rows: 1, columns: 1 })) ?? { formula: '', value: '' })
+/** Row by row. */
+function placesOf({ top, left, rows, columns }: Block): string[][] {
+  return Array.from({ length: rows }, (_row, row) => Array.from({ length: columns }, (_cell, column) => (
+    addressOf({ top: top + row, left: left + column, rows: 1, columns: 1 })
   )))
+}
+
+function cellsOf<T>(range: Block & { readonly sheet: Sheet }, of: (cell: { readonly formula: CellValue; readonly value: CellValue }) => T): T[][] {
+  return placesOf(range).map((row) => row.map((address) => of(range.sheet.cells.get(address) ?? { formula: '', value: '' })))
 }
 
 function typeOf(value: CellValue): string {

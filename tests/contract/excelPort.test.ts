@@ -123,6 +123,16 @@ test('A defined name is read wherever it points, and an error value comes as one
   expect(await excelPort(log).valuesOf('Rates', 'Stop! Prices')).toEqual([[{ kind: 'cellError', code: '#DIV/0!' }], [0.9]])
 })
 
+test('Excel before 1.9 does not say what is bold: no cell is then known as a heading.', async () => {
+  const { requirements } = (globalThis as unknown as { Office: { context: { requirements: { isSetSupported(set: string, version: string): boolean } } } }).Office.context
+  const supported = requirements.isSetSupported
+  const headings = async () => [...(await excelPort(log).readRows('Headed', 0, 1))!.cells.values()].filter(({ isHeading }) => isHeading).length
+  expect(await headings()).toBe(2)
+  requirements.isSetSupported = (_set, version) => Number(version.split('.')[1]) < 9
+  expect(await headings()).toBe(0)
+  requirements.isSetSupported = supported
+})
+
 test('The whole workbook comes with its names, its error values and the calls that are known of each cell.', async () => {
   log.forgetAll()
   log.made("'Season 1'!C13", { id: 'BAGS', args: [3, 60] })

@@ -1,7 +1,8 @@
 /** What every implementation of WorkbookPort must do. Each host runs this one suite. */
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { addressOf } from '../../src/formula/address'
+import { addressOf, blockIn } from '../../src/formula/address'
 import type { Book, Cell } from '../../src/workbook/book'
+import { labelsOf } from '../../src/workbook/labels'
 import type { WorkbookPort } from '../../src/workbook/port'
 import { demoSeason } from '../../src/workbook/season/demoSeason'
 
@@ -93,6 +94,24 @@ export function portContract(host: string, open: () => Promise<Scene>): void {
     expect(cells?.get('C12')).toMatchObject({ row: 11, column: 2, formula: '', value: 3 })
     expect(cells?.get('C13')).toMatchObject({ row: 12, column: 2, formula: '=C12' })
     expect(cells?.get('C14')).toBeUndefined()
+  })
+
+  test(`${host} gives some rows of a sheet as it gives the whole, and nothing of a sheet that is not there.`, async () => {
+    const whole = (await scene.port.read()).sheets.find(({ name }) => name === 'Season 1')!
+    const rows = await scene.port.readRows('season 1', 11, 12)
+    expect([...rows!.cells]).toEqual([...whole.cells].filter(([, { row }]) => row === 11 || row === 12))
+    expect(rows!.cells.get('C13')).toMatchObject({ row: 12, column: 2, formula: '=C12' })
+    expect((await scene.port.readRows('Season 1', 900, 950))?.cells.size).toBe(0)
+    expect(await scene.port.readRows('Nowhere', 0, 5)).toBeUndefined()
+  })
+
+  test(`${host} tells the headings of a sheet from its other cells.`, async () => {
+    await scene.port.add({ names: [], sheets: [{ name: 'Headed', widths: [], frozenRows: 0, frozenColumns: 0, rows: [
+      [{ value: 'Medium', look: 'heading' }, { value: 'Price', look: 'heading' }], [{ value: 'Peat', look: 'text' }, { value: 21.8, look: 'input' }],
+    ] }] })
+    const { cells } = (await scene.port.readRows('Headed', 0, 1))!
+    expect([...cells].filter(([, { isHeading }]) => isHeading).map(([address]) => address)).toEqual(['A1', 'B1'])
+    expect(labelsOf(cells).textOf(blockIn('B2'))).toBe('Peat, Price')
   })
 
   test(`${host} gives the names of cells alone as it gives them with everything else.`, async () => {

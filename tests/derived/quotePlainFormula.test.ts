@@ -4,7 +4,7 @@ import { expect, test } from 'vitest'
 import { plainFormula } from '../../src/derived/plainFormula'
 import { calculateBook } from '../../src/workbench/engine/calculate'
 import type { Cell } from '../../src/workbook/book'
-import type { CalculatedCell } from '../../src/workbook/calculated'
+import type { OpenCell } from '../../src/workbook/openBook'
 import { definition } from '../golden/golden'
 
 interface Offer { readonly cost: number; readonly quantities: readonly number[]; readonly margins: readonly number[]; readonly setup: number | undefined; readonly step: number | undefined }
@@ -68,7 +68,7 @@ test('both tables agree, cell by cell and word by word, over random offers', asy
   expect(warnings, 'zones that were met').toBeGreaterThan(50)
 })
 
-function expectSame(ours: CalculatedCell | undefined, plain: CalculatedCell | undefined, what: string): void {
+function expectSame(ours: OpenCell | undefined, plain: OpenCell | undefined, what: string): void {
   if (typeof ours?.value === 'number' && typeof plain?.value === 'number') {
     expect(Math.abs(plain.value - ours.value), what).toBeLessThanOrEqual(1e-9 * Math.abs(ours.value) + 1e-12)
     return

@@ -1,6 +1,7 @@
 import type { Book, DefinedName } from '../../src/workbook/book'
 import type { SheetChart } from '../../src/workbook/sheetChart'
-import type { CallInCell, OpenBook, ReadCell } from '../../src/workbook/openBook'
+import type { CallInCell, OpenBook, OpenSheet, ReadCell } from '../../src/workbook/openBook'
+import { sheetNamed } from '../../src/workbook/sheetNamed'
 import type { CellChange, CellPlace, PortProblem, SelectedCell, WorkbookPort } from '../../src/workbook/port'
 
 /** A workbook of one selected cell, to drive the pane without a host. */
@@ -51,6 +52,12 @@ export class MemoryPort implements WorkbookPort {
 
   read(): Promise<OpenBook> {
     return Promise.resolve(this.book)
+  }
+
+  readRows(sheet: string, first: number, last: number): Promise<OpenSheet | undefined> {
+    const found = sheetNamed(this.book, sheet)
+    const cells = [...found?.cells ?? []].filter(([, { row }]) => row >= first && row <= last)
+    return Promise.resolve(found && { name: found.name, cells: new Map(cells) })
   }
 
   select(change: Partial<SelectedCell>): Promise<void> {

@@ -6,11 +6,11 @@ import { isCellError } from '../../src/core/definition/problem'
 import { mountPane, type MountedPane } from '../../src/pane/mountPane'
 import { catalogue } from '../../src/functions/catalogue'
 import { bibliography } from '../../src/sources/bibliography'
+import { calculateBook } from '../../src/workbench/engine/calculate'
 import { german } from '../../src/wording/de/words'
 import { english } from '../../src/wording/en/words'
 import type { CallInCell, OpenBook, OpenCell } from '../../src/workbook/openBook'
 import { demoSeason } from '../../src/workbook/season/demoSeason'
-import { openBook } from '../workbook/openBookOf'
 import { MemoryPort } from './MemoryPort'
 import { untilFetched } from './untilFetched'
 import { SizeOf288 } from './SizeOf288'
@@ -34,7 +34,7 @@ let pane: MountedPane
 let pageSpeaks: string[]
 
 beforeAll(async () => {
-  open = await openBook(demoSeason())
+  open = await calculateBook(demoSeason())
   const inCells = open.sheets.flatMap(({ name, cells }) => [name, ...[...cells.values()].map(({ value }) => value)])
   const sources = Object.values(bibliography).flatMap(({ title, detail }) => [title, detail])
   const given = catalogue.flatMap(({ examples }) => examples.flatMap(({ gives }) => [gives].flat(2)))

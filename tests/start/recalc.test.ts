@@ -53,10 +53,10 @@ describe('the recalc command', () => {
       err: '',
       out: [
         'Mix & match',
-        '  B5  Litres      ',
+        '  B5  Parts, Litres',
         '      39.2 L',
         '      78.43137255',
-        '  B7  Bags, Litres  2 bags',
+        '  B7  Bags, Litres   2 bags',
         '',
       ].join('\n'),
     })

@@ -3,24 +3,21 @@
  * is enough: the rest of the grid draws, and does not load in Node.
  */
 import {
-  ICommandService, type ICellData, type Injector, type IObjectMatrixPrimitiveType, IUniverInstanceService, LocaleType, LogLevel, type Nullable,
+  ICommandService, type ICellData, type Injector, IUniverInstanceService, LocaleType, LogLevel, type Nullable,
   Univer, UniverInstanceType, Workbook, type Worksheet,
 } from '@univerjs/core'
 import {
-  FormulaDataModel, IDefinedNamesService, type ISetFormulaCalculationResultMutation,
+  IDefinedNamesService, type ISetFormulaCalculationResultMutation,
   SetFormulaCalculationResultMutation, SetFormulaCalculationStartMutation, UniverFormulaEnginePlugin,
 } from '@univerjs/engine-formula'
 import { catalogue } from '../../functions/catalogue'
 import type { Book } from '../../workbook/book'
-import type { CallInCell } from '../../workbook/openBook'
-import type { CalculatedBook, CalculatedCell, CalculatedSheet, CellRefusal } from '../../workbook/calculated'
-import { addressOf } from '../../formula/address'
+import type { OpenBook } from '../../workbook/openBook'
 import { bookToGrid, gridNames } from '../grid/bookToGrid'
-import { cellResult } from '../grid/cellResult'
 import { customFunctions } from '../grid/customFunctions'
 import { engineMends } from '../grid/mends/engineMends'
 import { nextCalculation } from '../grid/nextCalculation'
-import { spillRange } from '../grid/spillRange'
+import { readCells } from '../grid/readCells'
 import { CellCalls, keepCellCalls } from '../grid/cellCalls'
 
 const workbook = 'calculated'
@@ -28,13 +25,13 @@ const workbook = 'calculated'
 let previous: Promise<unknown> = Promise.resolve()
 
 /** One book at a time: all engines of a process share the caches that guardFormulaCaches empties. */
-export function calculateBook(book: Book): Promise<CalculatedBook> {
+export function calculateBook(book: Book): Promise<OpenBook> {
   const calculated = previous.then(() => calculate(book))
   previous = calculated.catch(() => undefined)
   return calculated
 }
 
-async function calculate(book: Book): Promise<CalculatedBook> {
+async function calculate(book: Book): Promise<OpenBook> {
   const calls = new CellCalls()
   const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: {} }, logLevel: LogLevel.ERROR })
   try {
@@ -47,7 +44,10 @@ async function calculate(book: Book): Promise<CalculatedBook> {
     keepCellCalls(injector, calls)
     injector.get(IDefinedNamesService).registerDefinedNames(workbook, gridNames(book))
     await calculateAll(injector)
-    return read(injector, calls)
+    return {
+      names: book.names,
+      sheets: sheetsOf(injector).map((sheet) => ({ name: sheet.getName(), cells: readCells(injector, sheet, calls) })),
+    }
   } finally {
     univer.dispose()
   }
@@ -77,45 +77,4 @@ function keepResults(injector: Injector, { unitData }: ISetFormulaCalculationRes
 
 function sheetsOf(injector: Injector): readonly Worksheet[] {
   return injector.get(IUniverInstanceService).getUnit<Workbook>(workbook, UniverInstanceType.UNIVER_SHEET)?.getSheets() ?? []
-}
-
-function read(injector: Injector, calls: CellCalls): CalculatedBook {
-  const spilled = injector.get(FormulaDataModel).getArrayFormulaCellData()[workbook]
-  const spillRanges = injector.get(FormulaDataModel).getArrayFormulaRange()[workbook]
-  const found: CellRefusal[] = []
-  const sheets: CalculatedSheet[] = sheetsOf(injector).map((worksheet) => {
-    const sheet = worksheet.getSheetId()
-    const cells = new Map<string, CalculatedCell>()
-    const callsByCell = new Map<string, readonly CallInCell[]>()
-    const layers = [worksheet.getCellMatrix().getMatrix(), spilled?.[sheet]]
-    for (const { row, column, cell } of topmost(layers)) {
-      const shown = cellResult(cell)
-      if (shown.value === null && shown.error === undefined) continue
-      const sentence = shown.error && calls.sentence({ workbook, sheet, row, column }, shown.error)
-      const spill = spillRange(spillRanges?.[sheet]?.[row]?.[column])
-      const made = calls.of({ workbook, sheet, row, column })
-      if (made.length > 0) callsByCell.set(addressOf(row, column), made.map(({ definition, args }) => ({ id: definition.id, args })))
-      cells.set(addressOf(row, column), { ...shown, ...(spill && { spill }), ...(sentence && { sentence }) })
-      if (shown.error && sentence) found.push({ sheet: worksheet.getName(), address: addressOf(row, column), code: shown.error, sentence })
-    }
-    return { name: worksheet.getName(), cells, calls: callsByCell }
-  })
-  return { sheets, refusals: found }
-}
-
-type Layer = Nullable<IObjectMatrixPrimitiveType<Nullable<ICellData>>>
-
-/** Row by row, what lies on top in each cell: spilled cells over typed ones and results. */
-function* topmost(layers: readonly Layer[]): Iterable<{ row: number; column: number; cell: ICellData }> {
-  for (const row of keysOf(layers)) {
-    const inRow = layers.map((layer) => layer?.[row])
-    for (const column of keysOf(inRow)) {
-      const cell = inRow.reduce<Nullable<ICellData>>((below, cells) => cells?.[column] ?? below, null)
-      if (cell) yield { row, column, cell }
-    }
-  }
-}
-
-function keysOf(objects: readonly Nullable<object>[]): number[] {
-  return [...new Set(objects.flatMap((object) => Object.keys(object ?? {}).map(Number)))].sort((a, b) => a - b)
 }

@@ -1,16 +1,15 @@
 /** What the grid reads of the open workbook: cells, calls, names, and all of it. */
 import type { Injector, Worksheet } from '@univerjs/core'
-import { FormulaDataModel, type FRange, type FWorkbook, type FWorksheet } from '@univerjs/preset-sheets-core'
-import { addressOf } from '../../formula/address'
+import type { FRange, FWorkbook, FWorksheet } from '@univerjs/preset-sheets-core'
 import { namedRanges, rangesRead } from '../../formula/rangesRead'
 import type { DefinedName } from '../../workbook/book'
-import type { OpenBook, OpenCell, ReadCell } from '../../workbook/openBook'
+import type { OpenBook, ReadCell } from '../../workbook/openBook'
 import { PortProblem, type WorkbookPort } from '../../workbook/port'
 import type { CellCalls, Place } from './cellCalls'
-import { cellResult, type CellResult } from './cellResult'
+import type { CellResult } from './cellResult'
 import type { OpenGrid } from './open'
+import { callsAt, readCells, resultAt } from './readCells'
 import { refusedEntry } from './refusedEntry'
-import { spillRange } from './spillRange'
 
 /** The selected cell as the line below the sheet tells it. */
 export interface GridCell extends CellResult {
@@ -24,7 +23,7 @@ export interface GridCell extends CellResult {
 }
 
 type Reading = Pick<
-  WorkbookPort, 'selectedCell' | 'callsOfSelectedCell' | 'selectedRange' | 'isEmpty' | 'read' | 'names' | 'valuesOf'
+  WorkbookPort, 'selectedCell' | 'callsOfSelectedCell' | 'selectedRange' | 'isEmpty' | 'read' | 'readRows' | 'names' | 'valuesOf'
 >
 
 export function reading(grid: OpenGrid): Reading {
@@ -45,8 +44,13 @@ export function reading(grid: OpenGrid): Reading {
       if (!range) throw new PortProblem('noSelection')
       return { sheet: range.getSheetName(), address: range.getA1Notation() }
     },
-    isEmpty: async () => workbook().getSheets().every((sheet) => readCells(injector, sheet, calls).size === 0),
+    isEmpty: async () => workbook().getSheets().every((sheet) => readCells(injector, sheet.getSheet(), calls).size === 0),
     read: async () => readBook(grid),
+    async readRows(sheet, first, last) {
+      const isMeant = (one: FWorksheet) => one.getSheetName().toLowerCase() === sheet.toLowerCase()
+      const worksheet = workbook().getSheets().find(isMeant)?.getSheet()
+      return worksheet && { name: worksheet.getName(), cells: readCells(injector, worksheet, calls, { first, last }) }
+    },
     names: async () => namesOf(workbook()),
     valuesOf: async (reference, sheet) => valuesOf(grid, reference, sheet),
   }
@@ -64,7 +68,7 @@ export function readBook({ injector, calls, workbook }: OpenGrid): OpenBook {
   const open = workbook()
   return {
     names: namesOf(open),
-    sheets: open.getSheets().map((sheet) => ({ name: sheet.getSheetName(), cells: readCells(injector, sheet, calls) })),
+    sheets: open.getSheets().map((sheet) => ({ name: sheet.getSheetName(), cells: readCells(injector, sheet.getSheet(), calls) })),
   }
 }
 
@@ -97,44 +101,6 @@ function read(injector: Injector, worksheet: Worksheet, cell: FRange, calls: Cel
   const sentence = shown.error ? calls.sentence(place, shown.error) : refusedEntry(injector, place)
   const [sheet, address, formula] = [cell.getSheetName(), cell.getA1Notation(), cell.getFormula()]
   return { sheet, address, formula, ...shown, ...(sentence && { sentence }) }
-}
-
-function resultAt(injector: Injector, worksheet: Worksheet, { workbook, sheet, row, column }: Place): CellResult {
-  const spilled = injector.get(FormulaDataModel).getArrayFormulaCellData()[workbook]?.[sheet]?.[row]?.[column]
-  // The data behind the cell: what the grid draws is text, already formatted.
-  const own = worksheet.getCellRaw(row, column)
-  return cellResult(own?.v === undefined || own.v === null ? spilled : own)
-}
-
-function readCells(injector: Injector, sheet: FWorksheet, calls: CellCalls): OpenBook['sheets'][number]['cells'] {
-  const worksheet = sheet.getSheet()
-  const at = { workbook: sheet.getWorkbook().getUnitId(), sheet: sheet.getSheetId() }
-  const spilled = injector.get(FormulaDataModel).getArrayFormulaCellData()[at.workbook]?.[at.sheet] ?? {}
-  const spills = injector.get(FormulaDataModel).getArrayFormulaRange()[at.workbook]?.[at.sheet] ?? {}
-  const cells = new Map<string, OpenCell>()
-  const take = (row: number, column: number) => {
-    const { value, error } = resultAt(injector, worksheet, { ...at, row, column })
-    const formula = worksheet.getCellRaw(row, column)?.f ?? ''
-    const spill = formula === '' ? undefined : spillRange(spills[row]?.[column])
-    if (formula === '' && value === null && error === undefined) return
-    const place = { ...at, row, column }
-    const sentence = error && calls.sentence(place, error)
-    cells.set(addressOf(row, column), {
-      row, column, formula, value: error === undefined ? value : { kind: 'cellError', code: error },
-      calls: callsAt(calls, place),
-      ...(sentence && { sentence }),
-      ...(spill && { spill }),
-    })
-  }
-  worksheet.getCellMatrix().forValue((row, column) => take(row, column))
-  for (const [row, columns] of Object.entries(spilled)) {
-    for (const column of Object.keys(columns ?? {})) take(Number(row), Number(column))
-  }
-  return cells
-}
-
-function callsAt(calls: CellCalls, place: Place): OpenCell['calls'] {
-  return calls.of(place).map(({ definition, args }) => ({ id: definition.id, args }))
 }
 
 function placeOf(cell: FRange): Place {

@@ -13,18 +13,3 @@ export function quoteEscapedLetters(styles: string): string {
     return before + outsideAndInside.map((piece, index) => index % 2 === 0 ? piece.replace(escapedLetter, `${mark}$1${mark}`) : piece).join(mark) + after
   })
 }
-
-const millisecondsPerDay = 86_400_000
-const daysFrom1900To1970 = 25_569
-const finerThanMillisecond = 1e9
-
-/** The date of a number that a cell holds; the other way round from `serialOf`. */
-export function dateOf(serial: number): Date {
-  return new Date(Math.round((serial - daysFrom1900To1970) * millisecondsPerDay))
-}
-
-/** A date as the number that a cell holds: days since the last day of 1899, as Excel counts them. */
-export function serialOf(date: Date): number {
-  const days = daysFrom1900To1970 + date.getTime() / millisecondsPerDay
-  return Math.round(days * finerThanMillisecond) / finerThanMillisecond
-}

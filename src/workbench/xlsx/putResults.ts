@@ -5,8 +5,9 @@
  */
 import { editZip } from '@cj-tech-master/excelts/archive'
 import { parseXml, xmlEncode, xmlEncodeAttr, type XmlElement, type XmlNode } from '@cj-tech-master/excelts/xml'
+import { isCellError } from '../../core/definition/problem'
 import { addressOf, blockIn, type Position, positionOf, positionsIn } from '../../formula/address'
-import type { CalculatedBook, CalculatedCell, CalculatedSheet } from '../../workbook/calculated'
+import type { OpenBook, OpenCell, OpenSheet, ReadCell } from '../../workbook/openBook'
 import { sheetParts, textOfPart } from './parts'
 import { spillOf } from './spill'
 import { unpack } from './unpack'
@@ -19,7 +20,7 @@ export interface WithResults {
   readonly breaksSignature: boolean
 }
 
-export async function putResults(bytes: Uint8Array, calculated: CalculatedBook): Promise<WithResults> {
+export async function putResults(bytes: Uint8Array, calculated: OpenBook): Promise<WithResults> {
   const parts = await unpack(bytes)
   const archive = await editZip(bytes)
   const kept: { sheet: string; address: string }[] = []
@@ -39,7 +40,7 @@ interface SheetWithResults {
   readonly keptAddresses: readonly string[]
 }
 
-function sheetWithResults(xml: string, calculated: CalculatedSheet): SheetWithResults {
+function sheetWithResults(xml: string, calculated: OpenSheet): SheetWithResults {
   const [, prefix = ''] = /<((?:[\w.-]+:)?)sheetData[\s>]/.exec(xml) ?? []
   const start = xml.search(/<(?:[\w.-]+:)?sheetData[\s>]/)
   const closing = `</${prefix}sheetData>`
@@ -53,10 +54,10 @@ function sheetWithResults(xml: string, calculated: CalculatedSheet): SheetWithRe
   const renewed = formulas.filter(({ result, range }) => !isUnknownHere(result, range))
   // All old spills go before any new one comes, because one may grow to where another one was.
   for (const { address, range } of renewed) {
-    for (const place of positionsIn(blockIn(range ?? address))) data.setValue(data.cell(place), undefined)
+    for (const place of positionsIn(blockIn(range ?? address))) data.setValue(data.cell(place), null)
   }
   for (const { address, cell, result, range } of renewed) {
-    data.setValue(cell, result)
+    data.setValue(cell, result?.value ?? null)
     if (range !== undefined) putSpill(data, address, cell, range, calculated)
   }
   return { xml: xml.slice(0, start) + serialize(data.root) + xml.slice(end + closing.length), keptAddresses: kept.map(({ address }) => address) }
@@ -66,19 +67,20 @@ function sheetWithResults(xml: string, calculated: CalculatedSheet): SheetWithRe
  * A name or function that is not known here, or a formula from before dynamic arrays that meets a range: Excel takes
  * one cell of it, the grid all.
  */
-function isUnknownHere(result: CalculatedCell | undefined, arrayRange: string | undefined): boolean {
-  return result?.error === '#NAME?' || (arrayRange === undefined && result?.spill !== undefined)
+function isUnknownHere(result: OpenCell | undefined, arrayRange: string | undefined): boolean {
+  const isUnknown = isCellError(result?.value) && result.value.code === '#NAME?'
+  return isUnknown || (arrayRange === undefined && result?.spill !== undefined)
 }
 
-function putSpill(data: SheetData, address: string, cell: XmlElement, range: string, calculated: CalculatedSheet): void {
+function putSpill(data: SheetData, address: string, cell: XmlElement, range: string, calculated: OpenSheet): void {
   const isDynamic = cell.attributes.cm !== undefined
   const filled = isDynamic ? spillOf(calculated.cells.get(address)) ?? address : range
   data.setArrayRange(cell, filled)
   for (const place of positionsIn(blockIn(filled))) {
     const other = addressOf(place.row, place.column)
     // The cells of an array of fixed size that the result does not reach show #N/A.
-    const beyond: CalculatedCell | undefined = isDynamic ? undefined : { value: null, error: '#N/A' }
-    if (other !== address) data.setValue(data.cell(place), calculated.cells.get(other) ?? beyond)
+    const beyond: ReadCell = isDynamic ? null : { kind: 'cellError', code: '#N/A' }
+    if (other !== address) data.setValue(data.cell(place), calculated.cells.get(other)?.value ?? beyond)
   }
 }
 
@@ -136,14 +138,14 @@ class SheetData {
     return cell
   }
 
-  setValue(cell: XmlElement, result: CalculatedCell | undefined): void {
+  setValue(cell: XmlElement, result: ReadCell): void {
     cell.children = cell.children.filter((child) => child.type !== 'element' || ![`${this.prefix}v`, `${this.prefix}is`].includes(child.name))
     delete cell.attributes.t
     // Refers to more about the old value, such as why it was an error.
     delete cell.attributes.vm
-    const shown = result?.error ?? result?.value ?? null
+    const shown = isCellError(result) ? result.code : result
     if (shown === null) return
-    if (result?.error !== undefined) cell.attributes.t = 'e'
+    if (isCellError(result)) cell.attributes.t = 'e'
     else if (typeof shown === 'boolean') cell.attributes.t = 'b'
     else if (typeof shown === 'string') cell.attributes.t = 'str'
     const text = typeof shown === 'boolean' ? String(Number(shown)) : String(shown)

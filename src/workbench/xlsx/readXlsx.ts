@@ -3,8 +3,9 @@ import { translateFormulaToA1, translateFormulaToR1C1 } from '@borgar/fx'
 import { ValueType, Workbook, type Cell as FileCell, type Style, type Worksheet } from '@cj-tech-master/excelts'
 import { addressOf, blockAddress, blockIn, positionOf, positionsIn } from '../../formula/address'
 import type { Book, Cell, CellContent, DefinedName, Sheet, SheetTable } from '../../workbook/book'
+import { serialOf } from '../../workbook/day'
 import { allowedIn } from './allowed'
-import { quoteEscapedLetters, serialOf } from './dateFormats'
+import { quoteEscapedLetters } from './dateFormats'
 import { fromFileSpelling, readsWholeSpill } from './formulaSpelling'
 import { lookOf } from './looks'
 import { whatIsLost, type Lost, type SeenInCells } from './lost'
@@ -72,12 +73,10 @@ function readSheet(worksheet: Worksheet, part: SheetPart, parts: Parts, tables: 
     const formula = formulaOf(fileCell, fileCells)
     const plain = formula && withoutTableReferences(formula, { sheet: part.name, address }, tables)
     if (plain !== formula) seen.otherTables = true
-    const cell: Cell = {
-      ...(plain === undefined
-        ? !spilledOver.has(address) && contentOf(fileCell, seen)
-        : { formula: plain, ...(spillsOf(fileCell, seen) && { spills: true }) }),
-      ...appearanceOf(fileCell.style, seen),
-    }
+    const content = plain === undefined
+      ? !spilledOver.has(address) && contentOf(fileCell, seen)
+      : { formula: plain, ...(spillsOf(fileCell, seen) && { spills: true }) }
+    const cell: Cell = { ...content, ...appearanceOf(fileCell.style, seen, content) }
     if (formula !== undefined && readsWholeSpill(formula)) seen.wholeSpills = true
     if (Object.keys(cell).length > 0) cells.set(address, cell)
   }
@@ -142,11 +141,16 @@ function contentOf(cell: FileCellModel, seen: SeenInCells): Pick<Cell, 'value' |
   return {}
 }
 
-function appearanceOf(style: Partial<Style> | undefined, seen: SeenInCells): Pick<Cell, 'format' | 'look'> {
+/** A text that is bold in a file of someone else's is taken for a heading, by which cells are called. */
+function appearanceOf(
+  style: Partial<Style> | undefined, seen: SeenInCells, content: Pick<Cell, 'value'> | false,
+): Pick<Cell, 'format' | 'look'> {
   if (style === undefined) return {}
   const code = typeof style.numFmt === 'object' ? style.numFmt.formatCode : style.numFmt
-  const look = lookOf(style)
-  if (look === undefined && isStyled(style)) seen.ownStyles = true
+  const own = lookOf(style)
+  if (own === undefined && isStyled(style)) seen.ownStyles = true
+  const isBoldText = content && typeof content.value === 'string' && style.font?.bold === true
+  const look = own ?? (isBoldText ? 'heading' : undefined)
   return { ...(code !== undefined && code !== 'General' && { format: code }), ...(look && { look }) }
 }
 

@@ -1,9 +1,11 @@
 /** The results of a calculated book as a person reads them: sheet by sheet, each with its label. */
 import { numfmt } from '@univerjs/core'
+import { isCellError } from '../../core/definition/problem'
 import { addressOf, blockIn, type Position, positionsIn } from '../../formula/address'
 import type { Book, Cell, Sheet } from '../../workbook/book'
-import type { CalculatedBook, CalculatedCell, CalculatedSheet } from '../../workbook/calculated'
-import { hasWords } from '../../workbook/hasWords'
+import { labelsOf } from '../../workbook/labels'
+import type { OpenBook, OpenCell, OpenSheet } from '../../workbook/openBook'
+import { sheetNamed } from '../../workbook/sheetNamed'
 import { spillOf } from './spill'
 
 export interface SheetResults {
@@ -13,7 +15,7 @@ export interface SheetResults {
 
 export interface Result {
   readonly address: string
-  /** What stands before the cell in its row, above it in its column and in a column of units: "Peat, Cost per liner, EUR". */
+  /** What the sheet calls the cell: "Peat, Cost per liner, EUR". */
   readonly label: string
   readonly formula: string
   readonly value: string | number | boolean | null
@@ -26,34 +28,36 @@ export interface Result {
 }
 
 /** Only the formulas: what was typed is known. Sheets without a formula are left out. */
-export function resultsOf(book: Book, calculated: CalculatedBook): SheetResults[] {
+export function resultsOf(book: Book, open: OpenBook): SheetResults[] {
   return book.sheets.flatMap((sheet) => {
-    const cells = calculated.sheets.find(({ name }) => name === sheet.name)
-    const results = cells === undefined ? [] : resultsOfSheet(sheet, cells)
+    const calculated = sheetNamed(open, sheet.name)
+    const results = calculated === undefined ? [] : resultsOfSheet(sheet, calculated)
     return results.length === 0 ? [] : [{ name: sheet.name, results }]
   })
 }
 
-function resultsOfSheet(sheet: Sheet, calculated: CalculatedSheet): Result[] {
+function resultsOfSheet(sheet: Sheet, calculated: OpenSheet): Result[] {
+  const labels = labelsOf(calculated.cells)
   return sheet.rows.flatMap((cells, row) => cells.flatMap((cell, column) => {
     if (cell?.formula === undefined) return []
     const address = addressOf(row, column)
-    const result: CalculatedCell = calculated.cells.get(address) ?? { value: null }
+    const result = calculated.cells.get(address)
+    const value = result?.value ?? null
     const spill = spillOf(result)
     return [{
       address,
-      label: labelWithUnit(sheet, { row, column }),
+      label: labels.textOf({ top: row, left: column, bottom: row, right: column }),
       formula: cell.formula,
-      value: result.value,
+      value: isCellError(value) ? null : value,
       shown: shownAs(result, cell),
-      ...(result.error !== undefined && { error: result.error }),
-      ...(result.sentence !== undefined && { sentence: result.sentence }),
+      ...(isCellError(value) && { error: value.code }),
+      ...(result?.sentence !== undefined && { sentence: result.sentence }),
       ...(spill !== undefined && { rows: spilledRows(sheet, calculated, spill) }),
     }]
   }))
 }
 
-function spilledRows(sheet: Sheet, calculated: CalculatedSheet, spill: string): string[][] {
+function spilledRows(sheet: Sheet, calculated: OpenSheet, spill: string): string[][] {
   const rows = new Map<number, string[]>()
   for (const place of positionsIn(blockIn(spill))) {
     const row = rows.get(place.row) ?? []
@@ -63,24 +67,11 @@ function spilledRows(sheet: Sheet, calculated: CalculatedSheet, spill: string): 
   return [...rows.values()]
 }
 
-function shownAs(result: CalculatedCell | undefined, cell: Cell | undefined): string {
-  if (result?.error !== undefined) return result.error
-  if (result === undefined || result.value === null) return ''
-  return numfmt.format(cell?.format ?? 'General', result.value, { locale: 'en-US', throws: false }).trim()
-}
-
-function labelWithUnit(sheet: Sheet, { row, column }: Position): string {
-  const above = sheet.rows.slice(0, row)
-  const cells = sheet.rows[row] ?? []
-  const before = cells.slice(0, column).map((cell) => cell?.value).find(hasWords)
-  const heading = above.map((one) => one[column]?.value).filter(hasWords).at(-1)
-  const unit = cells[above.filter((one) => one.some(headsUnits)).at(-1)?.findIndex(headsUnits) ?? -1]?.value
-  const words = [before, heading, unit].filter(hasWords).map((text) => text.trim())
-  return [...new Set(words)].join(', ')
-}
-
-function headsUnits(cell: Cell | undefined): boolean {
-  return typeof cell?.value === 'string' && cell.value.trim().toLowerCase() === 'unit'
+function shownAs(result: OpenCell | undefined, cell: Cell | undefined): string {
+  const value = result?.value ?? null
+  if (isCellError(value)) return value.code
+  if (value === null) return ''
+  return numfmt.format(cell?.format ?? 'General', value, { locale: 'en-US', throws: false }).trim()
 }
 
 function cellAt(sheet: Sheet, { row, column }: Position): Cell | undefined {

@@ -1,8 +1,9 @@
 /** Writes a book as an .xlsx file, with results to show wherever nothing recalculates it. */
 import { Workbook, type CellErrorValue, type Cell as FileCell, type Worksheet } from '@cj-tech-master/excelts'
+import { isCellError } from '../../core/definition/problem'
 import { addressOf, blockIn, positionsIn } from '../../formula/address'
 import type { Book, Cell, DefinedName, Sheet } from '../../workbook/book'
-import type { CalculatedBook, CalculatedCell, CalculatedSheet } from '../../workbook/calculated'
+import type { OpenBook, OpenCell, OpenSheet } from '../../workbook/openBook'
 import { type RealTable, realTables } from '../../workbook/realTables'
 import { ruleOf } from './allowed'
 import { isArrayFormula } from './arrayEvaluation'
@@ -14,7 +15,7 @@ import { spillOf } from './spill'
 const dayInProperties = new Date(Date.UTC(2000, 0, 1))
 const dayInArchive = new Date(2000, 0, 1)
 
-export async function writeXlsx(book: Book, calculated?: CalculatedBook): Promise<Uint8Array> {
+export async function writeXlsx(book: Book, calculated?: OpenBook): Promise<Uint8Array> {
   const workbook = new Workbook()
   workbook.title = 'Sticksheet'
   workbook.creator = 'Sticksheet'
@@ -33,7 +34,7 @@ export async function writeXlsx(book: Book, calculated?: CalculatedBook): Promis
   return workbook.xlsx.writeBuffer({ zip: { modTime: dayInArchive, timestamps: 'dos' }, validate: false })
 }
 
-function addSheet(workbook: Workbook, sheet: Sheet, calculated: CalculatedSheet | undefined, namesOneCell: (name: string) => boolean): void {
+function addSheet(workbook: Workbook, sheet: Sheet, calculated: OpenSheet | undefined, namesOneCell: (name: string) => boolean): void {
   const { frozenRows, frozenColumns } = sheet
   const worksheet = workbook.addWorksheet(sheet.name, {
     views: frozenRows + frozenColumns > 0 ? [{ state: 'frozen', xSplit: frozenColumns, ySplit: frozenRows }] : [],
@@ -73,7 +74,7 @@ function addTable(worksheet: Worksheet, { name, range, headings, top, bottom }: 
   })
 }
 
-function writeCell(target: FileCell, cell: Cell, calculated: CalculatedCell | undefined, namesOneCell: (name: string) => boolean): void {
+function writeCell(target: FileCell, cell: Cell, calculated: OpenCell | undefined, namesOneCell: (name: string) => boolean): void {
   if (cell.look !== undefined) Object.assign(target, lookStyles[cell.look])
   if (cell.format !== undefined) target.numFmt = cell.format
   if (cell.note !== undefined) target.note = cell.note
@@ -95,7 +96,7 @@ function writeCell(target: FileCell, cell: Cell, calculated: CalculatedCell | un
 }
 
 /** The cells that a formula spills over hold values only. */
-function writeSpilledValues(worksheet: Worksheet, calculated: CalculatedSheet, spill: string): void {
+function writeSpilledValues(worksheet: Worksheet, calculated: OpenSheet, spill: string): void {
   for (const { row, column } of positionsIn(blockIn(spill))) {
     const address = addressOf(row, column)
     const cell = worksheet.getCell(address)
@@ -103,8 +104,8 @@ function writeSpilledValues(worksheet: Worksheet, calculated: CalculatedSheet, s
   }
 }
 
-function resultOf(cell: CalculatedCell | undefined): string | number | boolean | CellErrorValue | undefined {
-  if (cell?.error !== undefined) return { error: cell.error as CellErrorValue['error'] }
+function resultOf(cell: OpenCell | undefined): string | number | boolean | CellErrorValue | undefined {
+  if (isCellError(cell?.value)) return { error: cell.value.code as CellErrorValue['error'] }
   return cell?.value ?? undefined
 }
 

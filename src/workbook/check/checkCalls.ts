@@ -8,17 +8,18 @@ import { quote } from '../../functions/cost/quote'
 import { callArguments } from '../../formula/callArguments'
 import { addressOf } from '../../formula/address'
 import type { Words } from '../../wording/words'
+import { labelsOf } from '../labels'
 import type { OpenSheet } from '../openBook'
 import type { Finding } from './finding'
 
 export function checkCalls(sheet: OpenSheet, definitions: readonly Definition[], found: Words['found']): readonly Finding[] {
-  const labels = labelsByRow(sheet)
+  const labels = labelsOf(sheet.cells)
   return [...sheet.cells].flatMap(([address, cell]) => (cell.calls ?? []).flatMap(({ id, args }): Finding[] => {
     const definition = definitions.find((one) => one.id === id)
     const read = definition && readArguments(definition.parameters, args)
     if (definition === undefined || read === undefined || !('args' in read)) return []
     const isGiven = (name: string) => !isBlank(args[placeOf(definition, name)])
-    const given: GivenCall = { definition, args, values: read.args, isGiven, labels: labels.get(cell.row) ?? [], found }
+    const given: GivenCall = { definition, args, values: read.args, isGiven, labels: labels.textsIn(cell.row), found }
     const showsTable = cell.spill !== undefined && callArguments(cell.formula, id) !== undefined
     return [
       ...rules.flatMap((rule) => rule(given)).map((sentence): Finding => ({ sheet: sheet.name, address, kind: 'doubt', sentence })),
@@ -127,14 +128,6 @@ function deadZones({ definition, args, found }: GivenCall): readonly { readonly 
       ? [{ row: index + 1, sentence: found.deadZone(String(quantity), warning) }]
       : []
   ))
-}
-
-function labelsByRow(sheet: OpenSheet): ReadonlyMap<number, readonly string[]> {
-  const labels = new Map<number, string[]>()
-  for (const { row, value } of sheet.cells.values()) {
-    if (typeof value === 'string') labels.set(row, [...labels.get(row) ?? [], value])
-  }
-  return labels
 }
 
 function litres(millilitres: Decimal): string {

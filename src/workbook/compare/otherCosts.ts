@@ -80,7 +80,7 @@ function foundIn(places: readonly Place[], book: OpenBook, names: NamedRanges, d
   return places.flatMap(({ sheet, row, column }): readonly Found[] => {
     const cell = cellAt(book, sheet, row, column)
     if (typeof cell?.value !== 'number') return []
-    const headings = headingsOfTerm(book, sheet, cell, standing)
+    const headings = headingsOfTerm(sheetNamed(book, sheet)!, cell, standing)
     const own: Found = { sheet, address: addressOf(row, column), heading: headings[0] ?? addressOf(row, column), cell, costClass: depth === 0 ? 'other' : costClass(cell.formula, headings) }
     if (own.costClass !== 'other' || depth === deepest) return [own]
     const below = addedIn(cell.formula.replace(/^=/, ''), sheet, book, names)

@@ -3,9 +3,9 @@ import { rowsOf } from '../../core/definition/evaluate'
 import { toCell } from '../../core/quantity/decimal'
 import { rootingCost } from '../../functions/cost/rootingCost'
 import { compare } from '../../functions/review/compare'
-import { cellAt } from '../cellAt'
-import { hasWords } from '../hasWords'
+import { labelsOf } from '../labels'
 import type { OpenBook } from '../openBook'
+import { sheetNamed } from '../sheetNamed'
 import type { ChartedCell } from './chartedCells'
 import { evaluated, type NoChart } from './evaluated'
 import { otherCosts, type OtherCosts } from './otherCosts'
@@ -73,16 +73,14 @@ export function waysOfRootingCosts(run: readonly ChartedCell[], book: OpenBook):
   return ways
 }
 
-/** From the first line of the sheet in which each of them has a name of its own, else their addresses. */
+/** What the sheet calls each of them, where those are names that differ, else their addresses. */
 function namesInOneLine(run: readonly ChartedCell[], book: OpenBook): readonly string[] {
   const [first] = run
-  const across = run.length === 1 || run[1]!.row === first!.row
-  const before = across ? first!.row : first!.column
-  for (let line = 0; line < before; line += 1) {
-    const names = run.map(({ sheet, row, column }) => (across ? cellAt(book, sheet, line, column) : cellAt(book, sheet, row, line))?.value)
-    if (names.every(hasWords) && new Set(names).size === run.length) return names
-  }
-  return run.map(({ address }) => address)
+  const isAcross = run.length === 1 || run[1]!.row === first!.row
+  const held = sheetNamed(book, first!.sheet)
+  const names = run.map((cell) => held && labelsOf(held.cells).of(cell)[isAcross ? 'column' : 'row'])
+  const areNames = names.every((name) => name !== undefined) && new Set(names).size === run.length
+  return areNames ? names : run.map(({ address }) => address)
 }
 
 function wayCost(name: string, perLiner: number, rooted: Rooted, others: OtherCosts | undefined): WayCost {

@@ -2,8 +2,7 @@ import { placeOf, type Definition, type Parameters } from '../../core/definition
 import { isBlank } from '../../core/definition/readArguments'
 import { onlyCall } from '../../formula/onlyCall'
 import { namedRanges, rangesRead } from '../../formula/rangesRead'
-import { cellAt } from '../cellAt'
-import { beginsWithWord } from '../hasWords'
+import { labelsOf } from '../labels'
 import type { OpenBook } from '../openBook'
 import { sheetNamed } from '../sheetNamed'
 import type { ChartedCell } from './chartedCells'
@@ -20,10 +19,10 @@ export function wordsBeside<P extends Parameters>(
   const names = namedRanges(book.names)
   const [range, ...more] = written === undefined ? [] : rangesRead(`=${written}`, sheet, names)
   if (range === undefined || range.left !== range.right || more.length > 0) return []
+  const held = sheetNamed(book, range.sheet)
+  const textAt = (row: number, column: number) => held && labelsOf(held.cells).textAt(range.top + row, column)
   const given = [args[place]].flat(2)
-  return given.flatMap((name, row) => (isBlank(name) ? [] : [
-    [range.left + 1, range.left - 1].filter((column) => column >= 0)
-      .map((column) => cellAt(book, range.sheet, range.top + row, column)?.value)
-      .find(beginsWithWord),
-  ]))
+  return given.flatMap((name, row) => (
+    isBlank(name) ? [] : [textAt(row, range.left + 1) ?? textAt(row, range.left - 1)]
+  ))
 }

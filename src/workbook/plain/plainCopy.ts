@@ -4,8 +4,7 @@ import { isCellError } from '../../core/definition/problem'
 import { blockOf } from '../../formula/address'
 import { plainCell } from '../../derived/plainCell'
 import type { Book, Cell, DefinedName, Sheet } from '../book'
-import type { CalculatedBook, CalculatedCell } from '../calculated'
-import type { OpenBook, OpenCell, OpenSheet } from '../openBook'
+import type { OpenBook, OpenSheet } from '../openBook'
 import type { BookCopy } from '../port'
 import { listOfValues } from './listOfValues'
 import { cellsFilledBy, plainFates, type PlainFate } from './plainCells'
@@ -26,7 +25,7 @@ export function plainCopy(book: Book, open: OpenBook, definitions: readonly Defi
   const sheets = book.sheets.map((sheet) => plainSheet(sheet, open, fates.filter((fate) => fate.sheet === sheet.name)))
   return {
     book: { sheets: [...sheets, list], names },
-    calculated: calculatedOf(open),
+    calculated: open,
     formulas: fates.length - values.length,
     values: values.length,
     listedOn: list.name,
@@ -63,15 +62,4 @@ function valueOf({ cells }: OpenSheet, address: string): Cell {
   // A formula that is an error value and nothing else: a cell keeps no error otherwise.
   if (isCellError(value)) return { formula: `=${errorsOfFormulas.has(value.code) ? value.code : '#N/A'}` }
   return value === null ? {} : { value }
-}
-
-function calculatedOf({ sheets }: OpenBook): CalculatedBook {
-  return {
-    refusals: [],
-    sheets: sheets.map(({ name, cells }) => ({ name, calls: new Map(), cells: new Map([...cells].map(([address, cell]) => [address, calculatedCell(cell)])) })),
-  }
-}
-
-function calculatedCell({ value, spill }: OpenCell): CalculatedCell {
-  return { ...(isCellError(value) ? { value: null, error: value.code } : { value }), ...(spill !== undefined && { spill }) }
 }

@@ -16,7 +16,9 @@ export function batchesSheet(): NamedSheet {
     ...headOf('Past batches', 'How much the rate differed from batch to batch, which Orders uses, and how many to stick where a missing liner costs more than a spare one.'),
     gap: blank,
     units: () => headings('', 'stuck', 'saleable', 'stuck', 'saleable', ''),
-    species: () => headings('Past batches', one.species, '', other.species, '', 'Where it comes from'),
+    species: () => (
+      headings('Past batches', one.species, one.species, other.species, other.species, 'Where it comes from')
+    ),
     batches: {
       height,
       rows: () => Array.from({ length: height }, (_, index) => [

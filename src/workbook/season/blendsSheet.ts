@@ -67,7 +67,7 @@ export function blendsSheet(): NamedSheet {
       return [heading('All components'), undefined, undefined, undefined, undefined, undefined, sum('G'), sum('H'), sum('I')]
     },
     gapBetween: blank,
-    perBlend: () => headings('For each blend', 'Unit', '', ...blends, 'How it is worked out', '', ''),
+    perBlend: () => headings('For each blend', 'Unit', '–', ...blends, 'How it is worked out', '', ''),
     goesInto: () => line('Goes into', 'way of rooting', [text(sixWays.peat.name), text(sixWays.peat.name), text(sixWays.sand.name)]),
     share: (at) => line('Share of the litres of that way', 'share', [result(`=1-E${at.share}`, formats.share), input(0.3, formats.share), input(1, formats.share)], 'So much of the trays is filled with the coir blend, the rest with the peat blend'),
     wanted: (at) => line('Finished mix that is needed', 'L', inAll((c) => result(`=INDEX(WayLitres,MATCH(${c}${at.goesInto},WayName,0))*${c}${at.share}`, formats.litres)), 'Litres of the way from Ways, times the share'),

@@ -80,7 +80,7 @@ export function buyingSheet(): NamedSheet {
     mediaTotal: (at) => [heading('All media'), undefined, total(`=SUM(${between('C', at.media, at.mediaTotal)})`, formats.count), undefined, total(`=SUM(${between('E', at.media, at.mediaTotal)})`, formats.price)],
     gapBetween: blank,
     pieceUnits: () => headings('', '', 'packs', 'EUR a pack', 'EUR', 'pieces', '', '', 'pieces', 'pieces', '', '', '', 'pieces', 'pieces'),
-    pieceHeading: () => headings('By the piece', 'Sold as', 'To buy', 'With delivery', 'Cost', 'Needed', '', '', 'On hand', 'In a pack', '', '', '', 'That gives', 'Left over'),
+    pieceHeading: () => headings('By the piece', 'Sold as', 'To buy', 'With delivery', 'Cost', 'Needed', '–', '–', 'On hand', 'In a pack', '–', '–', '–', 'That gives', 'Left over'),
     pieces: { height: pieces.length, rows: (at) => pieces.map((piece, index) => pieceRow(piece, at.pieces + index)) },
     piecesTotal: (at) => [heading('All pieces'), undefined, undefined, undefined, total(`=SUM(${between('E', at.pieces, at.piecesTotal)})`, formats.price)],
     gapAbove: blank,

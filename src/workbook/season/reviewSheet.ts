@@ -81,6 +81,7 @@ export function reviewSheet(): NamedSheet {
       }),
     },
     sums: (at) => [heading('All five'), ...['B', 'C', 'D', 'E', 'F'].map((column) => total(`=SUM(${column}${at.summary}:${column}${at.sums - 1})`, formats.price))],
+    gapBetween: blank,
     unexplained: (at) => [text('Left unexplained'), result(`=ROUND(C${at.sums}-B${at.sums}-F${at.sums},2)`, formats.price), text('EUR: actual less standard less both variances. Must be 0')],
     largest: (at) => [text('Largest difference'), result(`=IF(MAX(F${at.summary}:F${at.sums - 1})>0,INDEX(A${at.summary}:A${at.sums - 1},MATCH(MAX(F${at.summary}:F${at.sums - 1}),F${at.summary}:F${at.sums - 1},0)),"nothing is adverse")`), text('Most adverse of the five')],
     gapBelow: blank,
@@ -110,9 +111,9 @@ function block({ name, unit, standardQuantity, standardPrice, actualQuantity, ac
   const less = (column: string, format: string) => result(`=${column}${actual}-${column}${standard}`, format)
   const left: readonly (readonly Cell[])[] = [
     headings(name, unit, 'EUR each', 'EUR') as readonly Cell[],
-    [text('Standard'), result(standardQuantity, formats.count), result(standardPrice, formats.each), result(`=B${standard}*C${standard}`, formats.price)],
-    [text('Actual, invented'), input(actualQuantity, formats.count), input(actualPrice, formats.each), result(`=B${actual}*C${actual}`, formats.price)],
-    [text('Difference'), less('B', formats.count), less('C', formats.each), total(`=D${actual}-D${standard}`, formats.price)],
+    [text(`${name}, standard`), result(standardQuantity, formats.count), result(standardPrice, formats.each), result(`=B${standard}*C${standard}`, formats.price)],
+    [text(`${name}, actual, invented`), input(actualQuantity, formats.count), input(actualPrice, formats.each), result(`=B${actual}*C${actual}`, formats.price)],
+    [text(`${name}, difference`), less('B', formats.count), less('C', formats.each), total(`=D${actual}-D${standard}`, formats.price)],
   ]
   return [...left.map((cells, index) => [...cells, undefined, ...(table[index] ?? [])]), []]
 }

@@ -1,11 +1,11 @@
 /** The cells that a formula itself names: what an auditor looks at next. */
 import { namedRanges, rangesRead, referencesIn, type RangeRead } from '../../formula/rangesRead'
-import { blockAddress } from '../../formula/address'
+import { addressOf, blockAddress } from '../../formula/address'
 import type { DefinedName } from '../book'
-import { cellAt } from '../cellAt'
-import type { OpenBook, ReadCell } from '../openBook'
+import { labelsOf } from '../labels'
+import type { OpenBook, OpenCell, ReadCell } from '../openBook'
 import type { CellPlace } from '../port'
-import { labelOf } from './labelOf'
+import { sheetNamed } from '../sheetNamed'
 
 export interface CellsRead extends CellPlace {
   /** The defined name by which the formula reads them. */
@@ -43,14 +43,16 @@ export interface FilledCells extends CellsRead {
 /** @param most How many values of one range are given. */
 export function filledCells(read: readonly CellsRead[], book: OpenBook, most: number): readonly FilledCells[] {
   return read.map((cells) => {
-    const valueAt = (row: number, column: number): ReadCell => cellAt(book, cells.sheet, row, column)?.value ?? null
+    const held = sheetNamed(book, cells.sheet)?.cells ?? new Map<string, OpenCell>()
     const { top, left, bottom, right } = cells.range
     const values: { address: string; value: ReadCell }[] = []
     for (let row = top; row <= bottom && values.length < most; row += 1) {
       for (let column = left; column <= right && values.length < most; column += 1) {
-        values.push({ address: blockAddress({ top: row, bottom: row, left: column, right: column }), value: valueAt(row, column) })
+        const address = addressOf(row, column)
+        values.push({ address, value: held.get(address)?.value ?? null })
       }
     }
-    return { ...cells, label: labelOf(cells.range, valueAt), values, count: (bottom - top + 1) * (right - left + 1) }
+    const label = labelsOf(held).textOf(cells.range)
+    return { ...cells, label, values, count: (bottom - top + 1) * (right - left + 1) }
   })
 }

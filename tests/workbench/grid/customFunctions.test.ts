@@ -4,14 +4,15 @@ import { catalogue } from '../../../src/functions/catalogue'
 import { customFunctions } from '../../../src/workbench/grid/customFunctions'
 import { CellCalls } from '../../../src/workbench/grid/cellCalls'
 import { calculateBook } from '../../../src/workbench/engine/calculate'
+import { errorOf } from '../../workbook/errorOf'
 import type { Cell } from '../../../src/workbook/book'
 
 const registered = customFunctions(catalogue, new CellCalls())
 
 async function sentenceOf(formula: string, ...inputs: Cell[]): Promise<string | undefined> {
   const { sheets } = await calculateBook({ names: [], sheets: [{ name: 'Plan', widths: [], frozenRows: 0, frozenColumns: 0, rows: [inputs, [{ formula }]] }] })
-  const { error, sentence } = sheets[0]!.cells.get('A2')!
-  return sentence ?? error
+  const cell = sheets[0]!.cells.get('A2')!
+  return cell.sentence ?? errorOf(cell)
 }
 
 describe('the functions in the grid', () => {

@@ -2,6 +2,7 @@ import { Workbook } from '@cj-tech-master/excelts'
 import { editZip } from '@cj-tech-master/excelts/archive'
 import { describe, expect, it } from 'vitest'
 import { calculateBook } from '../../../src/workbench/engine/calculate'
+import { labelsOf } from '../../../src/workbook/labels'
 import type { Lost } from '../../../src/workbench/xlsx/lost'
 import { readXlsx } from '../../../src/workbench/xlsx/readXlsx'
 import { writeXlsx } from '../../../src/workbench/xlsx/writeXlsx'
@@ -67,6 +68,17 @@ describe('a workbook of somebody else', () => {
     const { book } = await readXlsx(await foreignFile())
     const [prices, work] = (await calculateBook(book)).sheets
     expect([prices?.cells.get('D2'), work?.cells.get('A1'), work?.cells.get('A2'), work?.cells.get('A3')].map((cell) => cell?.value)).toEqual([25, 36.5, 310, 11])
+  })
+
+  it('keeps a text that is bold as a heading, by which its cells are called, and no bold figure', async () => {
+    const workbook = new Workbook()
+    const prices = workbook.addWorksheet('Prices')
+    prices.addRows([['Medium', 'Price'], ['Peat', 21.8], ['Both', 21.8]])
+    for (const address of ['A1', 'B1', 'B3']) prices.getCell(address).font = { bold: true }
+    const { book } = await readXlsx(await workbook.xlsx.writeBuffer())
+    expect(book.sheets[0]!.rows.map((row) => row.map((cell) => cell?.look))).toEqual([['heading', 'heading'], [undefined, undefined], [undefined, undefined]])
+    const { cells } = (await calculateBook(book)).sheets[0]!
+    expect(labelsOf(cells).of({ row: 2, column: 1 })).toMatchObject({ row: 'Both', column: 'Price' })
   })
 
   it('is said to lose what a book cannot hold, in one sentence each', async () => {

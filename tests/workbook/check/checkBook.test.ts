@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest'
 import { catalogue } from '../../../src/functions/catalogue'
+import { calculateBook } from '../../../src/workbench/engine/calculate'
 import type { Book, Cell } from '../../../src/workbook/book'
 import { checkBook } from '../../../src/workbook/check/checkBook'
 import { blankSeason } from '../../../src/workbook/season/blankSeason'
 import { demoSeason } from '../../../src/workbook/season/demoSeason'
 import { english } from '../../../src/wording/en/words'
-import { openBook } from '../openBookOf'
 
 const text = (value: string): Cell => ({ value })
 const number = (value: number): Cell => ({ value })
@@ -16,7 +16,7 @@ function bookOf(...rows: readonly (readonly Cell[])[]): Book {
 }
 
 async function findings(...rows: readonly (readonly Cell[])[]): Promise<readonly string[]> {
-  const found = checkBook(await openBook(bookOf(...rows)), catalogue, english.found)
+  const found = checkBook(await calculateBook(bookOf(...rows)), catalogue, english.found)
   return found.map(({ address, kind, sentence }) => `${address} ${kind}: ${sentence}`)
 }
 
@@ -86,13 +86,13 @@ test('A column of two kinds of formulas, a heading among them and the ends of a 
 })
 
 test('The demo season has no error, and no doubt but the orders on Quote that would cost more than the next break.', async () => {
-  const found = checkBook(await openBook(demoSeason()), catalogue, english.found)
+  const found = checkBook(await calculateBook(demoSeason()), catalogue, english.found)
   const onQuote = found.filter(({ sheet, sentence }) => sheet === 'Quote' && sentence.includes('cost more than'))
   expect(onQuote.length).toBeGreaterThan(0)
   expect(found.filter((finding) => !onQuote.includes(finding)).map(({ sheet, address, sentence }) => `${sheet}!${address} ${sentence}`)).toEqual([])
 })
 
 test('The empty season has no error and no doubt.', async () => {
-  const found = checkBook(await openBook(blankSeason()), catalogue, english.found)
+  const found = checkBook(await calculateBook(blankSeason()), catalogue, english.found)
   expect(found.map(({ sheet, address, sentence }) => `${sheet}!${address} ${sentence}`)).toEqual([])
 })

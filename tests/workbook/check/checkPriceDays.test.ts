@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import { catalogue } from '../../../src/functions/catalogue'
+import { calculateBook } from '../../../src/workbench/engine/calculate'
 import type { Book, Cell, CellContent } from '../../../src/workbook/book'
 import { checkBook } from '../../../src/workbook/check/checkBook'
 import { dayText, serialOf } from '../../../src/workbook/day'
@@ -7,7 +8,6 @@ import { blankSeason } from '../../../src/workbook/season/blankSeason'
 import { demoSeason } from '../../../src/workbook/season/demoSeason'
 import { mapCells } from '../../../src/workbook/season/waitingFormulas'
 import { english } from '../../../src/wording/en/words'
-import { openBook } from '../openBookOf'
 
 const day = serialOf
 
@@ -25,7 +25,7 @@ function bookOf(season: readonly CellContent[] | undefined, ...rows: readonly (r
 }
 
 async function findings(book: Book): Promise<readonly string[]> {
-  const found = checkBook(await openBook(book), catalogue, english.found)
+  const found = checkBook(await calculateBook(book), catalogue, english.found)
   return found.map(({ sheet, address, kind, sentence }) => `${sheet}!${address} ${kind}: ${sentence}`)
 }
 
@@ -78,7 +78,7 @@ test('Nothing is said of the age of a price in a workbook that has no season.', 
 test('In the demo season, started a year later, every price that is bought is old: 6 media, 9 other ones, 3 offers, 3 pieces.', async () => {
   const demo = demoSeason()
   const later = { ...demo, sheets: mapCells(demo.sheets, (cell, { sheet }) => (sheet === 'Season' && cell.value === day('2026-02-09') ? { ...cell, value: day('2027-02-09') } : cell)) }
-  const old = checkBook(await openBook(later), catalogue, english.found).filter(({ sentence }) => sentence.startsWith('This price is of'))
+  const old = checkBook(await calculateBook(later), catalogue, english.found).filter(({ sentence }) => sentence.startsWith('This price is of'))
   const counted = new Map<string, number>()
   for (const { sheet } of old) counted.set(sheet, (counted.get(sheet) ?? 0) + 1)
   expect(Object.fromEntries(counted)).toEqual({ Prices: 6 + 9, Offers: 3, Reuse: 3 })

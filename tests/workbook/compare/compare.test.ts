@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { catalogue } from '../../../src/functions/catalogue'
+import { calculateBook } from '../../../src/workbench/engine/calculate'
 import type { Book, Cell } from '../../../src/workbook/book'
 import { chartedCells, type ChartedCell, type ChartedId } from '../../../src/workbook/compare/chartedCells'
 import type { NoChart } from '../../../src/workbook/compare/evaluated'
@@ -13,7 +14,6 @@ import { rootingCostRuns, waysOfCompare, waysOfRootingCosts, type WayCost } from
 import type { OpenBook } from '../../../src/workbook/openBook'
 import { demoSeason } from '../../../src/workbook/season/demoSeason'
 import { addressOf, positionOf } from '../../../src/formula/address'
-import { openBook } from '../openBookOf'
 
 function cellWith(id: ChartedId, args: readonly unknown[], address = 'A1'): ChartedCell {
   return { sheet: 'Sheet', address, row: 0, column: 0, id, args, alone: true }
@@ -41,7 +41,7 @@ let cells: readonly ChartedCell[]
 const timeToCalculate = 60_000
 
 beforeAll(async () => {
-  demo = await openBook(demoSeason())
+  demo = await calculateBook(demoSeason())
   cells = chartedCells(demo).cells
 }, timeToCalculate)
 
@@ -123,7 +123,7 @@ describe('ways of rooting in parts', () => {
   it('take cells below one another so too, with the names beside them', async () => {
     const way = (name: string, yielded: number): Cell[] => [{ value: name }, { value: yielded }, { formula: `=STICK.ROOTINGCOST(40,1,1000,${yielded})` }]
     const book: Book = { names: [], sheets: [{ name: 'Mine', widths: [], frozenRows: 0, frozenColumns: 0, rows: [way('Plug', 0.8), way('Block', 0.5)] }] }
-    const opened = await openBook(book)
+    const opened = await calculateBook(book)
     const runs = rootingCostRuns(chartedCells(opened).cells)
     expect(runs.map((run) => run.map(({ address }) => address))).toEqual([['C1', 'C2']])
     expect(drawn(waysOfRootingCosts(runs[0]!, opened)).map(({ name, perLiner }) => [name, perLiner])).toEqual([['Plug', 0.05], ['Block', 0.08]])
@@ -161,7 +161,7 @@ describe('ways of rooting in parts', () => {
       ...sheet,
       rows: sheet.rows.map((row, index) => [...Array.from({ length: at.column }, (_, column) => row[column]), ...(table!.rows[index - at.row] ?? []).map((formula) => ({ formula }))]),
     }))
-    const calculated = (await openBook({ ...book, sheets })).sheets.find(({ name }) => name === cell!.sheet)!
+    const calculated = (await calculateBook({ ...book, sheets })).sheets.find(({ name }) => name === cell!.sheet)!
     const shown = table!.rows.slice(1).map((row, below) => row.map((_formula, beside) => calculated.cells.get(addressOf(at.row + 1 + below, at.column + beside))?.value))
     for (const [index, { name, parts }] of drawn(waysOfCompare(cell!, demo)).entries()) {
       expect(shown[index]![0]).toBe(name)
@@ -173,7 +173,7 @@ describe('ways of rooting in parts', () => {
   async function otherOf(headings: readonly string[], ...lines: readonly (readonly (number | string)[])[]): Promise<WayCost> {
     const cell = (content: number | string): Cell => (typeof content === 'string' && content.startsWith('=') ? { formula: content } : { value: content })
     const rows = [[...headings].map(cell), ...lines.map((line) => line.map(cell)), [cell(`=STICK.ROOTINGCOST(10,1,100,0.8,0,0,0,${headings.includes('All') ? 'F2' : 'B5'})`)]]
-    const opened = await openBook({ names: [{ name: 'Rent', refersTo: 'Mine!$B$3' }], sheets: [{ name: 'Mine', widths: [], frozenRows: 0, frozenColumns: 0, rows }] })
+    const opened = await calculateBook({ names: [{ name: 'Rent', refersTo: 'Mine!$B$3' }], sheets: [{ name: 'Mine', widths: [], frozenRows: 0, frozenColumns: 0, rows }] })
     const run = rootingCostRuns(chartedCells(opened).cells)[0]!
     return drawn(waysOfRootingCosts(run, opened))[0]!
   }
@@ -291,7 +291,7 @@ describe('the tornado and the odds', () => {
     const calledIn = async (...lines: readonly Cell[][]) => {
       const named = 'AB'[lines[0]!.findIndex(({ value }) => value === 'costPerCutting')]
       const formula = `=STICK.SWINGS("PERLINER",${[named, 'D', 'E', 'F'].map((letter) => `${letter}1:${letter}${lines.length}`).join(',')})`
-      const opened = await openBook({ names: [], sheets: [{ name: 'Mine', widths: [], frozenRows: 0, frozenColumns: 0, rows: [...lines, [], [{ formula }]] }] })
+      const opened = await calculateBook({ names: [], sheets: [{ name: 'Mine', widths: [], frozenRows: 0, frozenColumns: 0, rows: [...lines, [], [{ formula }]] }] })
       const bars = drawn(swingsOf(chartedCells(opened).cells[0]!, opened)).bars
       return Object.fromEntries(bars.map(({ argument, called }) => [argument, called]))
     }

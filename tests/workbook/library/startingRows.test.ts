@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { calculateBook } from '../../../src/workbench/engine/calculate'
+import { refusalsIn } from '../../../src/workbook/check/refusalsIn'
+import { errorOf } from '../errorOf'
 import type { Book, Cell } from '../../../src/workbook/book'
 import { materials, waysOfRooting } from '../../../src/workbook/library/library'
 import { startingRows } from '../../../src/workbook/library/startingRows'
@@ -33,10 +35,10 @@ async function figureOf(book: Book, label: string): Promise<unknown> {
 
 describe('the rows to begin with', () => {
   it.each(entries)('of %s show nothing and no error while nothing is typed', async (name, entry) => {
-    const { sheets, refusals } = await calculateBook(startingRows(entry, name))
-    expect(refusals).toEqual([])
-    const cells = [...sheets[0]!.cells].filter(([address]) => /^C\d/.test(address))
-    expect(cells.filter(([, { error }]) => error !== undefined)).toEqual([])
+    const book = await calculateBook(startingRows(entry, name))
+    expect(refusalsIn(book)).toEqual([])
+    const cells = [...book.sheets[0]!.cells].filter(([address]) => /^C\d/.test(address))
+    expect(cells.filter(([, cell]) => errorOf(cell) !== undefined)).toEqual([])
     expect(cells.some(([, { value }]) => value === '')).toBe(true)
   }, timeToCalculate)
 

@@ -4,19 +4,17 @@ import { calculateBook } from '../../../src/workbench/engine/calculate'
 import { unpack } from '../../../src/workbench/xlsx/unpack'
 import { writeXlsx } from '../../../src/workbench/xlsx/writeXlsx'
 import type { Book, Cell } from '../../../src/workbook/book'
-import type { CalculatedBook } from '../../../src/workbook/calculated'
 import type { OpenBook } from '../../../src/workbook/openBook'
 import { plainCopy, type PlainCopy } from '../../../src/workbook/plain/plainCopy'
 import { demoSeason } from '../../../src/workbook/season/demoSeason'
-import { openBook } from '../openBookOf'
 
 const season = demoSeason()
 let before: OpenBook
 let copy: PlainCopy
-let after: CalculatedBook
+let after: OpenBook
 
 beforeAll(async () => {
-  before = await openBook(season)
+  before = await calculateBook(season)
   copy = plainCopy(season, before, catalogue)
   after = await calculateBook(copy.book)
 }, 60_000)
@@ -64,7 +62,7 @@ test('Its last sheet lists each cell that became a value, with the value and the
 const bookOf = (rows: Cell[][], names: Book['names'] = []): Book => ({ names, sheets: [{ name: 'Plan', widths: [9], frozenRows: 1, frozenColumns: 0, rows }] })
 
 async function copyOf(book: Book): Promise<PlainCopy> {
-  return plainCopy(book, await openBook(book), catalogue)
+  return plainCopy(book, await calculateBook(book), catalogue)
 }
 
 test('What a function fills becomes values cell by cell, and each cell keeps how it looks.', async () => {

@@ -1,16 +1,16 @@
 import { beforeAll, expect, test } from 'vitest'
 import { idsCalled } from '../../../src/formula/idsCalled'
 import { catalogue } from '../../../src/functions/catalogue'
+import { calculateBook } from '../../../src/workbench/engine/calculate'
 import type { OpenBook } from '../../../src/workbook/openBook'
 import { plainPlan, type PlainPlan } from '../../../src/workbook/plain/plainPlan'
 import { demoSeason } from '../../../src/workbook/season/demoSeason'
-import { openBook } from '../openBookOf'
 
 let open: OpenBook
 let plan: PlainPlan
 
 beforeAll(async () => {
-  open = await openBook(demoSeason())
+  open = await calculateBook(demoSeason())
   plan = plainPlan(open, undefined, 'formulas', catalogue)
 }, 60_000)
 

@@ -2,7 +2,8 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { calculateBook } from '../../../src/workbench/engine/calculate'
 import { addressOf } from '../../../src/formula/address'
 import type { Book, Cell } from '../../../src/workbook/book'
-import type { CalculatedBook } from '../../../src/workbook/calculated'
+import type { OpenBook } from '../../../src/workbook/openBook'
+import { errorOf } from '../errorOf'
 import { blankSeason } from '../../../src/workbook/season/blankSeason'
 import { demoSeason } from '../../../src/workbook/season/demoSeason'
 import { mapCells } from '../../../src/workbook/season/waitingFormulas'
@@ -29,8 +30,10 @@ function filled(isFilled: (sheet: string, row: number) => boolean): Book {
   }
 }
 
-function errorsOf({ sheets }: CalculatedBook): string[] {
-  return sheets.flatMap(({ name, cells }) => [...cells].flatMap(([address, { error, sentence }]) => (error === undefined ? [] : [`${name}!${address} ${error} ${sentence ?? ''}`])))
+function errorsOf({ sheets }: OpenBook): string[] {
+  return sheets.flatMap(({ name, cells }) => [...cells].flatMap(([address, cell]) => (
+    errorOf(cell) === undefined ? [] : [`${name}!${address} ${errorOf(cell)} ${cell.sentence ?? ''}`]
+  )))
 }
 
 const isOrderLine = (sheet: string, row: number) => sheet === 'Orders' && cellOf(demo, sheet, row, 0)?.look === 'input'
@@ -59,10 +62,10 @@ describe('the blank season', () => {
   })
 
   describe('filled with the figures of the demo', () => {
-    let results: CalculatedBook
+    let results: OpenBook
     beforeAll(async () => {
       results = await calculateBook(filled(() => true))
-    })
+    }, 60_000)
 
     it('gives the results of the demo, cell by cell', async () => {
       const expected = await calculateBook(demo)
