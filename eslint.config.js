@@ -4,7 +4,14 @@ import { defineConfig } from 'eslint/config'
 import tseslint from 'typescript-eslint'
 
 /** From the top down. A folder may import what stands below it, and the leaves. */
-const layers = [['start'], ['pane', 'excel', 'workbench'], ['workbook'], ['derived'], ['functions', 'formula'], ['core']]
+const layers = [
+  ['start'],
+  ['pane', 'excel', 'workbench'],
+  ['workbook'],
+  ['derived'],
+  ['functions', 'formula'],
+  ['core'],
+]
 
 /**
  * What some folders alone may import, so that it can be exchanged there. tests/architecture holds the same rules
@@ -19,7 +26,10 @@ const owners = [
 
 function mayNotImport(folder) {
   const place = layers.findIndex((layer) => layer.includes(folder))
-  return layers.slice(0, place + 1).flat().filter((other) => other !== folder)
+  return layers
+    .slice(0, place + 1)
+    .flat()
+    .filter((other) => other !== folder)
 }
 
 export default defineConfig(
@@ -35,28 +45,45 @@ export default defineConfig(
       '@typescript-eslint/consistent-type-imports': 'error',
       '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_' }],
       eqeqeq: 'error',
-      'no-restricted-syntax': ['error', {
-        // React takes what an effect returns for its clean-up; what a call returns may change with the browser.
-        selector: 'CallExpression:matches([callee.name=/^use(Layout|Insertion)?Effect$/], [callee.property.name=/^use(Layout|Insertion)?Effect$/]) > ArrowFunctionExpression.arguments:first-child[body.type!="BlockStatement"]',
-        message: 'An effect returns nothing but its own clean-up: write { … } around the call.',
-      }],
+      'no-restricted-syntax': [
+        'error',
+        {
+          // React takes what an effect returns for its clean-up; what a call returns may change with the browser.
+          selector:
+            'CallExpression:matches([callee.name=/^use(Layout|Insertion)?Effect$/], [callee.property.name=/^use(Layout|Insertion)?Effect$/]) > ArrowFunctionExpression.arguments:first-child[body.type!="BlockStatement"]',
+          message: 'An effect returns nothing but its own clean-up: write { … } around the call.',
+        },
+      ],
     },
   },
   {
     files: ['**/*.{js,mjs}'],
-    languageOptions: { globals: Object.fromEntries(['process', 'console', 'URL', 'setTimeout', 'clearTimeout'].map((name) => [name, 'readonly'])) },
+    languageOptions: {
+      globals: Object.fromEntries(
+        ['process', 'console', 'URL', 'setTimeout', 'clearTimeout'].map((name) => [name, 'readonly']),
+      ),
+    },
   },
   ...layers.flat().map((folder) => ({
     files: [`src/${folder}/**/*.{ts,tsx}`],
     rules: {
-      'no-restricted-imports': ['error', {
-        patterns: [
-          ...mayNotImport(folder).map((other) => ({ regex: `^(\\.\\./)+${other}/`, message: `${folder}/ may not import from ${other}/: imports point down only.` })),
-          ...owners.filter(({ folders }) => !folders.includes(folder)).map(({ packages, folders }) => ({
-            group: packages, message: `Only ${folders.join(' and ')} may import this.`,
-          })),
-        ],
-      }],
+      'no-restricted-imports': [
+        'error',
+        {
+          patterns: [
+            ...mayNotImport(folder).map((other) => ({
+              regex: `^(\\.\\./)+${other}/`,
+              message: `${folder}/ may not import from ${other}/: imports point down only.`,
+            })),
+            ...owners
+              .filter(({ folders }) => !folders.includes(folder))
+              .map(({ packages, folders }) => ({
+                group: packages,
+                message: `Only ${folders.join(' and ')} may import this.`,
+              })),
+          ],
+        },
+      ],
     },
   })),
   {

@@ -8,7 +8,11 @@ const withPage = ['tests/pane/**/*.test.ts', 'tests/start/workbench/**/*.test.ts
 const common = { environment: 'node', setupFiles: 'tests/sameInputs.ts', testTimeout: 120_000 }
 
 /** Files that wait for whole programs. Begun last, each would go on alone while a core is idle. */
-const longFiles = ['tests/browser/engines/engines.test.ts', 'tests/architecture/compile.test.ts', 'tests/browser/walks.test.ts']
+const longFiles = [
+  'tests/browser/engines/engines.test.ts',
+  'tests/architecture/compile.test.ts',
+  'tests/browser/walks.test.ts',
+]
 
 class LongFilesFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
@@ -16,7 +20,7 @@ class LongFilesFirst extends BaseSequencer {
       const place = longFiles.findIndex((file) => moduleId.replaceAll('\\', '/').endsWith(file))
       return place === -1 ? longFiles.length : place
     }
-    return [...await super.sort(files)].sort((a, b) => rank(a) - rank(b))
+    return [...(await super.sort(files))].sort((a, b) => rank(a) - rank(b))
   }
 }
 

@@ -59,12 +59,25 @@ const functions = {
   output: { ...output, iife: false },
   optimization: { minimizer: [new EsbuildPlugin({ target, treeShaking: true })] },
   module: {
-    rules: [typescript, { test: /\.ts$/, include: join(root, 'src', 'functions'), loader: join(root, 'src', 'start', 'withoutTexts.mjs') }],
+    rules: [
+      typescript,
+      {
+        test: /\.ts$/,
+        include: join(root, 'src', 'functions'),
+        loader: join(root, 'src', 'start', 'withoutTexts.mjs'),
+      },
+    ],
   },
   plugins: [
     // A host that evaluates the functions in a sandbox looks every global up anew; as parameters they are three times as fast.
     new webpack.BannerPlugin({ banner: `(function(${globals}){`, raw: true, entryOnly: true, stage: afterMinimizing }),
-    new webpack.BannerPlugin({ banner: `})(${globals})`, raw: true, footer: true, entryOnly: true, stage: afterMinimizing }),
+    new webpack.BannerPlugin({
+      banner: `})(${globals})`,
+      raw: true,
+      footer: true,
+      entryOnly: true,
+      stage: afterMinimizing,
+    }),
   ],
 }
 
@@ -86,7 +99,12 @@ const pages = {
   },
   plugins: [
     // Chromium then compiles the pane's scripts whole, beside the page's thread, while they load, which takes half the work off it.
-    new webpack.BannerPlugin({ banner: '//# allFunctionsCalledOnLoad', raw: true, include: /^(taskpane|chunks\/\d+)\.js$/, stage: afterMinimizing }),
+    new webpack.BannerPlugin({
+      banner: '//# allFunctionsCalledOnLoad',
+      raw: true,
+      include: /^(taskpane|chunks\/\d+)\.js$/,
+      stage: afterMinimizing,
+    }),
     new MiniCssExtractPlugin(),
     page('taskpane.html', 'taskpane'),
     page('workbench.html', 'workbench'),

@@ -33,15 +33,24 @@ await command(async () => {
 
   /** Files run side by side, so that the times of the groups together are longer than the tests took. */
   function sayTimes(report) {
-    for (const [what, time] of [...seconds, ['all', Date.now() - started], ...timesOfGroups(report)]) console.log(`${inSeconds(time)}  ${what}`)
+    for (const [what, time] of [...seconds, ['all', Date.now() - started], ...timesOfGroups(report)])
+      console.log(`${inSeconds(time)}  ${what}`)
   }
 })
 
 /** An engine that must be there and is not fails the run: EVERY_ENGINE=1 says that each must. */
 async function sayBrowsers() {
   const { tsImport } = await import('tsx/esm/api')
-  const { engines } = await tsImport(pathToFileURL(join(root, 'tests', 'browser', 'engines', 'engines.ts')).href, import.meta.url)
-  console.log(`Browsers: ${engines.filter(({ version }) => version !== undefined).map(({ name, version }) => `${name} ${version}`).join(', ')}.`)
+  const { engines } = await tsImport(
+    pathToFileURL(join(root, 'tests', 'browser', 'engines', 'engines.ts')).href,
+    import.meta.url,
+  )
+  console.log(
+    `Browsers: ${engines
+      .filter(({ version }) => version !== undefined)
+      .map(({ name, version }) => `${name} ${version}`)
+      .join(', ')}.`,
+  )
   for (const { name, missing } of engines.filter(({ version }) => version === undefined)) {
     const sentence = `${name} is not installed, so nothing is tried in it. ${missing}`
     if (process.env.EVERY_ENGINE === '1') throw new Failure(sentence)
@@ -86,16 +95,24 @@ function count({ status, report }) {
   const passed = tests.filter((test) => test.status === 'passed').length
   const complaints = [
     ...tests.filter((test) => test.status === 'failed').map((test) => `Failed: ${test.fullName}`),
-    ...tests.filter((test) => !['passed', 'failed'].includes(test.status)).map((test) => `Did not run: ${test.fullName}`),
-    ...files.filter((file) => file.assertionResults.length === 0).map((file) => `No test ran in ${file.name}. ${file.message}`),
+    ...tests
+      .filter((test) => !['passed', 'failed'].includes(test.status))
+      .map((test) => `Did not run: ${test.fullName}`),
+    ...files
+      .filter((file) => file.assertionResults.length === 0)
+      .map((file) => `No test ran in ${file.name}. ${file.message}`),
   ]
   if (passed === 0) complaints.push('No test passed.')
   if (!files.some(passedInBrowser)) complaints.push('No browser test ran.')
-  if (status !== 0 && complaints.length === 0) complaints.push('The test runner reported an error outside the tests; see above.')
+  if (status !== 0 && complaints.length === 0)
+    complaints.push('The test runner reported an error outside the tests; see above.')
   for (const complaint of complaints) console.error(complaint)
   return { passed, failed: complaints.length }
 }
 
 function passedInBrowser(file) {
-  return file.name.replaceAll('\\', '/').includes('/tests/browser/') && file.assertionResults.some((test) => test.status === 'passed')
+  return (
+    file.name.replaceAll('\\', '/').includes('/tests/browser/') &&
+    file.assertionResults.some((test) => test.status === 'passed')
+  )
 }

@@ -25,6 +25,10 @@ export function call(definition: Definition, args: readonly unknown[]): CallOutc
   } catch (mistake) {
     // Only a mistake of ours ends here. The user still gets a sentence, and we get the call.
     const detail = mistake instanceof Error ? mistake.message : String(mistake)
-    return { kind: 'error', code: '#VALUE!', sentence: `STICK.${definition.id} met a fault of its own (${detail}). Please report the formula and its inputs.` }
+    return {
+      kind: 'error',
+      code: '#VALUE!',
+      sentence: `STICK.${definition.id} met a fault of its own (${detail}). Please report the formula and its inputs.`,
+    }
   }
 }

@@ -18,13 +18,17 @@ export function definitionIn(definition: Definition, said: Said): Definition {
     ...definition,
     summary: say(summary),
     convention: say(convention),
-    parameters: Object.fromEntries(Object.entries(parameters).map(([name, parameter]) => [name, withText(parameter, said)])),
+    parameters: Object.fromEntries(
+      Object.entries(parameters).map(([name, parameter]) => [name, withText(parameter, said)]),
+    ),
     result: {
       ...withText(result, said),
       name: isCalled ? result.name : say(result.name),
-      ...(result.columns && { columns: Object.fromEntries(
-        Object.entries(result.columns).map(([key, column]) => [key, withText(column, said)]),
-      ) }),
+      ...(result.columns && {
+        columns: Object.fromEntries(
+          Object.entries(result.columns).map(([key, column]) => [key, withText(column, said)]),
+        ),
+      }),
     },
     body: bodyIn(body, said),
     examples: examples.map((example) => withText(example, said)),

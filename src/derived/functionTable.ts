@@ -7,7 +7,11 @@ const start = '<!-- Function table, written by npm run functions:page: start -->
 const end = '<!-- Function table: end -->'
 
 function functionTable(catalogue: readonly Definition[]): string {
-  const rows = catalogue.map((definition) => [subjectNames[definition.subject], `\`=${signature(definition)}\``, definition.summary])
+  const rows = catalogue.map((definition) => [
+    subjectNames[definition.subject],
+    `\`=${signature(definition)}\``,
+    definition.summary,
+  ])
   return [['Subject', 'Function', 'What it gives'], ['---', '---', '---'], ...rows]
     .map((cells) => `| ${cells.map(withoutBars).join(' | ')} |`)
     .join('\n')
@@ -16,7 +20,8 @@ function functionTable(catalogue: readonly Definition[]): string {
 export function withFunctionTable(page: string, catalogue: readonly Definition[]): string {
   const [before, table, ...more] = page.split(start)
   const after = table?.split(end)[1]
-  if (before === undefined || after === undefined || more.length > 0) throw new Error(`The page of the functions needs "${start}" once, and "${end}" after it.`)
+  if (before === undefined || after === undefined || more.length > 0)
+    throw new Error(`The page of the functions needs "${start}" once, and "${end}" after it.`)
   return `${before}${start}\n\n${functionTable(catalogue)}\n\n${end}${after}`
 }
 

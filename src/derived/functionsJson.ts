@@ -50,6 +50,9 @@ function entryOf({ id, summary, parameters, result }: Definition): FunctionEntry
       ...(parameter.optional ? { optional: true as const } : {}),
     })),
     options: { requiresAddress: true },
-    result: { type: result.columns === undefined ? 'number' : 'any', dimensionality: fillsOneCell(result) ? 'scalar' : 'matrix' },
+    result: {
+      type: result.columns === undefined ? 'number' : 'any',
+      dimensionality: fillsOneCell(result) ? 'scalar' : 'matrix',
+    },
   }
 }

@@ -13,39 +13,65 @@ export function helpPage(definition: Definition): string {
   const { id, summary, parameters, result, convention, examples } = definition
   const caution = cautionFor(definition)
   const [example] = examples
-  return page(`STICK.${id}`, `
+  return page(
+    `STICK.${id}`,
+    `
 <p><a href="index.html">All functions</a></p>
 <h1>STICK.${id}</h1>
 <p>${escaped(summary)}</p>
 <p><code>=${escaped(signature(definition))}</code></p>
 <h2>What it takes</h2>
-${table(['Argument', 'What it is', 'What may be typed'], Object.entries(parameters).map(([name, parameter]) => [code(name), escaped(parameter.text), escaped(takesText(parameter))]))}
+${table(
+  ['Argument', 'What it is', 'What may be typed'],
+  Object.entries(parameters).map(([name, parameter]) => [
+    code(name),
+    escaped(parameter.text),
+    escaped(takesText(parameter)),
+  ]),
+)}
 <h2>What it gives</h2>
 <p>${escaped(result.text)} (${escaped(result.unit)}).</p>
 ${columnsSection(result.columns)}
 <p>${escaped(convention)}</p>
 ${caution === undefined ? '' : `<h2>Take care</h2>\n<p>${escaped(caution)}</p>`}
 <h2>Examples</h2>
-${table(['Formula', 'Gives', 'What it shows', 'Source'], examples.map((one) => exampleRow(definition, one)))}
+${table(
+  ['Formula', 'Gives', 'What it shows', 'Source'],
+  examples.map((one) => exampleRow(definition, one)),
+)}
 ${example === undefined ? '' : workingSection(workingOf(definition, example.given))}
 <h2>Without the add-in</h2>
 ${plainSection(definition, example)}
-`)
+`,
+  )
 }
 
 export function helpIndex(catalogue: readonly Definition[]): string {
-  return page('Sticksheet functions', `
+  return page(
+    'Sticksheet functions',
+    `
 <h1>Sticksheet functions</h1>
 <p>Shares are typed as 0.15 or 15%. A number with a unit in its name is in that unit, or text with its own, such as "3.8 cu ft".</p>
-${table(['Function', 'Subject', 'What it gives'], catalogue.map((definition) => [
-    `<a href="${definition.id}.html">STICK.${definition.id}</a>`, subjectNames[definition.subject], escaped(definition.summary),
-  ]))}
-`)
+${table(
+  ['Function', 'Subject', 'What it gives'],
+  catalogue.map((definition) => [
+    `<a href="${definition.id}.html">STICK.${definition.id}</a>`,
+    subjectNames[definition.subject],
+    escaped(definition.summary),
+  ]),
+)}
+`,
+  )
 }
 
 function exampleRow(definition: Definition, example: Example): readonly string[] {
   const { title, detail } = bibliography[example.source]
-  return [code(exampleFormula(definition, example)), givesText(definition, example), escaped(example.text), escaped(`${title}: ${detail}`)]
+  return [
+    code(exampleFormula(definition, example)),
+    givesText(definition, example),
+    escaped(example.text),
+    escaped(`${title}: ${detail}`),
+  ]
 }
 
 function givesText({ result }: Definition, { gives }: Example): string {
@@ -68,7 +94,10 @@ function columnsSection(columns: Columns | undefined): string {
 function workingSection(working: Working): string {
   if (!('steps' in working)) return ''
   const rows = working.steps.map(({ name, formula, value, unit, text }) => [
-    code(name), code(formula), escaped(`${Array.isArray(value) ? value.join('; ') : String(value)} ${unit}`), escaped(text),
+    code(name),
+    code(formula),
+    escaped(`${Array.isArray(value) ? value.join('; ') : String(value)} ${unit}`),
+    escaped(text),
   ])
   return `<h2>Working of the first example</h2>\n${table(['Step', 'Rule', 'Result', 'What it is'], rows)}`
 }

@@ -33,10 +33,16 @@ function plainOf(definition: Definition, args: readonly string[]): PlainCall | u
 }
 
 function calledBy(token: Token | undefined, definitions: readonly Definition[]): Definition | undefined {
-  return token?.type === tokenTypes.FUNCTION ? definitions.find(({ id }) => `STICK.${id}` === token.value.toUpperCase()) : undefined
+  return token?.type === tokenTypes.FUNCTION
+    ? definitions.find(({ id }) => `STICK.${id}` === token.value.toUpperCase())
+    : undefined
 }
 
-function plainText(tokens: readonly Token[], definitions: readonly Definition[], refuse: (none: NoPlain) => void): string {
+function plainText(
+  tokens: readonly Token[],
+  definitions: readonly Definition[],
+  refuse: (none: NoPlain) => void,
+): string {
   let text = ''
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at]!
@@ -48,7 +54,10 @@ function plainText(tokens: readonly Token[], definitions: readonly Definition[],
       continue
     }
     const { args, end } = argumentsFrom(tokens, start + 1)
-    const plain = plainOf(definition, args.map((argument) => plainText(argument, definitions, refuse).trim()))
+    const plain = plainOf(
+      definition,
+      args.map((argument) => plainText(argument, definitions, refuse).trim()),
+    )
     if (plain !== undefined && 'formula' in plain) {
       const isWhole = at === 1 && end === tokens.length - 1
       const formula = plain.formula.slice(1)

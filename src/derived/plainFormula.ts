@@ -38,8 +38,13 @@ export function plainFormula(definition: Definition, argumentTexts: readonly str
   return check === undefined ? { reason } : { reason, check: overArguments(check) }
 }
 
-function argumentFor(parameter: Parameter, text: string, earlier: ReadonlyMap<string, AstExpression>): AstExpression | undefined {
-  const fallback = typeof parameter.default === 'object' ? earlier.get(parameter.default.sameAs) : literal(parameter.default)
+function argumentFor(
+  parameter: Parameter,
+  text: string,
+  earlier: ReadonlyMap<string, AstExpression>,
+): AstExpression | undefined {
+  const fallback =
+    typeof parameter.default === 'object' ? earlier.get(parameter.default.sameAs) : literal(parameter.default)
   if (isBlank(text)) return fallback
   const tree = parseFormula(text)
   if (tree.type === 'Literal' && typeof tree.value === 'string' && parameter.takes === 'number') {
@@ -48,7 +53,9 @@ function argumentFor(parameter: Parameter, text: string, earlier: ReadonlyMap<st
   }
   // A blank cell counts as 0 in plain Excel, which is the default only where the default is 0.
   const blankDiffers = tree.type === 'ReferenceIdentifier' && fallback !== undefined && parameter.default !== 0
-  return blankDiffers ? parseFormula(`IF(${writeFormula(tree)}="",${writeFormula(fallback)},${writeFormula(tree)})`) : tree
+  return blankDiffers
+    ? parseFormula(`IF(${writeFormula(tree)}="",${writeFormula(fallback)},${writeFormula(tree)})`)
+    : tree
 }
 
 function literal(value: number | string | undefined): AstExpression | undefined {

@@ -16,7 +16,11 @@ export interface ArgumentProblem {
   readonly sentence: string
 }
 
-export function tryCall(definition: Definition, args: readonly unknown[], say: (problem: Problem, definition: Definition) => string): Tried {
+export function tryCall(
+  definition: Definition,
+  args: readonly unknown[],
+  say: (problem: Problem, definition: Definition) => string,
+): Tried {
   const evaluation = evaluate(definition, args)
   if ('result' in evaluation) return { value: cellsOf(evaluation.result) }
   if ('cellError' in evaluation) return { cellError: evaluation.cellError.code }

@@ -33,7 +33,11 @@ export interface WorkingLine {
   readonly unit: string
 }
 
-export function workingOf(definition: Definition, given: readonly unknown[], say: (problem: Problem, definition: Definition) => string = sentence): Working {
+export function workingOf(
+  definition: Definition,
+  given: readonly unknown[],
+  say: (problem: Problem, definition: Definition) => string = sentence,
+): Working {
   const evaluation = evaluate(definition, given)
   if ('cellError' in evaluation) return { cellError: evaluation.cellError.code }
   if ('problems' in evaluation) return { refused: evaluation.problems.map((problem) => say(problem, definition)) }
@@ -42,9 +46,13 @@ export function workingOf(definition: Definition, given: readonly unknown[], say
     const value = args[name]
     return value === undefined ? [] : [{ name, text, value: shown(value), unit, given: !isBlank(given[index]) }]
   })
-  const steps = evaluation.working().map(({ name, text, formula, value, unit }): WorkingLine => (
-    { name: said(name), text: said(text), formula: said(formula), value: shown(value), unit }
-  ))
+  const steps = evaluation.working().map(({ name, text, formula, value, unit }): WorkingLine => ({
+    name: said(name),
+    text: said(text),
+    formula: said(formula),
+    value: shown(value),
+    unit,
+  }))
   return { inputs, steps, convention: definition.convention }
 }
 

@@ -106,12 +106,13 @@ async function writeContents(worksheet: Excel.Worksheet, { rows }: Sheet, sent: 
   for (const parcel of parcelsOf(rows)) {
     const range = worksheet.getRangeByIndexes(parcel.top, 0, parcel.rows.length, width)
     // Excel leaves a cell alone where null stands.
-    const ofEach = (of: (cell: Cell) => string | number | boolean | undefined) => (
-      parcel.rows.map((row) => Array.from({ length: width }, (_, column) => {
-        const cell = row[column]
-        return (cell && of(cell)) ?? null
-      }))
-    )
+    const ofEach = (of: (cell: Cell) => string | number | boolean | undefined) =>
+      parcel.rows.map((row) =>
+        Array.from({ length: width }, (_, column) => {
+          const cell = row[column]
+          return (cell && of(cell)) ?? null
+        }),
+      )
     range.numberFormat = ofEach(({ format }) => format)
     range.formulas = ofEach(({ formula, value }) => formula ?? (typeof value === 'string' ? asText(value) : value))
     await sent(parcel.size)
@@ -130,7 +131,11 @@ async function setAppearance(worksheet: Excel.Worksheet, sheet: Sheet, sent: Sen
     }
   }
   for (const allowed of allowedIn(sheet)) {
-    for (const areas of areasOf(worksheet, sheet, (cell) => cell.allowed !== undefined && isSame(cell.allowed, allowed))) {
+    for (const areas of areasOf(
+      worksheet,
+      sheet,
+      (cell) => cell.allowed !== undefined && isSame(cell.allowed, allowed),
+    )) {
       allow(areas, allowed)
       await sent(sizeOfOrder)
     }
@@ -159,7 +164,8 @@ function pointsOf(characters: number): number {
 
 function freeze(worksheet: Excel.Worksheet, { frozenRows, frozenColumns }: Sheet): void {
   const { freezePanes } = worksheet
-  if (frozenRows > 0 && frozenColumns > 0) freezePanes.freezeAt(worksheet.getRangeByIndexes(0, 0, frozenRows, frozenColumns))
+  if (frozenRows > 0 && frozenColumns > 0)
+    freezePanes.freezeAt(worksheet.getRangeByIndexes(0, 0, frozenRows, frozenColumns))
   else if (frozenRows > 0) freezePanes.freezeRows(frozenRows)
   else if (frozenColumns > 0) freezePanes.freezeColumns(frozenColumns)
 }
@@ -183,10 +189,17 @@ function allow({ dataValidation }: Excel.RangeAreas, allowed: Allowed): void {
 function ruleOf(allowed: Allowed): Excel.DataValidationRule {
   if ('list' in allowed) return { list: { inCellDropDown: true, source: `=${allowed.list}` } }
   const { from, to } = allowed
-  if (allowed.day) return { date: to === undefined ? { formula1: written(from), operator: 'GreaterThanOrEqualTo' } : { formula1: written(from), formula2: written(to), operator: 'Between' } }
-  const limits: Excel.BasicDataValidation = to === undefined
-    ? { formula1: from, operator: 'GreaterThanOrEqualTo' }
-    : { formula1: from, formula2: to, operator: 'Between' }
+  if (allowed.day)
+    return {
+      date:
+        to === undefined
+          ? { formula1: written(from), operator: 'GreaterThanOrEqualTo' }
+          : { formula1: written(from), formula2: written(to), operator: 'Between' },
+    }
+  const limits: Excel.BasicDataValidation =
+    to === undefined
+      ? { formula1: from, operator: 'GreaterThanOrEqualTo' }
+      : { formula1: from, formula2: to, operator: 'Between' }
   return allowed.whole ? { wholeNumber: limits } : { decimal: limits }
 }
 
@@ -195,7 +208,9 @@ const written = (serial: number): string => dayText(serial) ?? ''
 
 function allowedIn(sheet: Sheet): readonly Allowed[] {
   const different: Allowed[] = []
-  for (const { cell: { allowed } } of cellsOf(sheet)) {
+  for (const {
+    cell: { allowed },
+  } of cellsOf(sheet)) {
     if (allowed !== undefined && !different.some((other) => isSame(other, allowed))) different.push(allowed)
   }
   return different
@@ -209,7 +224,11 @@ function isSame(one: Allowed, other: Allowed): boolean {
 const longestAddress = 2000
 
 /** Such cells one by one, so that a line at an edge is a line of each cell. */
-function* areasOf(worksheet: Excel.Worksheet, sheet: Sheet, isSuch: (cell: Cell) => boolean): Generator<Excel.RangeAreas> {
+function* areasOf(
+  worksheet: Excel.Worksheet,
+  sheet: Sheet,
+  isSuch: (cell: Cell) => boolean,
+): Generator<Excel.RangeAreas> {
   let address = ''
   for (const { row, column, cell } of cellsOf(sheet)) {
     if (!isSuch(cell)) continue
@@ -239,22 +258,31 @@ function* cellsOf({ rows }: Sheet): Generator<PlacedCell> {
 async function takeBack(book: Book): Promise<void> {
   const sheets = new Set(book.sheets.map(({ name }) => name))
   const names = new Set(book.names.map(({ name }) => name))
-  const ours = (inUse: NamesInUse) => ({ sheets: inUse.sheets.filter((name) => sheets.has(name)), names: inUse.names.filter((name) => names.has(name)) })
+  const ours = (inUse: NamesInUse) => ({
+    sheets: inUse.sheets.filter((name) => sheets.has(name)),
+    names: inUse.names.filter((name) => names.has(name)),
+  })
   try {
     // Also while the user types in a cell: Excel then takes it back once that has ended.
-    await run(async (context) => {
-      const left = ours(await namesInUse(context))
-      // Names first: without their sheets Excel would show them as broken meanwhile.
-      for (const name of left.names) context.workbook.names.getItem(name).delete()
-      for (const name of left.sheets) context.workbook.worksheets.getItem(name).delete()
-      await context.sync()
-    }, { delayForCellEdit: true })
+    await run(
+      async (context) => {
+        const left = ours(await namesInUse(context))
+        // Names first: without their sheets Excel would show them as broken meanwhile.
+        for (const name of left.names) context.workbook.names.getItem(name).delete()
+        for (const name of left.sheets) context.workbook.worksheets.getItem(name).delete()
+        await context.sync()
+      },
+      { delayForCellEdit: true },
+    )
   } catch {
     throw new PortProblem('partLeft', listed([...sheets].map((name) => `the sheet ${name}`)))
   }
 }
 
-const problemOfBook: Partial<Record<PortProblemCode, PortProblemCode>> = { hostFailed: 'bookRefused', protectedSheet: 'protectedWorkbook' }
+const problemOfBook: Partial<Record<PortProblemCode, PortProblemCode>> = {
+  hostFailed: 'bookRefused',
+  protectedSheet: 'protectedWorkbook',
+}
 
 function asProblemOfBook(problem: unknown): PortProblem {
   const { code, detail } = problem as PortProblem

@@ -30,26 +30,43 @@ async function namesOfCharts(context: Excel.RequestContext, sheet: string): Prom
 }
 
 /** Something may have been typed there since the workbook was read. */
-async function refuseWhereSomethingStands(worksheet: Excel.Worksheet, { sheet }: SheetChart, { place }: ChartCells): Promise<void> {
+async function refuseWhereSomethingStands(
+  worksheet: Excel.Worksheet,
+  { sheet }: SheetChart,
+  { place }: ChartCells,
+): Promise<void> {
   const standing = worksheet.getRange(place)
   standing.load(['formulas'])
   await worksheet.context.sync()
-  if (standing.formulas.flat().some((content) => content !== '')) throw new PortProblem('cellChanged', `${place} on ${sheet}`)
+  if (standing.formulas.flat().some((content) => content !== ''))
+    throw new PortProblem('cellChanged', `${place} on ${sheet}`)
 }
 
 function write(worksheet: Excel.Worksheet, { place, rows, format }: ChartCells): void {
   const cells = worksheet.getRange(place)
-  cells.numberFormat = rows.map((row, index) => row.map((_cell, column) => (index === 0 || column === 0 ? 'General' : format)))
+  cells.numberFormat = rows.map((row, index) =>
+    row.map((_cell, column) => (index === 0 || column === 0 ? 'General' : format)),
+  )
   cells.formulas = rows.map((row) => [...row])
 }
 
-const typeOf: Readonly<Record<SheetChart['kind'], 'BarClustered' | 'BarStacked' | 'Line' | 'XYScatterLines'>> = { bars: 'BarClustered', stack: 'BarStacked', line: 'Line', tornado: 'BarClustered', curve: 'XYScatterLines' }
+const typeOf: Readonly<Record<SheetChart['kind'], 'BarClustered' | 'BarStacked' | 'Line' | 'XYScatterLines'>> = {
+  bars: 'BarClustered',
+  stack: 'BarStacked',
+  line: 'Line',
+  tornado: 'BarClustered',
+  curve: 'XYScatterLines',
+}
 
 /** In cells of the usual size, which hold the labels too. */
 const [rowsOfChart, columnsOfChart] = [20, 9]
 
 /** @param others How many charts the sheet holds: the new one is put below the place of as many. */
-function draw(worksheet: Excel.Worksheet, { kind, title, along, series, alongTitle, valueTitle, from, free }: SheetChart, others: number): void {
+function draw(
+  worksheet: Excel.Worksheet,
+  { kind, title, along, series, alongTitle, valueTitle, from, free }: SheetChart,
+  others: number,
+): void {
   const alongCells = worksheet.getRange(along)
   const [first, ...more] = series
   const chart = worksheet.charts.add(typeOf[kind], worksheet.getRange(first!.values), 'Columns')
@@ -87,16 +104,19 @@ function nameAxis(axis: Excel.ChartAxis, name: string): void {
 
 /** What was not there before is ours, and not whole. */
 async function takeBack({ sheet, table }: SheetChart, before: ReadonlySet<string>): Promise<void> {
-  await run(async (context) => {
-    for (const name of await namesOfCharts(context, sheet)) {
-      if (!before.has(name)) context.workbook.worksheets.getItem(sheet).charts.getItem(name).delete()
-    }
-    if (table !== undefined) {
-      const blank = (content: string) => table.rows.map((row) => row.map(() => content))
-      const cells = context.workbook.worksheets.getItem(sheet).getRange(table.place)
-      cells.formulas = blank('')
-      cells.numberFormat = blank('General')
-    }
-    await context.sync()
-  }, { delayForCellEdit: true })
+  await run(
+    async (context) => {
+      for (const name of await namesOfCharts(context, sheet)) {
+        if (!before.has(name)) context.workbook.worksheets.getItem(sheet).charts.getItem(name).delete()
+      }
+      if (table !== undefined) {
+        const blank = (content: string) => table.rows.map((row) => row.map(() => content))
+        const cells = context.workbook.worksheets.getItem(sheet).getRange(table.place)
+        cells.formulas = blank('')
+        cells.numberFormat = blank('General')
+      }
+      await context.sync()
+    },
+    { delayForCellEdit: true },
+  )
 }

@@ -39,7 +39,7 @@ const place = Symbol.for('sticksheet.callLog')
 
 export function callLogOfPage(): CallLog {
   const page = globalThis as { [place]?: CallLog }
-  return page[place] ??= new CallLog()
+  return (page[place] ??= new CallLog())
 }
 
 /** "'[Book1.xlsx]Order book'!B4" and "Order book!$B$4" are one cell, however Excel spells it. */

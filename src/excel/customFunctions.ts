@@ -18,9 +18,12 @@ function answer(definition: Definition, given: readonly unknown[], log: CallLog)
   if (address !== undefined) log.made(address, { id: definition.id, args })
   const outcome = call(definition, args)
   switch (outcome.kind) {
-    case 'value': return outcome.value
-    case 'error': throw excelError(outcome.code, outcome.sentence)
-    case 'cellError': throw excelError(outcome.code)
+    case 'value':
+      return outcome.value
+    case 'error':
+      throw excelError(outcome.code, outcome.sentence)
+    case 'cellError':
+      throw excelError(outcome.code)
   }
 }
 
@@ -30,8 +33,11 @@ function answer(definition: Definition, given: readonly unknown[], log: CallLog)
  */
 function withoutInvocation(definition: Definition, given: readonly unknown[]): readonly unknown[] {
   const last = given.at(-1)
-  const describesTheCall = typeof last === 'object' && last !== null && !Array.isArray(last)
-    && (given.length > Object.keys(definition.parameters).length || 'functionName' in last)
+  const describesTheCall =
+    typeof last === 'object' &&
+    last !== null &&
+    !Array.isArray(last) &&
+    (given.length > Object.keys(definition.parameters).length || 'functionName' in last)
   return describesTheCall ? given.slice(0, -1) : given
 }
 
@@ -44,12 +50,13 @@ function addressOf(invocation: unknown): string | undefined {
 function fromExcel(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(fromExcel)
   const code = errorCode(value)
-  return code === undefined ? withoutFormat(value) : { kind: 'cellError', code } satisfies CellError
+  return code === undefined ? withoutFormat(value) : ({ kind: 'cellError', code } satisfies CellError)
 }
 
 /** Some versions of Excel hand over a number in a formatted cell as an object that holds the number and its format. */
 function withoutFormat(value: unknown): unknown {
-  const number = typeof value === 'object' && value !== null ? (value as { basicValue?: unknown }).basicValue : undefined
+  const number =
+    typeof value === 'object' && value !== null ? (value as { basicValue?: unknown }).basicValue : undefined
   return typeof number === 'number' ? number : value
 }
 

@@ -7,7 +7,14 @@ import type { CallLog } from './callLog'
 import { insertRow } from './insertRow'
 import { putCells } from './putCells'
 import {
-  blankAsNull, isEmpty, loadNames, namesOfCells, readCell, readRows, readWorkbook, withoutSheet,
+  blankAsNull,
+  isEmpty,
+  loadNames,
+  namesOfCells,
+  readCell,
+  readRows,
+  readWorkbook,
+  withoutSheet,
 } from './readWorkbook'
 import { run } from './run'
 
@@ -15,50 +22,58 @@ export function excelPort(log: CallLog): WorkbookPort {
   return {
     host: 'excel',
 
-    selectedCell: () => run(async (context) => {
-      const cell = context.workbook.getActiveCell()
-      cell.load(['address', 'formulas', 'values'])
-      const sheet = context.workbook.worksheets.getActiveWorksheet()
-      sheet.load(['name'])
-      await context.sync()
-      const formula: unknown = cell.formulas[0]?.[0]
-      return {
-        sheet: sheet.name,
-        address: withoutSheet(cell.address),
-        formula: typeof formula === 'string' && formula.startsWith('=') ? formula : '',
-        value: blankAsNull(cell.values[0]?.[0]),
-      }
-    }),
+    selectedCell: () =>
+      run(async (context) => {
+        const cell = context.workbook.getActiveCell()
+        cell.load(['address', 'formulas', 'values'])
+        const sheet = context.workbook.worksheets.getActiveWorksheet()
+        sheet.load(['name'])
+        await context.sync()
+        const formula: unknown = cell.formulas[0]?.[0]
+        return {
+          sheet: sheet.name,
+          address: withoutSheet(cell.address),
+          formula: typeof formula === 'string' && formula.startsWith('=') ? formula : '',
+          value: blankAsNull(cell.values[0]?.[0]),
+        }
+      }),
 
-    callsOfSelectedCell: () => run(async (context) => {
-      const cell = context.workbook.getActiveCell()
-      cell.load(['address'])
-      await context.sync()
-      const calls = log.of(cell.address)
-      return calls.length === 0 ? undefined : calls
-    }),
+    callsOfSelectedCell: () =>
+      run(async (context) => {
+        const cell = context.workbook.getActiveCell()
+        cell.load(['address'])
+        await context.sync()
+        const calls = log.of(cell.address)
+        return calls.length === 0 ? undefined : calls
+      }),
 
-    calculate: () => run(async (context) => {
-      context.workbook.application.calculate(Excel.CalculationType.full)
-      await context.sync()
-    }),
+    calculate: () =>
+      run(async (context) => {
+        context.workbook.application.calculate(Excel.CalculationType.full)
+        await context.sync()
+      }),
 
-    putFormula: (formula, place) => run(async (context) => {
-      const cell = place === undefined ? context.workbook.getActiveCell() : context.workbook.worksheets.getItem(place.sheet).getRange(place.address)
-      cell.formulas = [[formula]]
-      await context.sync()
-    }),
+    putFormula: (formula, place) =>
+      run(async (context) => {
+        const cell =
+          place === undefined
+            ? context.workbook.getActiveCell()
+            : context.workbook.worksheets.getItem(place.sheet).getRange(place.address)
+        cell.formulas = [[formula]]
+        await context.sync()
+      }),
 
     putCells,
 
-    selectedRange: () => run(async (context) => {
-      const range = context.workbook.getSelectedRange()
-      range.load(['address'])
-      const sheet = context.workbook.worksheets.getActiveWorksheet()
-      sheet.load(['name'])
-      await context.sync()
-      return { sheet: sheet.name, address: withoutSheet(range.address) }
-    }),
+    selectedRange: () =>
+      run(async (context) => {
+        const range = context.workbook.getSelectedRange()
+        range.load(['address'])
+        const sheet = context.workbook.worksheets.getActiveWorksheet()
+        sheet.load(['name'])
+        await context.sync()
+        return { sheet: sheet.name, address: withoutSheet(range.address) }
+      }),
 
     isEmpty: () => run(isEmpty),
 
@@ -66,12 +81,13 @@ export function excelPort(log: CallLog): WorkbookPort {
 
     readRows: (sheet, first, last) => run((context) => readRows(context, log, sheet, first, last)),
 
-    names: () => run(async (context) => {
-      const { names } = context.workbook
-      loadNames(names)
-      await context.sync()
-      return namesOfCells(names)
-    }),
+    names: () =>
+      run(async (context) => {
+        const { names } = context.workbook
+        loadNames(names)
+        await context.sync()
+        return namesOfCells(names)
+      }),
 
     add: addBook,
 
@@ -79,25 +95,31 @@ export function excelPort(log: CallLog): WorkbookPort {
 
     addChart,
 
-    select: ({ sheet, address }) => run(async (context) => {
-      const worksheet = context.workbook.worksheets.getItem(sheet)
-      worksheet.activate()
-      worksheet.getRange(address).select()
-      await context.sync()
-    }),
-
-    valuesOf: (reference, sheet) => run(async (context) => {
-      const range = rangeOf(context, reference, sheet)
-      range.load(['values', 'valueTypes'])
-      try {
+    select: ({ sheet, address }) =>
+      run(async (context) => {
+        const worksheet = context.workbook.worksheets.getItem(sheet)
+        worksheet.activate()
+        worksheet.getRange(address).select()
         await context.sync()
-      } catch (problem) {
-        const { code = '' } = problem as { code?: string }
-        if (namesNoCells.has(code)) return undefined
-        throw problem
-      }
-      return range.isNullObject ? undefined : range.values.map((row, index) => row.map((value: unknown, column) => readCell(value, range.valueTypes[index]?.[column])))
-    }),
+      }),
+
+    valuesOf: (reference, sheet) =>
+      run(async (context) => {
+        const range = rangeOf(context, reference, sheet)
+        range.load(['values', 'valueTypes'])
+        try {
+          await context.sync()
+        } catch (problem) {
+          const { code = '' } = problem as { code?: string }
+          if (namesNoCells.has(code)) return undefined
+          throw problem
+        }
+        return range.isNullObject
+          ? undefined
+          : range.values.map((row, index) =>
+              row.map((value: unknown, column) => readCell(value, range.valueTypes[index]?.[column])),
+            )
+      }),
 
     onSelectionChange(listener) {
       // Excel takes a while to let go of a handler, so a listener that has stopped is not called meanwhile.
@@ -135,8 +157,13 @@ const namesNoCells = new Set(['InvalidArgument', 'InvalidReference', 'ItemNotFou
 function rangeOf(context: Excel.RequestContext, reference: string, sheet: string): Excel.Range {
   const { worksheets, names } = context.workbook
   const end = reference.lastIndexOf('!')
-  if (end >= 0) return worksheets.getItem(reference.slice(0, end).replace(/^'|'$/g, '').replaceAll("''", "'")).getRange(reference.slice(end + 1))
-  return isAddress(reference) ? worksheets.getItem(sheet).getRange(reference) : names.getItemOrNullObject(reference).getRangeOrNullObject()
+  if (end >= 0)
+    return worksheets
+      .getItem(reference.slice(0, end).replace(/^'|'$/g, '').replaceAll("''", "'"))
+      .getRange(reference.slice(end + 1))
+  return isAddress(reference)
+    ? worksheets.getItem(sheet).getRange(reference)
+    : names.getItemOrNullObject(reference).getRangeOrNullObject()
 }
 
 type Handlers = readonly { remove(): void; readonly context: OfficeExtension.ClientRequestContext }[]

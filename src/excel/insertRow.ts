@@ -19,7 +19,8 @@ export async function insertRow({ sheet, address }: CellPlace): Promise<void> {
     try {
       inserted.copyFrom(`${row}:${row}`)
       above.formulas[0]?.forEach((content: unknown, index) => {
-        if (content !== '' && !isFormula(content)) worksheet.getRangeByIndexes(row, above.columnIndex + index, 1, 1).formulas = [['']]
+        if (content !== '' && !isFormula(content))
+          worksheet.getRangeByIndexes(row, above.columnIndex + index, 1, 1).formulas = [['']]
       })
       await context.sync()
     } catch (problem) {

@@ -24,7 +24,11 @@ export async function readWorkbook(context: Excel.RequestContext, log: CallLog):
 
 /** See WorkbookPort. */
 export async function readRows(
-  context: Excel.RequestContext, log: CallLog, sheet: string, first: number, last: number,
+  context: Excel.RequestContext,
+  log: CallLog,
+  sheet: string,
+  first: number,
+  last: number,
 ): Promise<OpenSheet | undefined> {
   const { worksheets } = context.workbook
   worksheets.load(['items/name'])
@@ -53,7 +57,9 @@ export function loadNames(names: Excel.NamedItemCollection): void {
 
 /** Of names that were loaded: those that stand for cells. */
 export function namesOfCells({ items }: Excel.NamedItemCollection): readonly DefinedName[] {
-  return items.filter(({ type }) => type === 'Range').map(({ name, formula }) => ({ name, refersTo: String(formula).replace(/^=/, '') }))
+  return items
+    .filter(({ type }) => type === 'Range')
+    .map(({ name, formula }) => ({ name, refersTo: String(formula).replace(/^=/, '') }))
 }
 
 /** A question about so many cells stays far below the longest message that Excel takes. */
@@ -62,12 +68,16 @@ const mostAsked = 4000
 /** The ranges that formulas of ours fill, by their place in the used range: "3,0". */
 async function spillsOf(sheet: string, range: Excel.Range): Promise<ReadonlyMap<string, string>> {
   const worksheet = range.context.workbook.worksheets.getItem(sheet)
-  const places = range.formulas.flatMap((row: readonly unknown[], down) => row.flatMap((content, across) => (isOurs(content) ? [{ down, across }] : [])))
+  const places = range.formulas.flatMap((row: readonly unknown[], down) =>
+    row.flatMap((content, across) => (isOurs(content) ? [{ down, across }] : [])),
+  )
   const spills = new Map<string, string>()
   if (!knows('1.12')) return spills
   for (let first = 0; first < places.length; first += mostAsked) {
     const asked = places.slice(first, first + mostAsked).map(({ down, across }) => {
-      const filled = worksheet.getRangeByIndexes(range.rowIndex + down, range.columnIndex + across, 1, 1).getSpillingToRangeOrNullObject()
+      const filled = worksheet
+        .getRangeByIndexes(range.rowIndex + down, range.columnIndex + across, 1, 1)
+        .getSpillingToRangeOrNullObject()
       filled.load(['address', 'cellCount'])
       return { place: `${down},${across}`, filled }
     })
@@ -118,25 +128,33 @@ export async function isEmpty(context: Excel.RequestContext): Promise<boolean> {
 }
 
 function cellsOf(
-  sheet: string, { rowIndex, columnIndex, formulas, values, valueTypes }: Excel.Range, log: CallLog,
-  spills: ReadonlyMap<string, string>, bold: readonly (readonly boolean[])[],
+  sheet: string,
+  { rowIndex, columnIndex, formulas, values, valueTypes }: Excel.Range,
+  log: CallLog,
+  spills: ReadonlyMap<string, string>,
+  bold: readonly (readonly boolean[])[],
 ): ReadonlyMap<string, OpenCell> {
   const cells = new Map<string, OpenCell>()
-  values.forEach((row, down) => row.forEach((content: unknown, across: number) => {
-    const value = readCell(content, valueTypes[down]?.[across])
-    const typed: unknown = formulas[down]?.[across]
-    const formula = isFormula(typed) ? typed : ''
-    if (value === null && formula === '') return
-    const address = addressOf(rowIndex + down, columnIndex + across)
-    const calls = log.of(`${sheet}!${address}`)
-    const spill = spills.get(`${down},${across}`)
-    cells.set(address, {
-      row: rowIndex + down, column: columnIndex + across, formula, value,
-      calls: calls.length === 0 ? undefined : calls,
-      ...(bold[down]?.[across] && { isHeading: true }),
-      ...(spill && { spill }),
-    })
-  }))
+  values.forEach((row, down) =>
+    row.forEach((content: unknown, across: number) => {
+      const value = readCell(content, valueTypes[down]?.[across])
+      const typed: unknown = formulas[down]?.[across]
+      const formula = isFormula(typed) ? typed : ''
+      if (value === null && formula === '') return
+      const address = addressOf(rowIndex + down, columnIndex + across)
+      const calls = log.of(`${sheet}!${address}`)
+      const spill = spills.get(`${down},${across}`)
+      cells.set(address, {
+        row: rowIndex + down,
+        column: columnIndex + across,
+        formula,
+        value,
+        calls: calls.length === 0 ? undefined : calls,
+        ...(bold[down]?.[across] && { isHeading: true }),
+        ...(spill && { spill }),
+      })
+    }),
+  )
   return cells
 }
 
@@ -149,5 +167,5 @@ export function readCell(value: unknown, type: unknown): ReadCell {
 }
 
 export function blankAsNull(value: unknown): string | number | boolean | null {
-  return value === '' || value === undefined ? null : value as string | number | boolean
+  return value === '' || value === undefined ? null : (value as string | number | boolean)
 }

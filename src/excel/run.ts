@@ -1,7 +1,10 @@
 /** One Excel.run for each action, so that Excel's undo takes an action back as a whole. */
 import { PortProblem, type PortProblemCode } from '../workbook/port'
 
-export async function run<Answer>(action: (context: Excel.RequestContext) => Promise<Answer>, options: Excel.RunOptions = {}): Promise<Answer> {
+export async function run<Answer>(
+  action: (context: Excel.RequestContext) => Promise<Answer>,
+  options: Excel.RunOptions = {},
+): Promise<Answer> {
   try {
     return await Excel.run(options, action)
   } catch (error) {
@@ -28,5 +31,7 @@ const problemByExcelCode: Readonly<Record<string, PortProblemCode>> = {
 function portProblem(error: unknown): PortProblem {
   const { code = '', message = '' } = error as { code?: string; message?: string }
   const known = problemByExcelCode[code]
-  return known === undefined ? new PortProblem('hostFailed', [code, message].filter(Boolean).join(' ')) : new PortProblem(known)
+  return known === undefined
+    ? new PortProblem('hostFailed', [code, message].filter(Boolean).join(' '))
+    : new PortProblem(known)
 }

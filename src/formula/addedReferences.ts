@@ -4,7 +4,9 @@ import { argumentsFrom } from './callArguments'
 
 /** The references and names among the terms, as they are written; undefined where anything but cells is added up. */
 export function addedReferences(formula: string): readonly string[] | undefined {
-  const tokens = tokenize(formula, { mergeRefs: true }).filter(({ type }) => type !== tokenTypes.WHITESPACE && type !== tokenTypes.FX_PREFIX)
+  const tokens = tokenize(formula, { mergeRefs: true }).filter(
+    ({ type }) => type !== tokenTypes.WHITESPACE && type !== tokenTypes.FX_PREFIX,
+  )
   return added(tokens)
 }
 
@@ -27,7 +29,8 @@ function referencesOfTerm(term: readonly Token[]): readonly string[] | undefined
     return ofArguments.every((ofOne) => ofOne !== undefined) ? ofArguments.flat() : undefined
   }
   // So the formulas of an empty season wait: IF(LEN(B4)=0,"",B4+B5).
-  const waits = first.value.toUpperCase() === 'IF' && args.length === 3 && args[1]!.map(({ value }) => value).join('') === '""'
+  const waits =
+    first.value.toUpperCase() === 'IF' && args.length === 3 && args[1]!.map(({ value }) => value).join('') === '""'
   return waits ? added(args[2]!) : undefined
 }
 

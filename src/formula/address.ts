@@ -42,7 +42,8 @@ export function isAddress(text: string): boolean {
 /** The cells that an address without a sheet names: "B4", "$B$4:$C$9", "B:B"; undefined for any other text. */
 export function blockOf(address: string): Block | undefined {
   const parsed = parseA1Ref(address)
-  if (parsed === undefined || !('range' in parsed) || parsed.range === undefined || (parsed.context ?? []).length > 0) return undefined
+  if (parsed === undefined || !('range' in parsed) || parsed.range === undefined || (parsed.context ?? []).length > 0)
+    return undefined
   const { top, left, bottom, right } = parsed.range
   return { top: top ?? 0, left: left ?? 0, bottom: bottom ?? Infinity, right: right ?? Infinity }
 }

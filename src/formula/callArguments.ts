@@ -4,9 +4,17 @@ import { tokenize, tokenTypes, type Token } from '@borgar/fx'
 /** Undefined where the formula is not this one call and nothing else. */
 export function callArguments(formula: string, id: string): readonly string[] | undefined {
   const [prefix, name, open, ...rest] = withoutAt(tokenize(formula.trim()))
-  if (prefix?.type !== tokenTypes.FX_PREFIX || name?.value.toUpperCase() !== `STICK.${id}` || open?.value !== '(') return undefined
+  if (prefix?.type !== tokenTypes.FX_PREFIX || name?.value.toUpperCase() !== `STICK.${id}` || open?.value !== '(')
+    return undefined
   const { args, end } = argumentsFrom([open, ...rest], 0)
-  return end === rest.length ? args.map((argument) => argument.map(({ value }) => value).join('').trim()) : undefined
+  return end === rest.length
+    ? args.map((argument) =>
+        argument
+          .map(({ value }) => value)
+          .join('')
+          .trim(),
+      )
+    : undefined
 }
 
 /** Without the @ that Excel shows before a function which is to fill one cell only: =@STICK.BAGS(A1,60). */
@@ -15,7 +23,10 @@ function withoutAt(tokens: readonly Token[]): readonly Token[] {
 }
 
 /** The tokens of each argument of a call, and where its closing bracket stands. */
-export function argumentsFrom(tokens: readonly Token[], open: number): { readonly args: readonly (readonly Token[])[]; readonly end: number } {
+export function argumentsFrom(
+  tokens: readonly Token[],
+  open: number,
+): { readonly args: readonly (readonly Token[])[]; readonly end: number } {
   const args: Token[][] = [[]]
   let depth = 0
   let end = open

@@ -37,12 +37,14 @@ export function pointFormula(typed: string): string {
 /** The reverse. */
 export function commaFormula(formula: string): string {
   let braces = 0
-  return tokenize(formula).map(({ type, value }) => {
-    if (type === tokenTypes.NUMBER) return value.replace('.', ',')
-    if (type !== tokenTypes.OPERATOR) return value
-    if (value === '{') braces += 1
-    if (value === '}') braces -= 1
-    if (value !== ',') return value
-    return braces > 0 ? '.' : ';'
-  }).join('')
+  return tokenize(formula)
+    .map(({ type, value }) => {
+      if (type === tokenTypes.NUMBER) return value.replace('.', ',')
+      if (type !== tokenTypes.OPERATOR) return value
+      if (value === '{') braces += 1
+      if (value === '}') braces -= 1
+      if (value !== ',') return value
+      return braces > 0 ? '.' : ';'
+    })
+    .join('')
 }

@@ -20,24 +20,33 @@ export function rangesRead(formula: string, sheet: string, names: NamedRanges): 
     const parsed = parseA1Ref(reference)
     const { range, context = [] } = parsed !== undefined && 'range' in parsed ? parsed : {}
     if (range === undefined || context.length > 1) return []
-    return [{
-      sheet: context[0] ?? sheet,
-      top: range.top ?? 0,
-      left: range.left ?? 0,
-      bottom: range.bottom ?? Infinity,
-      right: range.right ?? Infinity,
-    }]
+    return [
+      {
+        sheet: context[0] ?? sheet,
+        top: range.top ?? 0,
+        left: range.left ?? 0,
+        bottom: range.bottom ?? Infinity,
+        right: range.right ?? Infinity,
+      },
+    ]
   })
 }
 
 /** Addresses and names as they are written in a formula. */
 export function referencesIn(formula: string): readonly string[] {
   return tokenize(formula, { mergeRefs: true })
-    .filter(({ type }) => type === tokenTypes.REF_RANGE || type === tokenTypes.REF_BEAM || type === tokenTypes.REF_NAMED)
+    .filter(
+      ({ type }) => type === tokenTypes.REF_RANGE || type === tokenTypes.REF_BEAM || type === tokenTypes.REF_NAMED,
+    )
     .map(({ value }) => value)
 }
 
 export function holds(range: RangeRead, sheet: string, row: number, column: number): boolean {
-  return range.sheet.toLowerCase() === sheet.toLowerCase()
-    && row >= range.top && row <= range.bottom && column >= range.left && column <= range.right
+  return (
+    range.sheet.toLowerCase() === sheet.toLowerCase() &&
+    row >= range.top &&
+    row <= range.bottom &&
+    column >= range.left &&
+    column <= range.right
+  )
 }

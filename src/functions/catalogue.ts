@@ -37,12 +37,35 @@ import { water } from './volume/water'
 import { weightToLitres } from './volume/weightToLitres'
 
 const upToCompare: readonly Definition[] = [
-  cuttings, batchSpread, trays, overstick,
-  units, cellVolume, roundCell, fill, bedFill, blocks, water, weightToLitres,
-  blendCost, blendParts, blendWeight,
-  packPrice, bags, buyPlan,
-  reuseCost, breakEven, reuseLedger,
-  mediumCost, rootingCost, perLiner, linerCost, benchCost, labourCost, linerPrice, quote,
+  cuttings,
+  batchSpread,
+  trays,
+  overstick,
+  units,
+  cellVolume,
+  roundCell,
+  fill,
+  bedFill,
+  blocks,
+  water,
+  weightToLitres,
+  blendCost,
+  blendParts,
+  blendWeight,
+  packPrice,
+  bags,
+  buyPlan,
+  reuseCost,
+  breakEven,
+  reuseLedger,
+  mediumCost,
+  rootingCost,
+  perLiner,
+  linerCost,
+  benchCost,
+  labourCost,
+  linerPrice,
+  quote,
   compare,
 ]
 
@@ -54,8 +77,4 @@ const ofNumbers = thoseOfNumbers([...upToCompare, ...afterOdds])
 export const swings = swingsOver(ofNumbers)
 export const odds = oddsOver(ofNumbers)
 
-export const catalogue: readonly Definition[] = [
-  ...upToCompare,
-  swings, odds,
-  ...afterOdds,
-]
+export const catalogue: readonly Definition[] = [...upToCompare, swings, odds, ...afterOdds]

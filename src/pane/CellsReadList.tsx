@@ -13,9 +13,24 @@ interface CellsReadListProps {
 
 const useStyles = makeStyles({
   list: { listStyleType: 'none', margin: 0, padding: 0 },
-  item: { padding: `${tokens.spacingVerticalXS} 0`, borderBottom: `${tokens.strokeWidthThin} solid ${tokens.colorNeutralStroke2}` },
-  row: { display: 'flex', flexWrap: 'wrap', alignItems: 'center', justifyContent: 'space-between', columnGap: tokens.spacingHorizontalM },
-  value: { fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontVariantNumeric: 'tabular-nums', marginLeft: 'auto', textAlign: 'end' },
+  item: {
+    padding: `${tokens.spacingVerticalXS} 0`,
+    borderBottom: `${tokens.strokeWidthThin} solid ${tokens.colorNeutralStroke2}`,
+  },
+  row: {
+    display: 'flex',
+    flexWrap: 'wrap',
+    alignItems: 'center',
+    justifyContent: 'space-between',
+    columnGap: tokens.spacingHorizontalM,
+  },
+  value: {
+    fontSize: tokens.fontSizeBase300,
+    lineHeight: tokens.lineHeightBase300,
+    fontVariantNumeric: 'tabular-nums',
+    marginLeft: 'auto',
+    textAlign: 'end',
+  },
 })
 
 /** The cells that a formula reads, each with a way there. */
@@ -29,12 +44,18 @@ export function CellsReadList({ cells, onGo }: CellsReadListProps) {
       {cells.map(({ sheet, address, name, label, value, range }) => (
         <li key={`${sheet}!${address}`} className={styles.item}>
           <span className={styles.row}>
-            <Button size="small" onClick={() => onGo({ sheet, address })}>{frame.place({ address, sheet })}</Button>
+            <Button size="small" onClick={() => onGo({ sheet, address })}>
+              {frame.place({ address, sheet })}
+            </Button>
             <span className={styles.value}>
-              {value === undefined ? say.rangeSize(range.bottom - range.top + 1, range.right - range.left + 1) : valueText(value)}
+              {value === undefined
+                ? say.rangeSize(range.bottom - range.top + 1, range.right - range.left + 1)
+                : valueText(value)}
             </span>
           </span>
-          {(label !== '' || name !== undefined) && <span className={pane.small}>{[name, label].filter(Boolean).join(': ')}</span>}
+          {(label !== '' || name !== undefined) && (
+            <span className={pane.small}>{[name, label].filter(Boolean).join(': ')}</span>
+          )}
         </li>
       ))}
     </ul>

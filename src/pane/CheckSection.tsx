@@ -21,7 +21,12 @@ type Result =
 
 const useStyles = makeStyles({
   list: { listStyleType: 'none', margin: `${tokens.spacingVerticalS} 0`, padding: 0 },
-  finding: { padding: `${tokens.spacingVerticalXS} 0`, borderBottom: `${tokens.strokeWidthThin} solid ${tokens.colorNeutralStroke2}`, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
+  finding: {
+    padding: `${tokens.spacingVerticalXS} 0`,
+    borderBottom: `${tokens.strokeWidthThin} solid ${tokens.colorNeutralStroke2}`,
+    fontSize: tokens.fontSizeBase300,
+    lineHeight: tokens.lineHeightBase300,
+  },
   doubt: { color: tokens.colorStatusWarningForeground1 },
   kind: { fontWeight: tokens.fontWeightSemibold },
 })
@@ -43,7 +48,9 @@ export function CheckSection({ port }: CheckSectionProps) {
     try {
       if (calculateFirst) await port.calculate()
       const book = await port.read()
-      const unseen = book.sheets.some(({ cells }) => [...cells.values()].some(({ formula, calls }) => calls === undefined && idsCalled(formula).length > 0))
+      const unseen = book.sheets.some(({ cells }) =>
+        [...cells.values()].some(({ formula, calls }) => calls === undefined && idsCalled(formula).length > 0),
+      )
       setResult({ is: 'checked', findings: checkBook(book, definitions, found), unseen })
     } catch (error) {
       setResult({ is: 'failed', sentence: portSentence(error, 'reading') })
@@ -62,30 +69,48 @@ export function CheckSection({ port }: CheckSectionProps) {
 
   return (
     <section className={pane.section} aria-labelledby={headingId}>
-      <h2 id={headingId} className={pane.heading}>{frame.sections.Check}</h2>
+      <h2 id={headingId} className={pane.heading}>
+        {frame.sections.Check}
+      </h2>
       {result.is === 'reading' && <Spinner size="tiny" label={frame.readingTheWorkbook} />}
       {result.is === 'failed' && <p className={mergeClasses(pane.line, pane.error)}>{result.sentence}</p>}
-      {result.is === 'checked' && <p role="status" className={pane.line}>{countText(result.findings, say)}</p>}
+      {result.is === 'checked' && (
+        <p role="status" className={pane.line}>
+          {countText(result.findings, say)}
+        </p>
+      )}
       {result.is === 'checked' && result.unseen && (
         <>
           <p className={pane.line}>{say.unseen}</p>
-          <Button size="small" onClick={() => void check({ calculateFirst: true })}>{say.calculateAndCheck}</Button>
+          <Button size="small" onClick={() => void check({ calculateFirst: true })}>
+            {say.calculateAndCheck}
+          </Button>
         </>
       )}
       {result.is === 'checked' && (
         <ul className={styles.list}>
           {result.findings.map((finding, index) => (
             <li key={index} className={styles.finding}>
-              <Button size="small" onClick={() => void go(finding)}>{frame.place(finding)}</Button>{' '}
-              <span className={mergeClasses(styles.kind, finding.kind === 'error' ? pane.error : styles.doubt)}>{say.kinds[finding.kind]}</span>
+              <Button size="small" onClick={() => void go(finding)}>
+                {frame.place(finding)}
+              </Button>{' '}
+              <span className={mergeClasses(styles.kind, finding.kind === 'error' ? pane.error : styles.doubt)}>
+                {say.kinds[finding.kind]}
+              </span>
               <div>{finding.sentence}</div>
             </li>
           ))}
         </ul>
       )}
-      {sentence !== '' && <p role="status" className={mergeClasses(pane.line, pane.error)}>{sentence}</p>}
+      {sentence !== '' && (
+        <p role="status" className={mergeClasses(pane.line, pane.error)}>
+          {sentence}
+        </p>
+      )}
       {/* It stays while the workbook is read: the keyboard is on it. */}
-      <Button size="small" disabledFocusable={result.is === 'reading'} onClick={() => void check()}>{say.again}</Button>
+      <Button size="small" disabledFocusable={result.is === 'reading'} onClick={() => void check()}>
+        {say.again}
+      </Button>
     </section>
   )
 }

@@ -26,10 +26,21 @@ type Reading =
   | { readonly is: 'failed'; readonly sentence: string }
 
 const useStyles = makeStyles({
-  subheading: { margin: `${tokens.spacingVerticalXL} 0 ${tokens.spacingVerticalXS}`, fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400, fontWeight: tokens.fontWeightSemibold },
+  subheading: {
+    margin: `${tokens.spacingVerticalXL} 0 ${tokens.spacingVerticalXS}`,
+    fontSize: tokens.fontSizeBase400,
+    lineHeight: tokens.lineHeightBase400,
+    fontWeight: tokens.fontWeightSemibold,
+  },
   put: { marginTop: tokens.spacingVerticalXS },
   against: { marginBottom: tokens.spacingVerticalS },
-  cell: { display: 'flex', flexWrap: 'wrap', alignItems: 'end', gap: tokens.spacingHorizontalS, marginBottom: tokens.spacingVerticalS },
+  cell: {
+    display: 'flex',
+    flexWrap: 'wrap',
+    alignItems: 'end',
+    gap: tokens.spacingHorizontalS,
+    marginBottom: tokens.spacingVerticalS,
+  },
 })
 
 /** Charts of what the sheets compare. Their numbers are those of the cells. */
@@ -57,11 +68,23 @@ export function CompareSection({ port }: { readonly port: WorkbookPort }) {
 
   return (
     <section className={pane.section} aria-labelledby={headingId}>
-      <h2 id={headingId} className={pane.heading}>{frame.sections.Compare}</h2>
+      <h2 id={headingId} className={pane.heading}>
+        {frame.sections.Compare}
+      </h2>
       {reading.is === 'reading' && <Spinner size="tiny" label={frame.readingTheWorkbook} />}
-      {reading.is === 'failed' && <p role="status" className={mergeClasses(pane.line, pane.error)}>{reading.sentence}</p>}
-      {reading.is === 'read' && <Charts book={reading.book} port={port} onCalculate={() => void read({ calculateFirst: true })} />}
-      {reading.is !== 'reading' && <Button size="small" onClick={() => void read()}>{say.readAgain}</Button>}
+      {reading.is === 'failed' && (
+        <p role="status" className={mergeClasses(pane.line, pane.error)}>
+          {reading.sentence}
+        </p>
+      )}
+      {reading.is === 'read' && (
+        <Charts book={reading.book} port={port} onCalculate={() => void read({ calculateFirst: true })} />
+      )}
+      {reading.is !== 'reading' && (
+        <Button size="small" onClick={() => void read()}>
+          {say.readAgain}
+        </Button>
+      )}
     </section>
   )
 }
@@ -76,15 +99,17 @@ function Charts({ book, port, onCalculate }: ChartsProps) {
   const pane = usePaneStyles()
   const { compare: say, frame } = useWords()
   const { cells, someUnseen } = useMemo(() => chartedCells(book), [book])
-  const inSheetFrom = (...ids: readonly ChartedId[]) => ([cell]: readonly ChartedCell[], from = book) => (
-    ids.includes(cell!.id) ? sheetChartOf(cell!, from) : undefined
-  )
+  const inSheetFrom =
+    (...ids: readonly ChartedId[]) =>
+    ([cell]: readonly ChartedCell[], from = book) =>
+      ids.includes(cell!.id) ? sheetChartOf(cell!, from) : undefined
   const choiceOf = (chosen: readonly ChartedCell[]): Choice => {
     const [first, last] = [chosen[0]!, chosen.at(-1)!]
     const address = first === last ? first.address : `${first.address}:${last.address}`
     return { cells: chosen, label: say.choice(first.id, frame.place({ address, sheet: first.sheet })) }
   }
-  const of = (...ids: readonly ChartedId[]) => cells.filter(({ id }) => ids.includes(id)).map((cell) => choiceOf([cell]))
+  const of = (...ids: readonly ChartedId[]) =>
+    cells.filter(({ id }) => ids.includes(id)).map((cell) => choiceOf([cell]))
   return (
     <>
       <p className={pane.line}>
@@ -94,28 +119,51 @@ function Charts({ book, port, onCalculate }: ChartsProps) {
       {someUnseen && (
         <>
           <p className={pane.line}>{say.unseen}</p>
-          <Button size="small" onClick={onCalculate}>{say.calculateAndRead}</Button>
+          <Button size="small" onClick={onCalculate}>
+            {say.calculateAndRead}
+          </Button>
         </>
       )}
       <Part
-        title={say.ways.title} hint={say.ways.hint} port={port} choices={[...of('COMPARE'), ...rootingCostRuns(cells).map(choiceOf)]}
-        chart={(chosen) => drawn(chosen[0]!.id === 'COMPARE' ? waysOfCompare(chosen[0]!, book) : waysOfRootingCosts(chosen, book), (ways) => <WaysChart ways={ways} />)}
-        inSheet={inSheetFrom('COMPARE')} tableFunction="COMPARE"
+        title={say.ways.title}
+        hint={say.ways.hint}
+        port={port}
+        choices={[...of('COMPARE'), ...rootingCostRuns(cells).map(choiceOf)]}
+        chart={(chosen) =>
+          drawn(
+            chosen[0]!.id === 'COMPARE' ? waysOfCompare(chosen[0]!, book) : waysOfRootingCosts(chosen, book),
+            (ways) => <WaysChart ways={ways} />,
+          )
+        }
+        inSheet={inSheetFrom('COMPARE')}
+        tableFunction="COMPARE"
       />
       <Part
-        title={say.rounds.title} hint={say.rounds.hint} port={port} choices={of('COMPARE', 'BREAKEVEN', 'REUSELEDGER')}
+        title={say.rounds.title}
+        hint={say.rounds.hint}
+        port={port}
+        choices={of('COMPARE', 'BREAKEVEN', 'REUSELEDGER')}
         chart={([cell]) => <RoundsOfCell key={`${cell!.sheet}!${cell!.address}`} cell={cell!} book={book} />}
-        inSheet={inSheetFrom('REUSELEDGER')} tableFunction="REUSELEDGER"
+        inSheet={inSheetFrom('REUSELEDGER')}
+        tableFunction="REUSELEDGER"
       />
       <Part
-        title={say.swings.title} hint={say.swings.hint} port={port} choices={of('SWINGS')}
+        title={say.swings.title}
+        hint={say.swings.hint}
+        port={port}
+        choices={of('SWINGS')}
         chart={([cell]) => drawn(swingsOf(cell!, book), (swings) => <SwingsChart swings={swings} />)}
-        inSheet={inSheetFrom('SWINGS')} tableFunction="SWINGS"
+        inSheet={inSheetFrom('SWINGS')}
+        tableFunction="SWINGS"
       />
       <Part
-        title={say.odds.title} hint={say.odds.hint} port={port} choices={of('ODDS')}
+        title={say.odds.title}
+        hint={say.odds.hint}
+        port={port}
+        choices={of('ODDS')}
         chart={([cell]) => drawn(oddsOf(cell!, book), (odds) => <OddsChart odds={odds} />)}
-        inSheet={inSheetFrom('ODDS')} tableFunction="ODDS"
+        inSheet={inSheetFrom('ODDS')}
+        tableFunction="ODDS"
       />
     </>
   )
@@ -151,7 +199,10 @@ function Part({ title, port, choices, hint, chart, inSheet, tableFunction }: Par
   // Drawn again when another cell is chosen or the workbook was read again, not at every letter of a sentence.
   const figure = useMemo(() => chosen && chart(chosen.cells), [chosen?.cells[0], chosen?.cells.length])
 
-  const sheetChart = useMemo(() => chosen && port.addChart && inSheet(chosen.cells), [chosen?.cells[0], chosen?.cells.length])
+  const sheetChart = useMemo(
+    () => chosen && port.addChart && inSheet(chosen.cells),
+    [chosen?.cells[0], chosen?.cells.length],
+  )
 
   async function attempt(action: Promise<string | void>) {
     setSaid(undefined)
@@ -181,24 +232,47 @@ function Part({ title, port, choices, hint, chart, inSheet, tableFunction }: Par
       {chosen === undefined && <p className={pane.line}>{hint}</p>}
       {chosen !== undefined && (
         <div className={styles.cell}>
-          {choices.length === 1
-            ? <span className={pane.line}>{chosen.label}</span>
-            : (
-              <Field label={say.cellsToShow(title)} size="small">
-                <Select size="small" value={String(choices.indexOf(chosen))} onChange={(_event, { value }) => setPlace(Number(value))}>
-                  {choices.map(({ label }, index) => <option key={index} value={index}>{label}</option>)}
-                </Select>
-              </Field>
-            )}
-          <Button size="small" onClick={() => go(chosen.cells[0]!)} aria-label={say.goTo(chosen.label)}>{say.goToTheCell}</Button>
+          {choices.length === 1 ? (
+            <span className={pane.line}>{chosen.label}</span>
+          ) : (
+            <Field label={say.cellsToShow(title)} size="small">
+              <Select
+                size="small"
+                value={String(choices.indexOf(chosen))}
+                onChange={(_event, { value }) => setPlace(Number(value))}
+              >
+                {choices.map(({ label }, index) => (
+                  <option key={index} value={index}>
+                    {label}
+                  </option>
+                ))}
+              </Select>
+            </Field>
+          )}
+          <Button size="small" onClick={() => go(chosen.cells[0]!)} aria-label={say.goTo(chosen.label)}>
+            {say.goToTheCell}
+          </Button>
         </div>
       )}
       {figure}
-      {sheetChart !== undefined && <Button size="small" className={styles.put} onClick={() => void attempt(put(chosen!.cells))} aria-label={say.putChartOf(chosen!.label)}>{say.putChart}</Button>}
+      {sheetChart !== undefined && (
+        <Button
+          size="small"
+          className={styles.put}
+          onClick={() => void attempt(put(chosen!.cells))}
+          aria-label={say.putChartOf(chosen!.label)}
+        >
+          {say.putChart}
+        </Button>
+      )}
       {chosen !== undefined && port.addChart !== undefined && sheetChart === undefined && (
         <p className={pane.line}>{say.needsTable(tableFunction)}</p>
       )}
-      {said !== undefined && <p role="status" className={mergeClasses(pane.line, said.failed && pane.error)}>{said.sentence}</p>}
+      {said !== undefined && (
+        <p role="status" className={mergeClasses(pane.line, said.failed && pane.error)}>
+          {said.sentence}
+        </p>
+      )}
     </>
   )
 }
@@ -213,8 +287,16 @@ function RoundsOfCell({ cell, book }: { readonly cell: ChartedCell; readonly boo
     <>
       {data.singleUses.length > 1 && (
         <Field label={say.compareWith} size="small" className={styles.against}>
-          <Select size="small" value={String(data.singleUses.indexOf(data.singleUse!))} onChange={(_event, { value }) => setAgainst(Number(value))}>
-            {data.singleUses.map((single, place) => <option key={place} value={place}>{singleUseText(single, say)}</option>)}
+          <Select
+            size="small"
+            value={String(data.singleUses.indexOf(data.singleUse!))}
+            onChange={(_event, { value }) => setAgainst(Number(value))}
+          >
+            {data.singleUses.map((single, place) => (
+              <option key={place} value={place}>
+                {singleUseText(single, say)}
+              </option>
+            ))}
           </Select>
         </Field>
       )}
@@ -234,11 +316,14 @@ function NoChartText({ noChart }: NoChart) {
   const problemSentence = useProblemSentence()
   const why = () => {
     switch (noChart.kind) {
-      case 'cellError': return frame.inputShows(noChart.code)
-      case 'problems': return noChart.problems.map(
-        (problem) => problemSentence(problem, definitionIn(noChart.definition, words)),
-      ).join(' ')
-      case 'oneRoundOnly': return say.oneRoundOnly
+      case 'cellError':
+        return frame.inputShows(noChart.code)
+      case 'problems':
+        return noChart.problems
+          .map((problem) => problemSentence(problem, definitionIn(noChart.definition, words)))
+          .join(' ')
+      case 'oneRoundOnly':
+        return say.oneRoundOnly
     }
   }
   return <p className={pane.line}>{say.noChart(why())}</p>

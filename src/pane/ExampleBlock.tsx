@@ -22,9 +22,19 @@ interface ExampleBlockProps {
 type PutReport = { readonly done: boolean; readonly sentence: string }
 
 const useStyles = makeStyles({
-  example: { display: 'flex', flexDirection: 'column', rowGap: tokens.spacingVerticalXS, paddingBottom: tokens.spacingVerticalS },
+  example: {
+    display: 'flex',
+    flexDirection: 'column',
+    rowGap: tokens.spacingVerticalXS,
+    paddingBottom: tokens.spacingVerticalS,
+  },
   line: { margin: 0 },
-  small: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
+  small: {
+    margin: 0,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    color: tokens.colorNeutralForeground2,
+  },
   button: { alignSelf: 'flex-start' },
   done: { color: tokens.colorBrandForeground1 },
   refused: { color: tokens.colorStatusDangerForeground3 },
@@ -56,16 +66,36 @@ export function ExampleBlock({ definition, example, port, cell }: ExampleBlockPr
   return (
     <div className={styles.example}>
       <p className={styles.line}>{example.text}</p>
-      <code id={formulaId} className={pane.formula}>{formula}</code>
-      {definition.result.columns === undefined
-        ? <p className={styles.line}>{say.gives} {rowsOf(example.gives).map((row) => row.map((one) => numbers.measured(one, definition.result.unit, 'short')).join(', ')).join('; ')}</p>
-        : <ResultTable columns={Object.values(definition.result.columns)} rows={rowsOf(example.gives)} />}
+      <code id={formulaId} className={pane.formula}>
+        {formula}
+      </code>
+      {definition.result.columns === undefined ? (
+        <p className={styles.line}>
+          {say.gives}{' '}
+          {rowsOf(example.gives)
+            .map((row) => row.map((one) => numbers.measured(one, definition.result.unit, 'short')).join(', '))
+            .join('; ')}
+        </p>
+      ) : (
+        <ResultTable columns={Object.values(definition.result.columns)} rows={rowsOf(example.gives)} />
+      )}
       <p className={styles.small}>{say.source(sourceText(example.source))}</p>
-      <Button className={styles.button} appearance="primary" size="small" aria-describedby={`${formulaId} ${noteId}`} onClick={put}>
+      <Button
+        className={styles.button}
+        appearance="primary"
+        size="small"
+        aria-describedby={`${formulaId} ${noteId}`}
+        onClick={put}
+      >
         {say.putIntoSelected}
       </Button>
-      <p id={noteId} className={styles.small}>{targetText(cell, definition, example.gives, words)}</p>
-      <p role="status" className={mergeClasses(styles.small, report !== undefined && (report.done ? styles.done : styles.refused))}>
+      <p id={noteId} className={styles.small}>
+        {targetText(cell, definition, example.gives, words)}
+      </p>
+      <p
+        role="status"
+        className={mergeClasses(styles.small, report !== undefined && (report.done ? styles.done : styles.refused))}
+      >
         {report?.sentence}
       </p>
     </div>
@@ -78,7 +108,12 @@ function rowsOf(gives: Example['gives']): Rows {
   return typeof gives === 'number' ? [[gives]] : gives
 }
 
-function targetText(cell: SelectedCell | undefined, { result }: Definition, gives: Example['gives'], { functions: say, frame }: Words): string {
+function targetText(
+  cell: SelectedCell | undefined,
+  { result }: Definition,
+  gives: Example['gives'],
+  { functions: say, frame }: Words,
+): string {
   const headings = result.columns === undefined ? 0 : 1
   const size = typeof gives === 'number' ? '' : ` ${say.fills(gives.length + headings, gives[0]?.length ?? 0)}`
   if (cell === undefined) return say.selectFirst + size
@@ -86,6 +121,8 @@ function targetText(cell: SelectedCell | undefined, { result }: Definition, give
 }
 
 function sourceText(key: string): string {
-  const source: Source | undefined = Object.hasOwn(bibliography, key) ? bibliography[key as keyof typeof bibliography] : undefined
+  const source: Source | undefined = Object.hasOwn(bibliography, key)
+    ? bibliography[key as keyof typeof bibliography]
+    : undefined
   return source === undefined ? key : `${source.title}. ${source.detail}.`
 }

@@ -39,10 +39,23 @@ const useStyles = makeStyles({
     fontWeight: tokens.fontWeightSemibold,
     color: tokens.colorBrandForeground1,
   },
-  mark: { flexGrow: 1, fontWeight: tokens.fontWeightRegular, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase300, color: tokens.colorNeutralForeground2, textAlign: 'end' },
+  mark: {
+    flexGrow: 1,
+    fontWeight: tokens.fontWeightRegular,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase300,
+    color: tokens.colorNeutralForeground2,
+    textAlign: 'end',
+  },
   arrow: { color: tokens.colorNeutralForeground3, lineHeight: tokens.lineHeightBase300 },
   openArrow: { transform: 'rotate(90deg)' },
-  summary: { display: 'block', fontWeight: tokens.fontWeightRegular, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground1 },
+  summary: {
+    display: 'block',
+    fontWeight: tokens.fontWeightRegular,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    color: tokens.colorNeutralForeground1,
+  },
 })
 
 const FunctionText = lazy(async () => ({ default: (await import('./FunctionText')).FunctionText }))
@@ -64,11 +77,19 @@ export function FunctionEntry({ definition, port, cell, open, usedBySelectedCell
   return (
     <li ref={item} data-function={definition.id} className={mergeClasses(styles.entry, open && styles.openEntry)}>
       <h4 ref={heading} className={styles.heading}>
-        <button type="button" className={styles.row} aria-expanded={open} aria-controls={open ? textId : undefined} onClick={onToggle}>
+        <button
+          type="button"
+          className={styles.row}
+          aria-expanded={open}
+          aria-controls={open ? textId : undefined}
+          onClick={onToggle}
+        >
           <span className={styles.id}>
             <span className={styles.name}>{definition.id}</span>
             {usedBySelectedCell && <span className={styles.mark}>{say.usedHere}</span>}
-            <span aria-hidden="true" className={mergeClasses(styles.arrow, open && styles.openArrow)}>›</span>
+            <span aria-hidden="true" className={mergeClasses(styles.arrow, open && styles.openArrow)}>
+              ›
+            </span>
           </span>{' '}
           <span className={styles.summary}>{definition.summary}</span>
         </button>

@@ -28,11 +28,20 @@ type PutReport = { readonly done: boolean; readonly sentence: string }
 
 const useStyles = makeStyles({
   form: { display: 'flex', flexDirection: 'column', rowGap: tokens.spacingVerticalM },
-  name: { fontFamily: tokens.fontFamilyMonospace, fontSize: tokens.fontSizeBase200, fontWeight: tokens.fontWeightSemibold },
+  name: {
+    fontFamily: tokens.fontFamilyMonospace,
+    fontSize: tokens.fontSizeBase200,
+    fontWeight: tokens.fontWeightSemibold,
+  },
   row: { display: 'flex', columnGap: tokens.spacingHorizontalXS },
   input: { flexGrow: 1, minWidth: 0 },
   pick: { flexShrink: 0, minWidth: 'auto' },
-  small: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
+  small: {
+    margin: 0,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    color: tokens.colorNeutralForeground2,
+  },
   buttons: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalS },
   done: { color: tokens.colorBrandForeground1 },
   refused: { color: tokens.colorStatusDangerForeground3 },
@@ -43,7 +52,10 @@ export function FunctionForm({ definition, port, cell }: FunctionFormProps) {
   const styles = useStyles()
   const pane = usePaneStyles()
   const words = useWords()
-  const { functions: say, frame: { place } } = words
+  const {
+    functions: say,
+    frame: { place },
+  } = words
   const portSentence = usePortSentence()
   const { decimalMark } = useSettings().settings
   const parameters = Object.entries(definition.parameters)
@@ -70,10 +82,16 @@ export function FunctionForm({ definition, port, cell }: FunctionFormProps) {
   useEffect(() => {
     const before = typedWith.current
     typedWith.current = decimalMark
-    if (before !== decimalMark) setTexts((typed) => typed.map((text, index) => remarked(parameters[index]![1], text, before, decimalMark)))
+    if (before !== decimalMark)
+      setTexts((typed) => typed.map((text, index) => remarked(parameters[index]![1], text, before, decimalMark)))
   }, [decimalMark])
 
-  const { formula, tried, needsSheet, failure } = useFormCall(definition, texts, target?.sheet ?? cell?.sheet ?? '', port)
+  const { formula, tried, needsSheet, failure } = useFormCall(
+    definition,
+    texts,
+    target?.sheet ?? cell?.sheet ?? '',
+    port,
+  )
   const problems = tried !== undefined && 'problems' in tried ? tried.problems : []
 
   function change(index: number, text: string) {
@@ -100,9 +118,17 @@ export function FunctionForm({ definition, port, cell }: FunctionFormProps) {
     }
   }
 
-  const isTargetSelected = cell !== undefined && target !== undefined && cell.sheet === target.sheet && cell.address === target.address
+  const isTargetSelected =
+    cell !== undefined && target !== undefined && cell.sheet === target.sheet && cell.address === target.address
   return (
-    <form className={styles.form} aria-label={`STICK.${definition.id}`} onSubmit={(event) => { event.preventDefault(); void put() }}>
+    <form
+      className={styles.form}
+      aria-label={`STICK.${definition.id}`}
+      onSubmit={(event) => {
+        event.preventDefault()
+        void put()
+      }}
+    >
       {parameters.map(([name, parameter], index) => {
         const own = problems.filter((problem) => problem.parameter === name).map(({ sentence }) => sentence)
         return (
@@ -115,8 +141,24 @@ export function FunctionForm({ definition, port, cell }: FunctionFormProps) {
           >
             {(field) => (
               <span className={styles.row}>
-                <Input {...field} className={styles.input} size="small" autoComplete="off" value={texts[index] ?? ''} placeholder={placeholder(definition, parameter, index, words, decimalMark)} onChange={(_event, data) => change(index, data.value)} />
-                <Button className={styles.pick} size="small" onClick={() => void pick(index)} aria-label={say.takeFor(name)} title={say.takeHint}>{say.take}</Button>
+                <Input
+                  {...field}
+                  className={styles.input}
+                  size="small"
+                  autoComplete="off"
+                  value={texts[index] ?? ''}
+                  placeholder={placeholder(definition, parameter, index, words, decimalMark)}
+                  onChange={(_event, data) => change(index, data.value)}
+                />
+                <Button
+                  className={styles.pick}
+                  size="small"
+                  onClick={() => void pick(index)}
+                  aria-label={say.takeFor(name)}
+                  title={say.takeHint}
+                >
+                  {say.take}
+                </Button>
               </span>
             )}
           </Field>
@@ -124,16 +166,39 @@ export function FunctionForm({ definition, port, cell }: FunctionFormProps) {
       })}
       <code className={pane.formula}>{formula}</code>
       <TriedResult definition={definition} tried={tried} needsSheet={needsSheet} />
-      {failure !== '' && <p role="status" className={mergeClasses(styles.small, styles.refused)}>{failure}</p>}
+      {failure !== '' && (
+        <p role="status" className={mergeClasses(styles.small, styles.refused)}>
+          {failure}
+        </p>
+      )}
       <p className={styles.small}>{targetText(target, cell, isTargetSelected, words)}</p>
       <div className={styles.buttons}>
         <Button type="submit" appearance="primary" size="small" disabled={!isComplete(tried, needsSheet)}>
           {inCell !== undefined && isTargetSelected ? say.changeFormula : say.putIntoSheet}
         </Button>
-        {!isTargetSelected && cell !== undefined && <Button size="small" onClick={() => setTarget({ sheet: cell.sheet, address: cell.address })}>{say.putInstead(place(cell))}</Button>}
-        {texts.some((text) => text !== '') && <Button size="small" onClick={() => { setTexts(parameters.map(() => '')); setReport(undefined) }}>{say.clearForm}</Button>}
+        {!isTargetSelected && cell !== undefined && (
+          <Button size="small" onClick={() => setTarget({ sheet: cell.sheet, address: cell.address })}>
+            {say.putInstead(place(cell))}
+          </Button>
+        )}
+        {texts.some((text) => text !== '') && (
+          <Button
+            size="small"
+            onClick={() => {
+              setTexts(parameters.map(() => ''))
+              setReport(undefined)
+            }}
+          >
+            {say.clearForm}
+          </Button>
+        )}
       </div>
-      <p role="status" className={mergeClasses(styles.small, report !== undefined && (report.done ? styles.done : styles.refused))}>{report?.sentence}</p>
+      <p
+        role="status"
+        className={mergeClasses(styles.small, report !== undefined && (report.done ? styles.done : styles.refused))}
+      >
+        {report?.sentence}
+      </p>
     </form>
   )
 }
@@ -142,20 +207,35 @@ export function FunctionForm({ definition, port, cell }: FunctionFormProps) {
 function isComplete(tried: Tried | undefined, needsSheet: boolean): boolean {
   if (needsSheet) return true
   if (tried === undefined) return false
-  return !('problems' in tried) || (tried.missing.length === 0 && tried.problems.every(({ parameter }) => parameter === undefined))
+  return (
+    !('problems' in tried) ||
+    (tried.missing.length === 0 && tried.problems.every(({ parameter }) => parameter === undefined))
+  )
 }
 
 /** What stands there if nothing is typed, or what the first example has there. */
-function placeholder(definition: Definition, parameter: Parameter, index: number, { functions: say, parameters }: Words, mark: DecimalMark): string {
+function placeholder(
+  definition: Definition,
+  parameter: Parameter,
+  index: number,
+  { functions: say, parameters }: Words,
+  mark: DecimalMark,
+): string {
   const fallback = parameters.defaultText(parameter, mark)
   if (fallback !== undefined) return say.ifLeftOut(fallback)
   const given = definition.examples[0]?.given[index]
   if (given === null || given === undefined) return parameter.optional ? say.mayBeLeftOut : ''
-  const typed = (one: number | string) => (mark === ',' && parameter.takes === 'number' ? commaNumberOf(String(one)) : String(one))
+  const typed = (one: number | string) =>
+    mark === ',' && parameter.takes === 'number' ? commaNumberOf(String(one)) : String(one)
   return say.suchAs(typeof given === 'object' ? given.map(typed).join('; ') : typed(given))
 }
 
-function targetText(target: CellPlace | undefined, cell: SelectedCell | undefined, isTargetSelected: boolean, { functions: say, frame: { place } }: Words): string {
+function targetText(
+  target: CellPlace | undefined,
+  cell: SelectedCell | undefined,
+  isTargetSelected: boolean,
+  { functions: say, frame: { place } }: Words,
+): string {
   if (target === undefined) return say.selectTarget
   if (isTargetSelected && cell !== undefined && !isEmptyCell(cell)) return say.goesIntoReplacing(place(target))
   return say.goesInto(place(target))

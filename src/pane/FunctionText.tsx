@@ -27,7 +27,12 @@ const useStyles = makeStyles({
     fontSize: tokens.fontSizeBase300,
     lineHeight: tokens.lineHeightBase300,
   },
-  code: { fontFamily: tokens.fontFamilyMonospace, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground1 },
+  code: {
+    fontFamily: tokens.fontFamilyMonospace,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    color: tokens.colorNeutralForeground1,
+  },
   heading: {
     margin: `${tokens.spacingVerticalM} 0 ${tokens.spacingVerticalXXS}`,
     fontSize: tokens.fontSizeBase300,
@@ -56,10 +61,17 @@ export function FunctionText({ id, definition, port, cell, onShown }: FunctionTe
   const numbers = useNumberText()
   // Once: a new function of the same meaning comes with every drawing of the list.
   const shown = useEffectEvent(onShown)
-  useEffect(() => { shown() }, [])
+  useEffect(() => {
+    shown()
+  }, [])
   const caution = cautionFor(definition, cautions)
-  const { result, examples: [first, ...more] } = definition
-  const block = (example: Example) => <ExampleBlock key={example.text} definition={definition} example={example} port={port} cell={cell} />
+  const {
+    result,
+    examples: [first, ...more],
+  } = definition
+  const block = (example: Example) => (
+    <ExampleBlock key={example.text} definition={definition} example={example} port={port} cell={cell} />
+  )
   return (
     <div id={id} className={styles.text}>
       <code className={styles.code}>{signature(definition)}</code>
@@ -70,21 +82,33 @@ export function FunctionText({ id, definition, port, cell, onShown }: FunctionTe
       <h5 className={styles.heading}>{say.comesOut}</h5>
       <p className={styles.paragraph}>
         {result.text}
-        {result.columns === undefined && <span className={pane.small}>{numbers.unit(result.unit)}{result.like !== undefined && say.inShapeOf(result.like)}</span>}
+        {result.columns === undefined && (
+          <span className={pane.small}>
+            {numbers.unit(result.unit)}
+            {result.like !== undefined && say.inShapeOf(result.like)}
+          </span>
+        )}
       </p>
       {result.columns !== undefined && (
         <dl className={styles.parameters}>
           {Object.values(result.columns).map(({ heading, text, unit }) => (
             <div key={heading} className={styles.parameter}>
               <dt className={styles.columnName}>{heading}</dt>
-              <dd className={styles.meaning}>{text}<span className={pane.small}>{numbers.unit(unit)}</span></dd>
+              <dd className={styles.meaning}>
+                {text}
+                <span className={pane.small}>{numbers.unit(unit)}</span>
+              </dd>
             </div>
           ))}
         </dl>
       )}
       <h5 className={styles.heading}>{say.howCounted}</h5>
       <p className={styles.paragraph}>{definition.convention}</p>
-      {caution !== undefined && <p className={styles.caution}><strong>{frame.caution}</strong> {caution}</p>}
+      {caution !== undefined && (
+        <p className={styles.caution}>
+          <strong>{frame.caution}</strong> {caution}
+        </p>
+      )}
       {more.length > 0 && <h5 className={styles.heading}>{say.moreExamples}</h5>}
       {more.map(block)}
     </div>

@@ -19,7 +19,13 @@ interface FunctionsSectionProps {
 
 const useStyles = makeStyles({
   // In a window too low for two parts, such as one enlarged to 400 %, the search scrolls away with the list.
-  section: { display: 'flex', flexDirection: 'column', flexGrow: 1, minHeight: 0, '@media (max-height: 400px)': { overflowY: 'auto' } },
+  section: {
+    display: 'flex',
+    flexDirection: 'column',
+    flexGrow: 1,
+    minHeight: 0,
+    '@media (max-height: 400px)': { overflowY: 'auto' },
+  },
   top: {
     display: 'flex',
     flexDirection: 'column',
@@ -35,7 +41,12 @@ const useStyles = makeStyles({
     color: tokens.colorBrandForeground1,
   },
   search: { maxWidth: 'none' },
-  count: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
+  count: {
+    margin: 0,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    color: tokens.colorNeutralForeground2,
+  },
   list: {
     flexGrow: 1,
     minHeight: 0,
@@ -88,13 +99,24 @@ export function FunctionsSection({ port, cell, asked }: FunctionsSectionProps) {
   }
 
   const found = search(query)
-  const groups = isEmptyQuery(query) ? groupBySubject(definitions, subjectNames) : [{ subject: 'found', name: say.found, definitions: found }]
+  const groups = isEmptyQuery(query)
+    ? groupBySubject(definitions, subjectNames)
+    : [{ subject: 'found', name: say.found, definitions: found }]
 
   return (
     <section className={styles.section} aria-labelledby={headingId}>
       <div className={styles.top}>
-        <h2 id={headingId} className={styles.sectionHeading}>{frame.sections.Functions}</h2>
-        <SelectedCellLine cell={cell} used={used} onOpen={(id) => { setQuery(''); setOpenId(id) }} />
+        <h2 id={headingId} className={styles.sectionHeading}>
+          {frame.sections.Functions}
+        </h2>
+        <SelectedCellLine
+          cell={cell}
+          used={used}
+          onOpen={(id) => {
+            setQuery('')
+            setOpenId(id)
+          }}
+        />
         <SearchBox
           className={styles.search}
           aria-label={say.search}
@@ -103,27 +125,34 @@ export function FunctionsSection({ port, cell, asked }: FunctionsSectionProps) {
           value={query}
           onChange={(_event, data) => searchFor(data.value)}
         />
-        <p role="status" className={styles.count}>{countText(found.length, query, say)}</p>
+        <p role="status" className={styles.count}>
+          {countText(found.length, query, say)}
+        </p>
       </div>
       <div ref={list} className={styles.list}>
-        {listIsDue && groups.filter((group) => group.definitions.length > 0).map((group) => (
-          <section key={group.subject} aria-labelledby={`${headingId}-${group.subject}`}>
-            <h3 id={`${headingId}-${group.subject}`} className={styles.subject}>{group.name}</h3>
-            <ul className={styles.entries}>
-              {group.definitions.map((definition) => (
-                <FunctionEntry
-                  key={definition.id}
-                  definition={definition}
-                  port={port}
-                  cell={cell}
-                  open={definition.id === openId}
-                  usedBySelectedCell={used.includes(definition)}
-                  onToggle={() => setOpenId(definition.id === openId ? undefined : definition.id)}
-                />
-              ))}
-            </ul>
-          </section>
-        ))}
+        {listIsDue &&
+          groups
+            .filter((group) => group.definitions.length > 0)
+            .map((group) => (
+              <section key={group.subject} aria-labelledby={`${headingId}-${group.subject}`}>
+                <h3 id={`${headingId}-${group.subject}`} className={styles.subject}>
+                  {group.name}
+                </h3>
+                <ul className={styles.entries}>
+                  {group.definitions.map((definition) => (
+                    <FunctionEntry
+                      key={definition.id}
+                      definition={definition}
+                      port={port}
+                      cell={cell}
+                      open={definition.id === openId}
+                      usedBySelectedCell={used.includes(definition)}
+                      onToggle={() => setOpenId(definition.id === openId ? undefined : definition.id)}
+                    />
+                  ))}
+                </ul>
+              </section>
+            ))}
       </div>
     </section>
   )

@@ -19,12 +19,24 @@ interface PaneProps {
 }
 
 // The frame has its styles at the elements, because what makes classes of styles comes with the sections.
-const root: CSSProperties = { display: 'flex', flexDirection: 'column', height: '100%', backgroundColor: tokens.colorNeutralBackground1, overflowWrap: 'anywhere' }
+const root: CSSProperties = {
+  display: 'flex',
+  flexDirection: 'column',
+  height: '100%',
+  backgroundColor: tokens.colorNeutralBackground1,
+  overflowWrap: 'anywhere',
+}
 
 const tabs: CSSProperties = { flexShrink: 0, flexWrap: 'wrap' }
 
 /** Both hosts write the name above the pane already; a screen reader inside the pane still needs it. */
-const title: CSSProperties = { position: 'absolute', width: '1px', height: '1px', overflow: 'hidden', clipPath: 'inset(50%)' }
+const title: CSSProperties = {
+  position: 'absolute',
+  width: '1px',
+  height: '1px',
+  overflow: 'hidden',
+  clipPath: 'inset(50%)',
+}
 
 const load = {
   Season: async () => (await import('./SeasonSection')).SeasonSection,
@@ -40,7 +52,11 @@ const load = {
 load.Functions().catch(() => undefined)
 
 export function Pane({ locale, ...props }: PaneProps) {
-  return <SettingsProvider locale={locale}><Frame {...props} /></SettingsProvider>
+  return (
+    <SettingsProvider locale={locale}>
+      <Frame {...props} />
+    </SettingsProvider>
+  )
 }
 
 /** The title, the sections to choose from, and the chosen one. */
@@ -55,28 +71,48 @@ function Frame({ port, theme, onLanguage }: Omit<PaneProps, 'locale'>) {
   /** It then stays as it was left, with a season that is still being built. */
   const [seasonLeft, setSeasonLeft] = useState(false)
   const isEmpty = useIsEmpty(port)
-  useEffect(() => { port.setDecimalMark?.(decimalMark) }, [port, decimalMark])
-  useEffect(() => { onLanguage?.(language) }, [onLanguage, language])
+  useEffect(() => {
+    port.setDecimalMark?.(decimalMark)
+  }, [port, decimalMark])
+  useEffect(() => {
+    onLanguage?.(language)
+  }, [onLanguage, language])
   // Who opens the pane beside an empty workbook has nothing yet to use a function on.
   const section = chosen ?? (isEmpty ? 'Season' : 'Functions')
-  const openFunction = (id: string) => { setAsked({ id }); setChosen('Functions') }
+  const openFunction = (id: string) => {
+    setAsked({ id })
+    setChosen('Functions')
+  }
   const panel = (name: Section) => ({ section: name, tabId: `${tabsId}-${name}`, shown: section === name })
   return (
     <FluentProvider theme={themes[theme]} style={root} lang={language}>
       <h1 style={title}>Sticksheet</h1>
-      <TabList style={tabs} size="small" selectedValue={section} onTabSelect={(_event, { value }) => {
-        if (section === 'Season') setSeasonLeft(true)
-        setChosen(value as Section)
-      }}>
-        {sections.map((name) => <Tab key={name} id={`${tabsId}-${name}`} value={name}>{frame.sections[name]}</Tab>)}
+      <TabList
+        style={tabs}
+        size="small"
+        selectedValue={section}
+        onTabSelect={(_event, { value }) => {
+          if (section === 'Season') setSeasonLeft(true)
+          setChosen(value as Section)
+        }}
+      >
+        {sections.map((name) => (
+          <Tab key={name} id={`${tabsId}-${name}`} value={name}>
+            {frame.sections[name]}
+          </Tab>
+        ))}
       </TabList>
       {/* Stays while another section shows, so that what was searched and typed is still there afterwards. */}
       <SectionPanel {...panel('Functions')} load={load.Functions} props={{ port, cell, asked }} />
-      {(section === 'Season' || seasonLeft) && <SectionPanel {...panel('Season')} load={load.Season} props={{ port }} />}
+      {(section === 'Season' || seasonLeft) && (
+        <SectionPanel {...panel('Season')} load={load.Season} props={{ port }} />
+      )}
       {section === 'Working' && <SectionPanel {...panel('Working')} load={load.Working} props={{ port, cell }} />}
       {section === 'Check' && <SectionPanel {...panel('Check')} load={load.Check} props={{ port }} />}
       {section === 'Compare' && <SectionPanel {...panel('Compare')} load={load.Compare} props={{ port }} />}
-      {section === 'Library' && <SectionPanel {...panel('Library')} load={load.Library} props={{ port, onOpenFunction: openFunction }} />}
+      {section === 'Library' && (
+        <SectionPanel {...panel('Library')} load={load.Library} props={{ port, onOpenFunction: openFunction }} />
+      )}
       {section === 'Settings' && <SectionPanel {...panel('Settings')} load={load.Settings} props={{ port }} />}
     </FluentProvider>
   )

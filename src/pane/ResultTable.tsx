@@ -35,11 +35,24 @@ export function ResultTable({ columns, rows, label }: ResultTableProps) {
     <div className={styles.wide} tabIndex={0} role="region" aria-label={label ?? say.table}>
       <table className={styles.table}>
         <thead>
-          <tr>{columns.map(({ heading, unit }, column) => <th key={column} scope="col" className={styles.cell}>{heading}{unit !== 'text' && unit !== heading && <span className={styles.unit}>{numbers.unit(unit)}</span>}</th>)}</tr>
+          <tr>
+            {columns.map(({ heading, unit }, column) => (
+              <th key={column} scope="col" className={styles.cell}>
+                {heading}
+                {unit !== 'text' && unit !== heading && <span className={styles.unit}>{numbers.unit(unit)}</span>}
+              </th>
+            ))}
+          </tr>
         </thead>
         <tbody>
           {rows.map((row, index) => (
-            <tr key={index}>{row.map((value, column) => <td key={column} className={mergeClasses(styles.cell, typeof value === 'number' && styles.number)}>{numbers.inColumn(value, columns[column]?.unit ?? '', 'short')}</td>)}</tr>
+            <tr key={index}>
+              {row.map((value, column) => (
+                <td key={column} className={mergeClasses(styles.cell, typeof value === 'number' && styles.number)}>
+                  {numbers.inColumn(value, columns[column]?.unit ?? '', 'short')}
+                </td>
+              ))}
+            </tr>
           ))}
         </tbody>
       </table>

@@ -29,7 +29,14 @@ type Progress =
   | { readonly is: 'added'; readonly sheets: readonly string[] }
 
 const useStyles = makeStyles({
-  list: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalXS, listStyleType: 'none', margin: `${tokens.spacingVerticalS} 0`, padding: 0 },
+  list: {
+    display: 'flex',
+    flexWrap: 'wrap',
+    gap: tokens.spacingHorizontalXS,
+    listStyleType: 'none',
+    margin: `${tokens.spacingVerticalS} 0`,
+    padding: 0,
+  },
 })
 
 /** Builds the workbook of a season into the open file. */
@@ -94,37 +101,68 @@ export function SeasonSection({ port }: SeasonSectionProps) {
 
   return (
     <section className={pane.section} aria-labelledby={headingId}>
-      <h2 id={headingId} className={pane.heading}>{frame.sections.Season}</h2>
+      <h2 id={headingId} className={pane.heading}>
+        {frame.sections.Season}
+      </h2>
       <p className={pane.line}>
         {say.about} {say.undo[port.host]}
       </p>
-      {progress.is === 'added'
-        ? (
-          <>
-            <p ref={outcome} tabIndex={-1} role="status" className={pane.line}>{say.added(progress.sheets.length)}</p>
-            <ul className={styles.list}>
-              {progress.sheets.map((sheet) => <li key={sheet}><Button size="small" onClick={() => void go(sheet)}>{sheet}</Button></li>)}
-            </ul>
-            <Button size="small" onClick={() => setProgress({ is: 'choosing' })}>{say.another}</Button>
-          </>
-        )
-        : (
-          <div className={pane.buttons}>
-            {(Object.keys(seasons) as Season[]).map((season) => (
-              <Button key={season} appearance={season === 'demo' ? 'primary' : 'secondary'} disabledFocusable={progress.is === 'adding'} onClick={() => announce(season)}>{say.build[season]}</Button>
+      {progress.is === 'added' ? (
+        <>
+          <p ref={outcome} tabIndex={-1} role="status" className={pane.line}>
+            {say.added(progress.sheets.length)}
+          </p>
+          <ul className={styles.list}>
+            {progress.sheets.map((sheet) => (
+              <li key={sheet}>
+                <Button size="small" onClick={() => void go(sheet)}>
+                  {sheet}
+                </Button>
+              </li>
             ))}
-          </div>
-        )}
+          </ul>
+          <Button size="small" onClick={() => setProgress({ is: 'choosing' })}>
+            {say.another}
+          </Button>
+        </>
+      ) : (
+        <div className={pane.buttons}>
+          {(Object.keys(seasons) as Season[]).map((season) => (
+            <Button
+              key={season}
+              appearance={season === 'demo' ? 'primary' : 'secondary'}
+              disabledFocusable={progress.is === 'adding'}
+              onClick={() => announce(season)}
+            >
+              {say.build[season]}
+            </Button>
+          ))}
+        </div>
+      )}
       {(progress.is === 'announced' || progress.is === 'adding') && (
         <>
           <div role="status">
-            <p className={pane.line}>{say.announcement(progress.book.sheets.map(({ name }) => name), progress.book.names.length, progress.book.names[0]?.name ?? '')}</p>
+            <p className={pane.line}>
+              {say.announcement(
+                progress.book.sheets.map(({ name }) => name),
+                progress.book.names.length,
+                progress.book.names[0]?.name ?? '',
+              )}
+            </p>
             <p className={pane.line}>{say.aboutSeason[progress.season]}</p>
             {progress.season === 'empty' && <p className={pane.line}>{say.currency(currency)}</p>}
           </div>
           <div className={pane.buttons}>
-            <Button appearance="primary" disabledFocusable={progress.is === 'adding'} onClick={() => void add(progress.season, progress.book)}>{say.addThese(progress.book.sheets.length)}</Button>
-            <Button disabledFocusable={progress.is === 'adding'} onClick={() => setProgress({ is: 'choosing' })}>{say.doNotAdd}</Button>
+            <Button
+              appearance="primary"
+              disabledFocusable={progress.is === 'adding'}
+              onClick={() => void add(progress.season, progress.book)}
+            >
+              {say.addThese(progress.book.sheets.length)}
+            </Button>
+            <Button disabledFocusable={progress.is === 'adding'} onClick={() => setProgress({ is: 'choosing' })}>
+              {say.doNotAdd}
+            </Button>
           </div>
         </>
       )}
@@ -132,10 +170,20 @@ export function SeasonSection({ port }: SeasonSectionProps) {
       <h3 className={pane.heading}>{say.orderBook}</h3>
       <p className={pane.line}>{say.aboutLine}</p>
       <div className={pane.buttons}>
-        <Button disabledFocusable={progress.is === 'adding' || line === 'adding'} onClick={() => void addLine()}>{say.addLine}</Button>
+        <Button disabledFocusable={progress.is === 'adding' || line === 'adding'} onClick={() => void addLine()}>
+          {say.addLine}
+        </Button>
       </div>
-      {line !== 'adding' && line !== undefined && <p role="status" className={pane.line}>{say.lineReady(frame.place(line))}</p>}
-      {sentence !== '' && <p role="alert" className={mergeClasses(pane.line, pane.error)}>{sentence}</p>}
+      {line !== 'adding' && line !== undefined && (
+        <p role="status" className={pane.line}>
+          {say.lineReady(frame.place(line))}
+        </p>
+      )}
+      {sentence !== '' && (
+        <p role="alert" className={mergeClasses(pane.line, pane.error)}>
+          {sentence}
+        </p>
+      )}
     </section>
   )
 }

@@ -16,7 +16,11 @@ interface SectionPanelProps<Props> {
 // The frame has its styles at the elements, because what makes classes of styles comes with the sections.
 const panel: CSSProperties = { flexDirection: 'column', flexGrow: 1, minHeight: 0 }
 
-const said: CSSProperties = { margin: tokens.spacingHorizontalM, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 }
+const said: CSSProperties = {
+  margin: tokens.spacingHorizontalM,
+  fontSize: tokens.fontSizeBase300,
+  lineHeight: tokens.lineHeightBase300,
+}
 
 const button: CSSProperties = {
   alignSelf: 'start',
@@ -46,14 +50,32 @@ export function SectionPanel<Props extends object>({ section, tabId, shown, load
 
   const failed = (
     <>
-      <p role="alert" style={said}>{frame.sectionFailed}</p>
-      <button type="button" style={button} onClick={showAgain}>{frame.showAgain}</button>
+      <p role="alert" style={said}>
+        {frame.sectionFailed}
+      </p>
+      <button type="button" style={button} onClick={showAgain}>
+        {frame.showAgain}
+      </button>
     </>
   )
   return (
-    <div ref={place} role="tabpanel" aria-labelledby={tabId} tabIndex={-1} style={{ ...panel, display: shown ? 'flex' : 'none' }}>
+    <div
+      ref={place}
+      role="tabpanel"
+      aria-labelledby={tabId}
+      tabIndex={-1}
+      style={{ ...panel, display: shown ? 'flex' : 'none' }}
+    >
       <SectionBoundary key={trial} otherwise={failed}>
-        <Suspense fallback={<p role="status" style={said}>{frame.gettingReady[section]}</p>}><Content {...props} /></Suspense>
+        <Suspense
+          fallback={
+            <p role="status" style={said}>
+              {frame.gettingReady[section]}
+            </p>
+          }
+        >
+          <Content {...props} />
+        </Suspense>
       </SectionBoundary>
     </div>
   )

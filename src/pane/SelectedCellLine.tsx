@@ -11,7 +11,12 @@ interface SelectedCellLineProps {
 }
 
 const useStyles = makeStyles({
-  line: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase300, color: tokens.colorNeutralForeground2 },
+  line: {
+    margin: 0,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase300,
+    color: tokens.colorNeutralForeground2,
+  },
   used: { fontSize: 'inherit', lineHeight: 'inherit', textDecorationLine: 'underline' },
 })
 
@@ -26,7 +31,9 @@ export function SelectedCellLine({ cell, used, onOpen }: SelectedCellLineProps) 
       {used.map(({ id }, index) => (
         <Fragment key={id}>
           {index === 0 ? say.uses : ', '}
-          <Link as="button" className={styles.used} onClick={() => onOpen(id)}>STICK.{id}</Link>
+          <Link as="button" className={styles.used} onClick={() => onOpen(id)}>
+            STICK.{id}
+          </Link>
         </Fragment>
       ))}
     </p>

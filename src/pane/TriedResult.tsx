@@ -34,18 +34,41 @@ function Shown({ definition: { result }, tried }: { readonly definition: Definit
   const styles = useStyles()
   const { functions: say } = useWords()
   const { measured } = useNumberText()
-  if ('cellError' in tried) return <p className={mergeClasses(styles.line, styles.refused)}>{say.cellShows(tried.cellError)}</p>
+  if ('cellError' in tried)
+    return <p className={mergeClasses(styles.line, styles.refused)}>{say.cellShows(tried.cellError)}</p>
   if ('value' in tried) {
     const { value } = tried
-    if (typeof value === 'number') return <p className={styles.line}>{say.gives} <span className={styles.value}>{measured(value, result.unit, 'short')}</span></p>
-    if (result.columns === undefined) return <p className={styles.line}>{say.gives} <span className={styles.value}>{value.flat().map((one) => measured(one, result.unit, 'short')).join('; ')}</span></p>
+    if (typeof value === 'number')
+      return (
+        <p className={styles.line}>
+          {say.gives} <span className={styles.value}>{measured(value, result.unit, 'short')}</span>
+        </p>
+      )
+    if (result.columns === undefined)
+      return (
+        <p className={styles.line}>
+          {say.gives}{' '}
+          <span className={styles.value}>
+            {value
+              .flat()
+              .map((one) => measured(one, result.unit, 'short'))
+              .join('; ')}
+          </span>
+        </p>
+      )
     return <ResultTable columns={Object.values(result.columns)} rows={value.slice(1)} />
   }
   const general = tried.problems.filter(({ parameter }) => parameter === undefined)
   return (
     <>
-      {tried.missing.length > 0 && <p className={mergeClasses(styles.line, styles.quiet)}>{say.stillNeeded(tried.missing)}</p>}
-      {general.map(({ sentence }) => <p key={sentence} className={mergeClasses(styles.line, styles.refused)}>{sentence}</p>)}
+      {tried.missing.length > 0 && (
+        <p className={mergeClasses(styles.line, styles.quiet)}>{say.stillNeeded(tried.missing)}</p>
+      )}
+      {general.map(({ sentence }) => (
+        <p key={sentence} className={mergeClasses(styles.line, styles.refused)}>
+          {sentence}
+        </p>
+      ))}
     </>
   )
 }

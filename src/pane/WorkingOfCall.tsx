@@ -15,15 +15,44 @@ interface WorkingOfCallProps {
 }
 
 const useStyles = makeStyles({
-  heading: { margin: `${tokens.spacingVerticalL} 0 0`, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold, fontFamily: tokens.fontFamilyMonospace },
-  part: { margin: `${tokens.spacingVerticalS} 0 0`, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, fontWeight: tokens.fontWeightSemibold },
+  heading: {
+    margin: `${tokens.spacingVerticalL} 0 0`,
+    fontSize: tokens.fontSizeBase300,
+    lineHeight: tokens.lineHeightBase300,
+    fontWeight: tokens.fontWeightSemibold,
+    fontFamily: tokens.fontFamilyMonospace,
+  },
+  part: {
+    margin: `${tokens.spacingVerticalS} 0 0`,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    fontWeight: tokens.fontWeightSemibold,
+  },
   text: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase300 },
-  refused: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, color: tokens.colorStatusDangerForeground3 },
+  refused: {
+    margin: 0,
+    fontSize: tokens.fontSizeBase300,
+    lineHeight: tokens.lineHeightBase300,
+    color: tokens.colorStatusDangerForeground3,
+  },
   list: { listStyleType: 'none', margin: 0, padding: 0 },
-  item: { padding: `${tokens.spacingVerticalXS} 0`, borderBottom: `${tokens.strokeWidthThin} solid ${tokens.colorNeutralStroke2}` },
+  item: {
+    padding: `${tokens.spacingVerticalXS} 0`,
+    borderBottom: `${tokens.strokeWidthThin} solid ${tokens.colorNeutralStroke2}`,
+  },
   row: { display: 'flex', flexWrap: 'wrap', justifyContent: 'space-between', columnGap: tokens.spacingHorizontalM },
-  name: { fontFamily: tokens.fontFamilyMonospace, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase300 },
-  value: { fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontVariantNumeric: 'tabular-nums', marginLeft: 'auto', textAlign: 'end' },
+  name: {
+    fontFamily: tokens.fontFamilyMonospace,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase300,
+  },
+  value: {
+    fontSize: tokens.fontSizeBase300,
+    lineHeight: tokens.lineHeightBase300,
+    fontVariantNumeric: 'tabular-nums',
+    marginLeft: 'auto',
+    textAlign: 'end',
+  },
   digits: { marginTop: tokens.spacingVerticalXS },
 })
 
@@ -33,23 +62,46 @@ export function WorkingOfCall({ id, summary, working }: WorkingOfCallProps) {
   const { working: say, frame } = useWords()
   const numbers = useNumberText()
   const [digits, setDigits] = useState<StepDigits>('step')
-  const isRounded = 'steps' in working && [...working.inputs, ...working.steps].some((line) => valueText(line, numbers, 'step') !== valueText(line, numbers, 'exact'))
+  const isRounded =
+    'steps' in working &&
+    [...working.inputs, ...working.steps].some(
+      (line) => valueText(line, numbers, 'step') !== valueText(line, numbers, 'exact'),
+    )
   return (
     <article aria-label={say.ofFunction(id)}>
       <h3 className={styles.heading}>STICK.{id}</h3>
       <p className={styles.text}>{summary}</p>
       {'cellError' in working && <p className={styles.refused}>{frame.inputShows(working.cellError)}</p>}
-      {'refused' in working && working.refused.map((sentence) => <p key={sentence} className={styles.refused}>{sentence}</p>)}
+      {'refused' in working &&
+        working.refused.map((sentence) => (
+          <p key={sentence} className={styles.refused}>
+            {sentence}
+          </p>
+        ))}
       {'steps' in working && (
         <>
           <h4 className={styles.part}>{say.whatWentIn}</h4>
-          <ul className={styles.list}>{working.inputs.map((input) => <Input key={input.name} input={input} digits={digits} />)}</ul>
+          <ul className={styles.list}>
+            {working.inputs.map((input) => (
+              <Input key={input.name} input={input} digits={digits} />
+            ))}
+          </ul>
           <h4 className={styles.part}>{say.stepByStep}</h4>
-          <ol className={styles.list}>{working.steps.map((step, index) => <Step key={index} step={step} digits={digits} />)}</ol>
+          <ol className={styles.list}>
+            {working.steps.map((step, index) => (
+              <Step key={index} step={step} digits={digits} />
+            ))}
+          </ol>
           {isRounded && (
             <>
               {digits === 'step' && <p className={styles.text}>{say.rounded}</p>}
-              <Button size="small" className={styles.digits} onClick={() => setDigits(digits === 'step' ? 'exact' : 'step')}>{digits === 'step' ? say.allDigits : say.fewerDigits}</Button>
+              <Button
+                size="small"
+                className={styles.digits}
+                onClick={() => setDigits(digits === 'step' ? 'exact' : 'step')}
+              >
+                {digits === 'step' ? say.allDigits : say.fewerDigits}
+              </Button>
             </>
           )}
           <h4 className={styles.part}>{say.howCounted}</h4>
@@ -85,7 +137,9 @@ function Step({ step, digits }: { readonly step: WorkingLine; readonly digits: S
   return (
     <li className={styles.item}>
       <span className={styles.row}>
-        <span className={styles.name}>{name} = {formula}</span>
+        <span className={styles.name}>
+          {name} = {formula}
+        </span>
         <span className={styles.value}>{valueText(step, numbers, digits)}</span>
       </span>
       <span className={pane.small}>{text}</span>
@@ -93,7 +147,11 @@ function Step({ step, digits }: { readonly step: WorkingLine; readonly digits: S
   )
 }
 
-function valueText({ value, unit }: Pick<WorkingLine, 'value' | 'unit'>, numbers: NumberText, digits: StepDigits): string {
+function valueText(
+  { value, unit }: Pick<WorkingLine, 'value' | 'unit'>,
+  numbers: NumberText,
+  digits: StepDigits,
+): string {
   if (typeof value !== 'object') return numbers.measured(value, unit, digits)
   return `${value.map((one) => numbers.inColumn(one, unit, digits)).join('; ')} ${numbers.unit(unit)}`
 }

@@ -24,7 +24,12 @@ interface WorkingSectionProps {
 }
 
 const useStyles = makeStyles({
-  subheading: { margin: `${tokens.spacingVerticalL} 0 ${tokens.spacingVerticalXXS}`, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold },
+  subheading: {
+    margin: `${tokens.spacingVerticalL} 0 ${tokens.spacingVerticalXXS}`,
+    fontSize: tokens.fontSizeBase300,
+    lineHeight: tokens.lineHeightBase300,
+    fontWeight: tokens.fontWeightSemibold,
+  },
   action: { marginTop: tokens.spacingVerticalM },
 })
 
@@ -44,7 +49,16 @@ export function WorkingSection({ port, cell }: WorkingSectionProps) {
   const uses = functionsUsed(formula, definitions).length > 0
   const portSentence = usePortSentence()
   const problemSentence = useProblemSentence()
-  const shown = useMemo(() => (calls === 'unknown' ? [] : callsOfFormula(formula, calls, definitions).map((call) => ({ ...call, working: workingOf(call.definition, call.args, problemSentence) }))), [calls, formula, definitions, problemSentence])
+  const shown = useMemo(
+    () =>
+      calls === 'unknown'
+        ? []
+        : callsOfFormula(formula, calls, definitions).map((call) => ({
+            ...call,
+            working: workingOf(call.definition, call.args, problemSentence),
+          })),
+    [calls, formula, definitions, problemSentence],
+  )
   const read = useCellsRead(port, cell)
   const { working: say } = useWords()
   const numbers = useNumberText()
@@ -81,28 +95,74 @@ export function WorkingSection({ port, cell }: WorkingSectionProps) {
   const from = trail.at(-1)
   return (
     <section className={pane.section} aria-labelledby={headingId}>
-      {from !== undefined && <span ref={back}><Button size="small" onClick={() => void go(from, trail.slice(0, -1))}>{say.backTo(from)}</Button></span>}
-      {written !== '' && <p role="status" className={pane.line}>{written}</p>}
-      <h2 id={headingId} ref={heading} tabIndex={-1} className={pane.heading}>{say.heading(cell)}</h2>
+      {from !== undefined && (
+        <span ref={back}>
+          <Button size="small" onClick={() => void go(from, trail.slice(0, -1))}>
+            {say.backTo(from)}
+          </Button>
+        </span>
+      )}
+      {written !== '' && (
+        <p role="status" className={pane.line}>
+          {written}
+        </p>
+      )}
+      <h2 id={headingId} ref={heading} tabIndex={-1} className={pane.heading}>
+        {say.heading(cell)}
+      </h2>
       {uses ? <code className={pane.formula}>{formula}</code> : <p className={pane.line}>{emptyText(cell, say)}</p>}
-      {cell !== undefined && formula === '' && cell.value !== null && cell.value !== '' && <p className={pane.line}>{say.holdsValue(typeof cell.value === 'number' ? numbers.plain(cell.value, 'exact') : String(cell.value))}</p>}
-      {failure !== '' && <p role="alert" className={mergeClasses(pane.line, pane.error)}>{failure}</p>}
+      {cell !== undefined && formula === '' && cell.value !== null && cell.value !== '' && (
+        <p className={pane.line}>
+          {say.holdsValue(typeof cell.value === 'number' ? numbers.plain(cell.value, 'exact') : String(cell.value))}
+        </p>
+      )}
+      {failure !== '' && (
+        <p role="alert" className={mergeClasses(pane.line, pane.error)}>
+          {failure}
+        </p>
+      )}
       {uses && calls === 'unknown' && (
         <>
           <p className={pane.line}>{say.unseen}</p>
-          <Button size="small" onClick={() => void calculate()}>{say.calculate}</Button>
+          <Button size="small" onClick={() => void calculate()}>
+            {say.calculate}
+          </Button>
         </>
       )}
       {uses && calls !== 'unknown' && shown.length === 0 && <p className={pane.line}>{say.notReached}</p>}
-      {shown.map((call, index) => <WorkingOfCall key={index} id={call.definition.id} summary={call.definition.summary} working={call.working} />)}
+      {shown.map((call, index) => (
+        <WorkingOfCall key={index} id={call.definition.id} summary={call.definition.summary} working={call.working} />
+      ))}
       {cell !== undefined && formula !== '' && read !== undefined && (
         <>
           <h3 className={styles.subheading}>{say.cellsItReads}</h3>
-          {read.length === 0 ? <p className={pane.line}>{say.readsNone}</p> : <CellsReadList cells={read} onGo={(place) => void go(place, [...trail, { sheet: cell.sheet, address: cell.address }])} />}
+          {read.length === 0 ? (
+            <p className={pane.line}>{say.readsNone}</p>
+          ) : (
+            <CellsReadList
+              cells={read}
+              onGo={(place) => void go(place, [...trail, { sheet: cell.sheet, address: cell.address }])}
+            />
+          )}
         </>
       )}
       <Suspense fallback={null}>
-        {cell !== undefined && calls !== 'unknown' && shown.length > 0 && <div className={styles.action}><WriteWorking port={port} cell={cell} calls={calls} onWritten={(sheet) => void go({ sheet, address: 'A1' }, [...trail, { sheet: cell.sheet, address: cell.address }], say.written(sheet))} /></div>}
+        {cell !== undefined && calls !== 'unknown' && shown.length > 0 && (
+          <div className={styles.action}>
+            <WriteWorking
+              port={port}
+              cell={cell}
+              calls={calls}
+              onWritten={(sheet) =>
+                void go(
+                  { sheet, address: 'A1' },
+                  [...trail, { sheet: cell.sheet, address: cell.address }],
+                  say.written(sheet),
+                )
+              }
+            />
+          </div>
+        )}
         <h3 className={styles.subheading}>{say.withoutTheAddIn}</h3>
         {uses && <PlainPart formula={formula} definitions={definitions} />}
         <TurnPlain definitions={definitions} port={port} />
@@ -116,14 +176,23 @@ function emptyText(cell: SelectedCell | undefined, say: Words['working']): strin
   return cell.formula === '' ? say.noFormula : say.noneOfOurs
 }
 
-function PlainPart({ formula, definitions }: { readonly formula: string; readonly definitions: readonly Definition[] }) {
+function PlainPart({
+  formula,
+  definitions,
+}: {
+  readonly formula: string
+  readonly definitions: readonly Definition[]
+}) {
   const pane = usePaneStyles()
   const { working: say } = useWords()
   const plain = plainCell(formula, definitions)
   if ('formula' in plain) return <code className={pane.formula}>{plain.formula}</code>
   return plain.without.map(({ id, reason, check }) => (
     <div key={id}>
-      <p className={pane.line}>{say.because({ kind: 'function', id, ...(reason !== undefined && { reason }) })}{check !== undefined && ` ${say.checkFollows}`}</p>
+      <p className={pane.line}>
+        {say.because({ kind: 'function', id, ...(reason !== undefined && { reason }) })}
+        {check !== undefined && ` ${say.checkFollows}`}
+      </p>
       {check !== undefined && <code className={pane.formula}>{check}</code>}
     </div>
   ))

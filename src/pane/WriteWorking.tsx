@@ -33,18 +33,34 @@ export function WriteWorking({ port, cell, calls, onWritten }: WriteWorkingProps
   const portSentence = usePortSentence()
   const [progress, setProgress] = useState<Progress>({ is: 'ready' })
 
-  useEffect(() => { setProgress({ is: 'ready' }) }, [cell.sheet, cell.address])
+  useEffect(() => {
+    setProgress({ is: 'ready' })
+  }, [cell.sheet, cell.address])
 
   async function write() {
     setProgress({ is: 'writing' })
     try {
       const open = await port.read()
-      const name = freeName(sheets.working.called(cell.address), open.sheets.map((sheet) => sheet.name))
+      const name = freeName(
+        sheets.working.called(cell.address),
+        open.sheets.map((sheet) => sheet.name),
+      )
       const spill = open.sheets.find((sheet) => sheet.name === cell.sheet)?.cells.get(cell.address)?.spill
       const read = filledCells(cellsRead(cell.formula, cell.sheet, open.names), open, mostCellsListed)
       // In English, as all that the pane writes into a workbook.
-      const worked = callsOfFormula(cell.formula, calls, catalogue).map((call) => ({ ...call, working: workingOf(call.definition, call.args) }))
-      await port.add(workingBook(name, { ...cell, ...(spill !== undefined && { spill }), calls: worked, read, plain: plainCell(cell.formula, catalogue) }))
+      const worked = callsOfFormula(cell.formula, calls, catalogue).map((call) => ({
+        ...call,
+        working: workingOf(call.definition, call.args),
+      }))
+      await port.add(
+        workingBook(name, {
+          ...cell,
+          ...(spill !== undefined && { spill }),
+          calls: worked,
+          read,
+          plain: plainCell(cell.formula, catalogue),
+        }),
+      )
       setProgress({ is: 'ready' })
       onWritten(name)
     } catch (error) {
@@ -54,9 +70,15 @@ export function WriteWorking({ port, cell, calls, onWritten }: WriteWorkingProps
 
   return (
     <>
-      <Button size="small" disabledFocusable={progress.is === 'writing'} onClick={() => void write()}>{say.write}</Button>
+      <Button size="small" disabledFocusable={progress.is === 'writing'} onClick={() => void write()}>
+        {say.write}
+      </Button>
       {progress.is === 'writing' && <Spinner size="tiny" label={say.writing} />}
-      {progress.is === 'failed' && <p role="alert" className={mergeClasses(pane.line, pane.error)}>{progress.sentence}</p>}
+      {progress.is === 'failed' && (
+        <p role="alert" className={mergeClasses(pane.line, pane.error)}>
+          {progress.sentence}
+        </p>
+      )}
     </>
   )
 }

@@ -11,7 +11,11 @@ export interface ShownCall {
  * The calls that belong to the formula as it stands. A host may also remember those of earlier calculations of the
  * cell, so of each function only as many count, from the last one back, as the formula has calls of it.
  */
-export function callsOfFormula(formula: string, calls: readonly CallInCell[], definitions: readonly Definition[]): readonly ShownCall[] {
+export function callsOfFormula(
+  formula: string,
+  calls: readonly CallInCell[],
+  definitions: readonly Definition[],
+): readonly ShownCall[] {
   const left = new Map<string, number>()
   for (const id of idsCalled(formula)) left.set(id, (left.get(id) ?? 0) + 1)
   const shown: ShownCall[] = []

@@ -8,7 +8,10 @@ export interface SubjectGroup {
 }
 
 /** The subjects that hold at least one function, in the order of `subjectNames`. */
-export function groupBySubject(definitions: readonly Definition[], subjectNames: Words['subjectNames']): readonly SubjectGroup[] {
+export function groupBySubject(
+  definitions: readonly Definition[],
+  subjectNames: Words['subjectNames'],
+): readonly SubjectGroup[] {
   return (Object.keys(subjectNames) as Subject[])
     .map((subject) => ({
       subject,

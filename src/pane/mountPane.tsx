@@ -17,9 +17,14 @@ interface PaneOptions {
 }
 
 /** Shows the pane in a page's element, which gives it its height. The page knows the host, its theme and its language. */
-export function mountPane(element: HTMLElement, port: WorkbookPort, { theme: first = 'light', locale = navigator.language, onLanguage }: PaneOptions = {}): MountedPane {
+export function mountPane(
+  element: HTMLElement,
+  port: WorkbookPort,
+  { theme: first = 'light', locale = navigator.language, onLanguage }: PaneOptions = {},
+): MountedPane {
   const root = createRoot(element)
-  const show = (theme: ThemeName) => root.render(<Pane port={port} theme={theme} locale={locale} onLanguage={onLanguage} />)
+  const show = (theme: ThemeName) =>
+    root.render(<Pane port={port} theme={theme} locale={locale} onLanguage={onLanguage} />)
   show(first)
   return { setTheme: show, unmount: () => root.unmount() }
 }

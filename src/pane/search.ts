@@ -27,7 +27,10 @@ export function searchOf(definitions: readonly Definition[]): (query: string) =>
     index ??= indexOf(definitions)
     const found = index.search(allOf(words.map(spoken)), { boost: worth })
     // Slips are looked for only where nothing else is found: "spill" must not bring up "still".
-    const hits = found.length > 0 ? found : index.search(allOf(words.map((word) => anyOf([spoken(word), slipped(word)]))), { boost: worth })
+    const hits =
+      found.length > 0
+        ? found
+        : index.search(allOf(words.map((word) => anyOf([spoken(word), slipped(word)]))), { boost: worth })
     return hits.map(({ id }) => definitions.find((definition) => definition.id === id)!)
   }
 }
@@ -51,12 +54,20 @@ function indexOf(definitions: readonly Definition[]): MiniSearch<Definition> {
 const textsOf = {
   id: ({ id }: Definition) => id,
   summary: ({ summary }: Definition) => summary,
-  parameterNames: ({ parameters }: Definition) => Object.keys(parameters).flatMap((name) => [name, splitName(name)]).join(' '),
-  texts: ({ subject, convention, result, parameters, examples }: Definition) => [
-    subjectNames[subject], convention, result.name, result.text, result.unit,
-    ...Object.values(parameters).flatMap(({ text, unit }) => [text, unit]),
-    ...examples.map(({ text }) => text),
-  ].join(' '),
+  parameterNames: ({ parameters }: Definition) =>
+    Object.keys(parameters)
+      .flatMap((name) => [name, splitName(name)])
+      .join(' '),
+  texts: ({ subject, convention, result, parameters, examples }: Definition) =>
+    [
+      subjectNames[subject],
+      convention,
+      result.name,
+      result.text,
+      result.unit,
+      ...Object.values(parameters).flatMap(({ text, unit }) => [text, unit]),
+      ...examples.map(({ text }) => text),
+    ].join(' '),
 } satisfies Record<keyof typeof worth, (definition: Definition) => string>
 
 const allOf = (queries: Query[]): Query => ({ combineWith: 'AND', queries })
@@ -64,7 +75,11 @@ const anyOf = (queries: Query[]): Query => ({ combineWith: 'OR', queries })
 
 /** The word or the beginning of one, or another word for the same thing. */
 function spoken(word: string): Query {
-  const others = otherWords(word).map((other): Query => ({ queries: [other], prefix: true, boostTerm: () => otherWordShare }))
+  const others = otherWords(word).map((other): Query => ({
+    queries: [other],
+    prefix: true,
+    boostTerm: () => otherWordShare,
+  }))
   return anyOf([{ queries: [word], prefix: true }, ...others])
 }
 
@@ -81,17 +96,23 @@ function queryWords(query: string): readonly string[] {
 
 function otherWords(word: string): readonly string[] {
   return [
-    ...sameWords.filter((group) => group.includes(word)).flat().filter((other) => other !== word),
+    ...sameWords
+      .filter((group) => group.includes(word))
+      .flat()
+      .filter((other) => other !== word),
     ...namedThings.filter(({ names }) => names.includes(word)).flatMap(({ spokenOfAs }) => spokenOfAs),
   ]
 }
 
 /** Lower case, without accents, plural s or punctuation. */
 function wordsOf(text: string): readonly string[] {
-  return text.toLowerCase().normalize('NFD').replace(/\p{M}/gu, '')
+  return text
+    .toLowerCase()
+    .normalize('NFD')
+    .replace(/\p{M}/gu, '')
     .split(/[^\p{L}\p{N}-]+/u)
     .map((word) => word.replace(/^-+|-+$/g, ''))
-    .map((word) => word.length > 3 && !word.endsWith('ss') ? word.replace(/s$/, '') : word)
+    .map((word) => (word.length > 3 && !word.endsWith('ss') ? word.replace(/s$/, '') : word))
     .filter((word) => word !== '')
 }
 

@@ -10,7 +10,11 @@ import { isName, isReference } from '../formula/reference'
 export type TypedArgument =
   | { readonly kind: 'blank' }
   /** `formulaText` is the value as it stands in a formula. */
-  | { readonly kind: 'value'; readonly value: Constant | readonly (readonly Constant[])[]; readonly formulaText: string }
+  | {
+      readonly kind: 'value'
+      readonly value: Constant | readonly (readonly Constant[])[]
+      readonly formulaText: string
+    }
   | { readonly kind: 'cells'; readonly reference: string }
   /** What only the host can calculate. */
   | { readonly kind: 'formula'; readonly text: string }
@@ -23,10 +27,20 @@ export function typedArgument(parameter: Parameter, typed: string, mark: Decimal
   if (text === '') return { kind: 'blank' }
   if (text.startsWith('=')) return asFormula(formula(text.slice(1)))
   if (namesCells(parameter, text)) return { kind: 'cells', reference: text }
-  if (parameter.shape === 'line' && text.includes(';')) return asList(partsOf(text).map((part) => (parameter.takes === 'number' ? number(part) : part)))
+  if (parameter.shape === 'line' && text.includes(';'))
+    return asList(partsOf(text).map((part) => (parameter.takes === 'number' ? number(part) : part)))
   const constant = constantOf(parameter, parameter.takes === 'number' ? number(text) : text)
-  if (constant !== undefined) return { kind: 'value', value: constant, formulaText: parameter.takes === 'number' && isPerCent(number(text)) ? number(text) : constantText(constant) }
-  return /[(*/^&+[#]/.test(text) ? asFormula(formula(text)) : isName(text) ? { kind: 'cells', reference: text } : asValue(text)
+  if (constant !== undefined)
+    return {
+      kind: 'value',
+      value: constant,
+      formulaText: parameter.takes === 'number' && isPerCent(number(text)) ? number(text) : constantText(constant),
+    }
+  return /[(*/^&+[#]/.test(text)
+    ? asFormula(formula(text))
+    : isName(text)
+      ? { kind: 'cells', reference: text }
+      : asValue(text)
 }
 
 const asItIs = (text: string): string => text
@@ -48,7 +62,9 @@ export function textOfArgument(parameter: Parameter, formulaText: string, mark: 
   const text = formulaText.trim()
   const shown = shownText(text, parameter, mark)
   // A text that looks like a cell, a block of constants or a column of a table would mean something else if it were typed so.
-  return spelled(textInFormula(typedArgument(parameter, shown, mark))) === spelled(text) ? shown : `=${showings[mark].formula(text)}`
+  return spelled(textInFormula(typedArgument(parameter, shown, mark))) === spelled(text)
+    ? shown
+    : `=${showings[mark].formula(text)}`
 }
 
 /** What was typed with one decimal mark, as it is typed with the other; what is no value yet stays as it is. */
@@ -60,10 +76,14 @@ export function remarked(parameter: Parameter, typed: string, from: DecimalMark,
 /** The argument as it stands in a formula. */
 export function textInFormula(argument: TypedArgument): string {
   switch (argument.kind) {
-    case 'blank': return ''
-    case 'value': return argument.formulaText
-    case 'cells': return argument.reference
-    case 'formula': return argument.text
+    case 'blank':
+      return ''
+    case 'value':
+      return argument.formulaText
+    case 'cells':
+      return argument.reference
+    case 'formula':
+      return argument.text
   }
 }
 
@@ -75,20 +95,30 @@ function shownText(text: string, { takes }: Parameter, mark: DecimalMark): strin
   if (tokens.length === 1 && only?.type === tokenTypes.STRING) return number(unquoted(only.value))
   const inner = /^\{(.*)\}$/s.exec(text)?.[1]
   if (inner !== undefined) {
-    const parts = tokenize(inner).filter(({ type, value }) => type !== tokenTypes.WHITESPACE && !(type === tokenTypes.OPERATOR && (value === ';' || value === ',')))
-    return parts.map(({ type, value }) => number(type === tokenTypes.STRING && !value.includes(';') ? unquoted(value) : value)).join('; ')
+    const parts = tokenize(inner).filter(
+      ({ type, value }) =>
+        type !== tokenTypes.WHITESPACE && !(type === tokenTypes.OPERATOR && (value === ';' || value === ',')),
+    )
+    return parts
+      .map(({ type, value }) => number(type === tokenTypes.STRING && !value.includes(';') ? unquoted(value) : value))
+      .join('; ')
   }
-  return !isPerCent(text) && tokens.some(({ type }) => type === tokenTypes.FUNCTION || type === tokenTypes.OPERATOR) ? `=${formula(text)}` : number(text)
+  return !isPerCent(text) && tokens.some(({ type }) => type === tokenTypes.FUNCTION || type === tokenTypes.OPERATOR)
+    ? `=${formula(text)}`
+    : number(text)
 }
 
 /** A formula in one spelling, to compare two: without spaces, 0.90 as 0.9, and a row of constants as a column of them. */
 function spelled(text: string): string {
   const tokens = tokenize(text).filter(({ type }) => type !== tokenTypes.WHITESPACE)
-  const isRow = /^\{.*\}$/s.test(text) && !tokens.some(({ type, value }) => type === tokenTypes.OPERATOR && value === ';')
-  return tokens.map(({ type, value }) => {
-    if (type === tokenTypes.NUMBER) return String(Number(value))
-    return isRow && type === tokenTypes.OPERATOR && value === ',' ? ';' : value
-  }).join('')
+  const isRow =
+    /^\{.*\}$/s.test(text) && !tokens.some(({ type, value }) => type === tokenTypes.OPERATOR && value === ';')
+  return tokens
+    .map(({ type, value }) => {
+      if (type === tokenTypes.NUMBER) return String(Number(value))
+      return isRow && type === tokenTypes.OPERATOR && value === ',' ? ';' : value
+    })
+    .join('')
 }
 
 function isPerCent(text: string): boolean {
@@ -115,14 +145,22 @@ function constantOf(parameter: Parameter, text: string): Constant | undefined {
 function asList(parts: readonly string[]): TypedArgument {
   const values = parts.map((part): Constant => {
     const number = readNumberText(part)
-    return number !== undefined && !('unclear' in number) && number.rest === '' ? number.value.toNumber() : unquoted(part)
+    return number !== undefined && !('unclear' in number) && number.rest === ''
+      ? number.value.toNumber()
+      : unquoted(part)
   })
-  return { kind: 'value', value: values.map((value) => [value]), formulaText: `{${values.map(constantText).join(';')}}` }
+  return {
+    kind: 'value',
+    value: values.map((value) => [value]),
+    formulaText: `{${values.map(constantText).join(';')}}`,
+  }
 }
 
 function asFormula(text: string): TypedArgument {
   const formula = text.trim()
-  return isReference(formula) || isName(formula) ? { kind: 'cells', reference: formula } : { kind: 'formula', text: formula }
+  return isReference(formula) || isName(formula)
+    ? { kind: 'cells', reference: formula }
+    : { kind: 'formula', text: formula }
 }
 
 /** Neither number nor cell: it goes on as text, and the argument reader says what is wrong with it. */

@@ -31,11 +31,15 @@ export function useCellsRead(port: WorkbookPort, cell: SelectedCell | undefined)
 
 async function lookUp(port: WorkbookPort, { formula, sheet }: SelectedCell): Promise<readonly ShownCells[]> {
   const read = cellsRead(formula, sheet, await port.names())
-  const sheets = new Map(await Promise.all([...new Set(read.map((cells) => cells.sheet))].map(async (name) => {
-    const tops = read.filter((cells) => cells.sheet === name).map(({ range }) => range.top)
-    const rows = await port.readRows(name, Math.max(0, Math.min(...tops) - mostRows), Math.max(...tops))
-    return [name, rows?.cells ?? new Map<string, OpenCell>()] as const
-  })))
+  const sheets = new Map(
+    await Promise.all(
+      [...new Set(read.map((cells) => cells.sheet))].map(async (name) => {
+        const tops = read.filter((cells) => cells.sheet === name).map(({ range }) => range.top)
+        const rows = await port.readRows(name, Math.max(0, Math.min(...tops) - mostRows), Math.max(...tops))
+        return [name, rows?.cells ?? new Map<string, OpenCell>()] as const
+      }),
+    ),
+  )
   return read.map((cells): ShownCells => {
     const held = sheets.get(cells.sheet)!
     const label = labelsOf(held).textOf(cells.range)

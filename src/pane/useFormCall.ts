@@ -18,11 +18,18 @@ export interface FormCall {
 }
 
 /** The call that the texts of a form stand for, tried with what the cells hold now. */
-export function useFormCall(definition: Definition, texts: readonly string[], sheet: string, port: WorkbookPort): FormCall {
+export function useFormCall(
+  definition: Definition,
+  texts: readonly string[],
+  sheet: string,
+  port: WorkbookPort,
+): FormCall {
   const { decimalMark } = useSettings().settings
   const portSentence = usePortSentence()
   const problemSentence = useProblemSentence()
-  const typed = Object.values(definition.parameters).map((parameter, index) => typedArgument(parameter, texts[index] ?? '', decimalMark))
+  const typed = Object.values(definition.parameters).map((parameter, index) =>
+    typedArgument(parameter, texts[index] ?? '', decimalMark),
+  )
   const needsSheet = typed.some(({ kind }) => kind === 'formula')
   const formula = `=STICK.${definition.id}(${typed.map(textInFormula).join(',').replace(/,+$/, '')})`
   const [tried, setTried] = useState<Tried>()
@@ -56,8 +63,11 @@ export function useFormCall(definition: Definition, texts: readonly string[], sh
 /** A name that the workbook does not have is given as text, which the argument reader refuses by that text. */
 async function valueOf(argument: TypedArgument, sheet: string, port: WorkbookPort): Promise<unknown> {
   switch (argument.kind) {
-    case 'value': return argument.value
-    case 'cells': return await port.valuesOf(argument.reference, sheet) ?? argument.reference
-    default: return null
+    case 'value':
+      return argument.value
+    case 'cells':
+      return (await port.valuesOf(argument.reference, sheet)) ?? argument.reference
+    default:
+      return null
   }
 }

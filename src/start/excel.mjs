@@ -8,13 +8,19 @@ await command(async () => {
   await buildWhereStale()
   const { getHttpsServerOptions } = await import('office-addin-dev-certs')
   const { serve } = await import('./server.mjs')
-  console.log('Excel loads add-ins over https alone. The first time, this computer asks whether to trust a certificate for localhost.')
+  console.log(
+    'Excel loads add-ins over https alone. The first time, this computer asks whether to trust a certificate for localhost.',
+  )
   const certificate = await getHttpsServerOptions()
   try {
     const { address } = await serve({ folder: dist, port: manifestPort, certificate })
-    console.log(`The add-in is at ${address}. Load manifest.xml into Excel as assets/guide/excel.md says. Press Ctrl+C to stop.`)
+    console.log(
+      `The add-in is at ${address}. Load manifest.xml into Excel as assets/guide/excel.md says. Press Ctrl+C to stop.`,
+    )
   } catch (error) {
     if (error.code !== 'EADDRINUSE') throw error
-    throw new Failure(`Port ${manifestPort} is in use by another program, and manifest.xml names it. Stop that program first.`)
+    throw new Failure(
+      `Port ${manifestPort} is in use by another program, and manifest.xml names it. Stop that program first.`,
+    )
   }
 })

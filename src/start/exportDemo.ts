@@ -5,4 +5,7 @@ import { writeXlsx } from '../workbench/xlsx/writeXlsx'
 import { demoSeason } from '../workbook/season/demoSeason'
 
 const book = demoSeason()
-await writeFile(new URL('../../assets/demo-season.xlsx', import.meta.url), await writeXlsx(book, await calculateBook(book)))
+await writeFile(
+  new URL('../../assets/demo-season.xlsx', import.meta.url),
+  await writeXlsx(book, await calculateBook(book)),
+)

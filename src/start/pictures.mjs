@@ -7,8 +7,14 @@ await command(async () => {
   installMissing()
   await buildWhereStale()
   const vitest = join(root, 'node_modules', 'vitest', 'vitest.mjs')
-  const { status } = spawnSync(process.execPath, [vitest, 'run', '--project', 'browser', 'tests/browser/walks.test.ts'], {
-    cwd: root, stdio: 'inherit', env: { ...process.env, PICTURES: join(root, 'assets') },
-  })
+  const { status } = spawnSync(
+    process.execPath,
+    [vitest, 'run', '--project', 'browser', 'tests/browser/walks.test.ts'],
+    {
+      cwd: root,
+      stdio: 'inherit',
+      env: { ...process.env, PICTURES: join(root, 'assets') },
+    },
+  )
   if (status !== 0) throw new Failure('A walk failed, so some pictures are missing or old.')
 })

@@ -12,7 +12,14 @@ export const dist = join(root, 'dist')
 const lockfile = join(root, 'package-lock.json')
 /** Written last by a build, so that a build that broke off counts as none. */
 const builtMark = join(dist, '.built')
-const buildInputs = ['src', 'assets/icons', 'assets/demo-season.xlsx', 'webpack.config.js', 'package-lock.json', 'tsconfig.json']
+const buildInputs = [
+  'src',
+  'assets/icons',
+  'assets/demo-season.xlsx',
+  'webpack.config.js',
+  'package-lock.json',
+  'tsconfig.json',
+]
 
 /** A failure whose sentence is all that the user needs; no stack is shown for it. */
 export class Failure extends Error {}
@@ -34,11 +41,14 @@ export function installMissing() {
   const npm = process.env.npm_execpath
   const install = ['ci', '--include=dev']
   const options = { cwd: root, stdio: 'inherit' }
-  const result = npm === undefined
-    ? spawnSync('npm', install, { ...options, shell: process.platform === 'win32' })
-    : spawnSync(process.execPath, [npm, ...install], options)
+  const result =
+    npm === undefined
+      ? spawnSync('npm', install, { ...options, shell: process.platform === 'win32' })
+      : spawnSync(process.execPath, [npm, ...install], options)
   if (result.status !== 0) {
-    throw new Failure('The packages could not be installed. Is the npm registry reachable? Run "npm ci" to see npm\'s own message.')
+    throw new Failure(
+      'The packages could not be installed. Is the npm registry reachable? Run "npm ci" to see npm\'s own message.',
+    )
   }
 }
 

@@ -81,7 +81,9 @@ function readWish(words: string[]): Wish | 'help' {
   const [file, ...more] = positionals
   if (file === undefined || more.length > 0) throw new UsageProblem('Name one workbook: npm run recalc -- FILE.xlsx')
   if (values.out !== undefined && extname(values.out).toLowerCase() !== extname(file).toLowerCase()) {
-    throw new UsageProblem(`--out must end in ${extname(file)}, as the workbook does: Excel opens no file whose ending does not fit.`)
+    throw new UsageProblem(
+      `--out must end in ${extname(file)}, as the workbook does: Excel opens no file whose ending does not fit.`,
+    )
   }
   return { file, out: values.out, json: values.json === true }
 }
@@ -107,7 +109,12 @@ async function readInput(file: string, { folder }: Terminal): Promise<Uint8Array
 }
 
 /** Written beside its goal and then moved there, so that no half a workbook is ever left. */
-async function writeOut(out: string, original: Uint8Array, calculated: OpenBook, { folder, complain }: Terminal): Promise<void> {
+async function writeOut(
+  out: string,
+  original: Uint8Array,
+  calculated: OpenBook,
+  { folder, complain }: Terminal,
+): Promise<void> {
   const { bytes, kept, breaksSignature } = await putResults(original, calculated)
   const goal = resolve(folder, out)
   const beside = join(dirname(goal), `.${basename(goal)}.${process.pid}.tmp`)
@@ -121,7 +128,9 @@ async function writeOut(out: string, original: Uint8Array, calculated: OpenBook,
   complain(`${out} is written: the workbook with new results and all else as it was.\n`)
   if (breaksSignature) complain('Its digital signature is no longer valid.\n')
   for (const { sheet, address } of kept) {
-    complain(`${sheet}!${address} keeps its old result, because it cannot be calculated here. So may what depends on it; let Excel recalculate.\n`)
+    complain(
+      `${sheet}!${address} keeps its old result, because it cannot be calculated here. So may what depends on it; let Excel recalculate.\n`,
+    )
   }
 }
 
@@ -144,7 +153,10 @@ function errorLines(errors: readonly TracedError[]): string[] {
   const others = errors.filter(({ sentence, sources }) => sentence === undefined && sources.length === 0)
   const followers = errors.filter(({ sources }) => sources.length > 0)
   // Cells that read each other in a circle have no source.
-  if (refused.length + others.length === 0) return followers.map((one) => `${placeText(one)}  ${one.code}  The formula reads ${placeText(one.sources[0]!)}, which shows an error.`)
+  if (refused.length + others.length === 0)
+    return followers.map(
+      (one) => `${placeText(one)}  ${one.code}  The formula reads ${placeText(one.sources[0]!)}, which shows an error.`,
+    )
   return [
     ...refused.map((one) => `${placeText(one)}  ${one.code}  ${one.sentence ?? ''}`),
     ...others.map((one) => `${placeText(one)}  ${one.code}  ${found.shows(one.code)}`),
@@ -157,7 +169,9 @@ const namedFollowers = 5
 function followersLine(followers: readonly CellPlace[]): string {
   const named = followers.slice(0, namedFollowers).map(placeText).join(', ')
   const more = followers.length > namedFollowers ? ` and ${followers.length - namedFollowers} more` : ''
-  return followers.length === 1 ? `1 cell reads one of these and shows its error: ${named}.` : `${followers.length} cells read one of these and show its error: ${named}${more}.`
+  return followers.length === 1
+    ? `1 cell reads one of these and shows its error: ${named}.`
+    : `${followers.length} cells read one of these and show its error: ${named}${more}.`
 }
 
 function placeText({ sheet, address }: CellPlace): string {
@@ -176,18 +190,29 @@ function asText(sheets: readonly SheetResults[]): string {
 const widestLabel = 60
 
 function tableOf(results: readonly Result[]): string {
-  const labels = results.map(({ label }) => label.length > widestLabel ? `${label.slice(0, widestLabel - 1)}…` : label)
+  const labels = results.map(({ label }) =>
+    label.length > widestLabel ? `${label.slice(0, widestLabel - 1)}…` : label,
+  )
   const addressWidth = Math.max(...results.map(({ address }) => address.length))
   const labelWidth = Math.max(...labels.map((label) => label.length))
-  const shownWidth = Math.max(...results.map(({ shown, rows }) => rows === undefined ? shown.length : 0))
-  return results.map(({ address, shown, rows }, index) => {
-    const start = `  ${address.padEnd(addressWidth)}  ${(labels[index] ?? '').padEnd(labelWidth)}`
-    if (rows === undefined) return `${start}  ${shown.padStart(shownWidth)}\n`
-    return `${start}\n${spillOfRows(rows).map((row) => `  ${' '.repeat(addressWidth)}  ${row}\n`).join('')}`
-  }).join('')
+  const shownWidth = Math.max(...results.map(({ shown, rows }) => (rows === undefined ? shown.length : 0)))
+  return results
+    .map(({ address, shown, rows }, index) => {
+      const start = `  ${address.padEnd(addressWidth)}  ${(labels[index] ?? '').padEnd(labelWidth)}`
+      if (rows === undefined) return `${start}  ${shown.padStart(shownWidth)}\n`
+      return `${start}\n${spillOfRows(rows)
+        .map((row) => `  ${' '.repeat(addressWidth)}  ${row}\n`)
+        .join('')}`
+    })
+    .join('')
 }
 
 function spillOfRows(rows: readonly (readonly string[])[]): string[] {
   const widths = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)))
-  return rows.map((row) => row.map((text, column) => text.padEnd(widths[column] ?? 0)).join('  ').trimEnd())
+  return rows.map((row) =>
+    row
+      .map((text, column) => text.padEnd(widths[column] ?? 0))
+      .join('  ')
+      .trimEnd(),
+  )
 }

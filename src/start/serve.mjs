@@ -38,11 +38,14 @@ async function listen(wanted) {
     try {
       return await serve({ folder: dist, port, policy: workbenchPolicy })
     } catch (error) {
-      if (error.code === 'EACCES') throw new Failure(`This computer does not allow port ${port}. Choose one with: npm start -- --port 3100`)
+      if (error.code === 'EACCES')
+        throw new Failure(`This computer does not allow port ${port}. Choose one with: npm start -- --port 3100`)
       if (error.code !== 'EADDRINUSE') throw error
     }
   }
-  throw new Failure(first === last
-    ? `Port ${first} is in use by another program. Choose another with: npm start -- --port ${first + 1}`
-    : `Ports ${first} to ${last} are all in use. Choose one with: npm start -- --port 3100`)
+  throw new Failure(
+    first === last
+      ? `Port ${first} is in use by another program. Choose another with: npm start -- --port ${first + 1}`
+      : `Ports ${first} to ${last} are all in use. Choose one with: npm start -- --port 3100`,
+  )
 }

@@ -18,12 +18,27 @@ export default function withoutTexts(source) {
   const cuts = []
   const visit = (node) => {
     const kind = ts.isObjectLiteralExpression(node) ? kindOf(node) : undefined
-    const cutHere = kind === undefined ? [] : node.properties.filter((property) => ts.isPropertyAssignment(property) && property.name.getText() in left[kind])
-    cuts.push(...cutHere.map((property) => ({ from: property.initializer.getStart(), to: property.initializer.getEnd(), by: left[kind][property.name.getText()] })))
-    ts.forEachChild(node, (child) => { if (!cutHere.includes(child)) visit(child) })
+    const cutHere =
+      kind === undefined
+        ? []
+        : node.properties.filter(
+            (property) => ts.isPropertyAssignment(property) && property.name.getText() in left[kind],
+          )
+    cuts.push(
+      ...cutHere.map((property) => ({
+        from: property.initializer.getStart(),
+        to: property.initializer.getEnd(),
+        by: left[kind][property.name.getText()],
+      })),
+    )
+    ts.forEachChild(node, (child) => {
+      if (!cutHere.includes(child)) visit(child)
+    })
   }
   visit(file)
-  return cuts.sort((a, b) => b.from - a.from).reduce((text, { from, to, by }) => text.slice(0, from) + by + text.slice(to), source)
+  return cuts
+    .sort((a, b) => b.from - a.from)
+    .reduce((text, { from, to, by }) => text.slice(0, from) + by + text.slice(to), source)
 }
 
 function kindOf(object) {

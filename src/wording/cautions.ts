@@ -32,7 +32,10 @@ export function cautionFor(definition: Handling, words = english): string | unde
 
 /** The cautions of several functions together, each once and the deferring one last; none where handling nothing is involved. */
 export function cautionsFor(definitions: readonly Handling[], words = english): readonly string[] {
-  return cautionSentences(definitions.flatMap(({ id, subject }) => byId[id] ?? bySubject[subject] ?? []), words)
+  return cautionSentences(
+    definitions.flatMap(({ id, subject }) => byId[id] ?? bySubject[subject] ?? []),
+    words,
+  )
 }
 
 /** Each once, and the deferring one last. */

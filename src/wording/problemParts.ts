@@ -22,8 +22,12 @@ export interface Context {
 export type Shown = (number: string) => string
 type RefusalSentence = (problem: Refusal, context: Context) => string
 export type NoAnswerSentence = (problem: NoAnswer, n: Shown) => string
-export type RefusalWords = { readonly [C in Refusal['code']]: (problem: Extract<Refusal, { code: C }>, context: Context) => string }
-export type NoAnswerWords = { readonly [C in NoAnswer['code']]: (problem: Extract<NoAnswer, { code: C }>, n: Shown) => string }
+export type RefusalWords = {
+  readonly [C in Refusal['code']]: (problem: Extract<Refusal, { code: C }>, context: Context) => string
+}
+export type NoAnswerWords = {
+  readonly [C in NoAnswer['code']]: (problem: Extract<NoAnswer, { code: C }>, n: Shown) => string
+}
 
 interface ProblemWords {
   readonly refusals: RefusalWords
@@ -33,7 +37,12 @@ interface ProblemWords {
   readonly typeSomething: (parameter: Parameter, example: string, n: Shown) => string
 }
 
-export function sentenceIn({ refusals, noAnswers, row, typeSomething }: ProblemWords, problem: Problem, definition: Definition, mark: DecimalMark): string {
+export function sentenceIn(
+  { refusals, noAnswers, row, typeSomething }: ProblemWords,
+  problem: Problem,
+  definition: Definition,
+  mark: DecimalMark,
+): string {
   const n = (number: string) => withMark(number, mark)
   if (problem.kind === 'noAnswer') return (noAnswers[problem.code] as NoAnswerSentence)(problem, n)
   const name = problem.parameter ?? ''
@@ -47,9 +56,12 @@ export function sentenceIn({ refusals, noAnswers, row, typeSomething }: ProblemW
 function exampleOf(definition: Definition, name: string): string {
   for (const { given } of definition.examples) {
     const argument = given[placeOf(definition, name)]
-    const first = Array.isArray(argument) ? (argument as readonly (number | string)[]).find((cell) => cell !== '') : argument
+    const first = Array.isArray(argument)
+      ? (argument as readonly (number | string)[]).find((cell) => cell !== '')
+      : argument
     if (typeof first === 'number') return String(first)
-    if (typeof first === 'string') return definition.parameters[name]?.takes === 'text' ? first : String(parseFloat(first))
+    if (typeof first === 'string')
+      return definition.parameters[name]?.takes === 'text' ? first : String(parseFloat(first))
   }
   const parameter = definition.parameters[name]
   if (typeof parameter?.default === 'number' && parameter.default > 0) return String(parameter.default)

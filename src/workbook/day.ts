@@ -22,5 +22,7 @@ export function dateOf(serial: number): Date {
 /** As year-month-day; undefined where the number is no day of a calendar. */
 export function dayText(serial: number): string | undefined {
   const date = dateOf(Math.floor(serial))
-  return Number.isNaN(date.getTime()) || serial < 1 || date.getUTCFullYear() > 9999 ? undefined : date.toISOString().slice(0, 10)
+  return Number.isNaN(date.getTime()) || serial < 1 || date.getUTCFullYear() > 9999
+    ? undefined
+    : date.toISOString().slice(0, 10)
 }

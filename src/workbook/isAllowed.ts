@@ -4,7 +4,9 @@ import type { Allowed, CellContent } from './book'
 export function isAllowed(allowed: Allowed, typed: CellContent, entries: readonly unknown[]): boolean {
   if ('list' in allowed) return entries.some((entry) => plain(entry) === plain(typed))
   if (typeof typed !== 'number') return false
-  return typed >= allowed.from && typed <= (allowed.to ?? Infinity) && (allowed.whole !== true || Number.isInteger(typed))
+  return (
+    typed >= allowed.from && typed <= (allowed.to ?? Infinity) && (allowed.whole !== true || Number.isInteger(typed))
+  )
 }
 
 const plain = (text: unknown): string => String(text).trim().toLowerCase()

@@ -82,7 +82,10 @@ function labelsIn(cells: OpenSheet['cells']): SheetLabels {
       return left === right ? joined(column ?? first, unitAbove) : ''
     },
     textAt,
-    textsIn: (row) => cellsOf(row).map(({ value }) => value).filter((value) => typeof value === 'string'),
+    textsIn: (row) =>
+      cellsOf(row)
+        .map(({ value }) => value)
+        .filter((value) => typeof value === 'string'),
   }
 
   function labelOf(cell: Position): CellLabel {
@@ -97,9 +100,10 @@ function labelsIn(cells: OpenSheet['cells']): SheetLabels {
     const first = headings && firstHeading(headings.row, column)
     const heading = headings === undefined && !marksHeadingsAbove(row) ? textAbove(row, column) : headings?.heading
     return {
-      row: filler === undefined
-        ? textBefore(cell, headings?.row, true) ?? first
-        : textBefore(cell, headings?.row, false) ?? partsOf(filler).row ?? first,
+      row:
+        filler === undefined
+          ? (textBefore(cell, headings?.row, true) ?? first)
+          : (textBefore(cell, headings?.row, false) ?? partsOf(filler).row ?? first),
       column: heading !== undefined && sayNothing.has(heading.toLowerCase()) ? undefined : heading,
       unit: filler === undefined && !headings?.hasUnits ? unitOfRow(row, column, headings?.row) : undefined,
       unitAbove: headings?.above,
@@ -122,9 +126,10 @@ function labelsIn(cells: OpenSheet['cells']): SheetLabels {
 
   /** The corner of a table that a formula fills is a heading too, also where it shows an error. */
   function isRowOfHeadings(row: number): boolean {
-    const hasFigures = cellsOf(row).some(({ value, isHeading }) => (
-      typeof value === 'number' || typeof value === 'boolean' || (isCellError(value) && !isHeading)
-    ))
+    const hasFigures = cellsOf(row).some(
+      ({ value, isHeading }) =>
+        typeof value === 'number' || typeof value === 'boolean' || (isCellError(value) && !isHeading),
+    )
     return headingsIn(row).length > 0 && !hasFigures
   }
 
@@ -149,7 +154,9 @@ function labelsIn(cells: OpenSheet['cells']): SheetLabels {
 
   /** @param headings The row of headings above: below one of them an empty cell is no gap. */
   function textBefore(
-    { row, column }: Position, headings: number | undefined, isAcrossGap: boolean,
+    { row, column }: Position,
+    headings: number | undefined,
+    isAcrossGap: boolean,
   ): string | undefined {
     const isHeaded = (at: number) => headings !== undefined && cellAt(headings, at) !== undefined
     const isGap = (at: number) => cellAt(row, at) === undefined && !isHeaded(at)
@@ -194,7 +201,7 @@ function labelsIn(cells: OpenSheet['cells']): SheetLabels {
   }
 
   function cellsOf(row: number): readonly OpenCell[] {
-    return [...rows.get(row)?.values() ?? []]
+    return [...(rows.get(row)?.values() ?? [])]
   }
 }
 

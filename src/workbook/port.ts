@@ -90,7 +90,11 @@ export interface SelectedCell extends CellPlace {
 }
 
 export type PortProblemCode =
-  | 'cellEditMode' | 'protectedSheet' | 'protectedWorkbook' | 'noSelection' | 'hostFailed'
+  | 'cellEditMode'
+  | 'protectedSheet'
+  | 'protectedWorkbook'
+  | 'noSelection'
+  | 'hostFailed'
   /** The detail names the cell that holds something else than before. */
   | 'cellChanged'
   /** Only a part of the cells was changed, and not changed back; the detail says where. */
@@ -104,7 +108,10 @@ export type PortProblemCode =
 
 /** What a host could not do, as data. The pane words it. */
 export class PortProblem extends Error {
-  constructor(readonly code: PortProblemCode, readonly detail = '') {
+  constructor(
+    readonly code: PortProblemCode,
+    readonly detail = '',
+  ) {
     super(detail === '' ? code : `${code}: ${detail}`)
     this.name = 'PortProblem'
   }

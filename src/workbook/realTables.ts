@@ -18,10 +18,13 @@ export function realTables({ name, rows, tables = [] }: Sheet): readonly RealTab
     if (block === undefined) continue
     const { top, left, bottom, right } = block
     const headings = rows[top]?.slice(left, right + 1) ?? []
-    const texts = headings.flatMap((cell) => (typeof cell?.value === 'string' && cell.value.trim() !== '' ? [cell.value] : []))
+    const texts = headings.flatMap((cell) =>
+      typeof cell?.value === 'string' && cell.value.trim() !== '' ? [cell.value] : [],
+    )
     const isDistinct = new Set(texts.map((text) => text.toLowerCase())).size === right - left + 1
     const spills = rows.slice(top, bottom + 1).some((row) => row.slice(left, right + 1).some((cell) => cell?.spills))
-    if (isDistinct && !spills && bottom > top && !real.some((other) => overlap(other, block))) real.push({ ...table, top, left, bottom, right, headings: texts })
+    if (isDistinct && !spills && bottom > top && !real.some((other) => overlap(other, block)))
+      real.push({ ...table, top, left, bottom, right, headings: texts })
   }
   return real
 }

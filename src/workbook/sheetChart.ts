@@ -24,4 +24,7 @@ export interface ChartCells {
   readonly format: string
 }
 
-export interface SheetSeries { readonly name: string; readonly values: string }
+export interface SheetSeries {
+  readonly name: string
+  readonly values: string
+}

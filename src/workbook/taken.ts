@@ -13,7 +13,10 @@ export function takenBy({ sheets, names }: NamesInUse, book: Book): readonly str
   return [
     ...book.sheets.filter(({ name }) => ofSheets.has(plain(name))).map(({ name }) => `the sheet ${name}`),
     ...book.names.filter(({ name }) => ofNames.has(plain(name))).map(({ name }) => `the name ${name}`),
-    ...book.sheets.flatMap(({ tables = [] }) => tables).filter(({ name }) => ofNames.has(plain(name))).map(({ name }) => `the table ${name}`),
+    ...book.sheets
+      .flatMap(({ tables = [] }) => tables)
+      .filter(({ name }) => ofNames.has(plain(name)))
+      .map(({ name }) => `the table ${name}`),
   ]
 }
 
@@ -21,7 +24,8 @@ export function takenBy({ sheets, names }: NamesInUse, book: Book): readonly str
 const mostListed = 6
 
 export function listed(things: readonly string[]): string {
-  if (things.length > mostListed) return `${things.slice(0, mostListed).join(', ')} and ${things.length - mostListed} more`
+  if (things.length > mostListed)
+    return `${things.slice(0, mostListed).join(', ')} and ${things.length - mostListed} more`
   return [things.slice(0, -1).join(', '), things.at(-1)].filter(Boolean).join(' and ')
 }
 

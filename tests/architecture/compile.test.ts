@@ -7,7 +7,10 @@ const minutes = 60_000
 
 /** Runs a tool of node_modules and gives what it printed: nothing, where it has nothing to complain about. */
 function complaints(tool: readonly string[], ...options: readonly string[]): string {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [join(root, 'node_modules', ...tool), ...options], { cwd: root, encoding: 'utf8' })
+  const { status, stdout, stderr } = spawnSync(process.execPath, [join(root, 'node_modules', ...tool), ...options], {
+    cwd: root,
+    encoding: 'utf8',
+  })
   return status === 0 ? '' : stdout + stderr
 }
 
@@ -17,6 +20,19 @@ test('All code compiles under the strict compiler.', { timeout: 3 * minutes }, (
 
 test('The pure folders compile where there is no browser, no Node and no Office.', { timeout: 3 * minutes }, () => {
   expect(complaints(['typescript-7', 'bin', 'tsc'], '-p', 'tsconfig.pure.json')).toBe('')
+})
+
+test('All code is formatted; if not, npm run format does it.', { timeout: 3 * minutes }, () => {
+  expect(
+    complaints(
+      ['prettier', 'bin', 'prettier.cjs'],
+      '--check',
+      '--log-level',
+      'warn',
+      '{src,tests}/**/*.{ts,tsx,mjs}',
+      '*.{ts,js}',
+    ),
+  ).toBe('')
 })
 
 test('The linter has nothing to say, warnings included.', { timeout: 3 * minutes }, () => {

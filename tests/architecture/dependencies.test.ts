@@ -37,12 +37,14 @@ test('Every folder of src has its place in the dependency rule.', () => {
 })
 
 test('Imports between the folders of src point down only.', () => {
-  const upward = tree.flatMap((file) => file.files
-    .filter((imported) => {
-      const folder = imported.split('/')[0]!
-      return folder !== file.folder && !below[file.folder]?.includes(folder)
-    })
-    .map((imported) => shown(file.path, imported)))
+  const upward = tree.flatMap((file) =>
+    file.files
+      .filter((imported) => {
+        const folder = imported.split('/')[0]!
+        return folder !== file.folder && !below[file.folder]?.includes(folder)
+      })
+      .map((imported) => shown(file.path, imported)),
+  )
   expect(upward).toEqual([])
 })
 
@@ -51,13 +53,27 @@ test('No file of src imports itself by way of others.', () => {
 })
 
 test('The search for cycles finds one where there is one.', () => {
-  expect(findCycle(new Map([['a', ['b']], ['b', ['c']], ['c', ['b']]]))).toEqual(['b', 'c', 'b'])
+  expect(
+    findCycle(
+      new Map([
+        ['a', ['b']],
+        ['b', ['c']],
+        ['c', ['b']],
+      ]),
+    ),
+  ).toEqual(['b', 'c', 'b'])
 })
 
 test('React, the charts, the grid, the reader of .xlsx files, decimal.js and the formula parser are imported in their own folders alone.', () => {
-  const strays = tree.flatMap((file) => file.packages
-    .filter((imported) => homes.some(([packages, places]) => packages.test(imported) && !places.some((place) => file.path.startsWith(place))))
-    .map((imported) => shown(file.path, imported)))
+  const strays = tree.flatMap((file) =>
+    file.packages
+      .filter((imported) =>
+        homes.some(
+          ([packages, places]) => packages.test(imported) && !places.some((place) => file.path.startsWith(place)),
+        ),
+      )
+      .map((imported) => shown(file.path, imported)),
+  )
   expect(strays).toEqual([])
 })
 

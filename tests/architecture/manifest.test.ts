@@ -14,14 +14,21 @@ const attribute = (element: Element, name: string) => element.getAttribute(name)
 
 const resources = ['bt:Image', 'bt:Url', 'bt:String'].flatMap(elements).filter((element) => element.hasAttribute('id'))
 const uses = [...document.querySelectorAll('[resid]')]
-const residOf = (selector: string) => [...document.querySelectorAll(selector)].map((element) => attribute(element, 'resid'))
-const addresses = [...document.querySelectorAll('[DefaultValue]')].map((element) => attribute(element, 'DefaultValue')).filter((value) => /^\w+:/.test(value))
+const residOf = (selector: string) =>
+  [...document.querySelectorAll(selector)].map((element) => attribute(element, 'resid'))
+const addresses = [...document.querySelectorAll('[DefaultValue]')]
+  .map((element) => attribute(element, 'DefaultValue'))
+  .filter((value) => /^\w+:/.test(value))
 const fileAt = (address: string) => join(dist, ...new URL(address).pathname.split('/'))
 
-test('Microsoft\'s reader finds a task pane add-in for workbooks in the manifest.', async () => {
+test("Microsoft's reader finds a task pane add-in for workbooks in the manifest.", async () => {
   const info = await OfficeAddinManifest.readManifestFile(path)
   expect(info).toMatchObject({
-    displayName: 'Sticksheet', providerName: 'Sticksheet contributors', officeAppType: 'TaskPaneApp', hosts: ['Workbook'], permissions: 'ReadWriteDocument',
+    displayName: 'Sticksheet',
+    providerName: 'Sticksheet contributors',
+    officeAppType: 'TaskPaneApp',
+    hosts: ['Workbook'],
+    permissions: 'ReadWriteDocument',
   })
   expect(info.id).toMatch(/^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/)
 })
@@ -42,22 +49,30 @@ test('Every resid of the manifest leads to one resource, and every resource is u
 
 test('Resids and strings of the manifest keep to the lengths that Excel allows.', () => {
   expect(resources.map((resource) => attribute(resource, 'id')).filter((id) => id.length > 32)).toEqual([])
-  const tooLong = (selector: string, most: number) => [...document.querySelectorAll(selector)]
-    .map((element) => attribute(element, 'DefaultValue'))
-    .filter((text) => text.length > most)
+  const tooLong = (selector: string, most: number) =>
+    [...document.querySelectorAll(selector)]
+      .map((element) => attribute(element, 'DefaultValue'))
+      .filter((text) => text.length > most)
   expect(tooLong('ShortStrings > *', 125)).toEqual([])
   expect(tooLong('LongStrings > *', 250)).toEqual([])
   expect(tooLong('OfficeApp > Description', 250)).toEqual([])
 })
 
 test('The runtime, the page of the functions, the function file and the pane share one page, as a shared runtime requires.', () => {
-  const pages = [residOf('Runtime'), residOf('Page > SourceLocation'), residOf('FunctionFile'), residOf('Action > SourceLocation')].flat()
+  const pages = [
+    residOf('Runtime'),
+    residOf('Page > SourceLocation'),
+    residOf('FunctionFile'),
+    residOf('Action > SourceLocation'),
+  ].flat()
   expect(pages).toHaveLength(4)
   expect(new Set(pages)).toEqual(new Set(['Page.Url']))
   expect(elements('Runtime')[0]?.getAttribute('lifetime')).toBe('long')
   expect(document.querySelector('VersionOverrides > Hosts > Host')?.firstElementChild?.tagName).toBe('Runtimes')
   const page = document.querySelector('[id="Page.Url"]')
-  expect(page && attribute(page, 'DefaultValue')).toBe(document.querySelector('DefaultSettings > SourceLocation')?.getAttribute('DefaultValue'))
+  expect(page && attribute(page, 'DefaultValue')).toBe(
+    document.querySelector('DefaultSettings > SourceLocation')?.getAttribute('DefaultValue'),
+  )
 })
 
 test('Every address of the manifest is https, on one domain, and a file that the build writes.', () => {
@@ -70,10 +85,12 @@ test('Every address of the manifest is https, on one domain, and a file that the
 
 test('Every icon has the size in pixels that the manifest says.', () => {
   const sized = [
-    ...elements('bt:Image').filter((image) => image.hasAttribute('size')).map((image) => {
-      const resource = document.querySelector(`[id="${attribute(image, 'resid')}"]`)!
-      return { address: attribute(resource, 'DefaultValue'), size: Number(attribute(image, 'size')) }
-    }),
+    ...elements('bt:Image')
+      .filter((image) => image.hasAttribute('size'))
+      .map((image) => {
+        const resource = document.querySelector(`[id="${attribute(image, 'resid')}"]`)!
+        return { address: attribute(resource, 'DefaultValue'), size: Number(attribute(image, 'size')) }
+      }),
     ...elements('IconUrl').map((icon) => ({ address: attribute(icon, 'DefaultValue'), size: 32 })),
     ...elements('HighResolutionIconUrl').map((icon) => ({ address: attribute(icon, 'DefaultValue'), size: 64 })),
   ]
@@ -93,7 +110,9 @@ test('Cells call the functions in the namespace STICK.', () => {
 })
 
 test('Every function has a help page on the domain of the add-in, and the build writes it.', () => {
-  const { functions } = JSON.parse(readFileSync(join(dist, 'functions.json'), 'utf8')) as { functions: { id: string; helpUrl: string }[] }
+  const { functions } = JSON.parse(readFileSync(join(dist, 'functions.json'), 'utf8')) as {
+    functions: { id: string; helpUrl: string }[]
+  }
   expect(functions.length).toBeGreaterThan(0)
   for (const { id, helpUrl } of functions) {
     expect(new URL(helpUrl).origin, id).toBe('https://localhost:3000')

@@ -8,7 +8,13 @@ import { withFunctionTable } from '../../src/derived/functionTable'
 import { catalogue } from '../../src/functions/catalogue'
 import { root } from './sourceTree'
 
-const documents = ['README.md', 'DEVELOPERS.md', ...readdirSync(join(root, 'assets', 'guide')).filter((file) => file.endsWith('.md')).map((file) => `assets/guide/${file}`)]
+const documents = [
+  'README.md',
+  'DEVELOPERS.md',
+  ...readdirSync(join(root, 'assets', 'guide'))
+    .filter((file) => file.endsWith('.md'))
+    .map((file) => `assets/guide/${file}`),
+]
 
 function read(file: string): string {
   return readFileSync(join(root, file), 'utf8')
@@ -25,7 +31,11 @@ describe.each(documents)('%s', (document) => {
   })
 
   test('links only to files that exist, and has no picture without a description.', () => {
-    const links = [...text.matchAll(/(!?)\[([^\]]*)\]\(([^)]+)\)/g)].map(([, picture, words, target]) => ({ picture, words, target: target! }))
+    const links = [...text.matchAll(/(!?)\[([^\]]*)\]\(([^)]+)\)/g)].map(([, picture, words, target]) => ({
+      picture,
+      words,
+      target: target!,
+    }))
     const files = links.map(({ target }) => target).filter((target) => !target.startsWith('https://'))
     expect(files.filter((file) => !existsSync(join(root, dirname(document), file.replace(/#.*$/, ''))))).toEqual([])
     expect(links.filter(({ words }) => words === '')).toEqual([])
@@ -49,14 +59,29 @@ describe('README.md', () => {
   test('begins with one paragraph that states the job: who does it, the six ways of rooting and the season.', () => {
     const [title, job = ''] = readme.split('\n\n')
     expect(title).toBe('# Sticksheet')
-    for (const word of ['accountant', 'sales', 'manager', 'season', 'water', 'peat or coir', 'perlite', 'vermiculite', 'sand bed', 'premix', 'rockwool', 'Today']) {
+    for (const word of [
+      'accountant',
+      'sales',
+      'manager',
+      'season',
+      'water',
+      'peat or coir',
+      'perlite',
+      'vermiculite',
+      'sand bed',
+      'premix',
+      'rockwool',
+      'Today',
+    ]) {
       expect(job).toContain(word)
     }
   })
 
   test('is short enough to be read at once, and links to every page of the guide.', () => {
     expect(Buffer.byteLength(readme)).toBeLessThan(7000)
-    expect(documents.filter((document) => document.startsWith('assets/guide/') && !readme.includes(`](${document})`))).toEqual([])
+    expect(
+      documents.filter((document) => document.startsWith('assets/guide/') && !readme.includes(`](${document})`)),
+    ).toEqual([])
   })
 
   test('shows pictures of the workbench that are 1440 pixels wide and under 400 kB.', () => {
@@ -72,7 +97,9 @@ describe('README.md', () => {
 
 describe('assets/guide/pane.md', () => {
   describe('its recalc commands', () => {
-    const commands = [...read('assets/guide/pane.md').matchAll(/^npm run (?:--silent )?recalc -- (.+)$/gm)].map(([, words]) => words!)
+    const commands = [...read('assets/guide/pane.md').matchAll(/^npm run (?:--silent )?recalc -- (.+)$/gm)].map(
+      ([, words]) => words!,
+    )
     let folder: string
 
     beforeAll(() => {
@@ -90,7 +117,9 @@ describe('assets/guide/pane.md', () => {
       expect(program).toBe('node')
       // npm tells a script by INIT_CWD from where it was called.
       const { status, stdout, stderr } = spawnSync(process.execPath, [...script, ...words.split(' ')], {
-        cwd: root, env: { ...process.env, INIT_CWD: folder }, encoding: 'utf8',
+        cwd: root,
+        env: { ...process.env, INIT_CWD: folder },
+        encoding: 'utf8',
       })
       expect(status, stderr).toBe(0)
       if (words.includes('--json')) expect(JSON.parse(stdout)).toHaveProperty('sheets')
@@ -110,7 +139,9 @@ describe('assets/guide/functions.md', () => {
 
 describe('DEVELOPERS.md', () => {
   test('has a line for every folder of src.', () => {
-    const folders = readdirSync(join(root, 'src'), { withFileTypes: true }).filter((entry) => entry.isDirectory()).map(({ name }) => `| \`src/${name}\` |`)
+    const folders = readdirSync(join(root, 'src'), { withFileTypes: true })
+      .filter((entry) => entry.isDirectory())
+      .map(({ name }) => `| \`src/${name}\` |`)
     const text = read('DEVELOPERS.md')
     expect(folders.filter((line) => !text.includes(line))).toEqual([])
   })

@@ -47,44 +47,116 @@ function sizes(): void {
 function calls(): void {
   const functions = loadBundle()
   const run = (id: string, ...args: unknown[]) => functions.get(id)!(...args)
-  line('100,000 calls of FILL through the bundle', milliseconds(timed(() => {
-    for (let vessels = 0; vessels < 100_000; vessels++) run('FILL', vessels, 65.5, 0.1, 0.03)
-  })), 'under 2 s')
-  line('10,000 calls of BAGS through the bundle', milliseconds(timed(() => {
-    for (let need = 0; need < 10_000; need++) run('BAGS', need, 60, 1.9, 12, 4)
-  })))
-  line('1,000 calls of BREAKEVEN with interest four times a year', milliseconds(timed(() => {
-    for (let cents = 1; cents <= 1000; cents++) run('BREAKEVEN', 0.45, 2 + cents / 1000, 0.12, 0, 0.01, 0, 0.05, 4)
-  })))
-  line('CUTTINGS for a million liners at 95 %, binomial', milliseconds(timed(() => run('CUTTINGS', 1e6, [[0.85]], 0.95, null))), 'under 50 ms')
-  line('ODDS, 100,000 draws of ROOTINGCOST with eleven arguments', milliseconds(timed(() => run('ODDS', 'ROOTINGCOST', ...uncertainRooting(), 100_000))), 'under 1 s')
-  line('ODDS, 1,000 draws of BREAKEVEN with interest', milliseconds(timed(() => run(
-    'ODDS', 'BREAKEVEN', inColumn(['singleUseCost', 'firstCost', 'washCost', 'yearlyInterest', 'roundsPerYear']),
-    inColumn([0.4, 2, 0.1, 0, 1]), inColumn([0.45, 2.4, 0.12, 0.05, 4]), inColumn([0.5, 3, 0.2, 0.1, 4]), 1000,
-  ))))
-  line('SWINGS of ROOTINGCOST with eleven arguments', milliseconds(timed(() => run('SWINGS', 'ROOTINGCOST', ...uncertainRooting()))))
-  line('CUTTINGS for a million liners at 95 %, beta-binomial', milliseconds(timed(() => run('CUTTINGS', 1e6, [[0.85]], 0.95, 0.05))), 'under 50 ms')
-  line('CUTTINGS for ten million liners at 99.9999 %, beta-binomial', milliseconds(timed(() => run('CUTTINGS', 1e7, [[0.5]], 0.999999, 0.2))), 'under 50 ms')
-  line('OVERSTICK for a million liners, binomial', milliseconds(timed(() => run('OVERSTICK', 1e6, [[0.85]], 0.1, 1.5, 0.05, null))), 'under 50 ms')
-  line('OVERSTICK for ten million liners, beta-binomial', milliseconds(timed(() => run('OVERSTICK', 1e7, [[0.85]], 0.1, 1.5, 0.05, 0.05))), 'under 50 ms')
+  line(
+    '100,000 calls of FILL through the bundle',
+    milliseconds(
+      timed(() => {
+        for (let vessels = 0; vessels < 100_000; vessels++) run('FILL', vessels, 65.5, 0.1, 0.03)
+      }),
+    ),
+    'under 2 s',
+  )
+  line(
+    '10,000 calls of BAGS through the bundle',
+    milliseconds(
+      timed(() => {
+        for (let need = 0; need < 10_000; need++) run('BAGS', need, 60, 1.9, 12, 4)
+      }),
+    ),
+  )
+  line(
+    '1,000 calls of BREAKEVEN with interest four times a year',
+    milliseconds(
+      timed(() => {
+        for (let cents = 1; cents <= 1000; cents++) run('BREAKEVEN', 0.45, 2 + cents / 1000, 0.12, 0, 0.01, 0, 0.05, 4)
+      }),
+    ),
+  )
+  line(
+    'CUTTINGS for a million liners at 95 %, binomial',
+    milliseconds(timed(() => run('CUTTINGS', 1e6, [[0.85]], 0.95, null))),
+    'under 50 ms',
+  )
+  line(
+    'ODDS, 100,000 draws of ROOTINGCOST with eleven arguments',
+    milliseconds(timed(() => run('ODDS', 'ROOTINGCOST', ...uncertainRooting(), 100_000))),
+    'under 1 s',
+  )
+  line(
+    'ODDS, 1,000 draws of BREAKEVEN with interest',
+    milliseconds(
+      timed(() =>
+        run(
+          'ODDS',
+          'BREAKEVEN',
+          inColumn(['singleUseCost', 'firstCost', 'washCost', 'yearlyInterest', 'roundsPerYear']),
+          inColumn([0.4, 2, 0.1, 0, 1]),
+          inColumn([0.45, 2.4, 0.12, 0.05, 4]),
+          inColumn([0.5, 3, 0.2, 0.1, 4]),
+          1000,
+        ),
+      ),
+    ),
+  )
+  line(
+    'SWINGS of ROOTINGCOST with eleven arguments',
+    milliseconds(timed(() => run('SWINGS', 'ROOTINGCOST', ...uncertainRooting()))),
+  )
+  line(
+    'CUTTINGS for a million liners at 95 %, beta-binomial',
+    milliseconds(timed(() => run('CUTTINGS', 1e6, [[0.85]], 0.95, 0.05))),
+    'under 50 ms',
+  )
+  line(
+    'CUTTINGS for ten million liners at 99.9999 %, beta-binomial',
+    milliseconds(timed(() => run('CUTTINGS', 1e7, [[0.5]], 0.999999, 0.2))),
+    'under 50 ms',
+  )
+  line(
+    'OVERSTICK for a million liners, binomial',
+    milliseconds(timed(() => run('OVERSTICK', 1e6, [[0.85]], 0.1, 1.5, 0.05, null))),
+    'under 50 ms',
+  )
+  line(
+    'OVERSTICK for ten million liners, beta-binomial',
+    milliseconds(timed(() => run('OVERSTICK', 1e7, [[0.85]], 0.1, 1.5, 0.05, 0.05))),
+    'under 50 ms',
+  )
 }
 
 /** The purchases that tests/oracles/buyPlan.test.ts compares with a solver, and a season of a thousand periods. */
 function buying(): void {
   const functions = loadBundle()
-  const run = (id: string, ...args: readonly unknown[]) => functions.get(id)!(...args.map((argument) => (Array.isArray(argument) ? inColumn(argument) : argument)))
+  const run = (id: string, ...args: readonly unknown[]) =>
+    functions.get(id)!(...args.map((argument) => (Array.isArray(argument) ? inColumn(argument) : argument)))
   const random = randomFrom(1958)
-  const times = Array.from({ length: 1000 }, () => argumentsOf(randomPurchase(random))).map((args) => timed(() => {
-    try {
-      run('BUYPLAN', ...args)
-    } catch {
-      // Some of these needs are beyond what is available, which a cell shows as an error value.
-    }
-  }))
+  const times = Array.from({ length: 1000 }, () => argumentsOf(randomPurchase(random))).map((args) =>
+    timed(() => {
+      try {
+        run('BUYPLAN', ...args)
+      } catch {
+        // Some of these needs are beyond what is available, which a cell shows as an error value.
+      }
+    }),
+  )
   line('BUYPLAN, median of 1,000 purchases', milliseconds(median(times)), 'under 1 ms')
   line('BUYPLAN, the slowest of them', milliseconds(Math.max(...times)), 'under 500 ms')
   const needs = Array.from({ length: 1000 }, () => random(1000) / 10)
-  line('STOCKPLAN over 1,000 periods', milliseconds(timed(() => run('STOCKPLAN', needs, 40, 0.01, needs.map(() => 2 + random(50) / 100), 100))))
+  line(
+    'STOCKPLAN over 1,000 periods',
+    milliseconds(
+      timed(() =>
+        run(
+          'STOCKPLAN',
+          needs,
+          40,
+          0.01,
+          needs.map(() => 2 + random(50) / 100),
+          100,
+        ),
+      ),
+    ),
+  )
 }
 
 function inColumn(cells: readonly unknown[]): readonly (readonly unknown[])[] {
@@ -94,7 +166,19 @@ function inColumn(cells: readonly unknown[]): readonly (readonly unknown[])[] {
 /** The names, lows, likelies and highs of all arguments of ROOTINGCOST. */
 function uncertainRooting(): readonly unknown[] {
   return [
-    ['firstCost', 'rounds', 'cuttingsPerRound', 'yield', 'washCost', 'topUpShare', 'lossShare', 'otherCostPerCutting', 'endValue', 'yearlyInterest', 'roundsPerYear'],
+    [
+      'firstCost',
+      'rounds',
+      'cuttingsPerRound',
+      'yield',
+      'washCost',
+      'topUpShare',
+      'lossShare',
+      'otherCostPerCutting',
+      'endValue',
+      'yearlyInterest',
+      'roundsPerYear',
+    ],
     [80, 5, 900, 0.7, 3, 0, 0, 0.06, -5, 0.02, 2],
     [90, 9, 1000, 0.85, 4.5, 0.05, 0.02, 0.072, 0, 0.05, 4],
     [120, 14, 1100, 0.95, 6, 0.1, 0.1, 0.09, 10, 0.08, 6],
@@ -114,20 +198,38 @@ async function season(): Promise<void> {
 
 /** Ten times each, with the page's thread four times slower than it is. */
 async function panes(): Promise<void> {
-  const [inExcel, inWorkbench] = [await serve({ folder: dist, port: 0 }), await serve({ folder: dist, port: 0, policy: workbenchPolicy })]
+  const [inExcel, inWorkbench] = [
+    await serve({ folder: dist, port: 0 }),
+    await serve({ folder: dist, port: 0, policy: workbenchPolicy }),
+  ]
   const browser = await launchChromium()
   // Each wait for the processor counts fully here: a busy machine gives no measure of the pane.
-  line('processes that wait for the processors of this machine', loadavg()[0]!.toFixed(1), `${availableParallelism()} processors`)
+  line(
+    'processes that wait for the processors of this machine',
+    loadavg()[0]!.toFixed(1),
+    `${availableParallelism()} processors`,
+  )
   const pages: Readonly<Record<string, { readonly page: PanePage; readonly promised: string }>> = {
-    'Excel\'s pane': {
-      page: { address: `${inExcel.address}/taskpane.html`, pane: '#pane', width: 350, prepare: (page) => standInForExcel(page, inExcel.address) },
+    "Excel's pane": {
+      page: {
+        address: `${inExcel.address}/taskpane.html`,
+        pane: '#pane',
+        width: 350,
+        prepare: (page) => standInForExcel(page, inExcel.address),
+      },
       promised: 'under 1 s',
     },
-    'the workbench\'s pane': { page: { address: inWorkbench.address, pane: 'aside.functions', width: 1440 }, promised: '' },
+    "the workbench's pane": {
+      page: { address: inWorkbench.address, pane: 'aside.functions', width: 1440 },
+      promised: '',
+    },
   }
   try {
     for (const [name, { page, promised }] of Object.entries(pages)) {
-      for (const [ask, what] of [['click', 'a click on the first tab'], ['letter', 'a letter in the search']] as const) {
+      for (const [ask, what] of [
+        ['click', 'a click on the first tab'],
+        ['letter', 'a letter in the search'],
+      ] as const) {
         const answers: Awaited<ReturnType<typeof paneAnswers>>[] = []
         for (let round = 0; round < 10; round++) answers.push(await paneAnswers(browser, page, ask))
         const [ready, answered] = [answers.map((answer) => answer.ready), answers.map((answer) => answer.answered)]
@@ -159,12 +261,16 @@ async function workbench(): Promise<void> {
     for (let step = 0; step < 7; step++) await page.keyboard.press('ArrowDown')
     await page.keyboard.press('ArrowRight')
     await cell.filter({ hasText: 'Orders, B8' }).waitFor()
-    const measured = () => page.evaluate((name) => performance.getEntriesByName(name).map(({ duration }) => duration), recalculationMeasure)
+    const measured = () =>
+      page.evaluate((name) => performance.getEntriesByName(name).map(({ duration }) => duration), recalculationMeasure)
     const before = (await measured()).length
     for (let edit = 1; edit <= 12; edit++) {
       await page.keyboard.type(String(9000 + edit))
       await page.keyboard.press('Enter')
-      await page.waitForFunction(([name, count]) => performance.getEntriesByName(name).length >= count, [recalculationMeasure, before + edit] as const)
+      await page.waitForFunction(([name, count]) => performance.getEntriesByName(name).length >= count, [
+        recalculationMeasure,
+        before + edit,
+      ] as const)
       await page.keyboard.press('ArrowUp')
     }
     const times = (await measured()).slice(before)

@@ -27,7 +27,11 @@ interface Answer {
 }
 
 /** Every page is loaded afresh, with nothing in the cache. */
-export async function paneAnswers(browser: Browser, { address, pane, width, prepare }: PanePage, ask: Ask): Promise<Answer> {
+export async function paneAnswers(
+  browser: Browser,
+  { address, pane, width, prepare }: PanePage,
+  ask: Ask,
+): Promise<Answer> {
   const context = await browser.newContext({ viewport: { width, height: 800 } })
   try {
     const page = await context.newPage()
@@ -50,16 +54,19 @@ export async function paneAnswers(browser: Browser, { address, pane, width, prep
 /** Gives the page a function of this name; what comes back waits for what the page calls it with. */
 async function listen<T>(page: Page, name: string): Promise<() => Promise<T>> {
   let tell!: (value: T) => void
-  const told = new Promise<T>((resolve) => { tell = resolve })
+  const told = new Promise<T>((resolve) => {
+    tell = resolve
+  })
   await page.exposeFunction(name, tell)
   return () => told
 }
 
 /** Runs in the page. A text, because the names that a compiler adds to functions are not known there. */
 function watch(pane: string, ask: Ask): string {
-  const [asked, answered] = ask === 'click'
-    ? ['[role=tab]', 'element.getAttribute("aria-selected") === "true"']
-    : ['input[type=search]', 'element.value === "p"']
+  const [asked, answered] =
+    ask === 'click'
+      ? ['[role=tab]', 'element.getAttribute("aria-selected") === "true"']
+      : ['input[type=search]', 'element.value === "p"']
   return `{
     const afterDrawing = (act) => requestAnimationFrame(() => setTimeout(act))
     const started = new MutationObserver(() => {

@@ -28,7 +28,10 @@ export function browserWindows(): Windows {
 
   afterEach(async () => {
     await Promise.all(contexts.map((context) => context.close()))
-    const [unexpected, missing] = [faults.filter((fault) => !expected.some((known) => known.test(fault))), expected.filter((known) => !faults.some((fault) => known.test(fault)))]
+    const [unexpected, missing] = [
+      faults.filter((fault) => !expected.some((known) => known.test(fault))),
+      expected.filter((known) => !faults.some((fault) => known.test(fault))),
+    ]
     contexts = []
     faults = []
     expected = []

@@ -12,9 +12,12 @@ const pages = browserWindows()
 
 const button = (page: Page, name: string): Locator => page.getByRole('button', { name, exact: true })
 type Region = '.bar' | '.sheet' | typeof pane
-const regionOf = (page: Page): Promise<Region | undefined> => page.evaluate((regions) => (
-  regions.find((region) => document.activeElement?.closest(region))
-), ['.bar', '.sheet', pane] as const)
+const regionOf = (page: Page): Promise<Region | undefined> =>
+  page.evaluate((regions) => regions.find((region) => document.activeElement?.closest(region)), [
+    '.bar',
+    '.sheet',
+    pane,
+  ] as const)
 const selected = (page: Page): Locator => page.getByRole('status', { name: 'Selected cell', includeHidden: true })
 
 /** Leaves this in cells of the first column, from the selected one on. */

@@ -32,28 +32,45 @@ it('Numbers typed one below the other stand as they were typed, though the resul
   // As a practised hand types, in milliseconds from key to key; the season takes longer to calculate.
   await page.keyboard.type(numbers.map((number) => `${number}\n`).join(''), { delay: 60 })
   await selected(page).filter({ hasText: 'Orders, B13' }).waitFor()
-  for (const [row, shown] of [[12, '5,500'], [11, '4,400'], [10, '3,300'], [9, '2,200'], [8, '1,100']] as const) {
+  for (const [row, shown] of [
+    [12, '5,500'],
+    [11, '4,400'],
+    [10, '3,300'],
+    [9, '2,200'],
+    [8, '1,100'],
+  ] as const) {
     await page.keyboard.press('ArrowUp')
-    await selected(page).filter({ hasText: new RegExp(`^Orders, B${row}: ${shown}$`) }).waitFor()
+    await selected(page)
+      .filter({ hasText: new RegExp(`^Orders, B${row}: ${shown}$`) })
+      .waitFor()
   }
 
   await typeDown(page, '12.5')
   await page.keyboard.press('ArrowUp')
-  await selected(page).filter({ hasText: 'Orders, B8: 12.5: Type the number of liners ordered: a whole number, 0 or more.' }).waitFor()
+  await selected(page)
+    .filter({ hasText: 'Orders, B8: 12.5: Type the number of liners ordered: a whole number, 0 or more.' })
+    .waitFor()
   expect(await selected(page).getAttribute('data-refused')).toBe('true')
   await typeDown(page, '12')
   await page.keyboard.press('ArrowUp')
-  await selected(page).filter({ hasText: /^Orders, B8: 12$/ }).waitFor()
+  await selected(page)
+    .filter({ hasText: /^Orders, B8: 12$/ })
+    .waitFor()
   await page.keyboard.press('ArrowRight')
   await typeDown(page, 'Moss')
   await page.keyboard.press('ArrowUp')
   await selected(page).filter({ hasText: 'Orders, C8: Moss: Type one of the six ways of rooting' }).waitFor()
   await typeDown(page, 'water')
   await page.keyboard.press('ArrowUp')
-  await selected(page).filter({ hasText: /^Orders, C8: water$/ }).waitFor()
+  await selected(page)
+    .filter({ hasText: /^Orders, C8: water$/ })
+    .waitFor()
 })
 
-const wide: BrowserContextOptions = { viewport: { width: 1440, height: 900 }, permissions: ['clipboard-read', 'clipboard-write'] }
+const wide: BrowserContextOptions = {
+  viewport: { width: 1440, height: 900 },
+  permissions: ['clipboard-read', 'clipboard-write'],
+}
 
 /** With the keyboard in the first cell of an empty workbook. */
 async function openEmpty(options: BrowserContextOptions = {}): Promise<Page> {
@@ -65,11 +82,14 @@ async function openEmpty(options: BrowserContextOptions = {}): Promise<Page> {
 
 /** From the pane, where the keyboard is once an empty workbook is open. */
 async function goToSheet(page: Page): Promise<void> {
-  const hasKeyboard = (place: string) => page.locator(place).evaluate((region) => region.contains(document.activeElement))
+  const hasKeyboard = (place: string) =>
+    page.locator(place).evaluate((region) => region.contains(document.activeElement))
   await expect.poll(() => hasKeyboard('aside.functions')).toBe(true)
   await page.keyboard.press('Shift+F6')
   await expect.poll(() => hasKeyboard('main.sheet')).toBe(true)
-  await selected(page).filter({ hasText: /^Sheet1, A1: (empty|leer)$/ }).waitFor()
+  await selected(page)
+    .filter({ hasText: /^Sheet1, A1: (empty|leer)$/ })
+    .waitFor()
 }
 
 /** From the cell below the last one upwards. */
@@ -93,7 +113,8 @@ it('A formula that was copied down is a formula in each of its cells, and in the
   for (const key of ['ArrowDown', 'Shift+ArrowDown', 'Control+v']) await page.keyboard.press(key)
   await selected(page).filter({ hasText: 'Sheet1, B2: =A2*2 gives 40' }).waitFor()
   // Down from a block leads below it.
-  for (const key of ['ArrowDown', 'ArrowUp', 'Shift+ArrowDown', 'Control+d', 'ArrowDown', 'ArrowUp']) await page.keyboard.press(key)
+  for (const key of ['ArrowDown', 'ArrowUp', 'Shift+ArrowDown', 'Control+d', 'ArrowDown', 'ArrowUp'])
+    await page.keyboard.press(key)
   await selected(page).filter({ hasText: 'Sheet1, B4: =A4*2 gives 80' }).waitFor()
   for (const key of ['ArrowRight', 'Shift+ArrowUp']) await page.keyboard.press(key)
   await page.keyboard.type('=A4+1')
@@ -110,7 +131,10 @@ it('A formula that is typed keeps its texts and names, however its numbers are w
   const formulas = ['=IF(2>1.50,"low","high")', '=IF(1E3>2,"x","y")', '=IF(0.5<1E-15,1,2)', '=IF(0.5<.0000001,1,2)']
   for (const formula of formulas) await typeDown(page, formula)
   await expectUpwards(page, [
-    '=IF(2>1.5,"low","high") gives low', '=IF(1000>2,"x","y") gives x', '=IF(0.5<(1*10^-15),1,2) gives 2', '=IF(0.5<(1*10^-7),1,2) gives 2',
+    '=IF(2>1.5,"low","high") gives low',
+    '=IF(1000>2,"x","y") gives x',
+    '=IF(0.5<(1*10^-15),1,2) gives 2',
+    '=IF(0.5<(1*10^-7),1,2) gives 2',
   ])
 })
 
@@ -120,8 +144,14 @@ it('Enter ends a formula, and takes nothing from the list of functions that the 
   const list = page.locator('[data-u-comp="sheets-formula-editor"] li')
   await list.filter({ hasText: 'INTRATE' }).first().waitFor()
   // The keys wait until the page is free, and then come before it has drawn anything anew.
-  const busy = page.evaluate(() => { for (const end = performance.now() + 500; performance.now() < end;); })
-  await Promise.all([busy, ...[...'F(2>1,"yes","no")'].map((letter) => page.keyboard.press(letter)), page.keyboard.press('Enter')])
+  const busy = page.evaluate(() => {
+    for (const end = performance.now() + 500; performance.now() < end;);
+  })
+  await Promise.all([
+    busy,
+    ...[...'F(2>1,"yes","no")'].map((letter) => page.keyboard.press(letter)),
+    page.keyboard.press('Enter'),
+  ])
   await list.first().waitFor({ state: 'detached' })
   await expectUpwards(page, ['=IF(2>1,"yes","no") gives yes'])
 })
@@ -145,7 +175,9 @@ it('What is pasted is read like what is typed: with the comma of whoever takes i
   await page.getByRole('button', { name: 'Beginnen' }).press('Enter')
   await page.getByRole('heading', { name: 'Saison' }).waitFor()
   await goToSheet(page)
-  await page.evaluate(() => navigator.clipboard.writeText(['2,200', '15,5 %', '1.234,5', '3.5.2026', '=IF(0.5<1E-15,1,2)'].join('\n')))
+  await page.evaluate(() =>
+    navigator.clipboard.writeText(['2,200', '15,5 %', '1.234,5', '3.5.2026', '=IF(0.5<1E-15,1,2)'].join('\n')),
+  )
   await page.keyboard.press('Control+v')
   await selected(page).filter({ hasText: 'Sheet1, A1: 2,2' }).waitFor()
   // Down from a block leads below it.

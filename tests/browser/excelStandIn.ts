@@ -25,9 +25,12 @@ const script = ({ code = 'InvalidSelection', isDarkTheme = false }: StandIn) => 
 /** Answers all requests of the page to other addresses with the stand-in, and gives a list of them that grows. */
 export async function standInForExcel(page: Page, address: string, standIn: StandIn = {}): Promise<readonly string[]> {
   const outside: string[] = []
-  await page.route((url) => url.origin !== address, (route) => {
-    outside.push(route.request().url())
-    return route.fulfill({ contentType: 'text/javascript', body: script(standIn) })
-  })
+  await page.route(
+    (url) => url.origin !== address,
+    (route) => {
+      outside.push(route.request().url())
+      return route.fulfill({ contentType: 'text/javascript', body: script(standIn) })
+    },
+  )
   return outside
 }

@@ -14,7 +14,10 @@ interface Look {
 }
 
 /** Sweeps what the workbench shows in both themes and at each width. The window is then as it was, and light. */
-export async function expectNoViolationsInAnyLook(page: Page, { widths, place = 'aside.functions' }: Look = {}): Promise<void> {
+export async function expectNoViolationsInAnyLook(
+  page: Page,
+  { widths, place = 'aside.functions' }: Look = {},
+): Promise<void> {
   const before = page.viewportSize()!
   for (const width of widths ?? [before.width]) {
     await page.setViewportSize({ ...before, width })
@@ -27,7 +30,21 @@ export async function expectNoViolationsInAnyLook(page: Page, { widths, place = 
 }
 
 /** As the place looks now. Our pages have no frames, so that axe need not open a page of its own to put their results together. */
-export async function expectNoViolations(page: Page, place: string, without: readonly string[] = [], look = ''): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).setLegacyMode().options({ resultTypes: ['violations'] }).include(place).exclude(sentinels).disableRules([...without]).analyze()
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`), look).toEqual([])
+export async function expectNoViolations(
+  page: Page,
+  place: string,
+  without: readonly string[] = [],
+  look = '',
+): Promise<void> {
+  const { violations } = await new AxeBuilder({ page })
+    .setLegacyMode()
+    .options({ resultTypes: ['violations'] })
+    .include(place)
+    .exclude(sentinels)
+    .disableRules([...without])
+    .analyze()
+  expect(
+    violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`),
+    look,
+  ).toEqual([])
 }

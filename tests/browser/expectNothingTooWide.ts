@@ -10,9 +10,17 @@ export async function expectNothingTooWide(page: Page, place: string): Promise<v
   for (const width of widths) {
     await page.setViewportSize({ ...before, width })
     await page.waitForFunction((wanted) => window.innerWidth === wanted, width)
-    const tooWide = await page.locator(`${place} :is(h1, h2, h3, h4, h5, p, li, dt, dd, code, label, button, input, select, figure, figure *)`).evaluateAll((elements) => elements
-      .filter((element) => element.getBoundingClientRect().right > document.documentElement.clientWidth || element.getBoundingClientRect().left < 0)
-      .map((element) => element.outerHTML))
+    const tooWide = await page
+      .locator(`${place} :is(h1, h2, h3, h4, h5, p, li, dt, dd, code, label, button, input, select, figure, figure *)`)
+      .evaluateAll((elements) =>
+        elements
+          .filter(
+            (element) =>
+              element.getBoundingClientRect().right > document.documentElement.clientWidth ||
+              element.getBoundingClientRect().left < 0,
+          )
+          .map((element) => element.outerHTML),
+      )
     expect(tooWide, `at ${width} pixels`).toEqual([])
   }
   await page.setViewportSize(before)

@@ -21,9 +21,12 @@ export async function openGridPage(script: string): Promise<GridPage> {
   const entry = join(import.meta.dirname, script)
   const outfile = join(folder, 'page.js')
   await build({ entryPoints: [entry], outfile, bundle: true, format: 'esm', logLevel: 'error' })
-  writeFileSync(join(folder, 'index.html'), `<!doctype html><link rel="icon" href="data:,">
+  writeFileSync(
+    join(folder, 'index.html'),
+    `<!doctype html><link rel="icon" href="data:,">
     <link rel="stylesheet" href="page.css">
-    <div id="grid" style="height: 600px"></div><script type="module" src="page.js"></script>`)
+    <div id="grid" style="height: 600px"></div><script type="module" src="page.js"></script>`,
+  )
   const served = await serve({ folder, port: 0, policy: workbenchPolicy })
   const browser = await chromium.connect(inject('chromium'))
   const context = await browser.newContext()

@@ -39,7 +39,11 @@ portContract('The workbench', async (): Promise<Scene> => {
     const target = placeOf(address)
     const now = placeOf((await port.selectedCell()).address)
     await pressOften(page, target.row > now.row ? 'ArrowDown' : 'ArrowUp', Math.abs(target.row - now.row))
-    await pressOften(page, target.column > now.column ? 'ArrowRight' : 'ArrowLeft', Math.abs(target.column - now.column))
+    await pressOften(
+      page,
+      target.column > now.column ? 'ArrowRight' : 'ArrowLeft',
+      Math.abs(target.column - now.column),
+    )
     await page.waitForFunction(async (wanted) => (await window.port!.selectedCell()).address === wanted, address)
   }
   workbench = {
@@ -66,7 +70,10 @@ test('The workbench gives the calls of the selected cell, those within others fi
   await workbench.type('J4', 10)
   await workbench.select('J5')
   await workbench.port.putFormula('=STICK.BAGS(STICK.FILL(J4,6500),"60 L")')
-  expect(await workbench.port.callsOfSelectedCell()).toEqual([{ id: 'FILL', args: [[[10]], 6500] }, { id: 'BAGS', args: [65, '60 L'] }])
+  expect(await workbench.port.callsOfSelectedCell()).toEqual([
+    { id: 'FILL', args: [[[10]], 6500] },
+    { id: 'BAGS', args: [65, '60 L'] },
+  ])
   await workbench.port.calculate()
   expect(await workbench.port.callsOfSelectedCell()).toHaveLength(2)
   await workbench.select('J4')
@@ -76,8 +83,17 @@ test('The workbench gives the calls of the selected cell, those within others fi
 test('One undo of the workbench takes back all that was added at once, and one redo brings it again, calculated.', async () => {
   const { port } = workbench
   const before = await port.read()
-  const sheet = (name: string, formula: string, value: number): Sheet => ({ name, widths: [], frozenRows: 0, frozenColumns: 0, rows: [[{ formula, note: 'Why' }, { value }]] })
-  await port.add({ names: [{ name: 'UndoneRate', refersTo: "'Undone b'!$B$1" }], sheets: [sheet('Undone a', '=UndoneRate*2', 1), sheet('Undone b', '=UndoneRate+1', 21)] })
+  const sheet = (name: string, formula: string, value: number): Sheet => ({
+    name,
+    widths: [],
+    frozenRows: 0,
+    frozenColumns: 0,
+    rows: [[{ formula, note: 'Why' }, { value }]],
+  })
+  await port.add({
+    names: [{ name: 'UndoneRate', refersTo: "'Undone b'!$B$1" }],
+    sheets: [sheet('Undone a', '=UndoneRate*2', 1), sheet('Undone b', '=UndoneRate+1', 21)],
+  })
   const sheets = async () => (await port.read()).sheets.map(({ name }) => name)
   const added = [...before.sheets.map(({ name }) => name), 'Undone a', 'Undone b']
   expect(await sheets()).toEqual(added)
@@ -92,9 +108,17 @@ test('One undo of the workbench takes back all that was added at once, and one r
 
 test('One undo of the workbench takes back all cells that were changed at once: a formula spills again, and one redo changes them again.', async () => {
   const { port } = workbench
-  const rows: Cell[][] = [[{ value: 1 }, { value: 3 }], [{ formula: '=STICK.BLENDPARTS(100,A1:B1,0)', spills: true, look: 'result' }], [{ formula: '=STICK.BAGS(A1,60)' }], [{ formula: '=SUM(A2:B2)' }]]
+  const rows: Cell[][] = [
+    [{ value: 1 }, { value: 3 }],
+    [{ formula: '=STICK.BLENDPARTS(100,A1:B1,0)', spills: true, look: 'result' }],
+    [{ formula: '=STICK.BAGS(A1,60)' }],
+    [{ formula: '=SUM(A2:B2)' }],
+  ]
   await port.add({ names: [], sheets: [{ name: 'Changed', widths: [], frozenRows: 0, frozenColumns: 0, rows }] })
-  const cells = async () => [...(await port.read()).sheets.find(({ name }) => name === 'Changed')!.cells].map(([address, { formula, value, spill }]) => [address, formula, value, spill])
+  const cells = async () =>
+    [...(await port.read()).sheets.find(({ name }) => name === 'Changed')!.cells].map(
+      ([address, { formula, value, spill }]) => [address, formula, value, spill],
+    )
   const before = await cells()
   expect(before).toContainEqual(['A2', '=STICK.BLENDPARTS(100,A1:B1,0)', 25, 'A2:B2'])
   await port.putCells([
@@ -103,7 +127,14 @@ test('One undo of the workbench takes back all cells that were changed at once: 
     { sheet: 'Changed', address: 'A3', was: '=STICK.BAGS(A1,60)', now: { formula: '=ROUNDUP(A1/60,0)' } },
   ])
   const after = await cells()
-  expect(after).toEqual([['A1', '', 1, undefined], ['B1', '', 3, undefined], ['A2', '', 25, undefined], ['B2', '', 75, undefined], ['A3', '=ROUNDUP(A1/60,0)', 1, undefined], ['A4', '=SUM(A2:B2)', 100, undefined]])
+  expect(after).toEqual([
+    ['A1', '', 1, undefined],
+    ['B1', '', 3, undefined],
+    ['A2', '', 25, undefined],
+    ['B2', '', 75, undefined],
+    ['A3', '=ROUNDUP(A1/60,0)', 1, undefined],
+    ['A4', '=SUM(A2:B2)', 100, undefined],
+  ])
   await press('Control+z')
   await expect.poll(cells).toEqual(before)
   await press('Control+y')
@@ -113,25 +144,40 @@ test('One undo of the workbench takes back all cells that were changed at once: 
 test('A line that is added to the order book of the season is counted on all sheets of the workbench.', async () => {
   const { port } = workbench
   const figure = async (reference: string) => Number((await port.valuesOf(reference, 'Season'))?.[0]?.[0])
-  const total = async (name: string) => (await port.valuesOf(name, 'Season'))!.reduce((sum, [value]) => sum + Number(value), 0)
-  const before = { liners: await total('OrderLiners'), buying: await figure('BuyingTotal'), cuttings: await total('OrderCuttings') }
+  const total = async (name: string) =>
+    (await port.valuesOf(name, 'Season'))!.reduce((sum, [value]) => sum + Number(value), 0)
+  const before = {
+    liners: await total('OrderLiners'),
+    buying: await figure('BuyingTotal'),
+    cuttings: await total('OrderCuttings'),
+  }
   const place = lastOrderLine((await port.read()).names)!
   await port.insertRow(place)
   const row = Number(place.address.slice(1))
   const typed = { A: '="Rubus"', B: '=9000', C: '="Premix"', I: '=20', J: '=6', K: '=0.9', L: '=0.95', M: '=0.9' }
-  for (const [column, formula] of Object.entries(typed)) await port.putFormula(formula, { sheet: 'Orders', address: `${column}${row}` })
+  for (const [column, formula] of Object.entries(typed))
+    await port.putFormula(formula, { sheet: 'Orders', address: `${column}${row}` })
   expect(await total('OrderLiners')).toBe(before.liners + 9000)
   // 9000 / (0.9 x 0.95 x 0.9), rounded up.
   expect(await total('OrderCuttings')).toBe(before.cuttings + 11696)
   expect(await figure('BuyingTotal')).toBeGreaterThan(before.buying)
   const { sheets } = await port.read()
-  const errors = sheets.flatMap(({ name, cells }) => [...cells].filter(([, { value }]) => typeof value === 'object' && value !== null).map(([address]) => `${name}!${address}`))
+  const errors = sheets.flatMap(({ name, cells }) =>
+    [...cells]
+      .filter(([, { value }]) => typeof value === 'object' && value !== null)
+      .map(([address]) => `${name}!${address}`),
+  )
   expect(errors).toEqual([])
 })
 
 test('One undo of the workbench takes an inserted row back, with all that was filled into it, and one redo brings it again.', async () => {
   const { port } = workbench
-  const lines = async () => [...(await port.read()).sheets.find(({ name }) => name === 'Lines')!.cells].map(([address, { formula, value }]) => [address, formula, value])
+  const lines = async () =>
+    [...(await port.read()).sheets.find(({ name }) => name === 'Lines')!.cells].map(([address, { formula, value }]) => [
+      address,
+      formula,
+      value,
+    ])
   const before = await lines()
   await port.insertRow({ sheet: 'Lines', address: 'A3' })
   const inserted = await lines()
@@ -162,38 +208,71 @@ async function portOf(page: Page): Promise<WorkbookPort> {
     isEmpty: () => page.evaluate(() => window.port!.isEmpty()),
     async read() {
       // As one text: the calls of a whole season are many values, and handing them over one by one takes minutes.
-      const text = await page.evaluate(async () => JSON.stringify(await window.port!.read(), (_key, value: unknown) => (value instanceof Map ? [...value] : value)))
-      const { names, sheets } = JSON.parse(text) as { names: OpenBook['names']; sheets: { name: string; cells: [string, OpenCell][] }[] }
+      const text = await page.evaluate(async () =>
+        JSON.stringify(await window.port!.read(), (_key, value: unknown) =>
+          value instanceof Map ? [...value] : value,
+        ),
+      )
+      const { names, sheets } = JSON.parse(text) as {
+        names: OpenBook['names']
+        sheets: { name: string; cells: [string, OpenCell][] }[]
+      }
       return { names, sheets: sheets.map(({ name, cells }) => ({ name, cells: new Map(cells) })) }
     },
     async readRows(...asked) {
-      const rows = await page.evaluate(async (given) => {
+      const rows = (await page.evaluate(async (given) => {
         const read = await window.port!.readRows(...given)
         return read && { name: read.name, cells: [...read.cells] }
-      }, asked) as { name: string; cells: [string, OpenCell][] } | undefined
+      }, asked)) as { name: string; cells: [string, OpenCell][] } | undefined
       return rows && { name: rows.name, cells: new Map(rows.cells) }
     },
     async add(book) {
-      const problem = await page.evaluate((given) => window.port!.add(given).then(() => undefined, ({ code, detail }: PortProblem) => ({ code, detail })), book)
+      const problem = await page.evaluate(
+        (given) =>
+          window.port!.add(given).then(
+            () => undefined,
+            ({ code, detail }: PortProblem) => ({ code, detail }),
+          ),
+        book,
+      )
       if (problem !== undefined) throw new PortProblem(problem.code, problem.detail)
     },
     insertRow: (place) => page.evaluate((given) => window.port!.insertRow(given), place),
     select: (place) => page.evaluate((given) => window.port!.select(given), place),
     names: () => page.evaluate(() => window.port!.names()),
     async putCells(changes) {
-      const problem = await page.evaluate((given) => window.port!.putCells(given).then(() => undefined, ({ code, detail }: PortProblem) => ({ code, detail })), changes)
+      const problem = await page.evaluate(
+        (given) =>
+          window.port!.putCells(given).then(
+            () => undefined,
+            ({ code, detail }: PortProblem) => ({ code, detail }),
+          ),
+        changes,
+      )
       if (problem !== undefined) throw new PortProblem(problem.code, problem.detail)
     },
     valuesOf: (...asked) => page.evaluate((given) => window.port!.valuesOf(...given), asked),
     async putFormula(...asked) {
-      const code = await page.evaluate((given) => window.port!.putFormula(...given).then(() => undefined, (problem: PortProblem) => problem.code), asked)
+      const code = await page.evaluate(
+        (given) =>
+          window.port!.putFormula(...given).then(
+            () => undefined,
+            (problem: PortProblem) => problem.code,
+          ),
+        asked,
+      )
       if (code !== undefined) throw new PortProblem(code)
     },
     callsOfSelectedCell: () => page.evaluate(() => window.port!.callsOfSelectedCell()),
     calculate: () => page.evaluate(() => window.port!.calculate()),
     onSelectionChange(listener) {
       const number = listeners.push(listener) - 1
-      void page.evaluate((own) => { window.stops!.set(own, window.port!.onSelectionChange(() => window.tellTest!(own))) }, number)
+      void page.evaluate((own) => {
+        window.stops!.set(
+          own,
+          window.port!.onSelectionChange(() => window.tellTest!(own)),
+        )
+      }, number)
       return () => void page.evaluate((own) => window.stops!.get(own)!(), number)
     },
   }

@@ -11,7 +11,9 @@ const pages = browserWindows()
 
 async function openLibrary(): Promise<Page> {
   const page = await pages.open({ viewport: { width: 320, height: 800 } })
-  await selectedCell(page).filter({ hasText: /^Season, A1:/ }).waitFor()
+  await selectedCell(page)
+    .filter({ hasText: /^Season, A1:/ })
+    .waitFor()
   await page.keyboard.press('F6')
   await pressUntilFocused(page, 'Tab', page.locator(pane).getByRole('tab', { selected: true }))
   await pressUntilFocused(page, 'ArrowRight', page.locator(pane).getByRole('tab', { name: 'Library' }))

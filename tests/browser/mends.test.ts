@@ -98,7 +98,9 @@ it('Without the mend endTypedFormulas the library takes Enter for its list of fu
   await page.keyboard.type('=I')
   await list().filter({ hasText: 'INTRATE' }).first().waitFor()
   // The keys wait until the page is free, and then come before it has drawn anything anew.
-  const busy = page.evaluate(() => { for (const free = performance.now() + 500; performance.now() < free;); })
+  const busy = page.evaluate(() => {
+    for (const free = performance.now() + 500; performance.now() < free;);
+  })
   await Promise.all([busy, ...[...'F(2>1,1,0)', 'Enter'].map((key) => page.keyboard.press(key))])
   await list().first().waitFor({ state: 'detached' })
   await press('Enter')

@@ -40,7 +40,9 @@ function putButton(page: Page): Locator {
 }
 
 function listedIds(page: Page): Promise<string[]> {
-  return page.locator('[data-function]').evaluateAll((entries) => entries.map((entry) => (entry as HTMLElement).dataset['function']!))
+  return page
+    .locator('[data-function]')
+    .evaluateAll((entries) => entries.map((entry) => (entry as HTMLElement).dataset['function']!))
 }
 
 function firstNumber(text: string | null | undefined): number {
@@ -92,7 +94,9 @@ describe('the pane in a narrow window', () => {
     await page.keyboard.press('Enter')
 
     await page.getByText(/^Put into \w+ on /).waitFor()
-    await expect.poll(() => page.locator('.sheet .cell').textContent()).toMatch(/=STICK\.FILL\(72,"4\.38 in3"\) gives 5\.167/)
+    await expect
+      .poll(() => page.locator('.sheet .cell').textContent())
+      .toMatch(/=STICK\.FILL\(72,"4\.38 in3"\) gives 5\.167/)
     await expect.poll(() => row(page, 'FILL').textContent()).toContain('the selected cell uses it')
   })
 
@@ -108,12 +112,19 @@ describe('the pane in a narrow window', () => {
       expect(await row(page, id).getAttribute('aria-expanded')).toBe('true')
       await expectNothingTooWide(page, pane)
       if (!oneNumber.has(id)) continue
-      const said = firstNumber(await page.getByText(/^gives /).first().textContent())
+      const said = firstNumber(
+        await page
+          .getByText(/^gives /)
+          .first()
+          .textContent(),
+      )
       await putButton(page).press('Enter')
       await page.getByText(/^Put into \w+ on /).waitFor()
       const status = page.locator('.sheet .cell')
       await expect.poll(() => status.textContent(), { message: id }).toContain(`=STICK.${id}(`)
-      await expect.poll(async () => firstNumber((await status.textContent())?.split(' gives ')[1]), { message: id }).toBeCloseTo(said, 7)
+      await expect
+        .poll(async () => firstNumber((await status.textContent())?.split(' gives ')[1]), { message: id })
+        .toBeCloseTo(said, 7)
     }
   })
 

@@ -33,20 +33,28 @@ const compat = JSON.parse(readFileSync(createRequire(import.meta.url).resolve('@
 function isThere({ __compat }: Feature): boolean {
   if (__compat === undefined) return true
   const support = [__compat.support.safari ?? []].flat()
-  return support.some(({ version_added, flags, alternative_name, version_removed }) => (
-    version_added !== false && (flags ?? alternative_name ?? version_removed) === undefined && Number(version_added.replace('≤', '')) <= oldest
-  ))
+  return support.some(
+    ({ version_added, flags, alternative_name, version_removed }) =>
+      version_added !== false &&
+      (flags ?? alternative_name ?? version_removed) === undefined &&
+      Number(version_added.replace('≤', '')) <= oldest,
+  )
 }
 
 type Path = readonly [object: string, member?: string]
 
 /** What the oldest browser lacks: globals, and members of those that it has. */
 function lacking(): readonly Path[] {
-  return [compat.javascript.builtins, compat.api].flatMap((objects) => Object.entries(objects).flatMap(([name, feature]): readonly Path[] => {
-    if (!isThere(feature)) return [[name]]
-    const members = Object.entries(feature).filter(([member, of]) => member !== '__compat' && member !== name && !member.endsWith('_event') && !isThere(of as Feature))
-    return members.map(([member]) => [name, member.replace(/_static$/, '')] as const)
-  }))
+  return [compat.javascript.builtins, compat.api].flatMap((objects) =>
+    Object.entries(objects).flatMap(([name, feature]): readonly Path[] => {
+      if (!isThere(feature)) return [[name]]
+      const members = Object.entries(feature).filter(
+        ([member, of]) =>
+          member !== '__compat' && member !== name && !member.endsWith('_event') && !isThere(of as Feature),
+      )
+      return members.map(([member]) => [name, member.replace(/_static$/, '')] as const)
+    }),
+  )
 }
 
 /** Runs in the page before its own scripts. */
@@ -56,7 +64,8 @@ function takeAway(names: readonly Path[]): void {
     if (member === undefined) delete page[name]
     else {
       const holders = [page[name], page[name]?.prototype, name === 'Window' ? page : undefined]
-      for (const holder of holders) if (holder !== undefined && Object(holder) === holder) Reflect.deleteProperty(holder, member)
+      for (const holder of holders)
+        if (holder !== undefined && Object(holder) === holder) Reflect.deleteProperty(holder, member)
     }
   }
 }
@@ -67,7 +76,8 @@ describe('what came after Safari 16.4', () => {
   it('is known: among it is what a browser of today has.', () => {
     const names = lacking().map((path) => path.join('.'))
     // Set operations came in Safari 17, requestIdleCallback in none so far; toSorted came in 16.
-    for (const name of ['Set.union', 'Object.groupBy', 'Promise.withResolvers', 'Window.requestIdleCallback']) expect(names).toContain(name)
+    for (const name of ['Set.union', 'Object.groupBy', 'Promise.withResolvers', 'Window.requestIdleCallback'])
+      expect(names).toContain(name)
     expect(names).not.toContain('Array.toSorted')
   })
 
@@ -75,7 +85,9 @@ describe('what came after Safari 16.4', () => {
     const page = await windows.blank({ viewport: { width: 1440, height: 900 } })
     await page.addInitScript(takeAway, lacking())
     await page.goto(windows.address)
-    expect(await page.evaluate(() => ['union' in Set.prototype, 'groupBy' in Object, 'withResolvers' in Promise])).toEqual([false, false, false])
+    expect(
+      await page.evaluate(() => ['union' in Set.prototype, 'groupBy' in Object, 'withResolvers' in Promise]),
+    ).toEqual([false, false, false])
     const cell = page.getByRole('status', { name: 'Selected cell' })
     await cell.filter({ hasText: 'Season, A1' }).waitFor()
     await page.keyboard.press('Alt+PageDown')
@@ -86,15 +98,25 @@ describe('what came after Safari 16.4', () => {
     await expect.poll(() => cell.textContent()).toContain('=STICK.BAGS(300,60) gives 5')
     for (const section of sections) {
       await page.locator('aside.functions').getByRole('tab', { name: section }).click()
-      await page.locator('aside.functions').getByRole('tabpanel', { name: section }).getByRole('heading', { name: section }).first().waitFor()
+      await page
+        .locator('aside.functions')
+        .getByRole('tabpanel', { name: section })
+        .getByRole('heading', { name: section })
+        .first()
+        .waitFor()
     }
   })
 
   it('is in none of the built scripts, as far as the language goes.', () => {
-    const scripts = ['.', 'chunks'].flatMap((folder) => readdirSync(join(dist, folder)).filter((name) => name.endsWith('.js')).map((name) => join(dist, folder, name)))
+    const scripts = ['.', 'chunks'].flatMap((folder) =>
+      readdirSync(join(dist, folder))
+        .filter((name) => name.endsWith('.js'))
+        .map((name) => join(dist, folder, name)),
+    )
     expect(scripts.length).toBeGreaterThan(10)
     // Safari 16.4 was the first to know all of ES2022, and of later editions it knows parts.
-    for (const script of scripts) expect(() => parse(readFileSync(script, 'utf8'), { ecmaVersion: 2022 }), script).not.toThrow()
+    for (const script of scripts)
+      expect(() => parse(readFileSync(script, 'utf8'), { ecmaVersion: 2022 }), script).not.toThrow()
   })
 })
 
@@ -105,7 +127,9 @@ it.each([
   const page = await windows.blank({ locale })
   windows.expectFault(/unexpected token/i)
   // A sign that no browser knows yet stands for one that an older browser does not know.
-  await page.route('**/workbench.js', (route) => route.fulfill({ contentType: 'text/javascript', body: 'const newer = @@' }))
+  await page.route('**/workbench.js', (route) =>
+    route.fulfill({ contentType: 'text/javascript', body: 'const newer = @@' }),
+  )
   await page.goto(windows.address)
   await page.getByRole('alert').filter({ hasText: sentence }).waitFor()
 })

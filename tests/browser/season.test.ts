@@ -38,7 +38,9 @@ describe('by keyboard in a narrow window', () => {
     for (const name of ['Season', 'Review']) {
       await pressUntilFocused(page, 'Tab', button(page, name))
       await page.keyboard.press('Enter')
-      await expect.poll(() => page.getByRole('status', { name: 'Selected cell', includeHidden: true }).textContent()).toMatch(new RegExp(`^${name}, A1: `))
+      await expect
+        .poll(() => page.getByRole('status', { name: 'Selected cell', includeHidden: true }).textContent())
+        .toMatch(new RegExp(`^${name}, A1: `))
     }
   })
 })
@@ -59,5 +61,9 @@ it('A season that is there already is not built over, the pane lists what is tak
     await pressUntilFocused(page, 'Tab', button(page, 'Build another season'))
     await page.keyboard.press('Enter')
   }
-  await page.getByText(/^The workbook already holds the sheet Season, the sheet Orders, .* and \d+ more, and nothing of yours is overwritten/).waitFor()
+  await page
+    .getByText(
+      /^The workbook already holds the sheet Season, the sheet Orders, .* and \d+ more, and nothing of yours is overwritten/,
+    )
+    .waitFor()
 })

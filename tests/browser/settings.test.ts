@@ -20,9 +20,12 @@ async function open(): Promise<Page> {
 async function goTo(page: Page, region: string): Promise<void> {
   for (let turns = 0; turns < 3; turns += 1) {
     await page.keyboard.press('F6')
-    const arrived = await page.locator(region).evaluate((place) => new Promise<boolean>((resolve) => {
-      requestAnimationFrame(() => requestAnimationFrame(() => resolve(place.contains(document.activeElement))))
-    }))
+    const arrived = await page.locator(region).evaluate(
+      (place) =>
+        new Promise<boolean>((resolve) => {
+          requestAnimationFrame(() => requestAnimationFrame(() => resolve(place.contains(document.activeElement))))
+        }),
+    )
     if (arrived) return
   }
   throw new Error(`F6 does not reach ${region}`)
@@ -71,7 +74,9 @@ describe('by keyboard in a narrow window', () => {
     await expectNothingTooWide(page, pane)
     await expectNothingTooWide(page, '.bar')
 
-    await page.getByLabel('Excel-Datei, die geöffnet wird').setInputFiles({ name: 'notes.xlsx', mimeType: 'text/plain', buffer: Buffer.from('no workbook') })
+    await page
+      .getByLabel('Excel-Datei, die geöffnet wird')
+      .setInputFiles({ name: 'notes.xlsx', mimeType: 'text/plain', buffer: Buffer.from('no workbook') })
     const refusal = page.getByRole('dialog', { name: 'notes.xlsx konnte nicht gelesen werden' })
     expect(await refusal.innerText()).toContain('Das ist keine Excel-Arbeitsmappe.')
     await page.keyboard.press('Enter')
@@ -88,7 +93,9 @@ describe('by keyboard in a narrow window', () => {
       await tabTo(page, form.getByRole('textbox').nth(index))
       await page.keyboard.type(text)
     }
-    await expect.poll(() => form.getByRole('status', { name: 'Ergebnis' }).textContent()).toMatch(/^ergibt 0,00175\sEUR pro L/)
+    await expect
+      .poll(() => form.getByRole('status', { name: 'Ergebnis' }).textContent())
+      .toMatch(/^ergibt 0,00175\sEUR pro L/)
     await expectNothingTooWide(page, pane)
     await tabTo(page, form.getByRole('button', { name: 'Ins Blatt setzen' }))
     await page.keyboard.press('Enter')
@@ -131,7 +138,9 @@ test('1,5 that is typed into a cell of the workbench is a number for whoever tak
 
 test('An entry typed before the pane is there is read with the mark chosen at an earlier visit, and the line of the cell has that mark in English too', async () => {
   const page = await pages.blank({ viewport: { width: 1200, height: 800 } })
-  await page.addInitScript(() => localStorage.setItem('sticksheet settings', JSON.stringify({ language: 'en', decimalMark: ',' })))
+  await page.addInitScript(() =>
+    localStorage.setItem('sticksheet settings', JSON.stringify({ language: 'en', decimalMark: ',' })),
+  )
   // As on a slow machine, where there is time for it.
   await (await page.context().newCDPSession(page)).send('Emulation.setCPUThrottlingRate', { rate: 2 })
   await page.goto(pages.address, { waitUntil: 'commit' })

@@ -4,7 +4,9 @@ import type { Page } from 'playwright-core'
 export async function showTheme(page: Page, colorScheme: 'light' | 'dark'): Promise<void> {
   await page.emulateMedia({ colorScheme })
   await page.waitForFunction((dark) => {
-    const [, red] = /^rgb\((\d+)/.exec(getComputedStyle(document.querySelector('aside.functions > div')!).backgroundColor)!
-    return (Number(red) < 128) === dark
+    const [, red] = /^rgb\((\d+)/.exec(
+      getComputedStyle(document.querySelector('aside.functions > div')!).backgroundColor,
+    )!
+    return Number(red) < 128 === dark
   }, colorScheme === 'dark')
 }

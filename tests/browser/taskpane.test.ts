@@ -10,7 +10,10 @@ const windows = browserWindows()
 const address = inject('addIn')
 
 /** Excel's page, with the addresses elsewhere that it asked for, a list that grows. */
-async function openPane(standIn: StandIn = {}, options: BrowserContextOptions = {}): Promise<{ readonly page: Page; readonly outside: readonly string[] }> {
+async function openPane(
+  standIn: StandIn = {},
+  options: BrowserContextOptions = {},
+): Promise<{ readonly page: Page; readonly outside: readonly string[] }> {
   const page = await windows.blank(options)
   // The stand-in refuses all that is asked of the workbook.
   windows.expectFault(/^Excel does not tell which cell is selected/)
@@ -19,11 +22,14 @@ async function openPane(standIn: StandIn = {}, options: BrowserContextOptions = 
   return { page, outside }
 }
 
-test('Excel\'s page registers every function before it asks whether Excel is ready, then shows the pane, and loads nothing else from outside.', async () => {
+test("Excel's page registers every function before it asks whether Excel is ready, then shows the pane, and loads nothing else from outside.", async () => {
   const { page, outside } = await openPane()
   await page.locator(`[data-function="${catalogue[0]!.id}"]`).waitFor()
   const registered = await page.evaluate(() => {
-    const { associated, associatedWhenReady } = window as unknown as { associated: string[]; associatedWhenReady: number }
+    const { associated, associatedWhenReady } = window as unknown as {
+      associated: string[]
+      associatedWhenReady: number
+    }
     return { associated, associatedWhenReady }
   })
   expect(registered.associated).toEqual(catalogue.map((definition) => definition.id))
@@ -31,31 +37,44 @@ test('Excel\'s page registers every function before it asks whether Excel is rea
   expect(outside).toEqual([officeScript])
 })
 
-test.each(['light', 'dark', 'forced'] as const)('No section of Excel\'s pane breaks a rule of accessibility, at 320 pixels, in %s colours.', async (colours) => {
-  const { page } = await openPane({ isDarkTheme: colours === 'dark' }, { viewport: { width: 320, height: 700 }, forcedColors: colours === 'forced' ? 'active' : 'none' })
-  const tabs = page.getByRole('tab')
-  await tabs.first().waitFor()
-  expect(await tabs.count()).toBeGreaterThanOrEqual(6)
-  for (const tab of await tabs.all()) {
-    await tab.click()
-    await page.getByRole('tabpanel', { name: await tab.innerText() }).getByRole('heading').first().waitFor()
-    // The browser paints forced colours, black on white here; axe reads the ones that the theme asked for.
-    await expectNoViolations(page, '#pane', colours === 'forced' ? ['color-contrast'] : [])
-  }
-})
+test.each(['light', 'dark', 'forced'] as const)(
+  "No section of Excel's pane breaks a rule of accessibility, at 320 pixels, in %s colours.",
+  async (colours) => {
+    const { page } = await openPane(
+      { isDarkTheme: colours === 'dark' },
+      { viewport: { width: 320, height: 700 }, forcedColors: colours === 'forced' ? 'active' : 'none' },
+    )
+    const tabs = page.getByRole('tab')
+    await tabs.first().waitFor()
+    expect(await tabs.count()).toBeGreaterThanOrEqual(6)
+    for (const tab of await tabs.all()) {
+      await tab.click()
+      await page
+        .getByRole('tabpanel', { name: await tab.innerText() })
+        .getByRole('heading')
+        .first()
+        .waitFor()
+      // The browser paints forced colours, black on white here; axe reads the ones that the theme asked for.
+      await expectNoViolations(page, '#pane', colours === 'forced' ? ['color-contrast'] : [])
+    }
+  },
+)
 
 test.each([
   ['InvalidOperationInCellEditMode', /Press Enter/],
   ['AccessDenied', /protected/],
-] as const)('Where Excel refuses with %s, the pane says what to do, and its section stays as it was.', async (code, sentence) => {
-  const { page } = await openPane({ code })
-  await page.getByRole('tab', { name: 'Check' }).click()
-  const panel = page.getByRole('tabpanel', { name: 'Check' })
-  const ask = panel.getByRole('button', { name: /^Check/ })
-  await ask.click()
-  await panel.getByText(sentence).waitFor()
-  expect(await ask.isEnabled()).toBe(true)
-})
+] as const)(
+  'Where Excel refuses with %s, the pane says what to do, and its section stays as it was.',
+  async (code, sentence) => {
+    const { page } = await openPane({ code })
+    await page.getByRole('tab', { name: 'Check' }).click()
+    const panel = page.getByRole('tabpanel', { name: 'Check' })
+    const ask = panel.getByRole('button', { name: /^Check/ })
+    await ask.click()
+    await panel.getByText(sentence).waitFor()
+    expect(await ask.isEnabled()).toBe(true)
+  },
+)
 
 test('A section that cannot be fetched says so and what to do, the others go on, and it is shown again where it can be fetched.', async () => {
   const { page } = await openPane()
@@ -64,7 +83,10 @@ test('A section that cannot be fetched says so and what to do, the others go on,
   await page.locator(`[data-function="${catalogue[0]!.id}"]`).waitFor()
   await page.route(`${address}/chunks/*`, (route) => route.abort())
   await page.getByRole('tab', { name: 'Library' }).click()
-  await page.getByRole('alert').filter({ hasText: 'This part of the pane could not be fetched or shown. What stands in the workbook stays' }).waitFor()
+  await page
+    .getByRole('alert')
+    .filter({ hasText: 'This part of the pane could not be fetched or shown. What stands in the workbook stays' })
+    .waitFor()
   await page.getByRole('tab', { name: 'Functions' }).click()
   await page.getByRole('searchbox').fill('fill')
   await page.locator('[data-function="FILL"]').waitFor()
@@ -82,12 +104,18 @@ test('A section that cannot be fetched says so and what to do, the others go on,
   expect(await library.evaluate((panel) => panel.contains(document.activeElement))).toBe(true)
 })
 
-test.each([['dark', true], ['light', false]] as const)('What the browser draws by itself, such as scroll bars, is %s where Excel is so.', async (scheme, isDarkTheme) => {
-  const { page } = await openPane({ isDarkTheme })
-  const list = page.locator(`[data-function="${catalogue[0]!.id}"]`)
-  await list.waitFor()
-  expect(await list.evaluate((element) => getComputedStyle(element).colorScheme)).toBe(scheme)
-})
+test.each([
+  ['dark', true],
+  ['light', false],
+] as const)(
+  'What the browser draws by itself, such as scroll bars, is %s where Excel is so.',
+  async (scheme, isDarkTheme) => {
+    const { page } = await openPane({ isDarkTheme })
+    const list = page.locator(`[data-function="${catalogue[0]!.id}"]`)
+    await list.waitFor()
+    expect(await list.evaluate((element) => getComputedStyle(element).colorScheme)).toBe(scheme)
+  },
+)
 
 test('The text of a function, fetched when it is first opened, comes into sight with its form.', async () => {
   const { page } = await openPane({}, { viewport: { width: 320, height: 700 } })

@@ -24,7 +24,10 @@ const sheet = (name: string, rows: Cell[][]): Sheet => ({ name, widths: [], froz
 const names = [{ name: 'Price', refersTo: "'Typed'!$F$5" }]
 const book = { names, sheets: [sheet('Typed', []), sheet('Other', [[], [{ formula: '=RAND()' }]])] }
 const grid = await startGrid(document.getElementById('grid')!, catalogue, book, {
-  dark: false, decimalMark: '.', giveFile: () => undefined, mends: [...engineMends, tellCommands],
+  dark: false,
+  decimalMark: '.',
+  giveFile: () => undefined,
+  mends: [...engineMends, tellCommands],
 })
 window.commands = commands
 window.focusGrid = () => grid.focus()

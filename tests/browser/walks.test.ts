@@ -69,14 +69,23 @@ async function expectInGuide(page: Page, sheet: string, label: string, text: str
   await expectCellInGuide(page, sheet, beside(sheet, label, column), label, text)
 }
 
-async function expectCellInGuide(page: Page, sheet: string, address: string, label: string, text: string): Promise<void> {
+async function expectCellInGuide(
+  page: Page,
+  sheet: string,
+  address: string,
+  label: string,
+  text: string,
+): Promise<void> {
   await goTo(page, sheet, address)
   await expect.poll(async () => writtenLike(text, await valueOfSelected(page)), { message: label }).toBe(text)
   expectGuideToSay(`**${label}**`, text)
 }
 
 function expectGuideToSay(...words: readonly string[]): void {
-  expect(guide.filter((line) => words.every((word) => line.includes(word))), words.join(' … ')).not.toEqual([])
+  expect(
+    guide.filter((line) => words.every((word) => line.includes(word))),
+    words.join(' … '),
+  ).not.toEqual([])
 }
 
 /** With as many decimals as `model`, and as a percentage where that is one. */
@@ -112,14 +121,19 @@ async function picture(page: Page, name: string, what: Part | Locator): Promise<
   const folder = process.env.PICTURES
   if (folder === undefined) return
   await page.mouse.move(0, 0)
-  const take = () => ('left' in what ? page.screenshot({ clip: { x: what.left, y: what.top, width: what.width, height: what.height } }) : what.screenshot())
+  const take = () =>
+    'left' in what
+      ? page.screenshot({ clip: { x: what.left, y: what.top, width: what.width, height: what.height } })
+      : what.screenshot()
   let latest = await take()
   // The grid and the charts draw a little after they know what.
-  await expect.poll(async () => {
-    const before = latest
-    latest = await take()
-    return latest.equals(before)
-  }).toBe(true)
+  await expect
+    .poll(async () => {
+      const before = latest
+      latest = await take()
+      return latest.equals(before)
+    })
+    .toBe(true)
   const file = join(folder, `${name}.png`)
   mkdirSync(dirname(file), { recursive: true })
   writeFileSync(file, latest)
@@ -140,7 +154,10 @@ it('The accountant costs the season, follows a price through it, and hands over 
   await goTo(page, 'Season', 'A1')
   await picture(page, 'guide/season', sheetPart(920, 490))
 
-  const [cuttings, before] = [await numberAt(page, 'Season', beside('Season', 'Cuttings to stick')), await numberAt(page, 'Season', beside('Season', 'Rooting cost of the season'))]
+  const [cuttings, before] = [
+    await numberAt(page, 'Season', beside('Season', 'Cuttings to stick')),
+    await numberAt(page, 'Season', beside('Season', 'Rooting cost of the season')),
+  ]
   await goTo(page, 'Season', beside('Season', 'The cutting itself'))
   await type(page, '0.07')
   // One cent more for each cutting.
@@ -158,7 +175,8 @@ it('The accountant costs the season, follows a price through it, and hands over 
 
   const stages = [0, 1, 2, 3].map((stage) => Number(beside('Quote', 'Sticking and rooting', '')) + stage)
   let floor = 0
-  for (const row of stages) floor = (floor + await numberAt(page, 'Quote', `H${row}`)) / await numberAt(page, 'Quote', `I${row}`)
+  for (const row of stages)
+    floor = (floor + (await numberAt(page, 'Quote', `H${row}`))) / (await numberAt(page, 'Quote', `I${row}`))
   await expectInGuide(page, 'Quote', 'Floor: cost of a liner', writtenLike('0.0000', String(floor)))
   await choose(page, 'Working')
   await pane(page).getByRole('heading', { name: 'Working of B25 on Quote' }).waitFor()
@@ -170,7 +188,7 @@ it('The accountant costs the season, follows a price through it, and hands over 
   await expect.poll(() => cellLine(page)).toBe('Working of B25, A1: Working of B25 on Quote')
   await picture(page, 'guide/working-sheet', sheetPart(1000, 560))
   await goTo(page, 'Working of B25', 'A1')
-  for (let rows = 0; rows < 60 && await valueOfSelected(page) !== 'Difference'; rows += 1) {
+  for (let rows = 0; rows < 60 && (await valueOfSelected(page)) !== 'Difference'; rows += 1) {
     const line = await cellLine(page)
     await page.keyboard.press('ArrowDown')
     await expect.poll(() => cellLine(page)).not.toBe(line)
@@ -208,7 +226,11 @@ it('Sales sees what 8 % off 12,000 liners leaves, finds how far it can go, and w
   const upToCents = (price: number) => Math.ceil(price * 100 - 1e-9) / 100
   const cost = await numberAt(page, 'Quote', beside('Quote', 'Floor: cost of a liner'))
   const once = await numberAt(page, 'Quote', beside('Quote', 'Paid once an order'))
-  const [asked, floor, least] = [upToCents(0.5 * (1 - 0.08)), cost + once / 12_000, upToCents((cost + once / 12_000) / (1 - 0.24))]
+  const [asked, floor, least] = [
+    upToCents(0.5 * (1 - 0.08)),
+    cost + once / 12_000,
+    upToCents((cost + once / 12_000) / (1 - 0.24)),
+  ]
   await expectInGuide(page, 'Quote', 'Price with that off', asked.toFixed(2))
   await expectInGuide(page, 'Quote', 'Floor of this order', floor.toFixed(4))
   await expectInGuide(page, 'Quote', 'Margin left', writtenLike('0.0%', String(1 - floor / asked)))
@@ -218,15 +240,27 @@ it('Sales sees what 8 % off 12,000 liners leaves, finds how far it can go, and w
   await expectInGuide(page, 'Quote', 'Answer', `Offer ${least.toFixed(2)}`)
   await expectInGuide(page, 'Quote', 'Margin wanted', '35%')
   await expectInGuide(page, 'Quote', 'Price at the margin wanted', upToCents(cost / (1 - 0.35)).toFixed(2))
-  await expectInGuide(page, 'Quote', 'That is a markup of', writtenLike('0.0%', String(upToCents(cost / (1 - 0.35)) / cost - 1)))
+  await expectInGuide(
+    page,
+    'Quote',
+    'That is a markup of',
+    writtenLike('0.0%', String(upToCents(cost / (1 - 0.35)) / cost - 1)),
+  )
 
   await goTo(page, 'Quote', beside('Quote', 'Asked to come off'))
   await type(page, '5%')
   await expectInGuide(page, 'Quote', 'Answer', 'Take it')
-  await expectInGuide(page, 'Quote', 'Margin left', writtenLike('0.0%', String(1 - floor / upToCents(0.5 * (1 - 0.05)))))
+  await expectInGuide(
+    page,
+    'Quote',
+    'Margin left',
+    writtenLike('0.0%', String(1 - floor / upToCents(0.5 * (1 - 0.05)))),
+  )
 
   await choose(page, 'Check')
-  const finding = pane(page).getByRole('listitem').filter({ hasText: 'Liners at the price for 2500: 4717 to 4999 cost more than 5000.' })
+  const finding = pane(page)
+    .getByRole('listitem')
+    .filter({ hasText: 'Liners at the price for 2500: 4717 to 4999 cost more than 5000.' })
   await finding.waitFor()
   // The first order in the zone costs more than 5,000 liners at 0.50, the one before it does not.
   expect([4716 * 0.53 > 5000 * 0.5, 4717 * 0.53 > 5000 * 0.5]).toEqual([false, true])
@@ -241,26 +275,46 @@ it('The manager compares the ways, finds the round from which each beats single 
   await choose(page, 'Compare')
   const ways = figure(page, 'Cost of a saleable liner, part by part')
   await ways.waitFor()
-  for (const [way, cost] of [['Peat, coir and perlite', '0.1159'], ['Premix', '0.1182'], ['Sand bed', '0.1416'], ['Rockwool', '0.1519']] as const) {
-    expect(await ways.getByRole('img', { name: 'Cost of a saleable liner, part by part' }).textContent()).toContain(`${way}${cost}`)
+  for (const [way, cost] of [
+    ['Peat, coir and perlite', '0.1159'],
+    ['Premix', '0.1182'],
+    ['Sand bed', '0.1416'],
+    ['Rockwool', '0.1519'],
+  ] as const) {
+    expect(await ways.getByRole('img', { name: 'Cost of a saleable liner, part by part' }).textContent()).toContain(
+      `${way}${cost}`,
+    )
     expectGuideToSay(way, cost)
   }
   await picture(page, 'guide/ways', ways)
   const rounds = figure(page, 'Cost by the rounds it serves')
-  expect(await rounds.locator('p').first().textContent()).toMatch(/Peat, coir and perlite goes from .* and is no dearer than Premix from round 7 on\./)
+  expect(await rounds.locator('p').first().textContent()).toMatch(
+    /Peat, coir and perlite goes from .* and is no dearer than Premix from round 7 on\./,
+  )
   await picture(page, 'guide/rounds', rounds)
   await picture(page, 'guide/swings', figure(page, 'What moves ROOTINGCOST most'))
 
   await expectInGuide(page, 'Season', 'Cheapest way of rooting', 'Peat, coir and perlite')
   // Its label is made by a formula, so its place is told from the row above.
   const ahead = beside('Season', 'Dearer by')
-  await expectCellInGuide(page, 'Season', `B${Number(ahead.slice(1)) + 1}`, 'In 90% of draws it costs at most', '0.1315')
+  await expectCellInGuide(
+    page,
+    'Season',
+    `B${Number(ahead.slice(1)) + 1}`,
+    'In 90% of draws it costs at most',
+    '0.1315',
+  )
   await expectInGuide(page, 'Season', 'Own mix instead of premix', '7')
   await expectInGuide(page, 'Season', 'Sand bed instead of rockwool', '6')
 
   const at = (label: string) => numberAt(page, 'Reuse', beside('Reuse', label, 'E'))
-  const singleUse = await at('Single use costs') / await at('Overall rate in single use')
-  const [first, later, endValue, rate] = [await at('Used again: paid in the first round'), await at('Used again: paid in each later round'), await at('Used again: worth at the end'), await at('Overall rate used again')]
+  const singleUse = (await at('Single use costs')) / (await at('Overall rate in single use'))
+  const [first, later, endValue, rate] = [
+    await at('Used again: paid in the first round'),
+    await at('Used again: paid in each later round'),
+    await at('Used again: worth at the end'),
+    await at('Overall rate used again'),
+  ]
   // Interest of 6 % a year and two rounds a year; nothing of a bed breaks.
   const discount = 1.06 ** -0.5
   const levelOver = (count: number) => {
@@ -279,7 +333,11 @@ it('The manager compares the ways, finds the round from which each beats single 
 
   await expectInGuide(page, 'Ways', 'So the bed belongs', 'on the ground', 'F')
   await choose(page, 'Library')
-  await pane(page).getByRole('tabpanel', { name: 'Library' }).getByText('Follow the label and your local rules').first().waitFor()
+  await pane(page)
+    .getByRole('tabpanel', { name: 'Library' })
+    .getByText('Follow the label and your local rules')
+    .first()
+    .waitFor()
 })
 
 it('In a narrow window a line below the pane shows where Check leads, and the hidden sheet keeps its size, without which it would not scroll there.', async () => {
@@ -296,9 +354,14 @@ it('In a narrow window a line below the pane shows where Check leads, and the hi
 
 it('The workbench opens at the season with CUTTINGS in the pane, in both themes.', async () => {
   const page = await open()
-  await pane(page).getByRole('button', { name: /^CUTTINGS/ }).click()
+  await pane(page)
+    .getByRole('button', { name: /^CUTTINGS/ })
+    .click()
   await pane(page).getByText('STICK.CUTTINGS(liners, stageRates, [confidence], [batchSpread])').waitFor()
-  for (const [colorScheme, name] of [['light', 'workbench'], ['dark', 'workbench-dark']] as const) {
+  for (const [colorScheme, name] of [
+    ['light', 'workbench'],
+    ['dark', 'workbench-dark'],
+  ] as const) {
     await showTheme(page, colorScheme)
     await picture(page, name, { left: 0, top: 0, ...wide })
   }

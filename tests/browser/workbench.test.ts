@@ -11,7 +11,10 @@ const narrow = { width: 320, height: 640 }
 
 const pages = browserWindows()
 
-async function openWorkbench(viewport: { width: number; height: number }, colorScheme: 'light' | 'dark' = 'light'): Promise<Page> {
+async function openWorkbench(
+  viewport: { width: number; height: number },
+  colorScheme: 'light' | 'dark' = 'light',
+): Promise<Page> {
   const page = await pages.open({ viewport, colorScheme, acceptDownloads: true })
   await atCell(page, 'Season, A1')
   return page
@@ -99,14 +102,18 @@ describe('the workbench', () => {
     await press(page, 'Enter')
     await press(page, 'ArrowUp')
     await press(page, 'ArrowLeft', 6)
-    await selectedCell(page).filter({ hasText: /^Orders, E8: .*#VALUE!: .*Type a share/ }).waitFor()
+    await selectedCell(page)
+      .filter({ hasText: /^Orders, E8: .*#VALUE!: .*Type a share/ })
+      .waitFor()
 
     await press(page, 'ArrowRight', 6)
     await page.keyboard.type('0.9')
     await press(page, 'Enter')
     await press(page, 'ArrowUp')
     await press(page, 'ArrowLeft', 6)
-    await selectedCell(page).filter({ hasText: /^Orders, E8: .* gives [\d,]+$/ }).waitFor()
+    await selectedCell(page)
+      .filter({ hasText: /^Orders, E8: .* gives [\d,]+$/ })
+      .waitFor()
   })
 
   it('lets the keyboard leave the sheet: F6 moves on through bar, sheet and functions, and with Shift back; and refuses a file that is no workbook with a sentence, and keeps the open one', async () => {
@@ -119,7 +126,9 @@ describe('the workbench', () => {
     await press(page, 'Shift+F6')
     await focusIsIn(page, '.bar')
 
-    await page.getByLabel('Excel file to open').setInputFiles({ name: 'notes.xlsx', mimeType: 'text/plain', buffer: Buffer.from('no workbook') })
+    await page
+      .getByLabel('Excel file to open')
+      .setInputFiles({ name: 'notes.xlsx', mimeType: 'text/plain', buffer: Buffer.from('no workbook') })
     const dialog = page.getByRole('dialog', { name: 'notes.xlsx could not be read' })
     await dialog.waitFor()
     await press(page, 'Enter')
@@ -159,10 +168,15 @@ describe('the workbench', () => {
     await page.getByText('The sheet was not ready yet, so what you typed was left out. Type it again.').waitFor()
     await veil.waitFor({ state: 'detached' })
     // After a pause all goes to the sheet again, in which nothing was changed.
-    await expect.poll(async () => {
-      await press(page, 'ArrowRight')
-      return selectedCell(page).textContent()
-    }, { interval: 1000 }).toMatch(/^Season, [A-Z]1: /)
+    await expect
+      .poll(
+        async () => {
+          await press(page, 'ArrowRight')
+          return selectedCell(page).textContent()
+        },
+        { interval: 1000 },
+      )
+      .toMatch(/^Season, [A-Z]1: /)
     while (!(await selectedCell(page).textContent())!.startsWith('Season, A1:')) await press(page, 'ArrowLeft')
     expect(await atCell(page, 'Season, A1')).toMatch(/: one season of propagation$/)
   })
@@ -241,14 +255,21 @@ describe('the workbench', () => {
 
   it('shows either the sheet or the pane in a narrow window, fits its window, narrow and wide, and its bar and cell line break no rule of accessibility in either theme', async () => {
     const page = await openWorkbench(narrow)
-    expect([await page.locator('.sheet .grid').isVisible(), await page.locator('.functions').isVisible()]).toEqual([true, false])
+    expect([await page.locator('.sheet .grid').isVisible(), await page.locator('.functions').isVisible()]).toEqual([
+      true,
+      false,
+    ])
     await page.getByRole('button', { name: 'Pane', exact: true }).click()
-    expect([await page.locator('.sheet .grid').isVisible(), await page.locator('.functions').isVisible()]).toEqual([false, true])
+    expect([await page.locator('.sheet .grid').isVisible(), await page.locator('.functions').isVisible()]).toEqual([
+      false,
+      true,
+    ])
     await page.getByRole('button', { name: 'Sheet', exact: true }).click()
     for (const { width, height } of [narrow, wide]) {
       await page.setViewportSize({ width, height })
       await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width)
     }
-    for (const place of ['.bar', '.cell']) await expectNoViolationsInAnyLook(page, { widths: [narrow.width, wide.width], place })
+    for (const place of ['.bar', '.cell'])
+      await expectNoViolationsInAnyLook(page, { widths: [narrow.width, wide.width], place })
   })
 })

@@ -17,7 +17,7 @@ async function openWorking(): Promise<Page> {
   await goTo(page, 7, 4, 'Orders, E8')
   await toPane(page)
   await tabTo(page, page.getByRole('tab', { selected: true }))
-  while (await page.getByRole('tab', { name: 'Working', selected: true }).count() === 0) {
+  while ((await page.getByRole('tab', { name: 'Working', selected: true }).count()) === 0) {
     await page.keyboard.press('ArrowRight')
     await page.keyboard.press('Enter')
   }
@@ -89,13 +89,19 @@ it('In a narrow window the keyboard turns a cell into a value after saying so, n
   const before = await cellLine(page)
   expect(before).toMatch(/STICK\.CUTTINGS\(.* gives [\d,]+$/)
   await press(page, 'Into plain formulas')
-  await page.getByText('In E8 on Orders, 1 cell becomes a value, which no longer follows when an input changes.').waitFor()
+  await page
+    .getByText('In E8 on Orders, 1 cell becomes a value, which no longer follows when an input changes.')
+    .waitFor()
   expect(await page.getByText(/^CUTTINGS: /).count()).toBeGreaterThan(0)
   expect(await cellLine(page)).toBe(before)
   await page.getByRole('button', { name: 'Change this cell' }).waitFor()
   await expectNoViolationsInAnyLook(page)
   await press(page, 'Change this cell')
-  await page.getByText('1 cell is changed. Every cell of the workbook shows what it showed before. Ctrl+Z in the sheet takes it back.').waitFor()
+  await page
+    .getByText(
+      '1 cell is changed. Every cell of the workbook shows what it showed before. Ctrl+Z in the sheet takes it back.',
+    )
+    .waitFor()
   expect(await cellLine(page)).toBe(`Orders, E8: ${/[\d,]+$/.exec(before!)![0]}`)
   await page.getByRole('button', { name: 'Into values' }).press('Enter')
   await page.getByText('No cell in E8 on Orders uses a STICK function, so there is nothing to turn.').waitFor()
@@ -123,9 +129,14 @@ it('The pane hands out a copy of the workbook without a call of ours, and leaves
   const page = await openWorking()
   const before = await cellLine(page)
   const { name, bytes } = await downloaded(page, () => press(page, 'A copy of the workbook, as a file'))
-  await page.getByText(/^The copy is ready: \d+ cells with plain formulas, \d+ as values, listed on its sheet “Without the add-in”\.$/).waitFor()
+  await page
+    .getByText(
+      /^The copy is ready: \d+ cells with plain formulas, \d+ as values, listed on its sheet “Without the add-in”\.$/,
+    )
+    .waitFor()
   expect(name).toBe('season-without-add-in.xlsx')
   const parts = await unpack(bytes)
-  for (const [path, part] of Object.entries(parts)) expect(/STICK[._]\w*/i.exec(new TextDecoder().decode(part))?.[0], path).toBeUndefined()
+  for (const [path, part] of Object.entries(parts))
+    expect(/STICK[._]\w*/i.exec(new TextDecoder().decode(part))?.[0], path).toBeUndefined()
   expect(await cellLine(page)).toBe(before)
 })

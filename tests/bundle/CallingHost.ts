@@ -36,10 +36,20 @@ const invocation = 1000
 /** The client's mark of a call of a function that takes error values. */
 const takesErrors = 4
 
-const enum ActionType { Instantiate = 1, Method = 3 }
+const enum ActionType {
+  Instantiate = 1,
+  Method = 3,
+}
 
 /** By the client's _getCustomFunctionResultErrorCodeFromErrorCode; what is thrown and no CustomFunctions.Error has 2. */
-const errorValues: Readonly<Record<number, string>> = { 1: '#N/A', 2: 'a mistake', 5: '#DIV/0!', 6: '#NUM!', 7: '#VALUE!', 8: '#NULL!' }
+const errorValues: Readonly<Record<number, string>> = {
+  1: '#N/A',
+  2: 'a mistake',
+  5: '#DIV/0!',
+  6: '#NUM!',
+  7: '#VALUE!',
+  8: '#NULL!',
+}
 
 export class CallingHost {
   private calls = 0
@@ -57,7 +67,11 @@ export class CallingHost {
     // The client looks for its own address in the page. Nothing listens to the console of the page, where the client
     // complains that no Excel has opened it.
     const html = '<script src="https://localhost/office.debug.js"></script>'
-    this.window = new JSDOM(html, { url: 'https://localhost/', runScripts: 'outside-only', virtualConsole: new VirtualConsole() }).window
+    this.window = new JSDOM(html, {
+      url: 'https://localhost/',
+      runScripts: 'outside-only',
+      virtualConsole: new VirtualConsole(),
+    }).window
     Object.assign(this.window, { _richApiNativeBridge: this.bridge })
     const require = createRequire(import.meta.url)
     for (const script of ['office.debug.js', 'excel-web-16.00.js']) {
@@ -76,26 +90,35 @@ export class CallingHost {
     this.results = []
     const first = this.calls + 1
     this.calls += calls.length
-    const entries = calls.map(({ id, args, address = 'Sheet1!A1' }, index) => (
-      [customFunctions, invocation, '', [first + index, id, args, address, takesErrors]]
-    ))
+    const entries = calls.map(({ id, args, address = 'Sheet1!A1' }, index) => [
+      customFunctions,
+      invocation,
+      '',
+      [first + index, id, args, address, takesErrors],
+    ])
     const text = JSON.stringify({ type: 3, message: { entries } })
     this.messageLength = Buffer.byteLength(text)
     const all = new Promise<void>((resolve) => {
-      this.arrived = () => { if (this.results.length >= calls.length) resolve() }
+      this.arrived = () => {
+        if (this.results.length >= calls.length) resolve()
+      }
     })
     this.bridge.onMessageFromHost!(text)
     await all
     return this.results.map(([id, succeeded, value, error], index) => {
-      if (id !== first + index) throw new Error(`The answer to call ${id} came in place of that to call ${first + index}.`)
-      return succeeded ? { value } : { error: errorValues[error as number] ?? `error ${String(error)}`, sentence: String(value) }
+      if (id !== first + index)
+        throw new Error(`The answer to call ${id} came in place of that to call ${first + index}.`)
+      return succeeded
+        ? { value }
+        : { error: errorValues[error as number] ?? `error ${String(error)}`, sentence: String(value) }
     })
   }
 
   private receive(text: string): void {
     const { id, message } = JSON.parse(text) as { id: number; message: { body: { Actions: readonly Action[] } } }
     const Results = message.body.Actions.map((action) => {
-      if (action.ActionType === ActionType.Method && action.Name === 'SetInvocationArrayResults') this.results.push(...action.ArgumentInfo!.Arguments[0])
+      if (action.ActionType === ActionType.Method && action.Name === 'SetInvocationArrayResults')
+        this.results.push(...action.ArgumentInfo!.Arguments[0])
       else if (action.ActionType !== ActionType.Instantiate) throw new Error(`The host knows no ${action.Name}`)
       return { ActionId: action.Id, Value: null }
     })

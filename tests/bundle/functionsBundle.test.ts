@@ -27,7 +27,9 @@ function refusal(id: string, ...args: unknown[]): CellErrorOfHost {
 
 test('The bundle associates every function of the catalogue, and functions.json lists the same ones in the same order.', () => {
   const ids = catalogue.map((definition) => definition.id)
-  const { functions: entries } = JSON.parse(readFileSync(join(dist, 'functions.json'), 'utf8')) as { functions: { id: string }[] }
+  const { functions: entries } = JSON.parse(readFileSync(join(dist, 'functions.json'), 'utf8')) as {
+    functions: { id: string }[]
+  }
   expect([...functions.keys()]).toEqual(ids)
   expect(entries.map((entry) => entry.id)).toEqual(ids)
   expect(ids.length).toBeGreaterThan(0)
@@ -44,16 +46,25 @@ test('The bundle stays under 60 kB when it is gzipped.', () => {
 })
 
 // The build leaves out of the bundle what no call reads.
-test.each(catalogue.map((definition) => [definition.id, definition] as const))('STICK.%s gives through the bundle what it gives from its source, results and sentences alike.', (id, definition) => {
-  for (const { given } of definition.examples) {
-    const args = given.map((argument) => (Array.isArray(argument) ? (argument as readonly unknown[]).map((one) => [one]) : argument))
-    expect(call(definition, args)).toEqual({ kind: 'value', value: ask(id, ...args) })
-  }
-  for (const wrong of [[], Object.keys(definition.parameters).map(() => 'plenty'), Object.keys(definition.parameters).map(() => -1)]) {
-    const { code, message } = refusal(id, ...wrong)
-    expect(call(definition, wrong)).toEqual({ kind: 'error', code, sentence: message })
-  }
-})
+test.each(catalogue.map((definition) => [definition.id, definition] as const))(
+  'STICK.%s gives through the bundle what it gives from its source, results and sentences alike.',
+  (id, definition) => {
+    for (const { given } of definition.examples) {
+      const args = given.map((argument) =>
+        Array.isArray(argument) ? (argument as readonly unknown[]).map((one) => [one]) : argument,
+      )
+      expect(call(definition, args)).toEqual({ kind: 'value', value: ask(id, ...args) })
+    }
+    for (const wrong of [
+      [],
+      Object.keys(definition.parameters).map(() => 'plenty'),
+      Object.keys(definition.parameters).map(() => -1),
+    ]) {
+      const { code, message } = refusal(id, ...wrong)
+      expect(call(definition, wrong)).toEqual({ kind: 'error', code, sentence: message })
+    }
+  },
+)
 
 // 0.1 m3 + 0.2 m3 is 300 L, and in binary arithmetic a little more. Source: exact division, 300 / 60 = 5.
 test('The sum of 0.1 and 0.2 cubic metres fills five bags of 60 litres through the bundle, not six.', () => {

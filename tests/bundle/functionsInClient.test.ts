@@ -9,7 +9,9 @@ import { CallingHost, type AnswerToCell, type CallFromCell } from './CallingHost
 import { dist } from './loadBundle'
 
 let host: CallingHost
-beforeAll(() => { host = new CallingHost() })
+beforeAll(() => {
+  host = new CallingHost()
+})
 
 const { functions } = JSON.parse(readFileSync(join(dist, 'functions.json'), 'utf8')) as {
   functions: { id: string; parameters: { dimensionality: 'scalar' | 'matrix' }[] }[]
@@ -33,7 +35,7 @@ async function ask(id: string, ...given: readonly unknown[]): Promise<AnswerToCe
   return answer!
 }
 
-test('Excel\'s client knows every function that functions.json names, and answers the first example of each in one message.', async () => {
+test("Excel's client knows every function that functions.json names, and answers the first example of each in one message.", async () => {
   const first = (id: string) => catalogue.find((definition) => definition.id === id)!.examples[0]!
   const answers = await host.ask(functions.map(({ id }) => asExcelSends(id, first(id).given)))
   expect(functions).toHaveLength(catalogue.length)
@@ -52,11 +54,17 @@ function rowsOf(answer: AnswerToCell, id: string): unknown {
 /** To 15 digits, as Excel shows a cell and as examples are written. */
 function tableOf(value: unknown): unknown {
   if (!Array.isArray(value)) return tableOf([[value]])
-  return (value as unknown[][]).map((row) => row.map((cell) => (typeof cell === 'number' ? Number(cell.toPrecision(15)) : cell)))
+  return (value as unknown[][]).map((row) =>
+    row.map((cell) => (typeof cell === 'number' ? Number(cell.toPrecision(15)) : cell)),
+  )
 }
 
 test('A refused call of any function arrives with the sentence that its source gives, and with the error value that shows it.', async () => {
-  const wrong = (definition: Definition) => [[], Object.keys(definition.parameters).map(() => 'plenty'), Object.keys(definition.parameters).map(() => -1)]
+  const wrong = (definition: Definition) => [
+    [],
+    Object.keys(definition.parameters).map(() => 'plenty'),
+    Object.keys(definition.parameters).map(() => -1),
+  ]
   const calls = catalogue.flatMap((definition) => wrong(definition).map((args) => ({ definition, args })))
   const answers = await host.ask(calls.map(({ definition: { id }, args }) => ({ id, args })))
   for (const [index, { definition, args }] of calls.entries()) {
@@ -89,14 +97,16 @@ test('A table of results arrives as rows of one width, its headings first.', asy
 
 // Source: exact division, 300 / 60 = 5, and 5 parts in 15 of 90 L are 30 L.
 test('Arguments that were left out, blank cells and single cells for a range are read as in the grid.', async () => {
-  expect(await host.ask([
-    // Excel writes null for what was left out; a message that does not is read alike.
-    { id: 'BAGS', args: [300, 60] },
-    { id: 'BAGS', args: [300, 60, null, null, null, null] },
-    { id: 'BAGS', args: ['0.3 m3', '60 L', '', null, null, null] },
-    { id: 'BLENDPARTS', args: [90, [[5], [10], [null], ['']], null] },
-    { id: 'BLENDPARTS', args: [90, [[7]], null] },
-  ])).toEqual([{ value: 5 }, { value: 5 }, { value: 5 }, { value: [[30], [60], [0], [0]] }, { value: [[90]] }])
+  expect(
+    await host.ask([
+      // Excel writes null for what was left out; a message that does not is read alike.
+      { id: 'BAGS', args: [300, 60] },
+      { id: 'BAGS', args: [300, 60, null, null, null, null] },
+      { id: 'BAGS', args: ['0.3 m3', '60 L', '', null, null, null] },
+      { id: 'BLENDPARTS', args: [90, [[5], [10], [null], ['']], null] },
+      { id: 'BLENDPARTS', args: [90, [[7]], null] },
+    ]),
+  ).toEqual([{ value: 5 }, { value: 5 }, { value: 5 }, { value: [[30], [60], [0], [0]] }, { value: [[90]] }])
 })
 
 test('The error value of an input cell comes through as that same error value.', async () => {
@@ -106,7 +116,7 @@ test('The error value of an input cell comes through as that same error value.',
 })
 
 test('The page keeps what each cell was calculated with, by the address that the client hands over.', async () => {
-  await host.ask([{ id: 'BAGS', args: [300, 60], address: '\'[Season.xlsx]Order book\'!B4' }])
+  await host.ask([{ id: 'BAGS', args: [300, 60], address: "'[Season.xlsx]Order book'!B4" }])
   const log = (host.page as unknown as Record<symbol, CallLog>)[Symbol.for('sticksheet.callLog')]!
   expect(log.of('Order book!B4')).toEqual([{ id: 'BAGS', args: [300, 60] }])
 })
@@ -114,13 +124,18 @@ test('The page keeps what each cell was calculated with, by the address that the
 // Source: the least whole number of bags of 60 L that hold n L is (n + 59) / 60 without the remainder, in whole numbers.
 test('5,000 calls in one message are all answered, in order and right, and one bad call among them stops no other.', async () => {
   const bad = 2500
-  const calls = Array.from({ length: 5000 }, (_, index) => ({ id: 'BAGS', args: [index === bad ? -1 : index + 1, 60], address: `Sheet1!A${index + 1}` }))
+  const calls = Array.from({ length: 5000 }, (_, index) => ({
+    id: 'BAGS',
+    args: [index === bad ? -1 : index + 1, 60],
+    address: `Sheet1!A${index + 1}`,
+  }))
   const answers = await host.ask(calls)
   expect(answers).toHaveLength(5000)
   for (const [index, answer] of answers.entries()) {
     const litres = index + 1
-    if (index === bad) expect(answer).toMatchObject({ error: '#VALUE!', sentence: expect.stringContaining('-1') as string })
-    else expect(answer).toEqual({ value: (litres + 59 - (litres + 59) % 60) / 60 })
+    if (index === bad)
+      expect(answer).toMatchObject({ error: '#VALUE!', sentence: expect.stringContaining('-1') as string })
+    else expect(answer).toEqual({ value: (litres + 59 - ((litres + 59) % 60)) / 60 })
   }
   // Excel on the web takes no message above 5 MB. Source: Microsoft's page on the limits of add-ins, from memory.
   expect(host.messageLength).toBeLessThan(5 * 1024 * 1024)

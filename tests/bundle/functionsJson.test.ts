@@ -14,7 +14,11 @@ interface Entry {
   readonly id: string
   readonly description: string
   readonly helpUrl: string
-  readonly parameters: readonly { readonly name: string; readonly description: string; readonly dimensionality: string }[]
+  readonly parameters: readonly {
+    readonly name: string
+    readonly description: string
+    readonly dimensionality: string
+  }[]
   readonly result: { readonly dimensionality: string }
 }
 
@@ -22,16 +26,24 @@ const { functions } = JSON.parse(readFileSync(join(dist, 'functions.json'), 'utf
 
 const signatures: Readonly<Record<string, string>> = {
   FILL: '(vessels: any, vesselVolumeMl: any, settle?: any, spill?: any, invocation: CustomFunctions.Invocation): number',
-  BLENDPARTS: '(finishedLitres: any, parts: any[][], mixShrink?: any, invocation: CustomFunctions.Invocation): number[][]',
-  CUTTINGS: '(liners: any, stageRates: any[][], confidence?: any, batchSpread?: any, invocation: CustomFunctions.Invocation): number',
+  BLENDPARTS:
+    '(finishedLitres: any, parts: any[][], mixShrink?: any, invocation: CustomFunctions.Invocation): number[][]',
+  CUTTINGS:
+    '(liners: any, stageRates: any[][], confidence?: any, batchSpread?: any, invocation: CustomFunctions.Invocation): number',
 }
 
-test.each(Object.entries(signatures))('Microsoft\'s generator writes for %s what functions.json says.', (id, signature) => {
-  const ours = functions.find((entry) => entry.id === id)!
-  const { functions: [theirs], extras } = parseTree(typed(ours, signature), `${id}.ts`)
-  expect(extras.flatMap((extra) => extra.errors)).toEqual([])
-  expect(withDefaults(theirs as unknown as Entry)).toEqual(ours)
-})
+test.each(Object.entries(signatures))(
+  "Microsoft's generator writes for %s what functions.json says.",
+  (id, signature) => {
+    const ours = functions.find((entry) => entry.id === id)!
+    const {
+      functions: [theirs],
+      extras,
+    } = parseTree(typed(ours, signature), `${id}.ts`)
+    expect(extras.flatMap((extra) => extra.errors)).toEqual([])
+    expect(withDefaults(theirs as unknown as Entry)).toEqual(ours)
+  },
+)
 
 test('Names and texts of functions.json keep to what Excel takes: letters, digits and dots, and no empty text.', () => {
   for (const { id, description, parameters } of functions) {

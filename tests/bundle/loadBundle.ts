@@ -7,7 +7,10 @@ export const dist = join(import.meta.dirname, '..', '..', 'dist')
 
 /** What Excel offers to a function that refuses. */
 export class CellErrorOfHost extends Error {
-  constructor(readonly code: string, message?: string) {
+  constructor(
+    readonly code: string,
+    message?: string,
+  ) {
     super(message)
   }
 }

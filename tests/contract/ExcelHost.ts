@@ -66,7 +66,13 @@ interface Batch {
   readonly ObjectPaths: Readonly<Record<string, ObjectPath>>
 }
 
-const enum ActionType { Instantiate = 1, Query = 2, Method = 3, SetProperty = 4, Trace = 5 }
+const enum ActionType {
+  Instantiate = 1,
+  Query = 2,
+  Method = 3,
+  SetProperty = 4,
+  Trace = 5,
+}
 
 /** The client's numbers of the events that it registers by these methods. */
 const events: Readonly<Record<string, number>> = { SelectionChanged: 14, Activated: 11, DataChanged: 10 }
@@ -134,7 +140,10 @@ export class ExcelHost {
     const script = createRequire(import.meta.url).resolve('@microsoft/office-js/dist/excel-web-16.00.js')
     window.eval(readFileSync(script, 'utf8'))
     const isSetSupported = (_set: string, version: string) => Number(version.split('.')[1]) <= newestOfClient
-    return { Excel: (window as unknown as { Excel: typeof Excel }).Excel, Office: { context: { requirements: { isSetSupported } } } }
+    return {
+      Excel: (window as unknown as { Excel: typeof Excel }).Excel,
+      Office: { context: { requirements: { isSetSupported } } },
+    }
   }
 
   select(address: string, sheet = this.active.name): void {
@@ -184,7 +193,12 @@ export class ExcelHost {
   private raise(event: string, more: object = {}): void {
     if (!this.registered.get(event)) return
     const message = JSON.stringify({ worksheetId: this.active.name, address: this.address, ...more })
-    this.send({ type: 3, message: { entries: [{ messageCategory: eventCategory, messageType: events[event], targetId: 'Workbook', message }] } })
+    this.send({
+      type: 3,
+      message: {
+        entries: [{ messageCategory: eventCategory, messageType: events[event], targetId: 'Workbook', message }],
+      },
+    })
   }
 
   private receive(text: string): void {
@@ -193,7 +207,8 @@ export class ExcelHost {
     if (flags & delaysForCellEdit) this.editing = false
     const length = Buffer.byteLength(text)
     this.messages.push(length)
-    const body = length > longestMessage ? refusalOf('RequestPayloadSizeLimitExceeded', 0, []) : this.answer(message.body)
+    const body =
+      length > longestMessage ? refusalOf('RequestPayloadSizeLimitExceeded', 0, []) : this.answer(message.body)
     this.send({ id, message: { statusCode: 200, headers: {}, body } })
   }
 
@@ -237,15 +252,23 @@ export class ExcelHost {
         return target.is === 'sheet' ? { _Id: target.sheet.name } : {}
       }
       // A mark in the batch: its answer tells the client that the actions before it went through.
-      case ActionType.Trace: return null
-      case ActionType.Query: return this.read(this.resolve(action.ObjectPathId, paths), action.QueryInfo?.Select ?? [])
-      case ActionType.SetProperty: return this.write(this.resolve(action.ObjectPathId, paths), action.Name, action.ArgumentInfo?.Arguments?.[0])
-      case ActionType.Method: return this.invoke(this.resolve(action.ObjectPathId, paths), action.Name, this.argumentsOf(action, paths))
-      default: throw new Error(`The host knows no action ${action.ActionType}`)
+      case ActionType.Trace:
+        return null
+      case ActionType.Query:
+        return this.read(this.resolve(action.ObjectPathId, paths), action.QueryInfo?.Select ?? [])
+      case ActionType.SetProperty:
+        return this.write(this.resolve(action.ObjectPathId, paths), action.Name, action.ArgumentInfo?.Arguments?.[0])
+      case ActionType.Method:
+        return this.invoke(this.resolve(action.ObjectPathId, paths), action.Name, this.argumentsOf(action, paths))
+      default:
+        throw new Error(`The host knows no action ${action.ActionType}`)
     }
   }
 
-  private argumentsOf({ ArgumentInfo = {} }: Pick<Action, 'ArgumentInfo'>, paths: Batch['ObjectPaths']): readonly unknown[] {
+  private argumentsOf(
+    { ArgumentInfo = {} }: Pick<Action, 'ArgumentInfo'>,
+    paths: Batch['ObjectPaths'],
+  ): readonly unknown[] {
     const { Arguments = [], ReferencedObjectPathIds = [] } = ArgumentInfo
     return Arguments.map((argument, index) => {
       const path = ReferencedObjectPathIds[index]
@@ -266,35 +289,49 @@ export class ExcelHost {
       this.made.set(id, made)
       return made
     }
-    if (parent.is === 'chart') return { ...parent, part: `${parent.part}${path.Name}${path.Name === 'GetItemAt' ? String(given[0]) : ''}.` }
+    if (parent.is === 'chart')
+      return { ...parent, part: `${parent.part}${path.Name}${path.Name === 'GetItemAt' ? String(given[0]) : ''}.` }
     switch (`${parent.is}.${path.Name}`) {
-      case 'workbook.Worksheets': return { is: 'worksheets' }
-      case 'workbook.Names': return { is: 'names' }
-      case 'workbook.Application': return { is: 'application' }
-      case 'workbook.GetActiveCell': return { is: 'range', sheet: this.active, ...blockOf(this.address), rows: 1, columns: 1 }
-      case 'workbook.GetSelectedRange': return { is: 'range', sheet: this.active, ...blockOf(this.address) }
-      case 'worksheets.GetActiveWorksheet': return { is: 'sheet', sheet: this.active }
+      case 'workbook.Worksheets':
+        return { is: 'worksheets' }
+      case 'workbook.Names':
+        return { is: 'names' }
+      case 'workbook.Application':
+        return { is: 'application' }
+      case 'workbook.GetActiveCell':
+        return { is: 'range', sheet: this.active, ...blockOf(this.address), rows: 1, columns: 1 }
+      case 'workbook.GetSelectedRange':
+        return { is: 'range', sheet: this.active, ...blockOf(this.address) }
+      case 'worksheets.GetActiveWorksheet':
+        return { is: 'sheet', sheet: this.active }
       // An indexer has no name of its own.
       case 'worksheets.': {
         const sheet = this.sheets.find(({ name }) => name === argument)
         if (sheet === undefined) throw new Refusal('ItemNotFound')
         return { is: 'sheet', sheet }
       }
-      case 'names.GetItemOrNullObject': return this.names.has(argument) ? { is: 'name', name: argument } : missing
+      case 'names.GetItemOrNullObject':
+        return this.names.has(argument) ? { is: 'name', name: argument } : missing
       case 'name.GetRangeOrNullObject': {
         const { sheet, address } = this.names.get((parent as { readonly name: string }).name)!
         return { is: 'range', sheet: this.sheets.find(({ name }) => name === sheet)!, ...blockOf(address) }
       }
-      case 'missing.GetRangeOrNullObject': return missing
-      case 'workbook.Protection': return { is: 'protection' }
-      case 'workbook.Tables': return { is: 'tables' }
+      case 'missing.GetRangeOrNullObject':
+        return missing
+      case 'workbook.Protection':
+        return { is: 'protection' }
+      case 'workbook.Tables':
+        return { is: 'tables' }
       case 'names.': {
         if (!this.names.has(argument)) throw new Refusal('ItemNotFound')
         return { is: 'name', name: argument }
       }
-      case 'sheet.Tables': return { is: 'tablesOfSheet', sheet: (parent as { readonly sheet: Sheet }).sheet }
-      case 'sheet.Charts': return { is: 'charts', sheet: (parent as { readonly sheet: Sheet }).sheet }
-      case 'charts.GetItem': case 'charts.': {
+      case 'sheet.Tables':
+        return { is: 'tablesOfSheet', sheet: (parent as { readonly sheet: Sheet }).sheet }
+      case 'sheet.Charts':
+        return { is: 'charts', sheet: (parent as { readonly sheet: Sheet }).sheet }
+      case 'charts.GetItem':
+      case 'charts.': {
         const { sheet } = parent as { readonly sheet: Sheet }
         const chart = sheet.charts.find(({ name }) => name === argument)
         if (chart === undefined) throw new Refusal('ItemNotFound')
@@ -305,7 +342,8 @@ export class ExcelHost {
         const range = parent as Extract<HostObject, { is: 'range' }>
         return { ...range, top: range.top + down, left: range.left + right }
       }
-      case 'sheet.FreezePanes': return { is: 'freezePanes', sheet: (parent as { readonly sheet: Sheet }).sheet }
+      case 'sheet.FreezePanes':
+        return { is: 'freezePanes', sheet: (parent as { readonly sheet: Sheet }).sheet }
       case 'sheet.GetRangeByIndexes': {
         const [top, left, rows, columns] = given as readonly [number, number, number, number]
         return { is: 'range', sheet: (parent as { readonly sheet: Sheet }).sheet, top, left, rows, columns }
@@ -315,25 +353,42 @@ export class ExcelHost {
         const spill = this.spills.get(`${range.sheet.name}!${addressOf(range)}`)
         return spill === undefined ? missing : { is: 'range', sheet: range.sheet, ...blockOf(spill) }
       }
-      case 'range.GetUsedRange': case 'range.GetUsedRangeOrNullObject': {
+      case 'range.GetUsedRange':
+      case 'range.GetUsedRangeOrNullObject': {
         const range = parent as Extract<HostObject, { is: 'range' }>
-        return usedRange({ ...range.sheet, cells: new Map([...range.sheet.cells].filter(([address]) => isWithin(range, address))) })
+        return usedRange({
+          ...range.sheet,
+          cells: new Map([...range.sheet.cells].filter(([address]) => isWithin(range, address))),
+        })
       }
       case 'sheet.GetRanges': {
         if (argument.length > 8192) throw new Refusal('InvalidArgument')
-        return { is: 'areas', sheet: (parent as { readonly sheet: Sheet }).sheet, areas: argument.split(',').map(blockOf) }
+        return {
+          is: 'areas',
+          sheet: (parent as { readonly sheet: Sheet }).sheet,
+          areas: argument.split(',').map(blockOf),
+        }
       }
-      case 'range.Format': case 'areas.Format': return { is: 'appearance', of: parent as Areas, part: 'format' }
-      case 'areas.DataValidation': return { is: 'appearance', of: parent as Areas, part: 'validation' }
-      case 'appearance.Font': case 'appearance.Fill': case 'appearance.Borders':
+      case 'range.Format':
+      case 'areas.Format':
+        return { is: 'appearance', of: parent as Areas, part: 'format' }
+      case 'areas.DataValidation':
+        return { is: 'appearance', of: parent as Areas, part: 'validation' }
+      case 'appearance.Font':
+      case 'appearance.Fill':
+      case 'appearance.Borders':
         return { is: 'appearance', of: (parent as Look).of, part: path.Name }
-      case 'appearance.': case 'appearance.GetItem': return { is: 'appearance', of: (parent as Look).of, part: argument }
-      case 'sheet.GetUsedRangeOrNullObject': return usedRange((parent as { readonly sheet: Sheet }).sheet)
+      case 'appearance.':
+      case 'appearance.GetItem':
+        return { is: 'appearance', of: (parent as Look).of, part: argument }
+      case 'sheet.GetUsedRangeOrNullObject':
+        return usedRange((parent as { readonly sheet: Sheet }).sheet)
       case 'sheet.GetRange': {
         if (!/^(\$?[A-Z]+\$?\d+(:\$?[A-Z]+\$?\d+)?|\d+:\d+)$/i.test(argument)) throw new Refusal('InvalidArgument')
         return { is: 'range', sheet: (parent as { readonly sheet: Sheet }).sheet, ...blockOf(argument) }
       }
-      default: throw new Error(`The host knows no ${path.Name} of ${parent.is}`)
+      default:
+        throw new Error(`The host knows no ${path.Name} of ${parent.is}`)
     }
   }
 
@@ -343,16 +398,25 @@ export class ExcelHost {
       const [name] = given as readonly [string]
       if (this.structureProtected) throw new Refusal('AccessDenied')
       if (name.length > 31 || /[[\]:*?/\\]/.test(name)) throw new Refusal('InvalidArgument')
-      if (this.sheets.some((sheet) => sheet.name.toLowerCase() === name.toLowerCase())) throw new Refusal('ItemAlreadyExists')
+      if (this.sheets.some((sheet) => sheet.name.toLowerCase() === name.toLowerCase()))
+        throw new Refusal('ItemAlreadyExists')
       const sheet = emptySheet(name)
       this.sheets.push(sheet)
       return { is: 'sheet', sheet }
     }
-    if (parent.is === 'tablesOfSheet' && method === 'Add') return { is: 'table', table: this.makeTable(parent.sheet, blockOf(String(given[0]))) }
+    if (parent.is === 'tablesOfSheet' && method === 'Add')
+      return { is: 'table', table: this.makeTable(parent.sheet, blockOf(String(given[0]))) }
     if (parent.is === 'charts' && method === 'Add') {
       if (parent.sheet.protected) throw new Refusal('AccessDenied')
       const [type, source] = given as readonly [string, Extract<HostObject, { is: 'range' }>]
-      const chart: Chart = { name: `Chart ${parent.sheet.charts.length + 1}`, settings: new Map([['type', type], ['source', addressOf(source)]]), series: source.columns }
+      const chart: Chart = {
+        name: `Chart ${parent.sheet.charts.length + 1}`,
+        settings: new Map([
+          ['type', type],
+          ['source', addressOf(source)],
+        ]),
+        series: source.columns,
+      }
       parent.sheet.charts.push(chart)
       return { is: 'chart', sheet: parent.sheet, chart, part: '' }
     }
@@ -369,8 +433,10 @@ export class ExcelHost {
     if (parent.is === 'names' && method === 'Add') {
       const [name, refersTo] = given as readonly [string, string]
       const [, sheet = '', address = ''] = /^='?(.+?)'?!(.+)$/.exec(refersTo) ?? []
-      if (!this.sheets.some((one) => one.name === sheet) || /^[A-Z]{1,3}\d+$/i.test(name)) throw new Refusal('InvalidArgument')
-      if ([...this.names.keys(), ...this.tableNames()].some((one) => one.toLowerCase() === name.toLowerCase())) throw new Refusal('ItemAlreadyExists')
+      if (!this.sheets.some((one) => one.name === sheet) || /^[A-Z]{1,3}\d+$/i.test(name))
+        throw new Refusal('InvalidArgument')
+      if ([...this.names.keys(), ...this.tableNames()].some((one) => one.toLowerCase() === name.toLowerCase()))
+        throw new Refusal('ItemAlreadyExists')
       this.names.set(name, { sheet, address })
       return { is: 'name', name }
     }
@@ -381,14 +447,22 @@ export class ExcelHost {
     if (target === missing) return null
     if (target.is === 'worksheets') return { _Items: this.sheets.map(({ name }) => ({ _Id: name, Name: name })) }
     if (target.is === 'names') {
-      return { _Items: [...this.names].map(([name, { sheet, address }]) => ({ Name: name, Type: 'Range', Formula: `=${quoted(sheet)}!${address}` })) }
+      return {
+        _Items: [...this.names].map(([name, { sheet, address }]) => ({
+          Name: name,
+          Type: 'Range',
+          Formula: `=${quoted(sheet)}!${address}`,
+        })),
+      }
     }
     if (target.is === 'charts') return { _Items: target.sheet.charts.map(({ name }) => ({ _Id: name, Name: name })) }
     if (target.is === 'tables') return { _Items: this.tableNames().map((name) => ({ _Id: name, Name: name })) }
-    return Object.fromEntries(properties.map((property) => {
-      // The client asks for a property in small letters and reads it with a capital one.
-      return [property.charAt(0).toUpperCase() + property.slice(1), this.property(target, property)]
-    }))
+    return Object.fromEntries(
+      properties.map((property) => {
+        // The client asks for a property in small letters and reads it with a capital one.
+        return [property.charAt(0).toUpperCase() + property.slice(1), this.property(target, property)]
+      }),
+    )
   }
 
   private property(target: HostObject, property: string): unknown {
@@ -396,13 +470,20 @@ export class ExcelHost {
     if (target.is === 'protection' && property === 'protected') return this.structureProtected
     if (target.is === 'range') {
       switch (property) {
-        case 'address': return `${quoted(target.sheet.name)}!${addressOf(target)}`
-        case 'rowIndex': return target.top
-        case 'columnIndex': return target.left
-        case 'cellCount': return target.rows * target.columns
-        case 'formulas': return cellsOf(target, ({ formula }) => formula)
-        case 'values': return cellsOf(target, ({ value }) => value)
-        case 'valueTypes': return cellsOf(target, ({ value }) => typeOf(value))
+        case 'address':
+          return `${quoted(target.sheet.name)}!${addressOf(target)}`
+        case 'rowIndex':
+          return target.top
+        case 'columnIndex':
+          return target.left
+        case 'cellCount':
+          return target.rows * target.columns
+        case 'formulas':
+          return cellsOf(target, ({ formula }) => formula)
+        case 'values':
+          return cellsOf(target, ({ value }) => value)
+        case 'valueTypes':
+          return cellsOf(target, ({ value }) => typeOf(value))
       }
     }
     throw new Error(`The host does not know ${property} of ${target.is}`)
@@ -410,7 +491,8 @@ export class ExcelHost {
 
   private write(target: HostObject, property: string, value: unknown): void {
     if (target.is === 'appearance') {
-      for (const address of addressesOf(target.of)) setAppearance(target.of.sheet, address, `${target.part}.${property}`, value)
+      for (const address of addressesOf(target.of))
+        setAppearance(target.of.sheet, address, `${target.part}.${property}`, value)
       return
     }
     if (target.is === 'table') {
@@ -434,8 +516,7 @@ export class ExcelHost {
         else if (property === 'Formulas') {
           this.rawContents.push(content)
           target.sheet.cells.set(address, this.typed(content))
-        }
-        else throw new Error(`The host cannot set ${property} of a range`)
+        } else throw new Error(`The host cannot set ${property} of a range`)
       }
     }
     this.raise('DataChanged', { changeType: 'RangeEdited' })
@@ -449,8 +530,13 @@ export class ExcelHost {
     if (sheet.protected) throw new Refusal('AccessDenied')
     const contents = cellsOf({ ...block, sheet }, ({ formula }) => formula)
     const headings = contents[0]!.map((heading) => String(heading).trim().toLowerCase())
-    const isAnyFormula = (content: CellValue): content is string => typeof content === 'string' && content.startsWith('=')
-    const isSound = block.rows > 1 && !headings.includes('') && new Set(headings).size === headings.length && !contents[0]!.some(isAnyFormula)
+    const isAnyFormula = (content: CellValue): content is string =>
+      typeof content === 'string' && content.startsWith('=')
+    const isSound =
+      block.rows > 1 &&
+      !headings.includes('') &&
+      new Set(headings).size === headings.length &&
+      !contents[0]!.some(isAnyFormula)
     const spills = contents.flat().some((content) => isAnyFormula(content) && spillingCall.test(content))
     if (!isSound || spills || sheet.tables.some((other) => overlap(other, block))) throw new Refusal('InvalidArgument')
     const table: Table = { ...block, name: `Table${this.tableNames().length + 1}`, settings: new Map() }
@@ -468,13 +554,17 @@ export class ExcelHost {
   /** It calculates nothing: a formula's own text stands for its value. */
   private typed(content: CellValue): { readonly formula: CellValue; readonly value: CellValue } {
     if (typeof content !== 'string') return { formula: content, value: content }
-    if (content.startsWith('\'')) return { formula: content.slice(1), value: content.slice(1) }
+    if (content.startsWith("'")) return { formula: content.slice(1), value: content.slice(1) }
     if (!content.startsWith('=')) {
       const number = Number(content.replace('%', ''))
-      return content === '' || Number.isNaN(number) ? { formula: content, value: content } : { formula: number, value: number }
+      return content === '' || Number.isNaN(number)
+        ? { formula: content, value: content }
+        : { formula: number, value: number }
     }
-    for (const [, quotedName, bareName] of content.replace(/"[^"]*"/g, '').matchAll(/(?:'((?:[^']|'')+)'|(\b[\w.]+))!/g)) {
-      const name = quotedName?.replaceAll('\'\'', '\'') ?? bareName
+    for (const [, quotedName, bareName] of content
+      .replace(/"[^"]*"/g, '')
+      .matchAll(/(?:'((?:[^']|'')+)'|(\b[\w.]+))!/g)) {
+      const name = quotedName?.replaceAll("''", "'") ?? bareName
       if (!this.sheets.some((sheet) => sheet.name === name)) throw new Refusal('InvalidArgument')
     }
     return { formula: content, value: content }
@@ -488,7 +578,8 @@ export class ExcelHost {
       if (by < 0 && row === from) return []
       const next = addressOf({ top: row + by, left: column, rows: 1, columns: 1 })
       const { formula } = cell
-      const follows = typeof formula === 'string' && formula.startsWith('=') ? filledInto(formula, address, next) : formula
+      const follows =
+        typeof formula === 'string' && formula.startsWith('=') ? filledInto(formula, address, next) : formula
       return [[next, { formula: follows, value: formula === cell.value ? follows : cell.value }] as const]
     })
     sheet.cells.clear()
@@ -500,7 +591,9 @@ export class ExcelHost {
     }
     for (const [name, { sheet: of, address }] of this.names) {
       if (of !== sheet.name) continue
-      const shifted = address.replace(/\d+/g, (digits) => String(Number(digits) - 1 >= from ? Number(digits) + by : digits))
+      const shifted = address.replace(/\d+/g, (digits) =>
+        String(Number(digits) - 1 >= from ? Number(digits) + by : digits),
+      )
       this.names.set(name, { sheet: of, address: shifted })
     }
     this.raise('DataChanged', { changeType: 'RowInserted' })
@@ -511,7 +604,12 @@ export class ExcelHost {
       const { row, column } = placeOf(address)
       if (row !== from) continue
       const next = addressOf({ top: into, left: column, rows: 1, columns: 1 })
-      sheet.cells.set(next, this.typed(typeof formula === 'string' && formula.startsWith('=') ? filledInto(formula, address, next) : formula))
+      sheet.cells.set(
+        next,
+        this.typed(
+          typeof formula === 'string' && formula.startsWith('=') ? filledInto(formula, address, next) : formula,
+        ),
+      )
     }
   }
 
@@ -532,10 +630,13 @@ export class ExcelHost {
       return null
     }
     if (target.is === 'range' && name === 'GetCellProperties') {
-      if (JSON.stringify(given) !== '[{"format":{"font":{"bold":true}}}]') throw new Error(`The host does not know ${JSON.stringify(given)} of cells`)
-      return placesOf(target).map((row) => row.map((address) => (
-        { format: { font: { bold: target.sheet.appearance.get(address)?.get('Font.Bold') === true } } }
-      )))
+      if (JSON.stringify(given) !== '[{"format":{"font":{"bold":true}}}]')
+        throw new Error(`The host does not know ${JSON.stringify(given)} of cells`)
+      return placesOf(target).map((row) =>
+        row.map((address) => ({
+          format: { font: { bold: target.sheet.appearance.get(address)?.get('Font.Bold') === true } },
+        })),
+      )
     }
     if (target.is === 'range' && name === 'Delete') {
       this.moveRows(target.sheet, target.top, -1)
@@ -551,7 +652,9 @@ export class ExcelHost {
       return null
     }
     if (target.is === 'chart') {
-      const shown = given.map((argument) => (typeof argument === 'object' && argument !== null ? addressOf(argument as Block) : argument))
+      const shown = given.map((argument) =>
+        typeof argument === 'object' && argument !== null ? addressOf(argument as Block) : argument,
+      )
       target.chart.settings.set(`${target.part}${name}`, shown.length === 1 ? shown[0] : shown)
       return null
     }
@@ -563,7 +666,8 @@ export class ExcelHost {
       const [first] = given
       if (name === 'FreezeRows') target.sheet.frozen = { rows: first as number, columns: 0 }
       else if (name === 'FreezeColumns') target.sheet.frozen = { rows: 0, columns: first as number }
-      else if (name === 'FreezeAt') target.sheet.frozen = { rows: (first as Block).rows, columns: (first as Block).columns }
+      else if (name === 'FreezeAt')
+        target.sheet.frozen = { rows: (first as Block).rows, columns: (first as Block).columns }
       else throw new Error(`The host knows no ${name} of ${target.is}`)
       return null
     }
@@ -573,7 +677,8 @@ export class ExcelHost {
       return null
     }
     const [, step, event = ''] = /^_(Unregister|Register)(\w+)Event$/.exec(name) ?? []
-    if (target.is !== 'worksheets' || events[event] === undefined) throw new Error(`The host knows no ${name} of ${target.is}`)
+    if (target.is !== 'worksheets' || events[event] === undefined)
+      throw new Error(`The host knows no ${name} of ${target.is}`)
     this.registered.set(event, (this.registered.get(event) ?? 0) + (step === 'Register' ? 1 : -1))
     return null
   }
@@ -609,16 +714,34 @@ type HostObject =
   | ({ readonly is: 'range'; readonly sheet: Sheet } & Block)
 
 /** Functions of ours whose result is a table or a column. */
-const spillingCall = new RegExp(`\\bSTICK\\.(${catalogue.filter(({ result }) => !fillsOneCell(result)).map(({ id }) => id).join('|')})\\(`)
+const spillingCall = new RegExp(
+  `\\bSTICK\\.(${catalogue
+    .filter(({ result }) => !fillsOneCell(result))
+    .map(({ id }) => id)
+    .join('|')})\\(`,
+)
 
 function overlap(one: Block, other: Block): boolean {
-  return one.top < other.top + other.rows && other.top < one.top + one.rows && one.left < other.left + other.columns && other.left < one.left + one.columns
+  return (
+    one.top < other.top + other.rows &&
+    other.top < one.top + one.rows &&
+    one.left < other.left + other.columns &&
+    other.left < one.left + one.columns
+  )
 }
 
 const missing: HostObject = { is: 'missing' }
 
 function emptySheet(name: string): Sheet {
-  return { name, protected: false, cells: new Map(), appearance: new Map(), frozen: { rows: 0, columns: 0 }, charts: [], tables: [] }
+  return {
+    name,
+    protected: false,
+    cells: new Map(),
+    appearance: new Map(),
+    frozen: { rows: 0, columns: 0 },
+    charts: [],
+    tables: [],
+  }
 }
 
 function refusalOf(Code: string, ActionIndex: number, Results: readonly unknown[]): object {
@@ -627,9 +750,11 @@ function refusalOf(Code: string, ActionIndex: number, Results: readonly unknown[
 
 function addressesOf(of: Areas): readonly string[] {
   const blocks = 'areas' in of ? of.areas : [of]
-  return blocks.flatMap(({ top, left, rows, columns }) => Array.from({ length: rows * columns }, (_, index) => (
-    addressOf({ top: top + Math.floor(index / columns), left: left + index % columns, rows: 1, columns: 1 })
-  )))
+  return blocks.flatMap(({ top, left, rows, columns }) =>
+    Array.from({ length: rows * columns }, (_, index) =>
+      addressOf({ top: top + Math.floor(index / columns), left: left + (index % columns), rows: 1, columns: 1 }),
+    ),
+  )
 }
 
 function setAppearance(sheet: Sheet, address: string, property: string, value: unknown): void {
@@ -655,7 +780,8 @@ function isWithin({ top, left, rows, columns }: Block, address: string): boolean
 
 function blockOf(address: string): Block {
   const [, firstRow, lastRow] = /^(\d+):(\d+)$/.exec(address) ?? []
-  if (firstRow !== undefined) return { top: Number(firstRow) - 1, left: 0, rows: Number(lastRow) - Number(firstRow) + 1, columns: columnsOfSheet }
+  if (firstRow !== undefined)
+    return { top: Number(firstRow) - 1, left: 0, rows: Number(lastRow) - Number(firstRow) + 1, columns: columnsOfSheet }
   const [from = '', to = from] = address.replaceAll('$', '').toUpperCase().split(':')
   const [first, last] = [placeOf(from), placeOf(to)]
   return { top: first.row, left: first.column, rows: last.row - first.row + 1, columns: last.column - first.column + 1 }
@@ -663,11 +789,15 @@ function blockOf(address: string): Block {
 
 function placeOf(address: string): { readonly row: number; readonly column: number } {
   const [, letters = '', digits = ''] = /^([A-Z]+)(\d+)$/.exec(address) ?? []
-  return { row: Number(digits) - 1, column: [...letters].reduce((sum, letter) => 26 * sum + letter.charCodeAt(0) - 64, 0) - 1 }
+  return {
+    row: Number(digits) - 1,
+    column: [...letters].reduce((sum, letter) => 26 * sum + letter.charCodeAt(0) - 64, 0) - 1,
+  }
 }
 
 function addressOf({ top, left, rows, columns }: Block): string {
-  const letters = (column: number): string => (column < 0 ? '' : letters(Math.floor(column / 26) - 1) + String.fromCharCode(65 + column % 26))
+  const letters = (column: number): string =>
+    column < 0 ? '' : letters(Math.floor(column / 26) - 1) + String.fromCharCode(65 + (column % 26))
   const cell = (row: number, column: number) => `${letters(column)}${row + 1}`
   const first = cell(top, left)
   return rows === 1 && columns === 1 ? first : `${first}:${cell(top + rows - 1, left + columns - 1)}`
@@ -675,13 +805,20 @@ function addressOf({ top, left, rows, columns }: Block): string {
 
 /** Row by row. */
 function placesOf({ top, left, rows, columns }: Block): string[][] {
-  return Array.from({ length: rows }, (_row, row) => Array.from({ length: columns }, (_cell, column) => (
-    addressOf({ top: top + row, left: left + column, rows: 1, columns: 1 })
-  )))
+  return Array.from({ length: rows }, (_row, row) =>
+    Array.from({ length: columns }, (_cell, column) =>
+      addressOf({ top: top + row, left: left + column, rows: 1, columns: 1 }),
+    ),
+  )
 }
 
-function cellsOf<T>(range: Block & { readonly sheet: Sheet }, of: (cell: { readonly formula: CellValue; readonly value: CellValue }) => T): T[][] {
-  return placesOf(range).map((row) => row.map((address) => of(range.sheet.cells.get(address) ?? { formula: '', value: '' })))
+function cellsOf<T>(
+  range: Block & { readonly sheet: Sheet },
+  of: (cell: { readonly formula: CellValue; readonly value: CellValue }) => T,
+): T[][] {
+  return placesOf(range).map((row) =>
+    row.map((address) => of(range.sheet.cells.get(address) ?? { formula: '', value: '' })),
+  )
 }
 
 function typeOf(value: CellValue): string {
@@ -692,5 +829,5 @@ function typeOf(value: CellValue): string {
 }
 
 function quoted(sheet: string): string {
-  return /^\w+$/.test(sheet) ? sheet : `'${sheet.replaceAll('\'', '\'\'')}'`
+  return /^\w+$/.test(sheet) ? sheet : `'${sheet.replaceAll("'", "''")}'`
 }

@@ -44,12 +44,14 @@ const sheetOf = (...rows: Cell[][]): Sheet => ({ ...bare, name: 'Trial', rows })
 describe('a book that Excel takes', () => {
   test('keeps its formats, widths and frozen rows and columns.', async () => {
     const rows: Cell[][] = [[{ value: 0.5, format: '0.0%' }, { value: 1 }]]
-    await port.add(bookOf(
-      { name: 'Both', widths: [10, 20.5], frozenRows: 3, frozenColumns: 1, rows },
-      { ...bare, name: 'Rows', frozenRows: 2, rows },
-      { ...bare, name: 'Columns', frozenColumns: 2, rows },
-      { ...bare, name: 'Empty', rows: [] },
-    ))
+    await port.add(
+      bookOf(
+        { name: 'Both', widths: [10, 20.5], frozenRows: 3, frozenColumns: 1, rows },
+        { ...bare, name: 'Rows', frozenRows: 2, rows },
+        { ...bare, name: 'Columns', frozenColumns: 2, rows },
+        { ...bare, name: 'Empty', rows: [] },
+      ),
+    )
     const both = host.sheet('Both')
     expect(both.frozen).toEqual({ rows: 3, columns: 1 })
     expect(host.sheet('Rows').frozen).toEqual({ rows: 2, columns: 0 })
@@ -61,9 +63,19 @@ describe('a book that Excel takes', () => {
   })
 
   test('has boxes around the cells to type into and none around results.', async () => {
-    await port.add(bookOf(sheetOf([{ value: 1, look: 'input' }, { formula: '=A1', look: 'result' }, { value: 'Sums', look: 'heading' }])))
+    await port.add(
+      bookOf(
+        sheetOf([
+          { value: 1, look: 'input' },
+          { formula: '=A1', look: 'result' },
+          { value: 'Sums', look: 'heading' },
+        ]),
+      ),
+    )
     const [input, result, heading] = ['A1', 'B1', 'C1'].map((address) => host.sheet('Trial').appearance.get(address))
-    expect(['EdgeTop', 'EdgeBottom', 'EdgeLeft', 'EdgeRight'].map((edge) => input?.get(`${edge}.Style`))).toEqual(Array(4).fill('Continuous'))
+    expect(['EdgeTop', 'EdgeBottom', 'EdgeLeft', 'EdgeRight'].map((edge) => input?.get(`${edge}.Style`))).toEqual(
+      Array(4).fill('Continuous'),
+    )
     expect(input?.get('Fill.Color')).toMatch(/^#[0-9A-F]{6}$/)
     expect(result?.size ?? 0).toBe(0)
     expect(heading?.get('Font.Bold')).toBe(true)
@@ -72,11 +84,19 @@ describe('a book that Excel takes', () => {
   test('says in words what may be typed: a number within limits, a whole one, a day, or an entry of a list.', async () => {
     await port.add({
       names: [{ name: 'Ways', refersTo: 'Trial!$E$1:$E$2' }],
-      sheets: [sheetOf([
-        { look: 'input', allowed: { from: 0, to: 1, sentence: 'Type a share.' } }, { look: 'input', allowed: { from: 0, whole: true, sentence: 'Type a count.' } },
-        { look: 'input', allowed: { list: 'Ways', sentence: 'Type a way.' } }, { look: 'input' }, { value: 'Water' },
-        { look: 'input', allowed: { from: 36526, to: 73050, day: true, sentence: 'Type a day.' } },
-      ], [{ look: 'input', allowed: { from: 0, to: 1, sentence: 'Type a share.' } }])],
+      sheets: [
+        sheetOf(
+          [
+            { look: 'input', allowed: { from: 0, to: 1, sentence: 'Type a share.' } },
+            { look: 'input', allowed: { from: 0, whole: true, sentence: 'Type a count.' } },
+            { look: 'input', allowed: { list: 'Ways', sentence: 'Type a way.' } },
+            { look: 'input' },
+            { value: 'Water' },
+            { look: 'input', allowed: { from: 36526, to: 73050, day: true, sentence: 'Type a day.' } },
+          ],
+          [{ look: 'input', allowed: { from: 0, to: 1, sentence: 'Type a share.' } }],
+        ),
+      ],
     })
     const rule = (address: string) => host.sheet('Trial').appearance.get(address)?.get('validation.Rule')
     expect(rule('A1')).toEqual({ decimal: { formula1: 0, formula2: 1, operator: 'Between' } })
@@ -85,11 +105,26 @@ describe('a book that Excel takes', () => {
     expect(rule('C1')).toEqual({ list: { inCellDropDown: true, source: '=Ways' } })
     expect(rule('D1')).toBeUndefined()
     expect(rule('F1')).toEqual({ date: { formula1: '2000-01-01', formula2: '2099-12-31', operator: 'Between' } })
-    expect(host.sheet('Trial').appearance.get('C1')?.get('validation.ErrorAlert')).toMatchObject({ showAlert: true, message: 'Type a way.' })
+    expect(host.sheet('Trial').appearance.get('C1')?.get('validation.ErrorAlert')).toMatchObject({
+      showAlert: true,
+      message: 'Type a way.',
+    })
   })
 
   test('keeps texts that Excel would read as numbers, days, truths or formulas.', async () => {
-    const texts = ['60', '5%', '1-2', 'March 5', 'TRUE', '=1+1', "'tis", '–', 'EUR a liner', '#N/A', 'Rooting counts everything up to the 1st rooted plant, and nothing after it']
+    const texts = [
+      '60',
+      '5%',
+      '1-2',
+      'March 5',
+      'TRUE',
+      '=1+1',
+      "'tis",
+      '–',
+      'EUR a liner',
+      '#N/A',
+      'Rooting counts everything up to the 1st rooted plant, and nothing after it',
+    ]
     await port.add(bookOf(sheetOf(texts.map((value): Cell => ({ value })))))
     expect([...host.sheet('Trial').cells.values()].map(({ value }) => value)).toEqual(texts)
     expect(host.rawContents).not.toContain("'EUR a liner")
@@ -103,7 +138,10 @@ describe('a book that Excel takes', () => {
 
   test('is sent in messages below 5 MB, however long it is, and arrives whole.', async () => {
     const long = 'Rates multiply, losses divide – '.repeat(30)
-    const rows = Array.from({ length: 12_000 }, (_, row): Cell[] => [{ value: `${long}${row}` }, { formula: `=A${row + 1}`, format: '0.0', look: 'input' }])
+    const rows = Array.from({ length: 12_000 }, (_, row): Cell[] => [
+      { value: `${long}${row}` },
+      { formula: `=A${row + 1}`, format: '0.0', look: 'input' },
+    ])
     await port.add(bookOf(sheetOf(...rows)))
     expect(Math.max(...host.messages)).toBeLessThan(5 * 1024 * 1024)
     expect(host.messages.reduce((sum, length) => sum + length)).toBeGreaterThan(10 * 1024 * 1024)
@@ -115,7 +153,11 @@ describe('a book that Excel takes', () => {
 })
 
 describe('the tables of a book', () => {
-  const table = (name: string) => host.sheetNames().flatMap((sheet) => host.sheet(sheet).tables).find((one) => one.name === name)
+  const table = (name: string) =>
+    host
+      .sheetNames()
+      .flatMap((sheet) => host.sheet(sheet).tables)
+      .find((one) => one.name === name)
 
   test('become real ones with their headings and filters, in a plain style without stripes, and grow with a line that is added.', async () => {
     const season = demoSeason()
@@ -123,7 +165,11 @@ describe('the tables of a book', () => {
     expect(host.tableNames()).toEqual(season.sheets.flatMap(({ tables = [] }) => tables.map(({ name }) => name)))
     const lines = orderBook.length
     expect(table('OrderBook')).toMatchObject({ left: 0, columns: 20, rows: 1 + lines })
-    expect(Object.fromEntries(table('OrderBook')!.settings)).toEqual({ Style: 'TableStyleLight1', ShowBandedRows: false, ShowFilterButton: true })
+    expect(Object.fromEntries(table('OrderBook')!.settings)).toEqual({
+      Style: 'TableStyleLight1',
+      ShowBandedRows: false,
+      ShowFilterButton: true,
+    })
     await port.insertRow(lastOrderLine(season.names)!)
     expect(table('OrderBook')).toMatchObject({ rows: 1 + lines + 1 })
   })
@@ -131,23 +177,58 @@ describe('the tables of a book', () => {
   test('stay plain cells where Excel would change or refuse them.', async () => {
     const rows: Cell[][] = [
       [{ value: 'Price' }, { value: 'price' }, { value: 'Unit' }, {}, { value: 'Litres' }],
-      [{ value: 1 }, { value: 2 }, { value: 'L' }, { value: 3 }, { formula: '=STICK.BLENDPARTS(1,A2:B2,0)', spills: true }],
+      [
+        { value: 1 },
+        { value: 2 },
+        { value: 'L' },
+        { value: 3 },
+        { formula: '=STICK.BLENDPARTS(1,A2:B2,0)', spills: true },
+      ],
       [{ value: 4 }, { value: 5 }, { value: 'L' }, { value: 6 }],
     ]
     const named = (name: string, range: string) => ({ name, range })
-    await port.add(bookOf({ ...sheetOf(...rows), tables: [named('Alike', 'A1:B3'), named('Missing', 'C1:D3'), named('Spilling', 'E1:E3'), named('Empty', 'C1:C1'), named('Sound', 'B1:C3'), named('Over', 'A1:B2')] }))
+    await port.add(
+      bookOf({
+        ...sheetOf(...rows),
+        tables: [
+          named('Alike', 'A1:B3'),
+          named('Missing', 'C1:D3'),
+          named('Spilling', 'E1:E3'),
+          named('Empty', 'C1:C1'),
+          named('Sound', 'B1:C3'),
+          named('Over', 'A1:B2'),
+        ],
+      }),
+    )
     expect(host.tableNames()).toEqual(['Sound'])
   })
 
   test.each([
-    ['over another one', 'B2:C4'], ['without a heading', 'E1:F3'], ['with two headings alike', 'G1:H3'], ['with a formula that spills', 'I1:I3'], ['of headings alone', 'A9:B9'],
+    ['over another one', 'B2:C4'],
+    ['without a heading', 'E1:F3'],
+    ['with two headings alike', 'G1:H3'],
+    ['with a formula that spills', 'I1:I3'],
+    ['of headings alone', 'A9:B9'],
   ])('are refused by the Excel of these tests %s, so that none of them passes there unseen.', async (_, address) => {
-    for (const [cell, content] of Object.entries({ B2: 'One', C2: 'Two', E1: 'Price', G1: 'Unit', H1: 'unit', I1: 'Litres', I2: '=STICK.BLENDPARTS(1,A2:B2,0)', A9: 'Left', B9: 'Right' })) host.type(cell, content)
+    for (const [cell, content] of Object.entries({
+      B2: 'One',
+      C2: 'Two',
+      E1: 'Price',
+      G1: 'Unit',
+      H1: 'unit',
+      I1: 'Litres',
+      I2: '=STICK.BLENDPARTS(1,A2:B2,0)',
+      A9: 'Left',
+      B9: 'Right',
+    }))
+      host.type(cell, content)
     host.addTable('Mine', 'First', 'A1:B3')
-    await expect(Excel.run(async (context) => {
-      context.workbook.worksheets.getItem('Mine').tables.add(address, true)
-      await context.sync()
-    })).rejects.toMatchObject({ code: 'InvalidArgument' })
+    await expect(
+      Excel.run(async (context) => {
+        context.workbook.worksheets.getItem('Mine').tables.add(address, true)
+        await context.sync()
+      }),
+    ).rejects.toMatchObject({ code: 'InvalidArgument' })
     expectAsBefore('First')
   })
 })
@@ -175,7 +256,10 @@ describe('a workbook stays as it was, and the refusal says why, where', () => {
   })
 
   test('a formula reads a sheet that is nowhere.', async () => {
-    await expect(port.add(bookOf(sheetOf([{ formula: '=Nowhere!A1' }])))).rejects.toMatchObject({ code: 'bookRefused', detail: 'InvalidArgument Excel says no.' })
+    await expect(port.add(bookOf(sheetOf([{ formula: '=Nowhere!A1' }])))).rejects.toMatchObject({
+      code: 'bookRefused',
+      detail: 'InvalidArgument Excel says no.',
+    })
     expectAsBefore()
   })
 
@@ -202,19 +286,29 @@ describe('a workbook stays as it was, and the refusal says why, where', () => {
 
 test('What Excel does not let go of again is named.', async () => {
   host.keeps = true
-  await expect(port.add(bookOf(sheetOf([{ value: 1 }]), { ...bare, name: 'Prices [old]', rows: [] })))
-    .rejects.toMatchObject({ code: 'partLeft', detail: 'the sheet Trial and the sheet Prices [old]' })
+  await expect(
+    port.add(bookOf(sheetOf([{ value: 1 }]), { ...bare, name: 'Prices [old]', rows: [] })),
+  ).rejects.toMatchObject({ code: 'partLeft', detail: 'the sheet Trial and the sheet Prices [old]' })
 })
 
 describe('a row that is inserted', () => {
-  const lines: Book = { names: [], sheets: [sheetOf([{ value: 'Liners' }], [{ value: 5 }, { formula: '=A2*2' }], [{ value: 6 }, { formula: '=A3*2' }])] }
-  const contents = () => Object.fromEntries([...host.sheet('Trial').cells].map(([address, { formula }]) => [address, formula]))
+  const lines: Book = {
+    names: [],
+    sheets: [
+      sheetOf([{ value: 'Liners' }], [{ value: 5 }, { formula: '=A2*2' }], [{ value: 6 }, { formula: '=A3*2' }]),
+    ],
+  }
+  const contents = () =>
+    Object.fromEntries([...host.sheet('Trial').cells].map(([address, { formula }]) => [address, formula]))
 
   test('goes again if it cannot be filled.', async () => {
     await port.add(lines)
     const before = contents()
     host.keeps = true
-    await expect(port.insertRow({ sheet: 'Trial', address: 'A3' })).rejects.toMatchObject({ code: 'hostFailed', detail: 'GeneralException Excel says no.' })
+    await expect(port.insertRow({ sheet: 'Trial', address: 'A3' })).rejects.toMatchObject({
+      code: 'hostFailed',
+      detail: 'GeneralException Excel says no.',
+    })
     expect(contents()).toEqual(before)
   })
 

@@ -30,8 +30,12 @@ portContract('Excel', async (): Promise<Scene> => ({
     host.select(address)
     host.type(address, content)
   },
-  beginTyping: async () => { host.editing = true },
-  cancelTyping: async () => { host.editing = false },
+  beginTyping: async () => {
+    host.editing = true
+  },
+  cancelTyping: async () => {
+    host.editing = false
+  },
   close: async () => undefined,
 }))
 
@@ -62,7 +66,10 @@ test('A protected sheet refuses a formula, and the refusal says so.', async () =
 
 test('A failure of Excel that has no meaning of its own keeps what Excel said about it.', async () => {
   host.failing = true
-  await expect(excelPort(log).selectedCell()).rejects.toMatchObject({ code: 'hostFailed', detail: 'GeneralException Excel says no.' })
+  await expect(excelPort(log).selectedCell()).rejects.toMatchObject({
+    code: 'hostFailed',
+    detail: 'GeneralException Excel says no.',
+  })
   host.failing = false
 })
 
@@ -76,7 +83,10 @@ describe('the calls of a cell', () => {
     log.made("'Stop! Prices'!B4", { id: 'FILL', args: [10, 65] })
     log.made("'[Season.xlsx]Stop! Prices'!$B$4", { id: 'BAGS', args: [0.65, 60] })
     log.made("'Stop! Prices'!B5", { id: 'BAGS', args: [1, 60] })
-    expect(await excelPort(log).callsOfSelectedCell()).toEqual([{ id: 'FILL', args: [10, 65] }, { id: 'BAGS', args: [0.65, 60] }])
+    expect(await excelPort(log).callsOfSelectedCell()).toEqual([
+      { id: 'FILL', args: [10, 65] },
+      { id: 'BAGS', args: [0.65, 60] },
+    ])
   })
 
   test('are not known where Excel made none since the page was loaded.', async () => {
@@ -108,7 +118,11 @@ describe('the calls of a cell', () => {
 test('A long session forgets the calls of the cells that were calculated first, and never all of them.', () => {
   const long = new CallLog()
   for (let row = 1; row <= 20_001; row++) long.made(`Season!A${row}`, { id: 'BAGS', args: [row] })
-  expect([long.of('Season!A1'), long.of('Season!A2'), long.of('Season!A20001')]).toEqual([[], [{ id: 'BAGS', args: [2] }], [{ id: 'BAGS', args: [20001] }]])
+  expect([long.of('Season!A1'), long.of('Season!A2'), long.of('Season!A20001')]).toEqual([
+    [],
+    [{ id: 'BAGS', args: [2] }],
+    [{ id: 'BAGS', args: [20001] }],
+  ])
   for (let call = 1; call <= 100; call++) long.made('Season!A2', { id: 'BAGS', args: [call] })
   expect(long.of('Season!A2')).toHaveLength(16)
   expect(long.of('Season!A2').at(-1)).toEqual({ id: 'BAGS', args: [100] })
@@ -120,13 +134,21 @@ test('A defined name is read wherever it points, and an error value comes as one
   host.type('L4', '=1/0', '#DIV/0!')
   host.select('L5')
   host.type('L5', 0.9)
-  expect(await excelPort(log).valuesOf('Rates', 'Stop! Prices')).toEqual([[{ kind: 'cellError', code: '#DIV/0!' }], [0.9]])
+  expect(await excelPort(log).valuesOf('Rates', 'Stop! Prices')).toEqual([
+    [{ kind: 'cellError', code: '#DIV/0!' }],
+    [0.9],
+  ])
 })
 
 test('Excel before 1.9 does not say what is bold: no cell is then known as a heading.', async () => {
-  const { requirements } = (globalThis as unknown as { Office: { context: { requirements: { isSetSupported(set: string, version: string): boolean } } } }).Office.context
+  const { requirements } = (
+    globalThis as unknown as {
+      Office: { context: { requirements: { isSetSupported(set: string, version: string): boolean } } }
+    }
+  ).Office.context
   const supported = requirements.isSetSupported
-  const headings = async () => [...(await excelPort(log).readRows('Headed', 0, 1))!.cells.values()].filter(({ isHeading }) => isHeading).length
+  const headings = async () =>
+    [...(await excelPort(log).readRows('Headed', 0, 1))!.cells.values()].filter(({ isHeading }) => isHeading).length
   expect(await headings()).toBe(2)
   requirements.isSetSupported = (_set, version) => Number(version.split('.')[1]) < 9
   expect(await headings()).toBe(0)

@@ -106,9 +106,27 @@ export function portContract(host: string, open: () => Promise<Scene>): void {
   })
 
   test(`${host} tells the headings of a sheet from its other cells.`, async () => {
-    await scene.port.add({ names: [], sheets: [{ name: 'Headed', widths: [], frozenRows: 0, frozenColumns: 0, rows: [
-      [{ value: 'Medium', look: 'heading' }, { value: 'Price', look: 'heading' }], [{ value: 'Peat', look: 'text' }, { value: 21.8, look: 'input' }],
-    ] }] })
+    await scene.port.add({
+      names: [],
+      sheets: [
+        {
+          name: 'Headed',
+          widths: [],
+          frozenRows: 0,
+          frozenColumns: 0,
+          rows: [
+            [
+              { value: 'Medium', look: 'heading' },
+              { value: 'Price', look: 'heading' },
+            ],
+            [
+              { value: 'Peat', look: 'text' },
+              { value: 21.8, look: 'input' },
+            ],
+          ],
+        },
+      ],
+    })
     const { cells } = (await scene.port.readRows('Headed', 0, 1))!
     expect([...cells].filter(([, { isHeading }]) => isHeading).map(([address]) => address)).toEqual(['A1', 'B1'])
     expect(labelsOf(cells).textOf(blockIn('B2'))).toBe('Peat, Price')
@@ -119,9 +137,21 @@ export function portContract(host: string, open: () => Promise<Scene>): void {
   })
 
   test(`${host} changes several cells at once into formulas and values, empties one, and leaves those between as they are.`, async () => {
-    await scene.port.add({ names: [], sheets: [{ name: 'Put', widths: [], frozenRows: 0, frozenColumns: 0, rows: [
-      [{ value: 7, look: 'input' }, { formula: '=A1+1' }, { formula: '=A1+2' }], [{ formula: '=A1+3' }, { value: 'kept' }, { value: 'gone' }],
-    ] }] })
+    await scene.port.add({
+      names: [],
+      sheets: [
+        {
+          name: 'Put',
+          widths: [],
+          frozenRows: 0,
+          frozenColumns: 0,
+          rows: [
+            [{ value: 7, look: 'input' }, { formula: '=A1+1' }, { formula: '=A1+2' }],
+            [{ formula: '=A1+3' }, { value: 'kept' }, { value: 'gone' }],
+          ],
+        },
+      ],
+    })
     await scene.port.putCells([
       { sheet: 'Put', address: 'B1', was: '=A1+1', now: { formula: '=A1*2' } },
       { sheet: 'Put', address: 'C1', was: '=A1+2', now: { value: '60' } },
@@ -134,18 +164,25 @@ export function portContract(host: string, open: () => Promise<Scene>): void {
 
   test(`${host} changes no cell if one holds another formula than it is said to hold, and names it.`, async () => {
     const before = await contents(scene.port)
-    await expect(scene.port.putCells([
-      { sheet: 'Put', address: 'A1', now: { value: 8 } },
-      { sheet: 'Put', address: 'B1', was: '=A1+1', now: { value: 14 } },
-    ])).rejects.toMatchObject({ code: 'cellChanged', detail: 'B1' })
+    await expect(
+      scene.port.putCells([
+        { sheet: 'Put', address: 'A1', now: { value: 8 } },
+        { sheet: 'Put', address: 'B1', was: '=A1+1', now: { value: 14 } },
+      ]),
+    ).rejects.toMatchObject({ code: 'cellChanged', detail: 'B1' })
     expect(await contents(scene.port)).toEqual(before)
   })
 
   test(`${host} changes cells of two sheets at once, and none of either if there is no such sheet as the second.`, async () => {
-    await scene.port.add({ names: [], sheets: [{ name: 'Put too', widths: [], frozenRows: 0, frozenColumns: 0, rows: [[{ formula: '=1+1' }]] }] })
+    await scene.port.add({
+      names: [],
+      sheets: [{ name: 'Put too', widths: [], frozenRows: 0, frozenColumns: 0, rows: [[{ formula: '=1+1' }]] }],
+    })
     const first = { sheet: 'Put', address: 'E5', now: { value: 5 } }
     const before = await contents(scene.port)
-    await expect(scene.port.putCells([first, { sheet: 'Nowhere', address: 'A1', now: { value: 1 } }])).rejects.toMatchObject({ code: 'hostFailed' })
+    await expect(
+      scene.port.putCells([first, { sheet: 'Nowhere', address: 'A1', now: { value: 1 } }]),
+    ).rejects.toMatchObject({ code: 'hostFailed' })
     expect(await contents(scene.port)).toEqual(before)
     await scene.port.putCells([first, { sheet: 'Put too', address: 'A1', was: '=1+1', now: { value: 2 } }])
     expect(await contents(scene.port)).toEqual({ ...before, Put: { ...before.Put, E5: 5 }, 'Put too': { A1: 2 } })
@@ -154,7 +191,9 @@ export function portContract(host: string, open: () => Promise<Scene>): void {
   test(`${host} changes no cell while a cell is being typed in.`, async () => {
     const before = await contents(scene.port)
     await scene.beginTyping()
-    await expect(scene.port.putCells([{ sheet: 'Put', address: 'B1', was: '=A1*2', now: { value: 14 } }])).rejects.toMatchObject({ code: 'cellEditMode' })
+    await expect(
+      scene.port.putCells([{ sheet: 'Put', address: 'B1', was: '=A1*2', now: { value: 14 } }]),
+    ).rejects.toMatchObject({ code: 'cellEditMode' })
     await scene.cancelTyping()
     expect(await contents(scene.port)).toEqual(before)
   })
@@ -181,7 +220,9 @@ export function portContract(host: string, open: () => Promise<Scene>): void {
 
   test(`${host} calls a listener that has stopped no more.`, async () => {
     let calls = 0
-    const stop = scene.port.onSelectionChange(() => { calls += 1 })
+    const stop = scene.port.onSelectionChange(() => {
+      calls += 1
+    })
     stop()
     const other = nextCall(scene.port)
     await scene.select('F2')
@@ -222,26 +263,53 @@ export function portContract(host: string, open: () => Promise<Scene>): void {
     expect(others).toEqual(before)
     expect(one).toEqual({ A1: 'Rates', B1: 'Jan 2', A2: 0.9, B2: '60', C2: true, A3: 0.8, C3: "='Trial two'!A1" })
     expect(two).toEqual({ A1: '=SUM(TrialRates)', A3: '=STICK.BAGS(300,60)' })
-    expect((await scene.port.read()).names).toContainEqual({ name: 'TrialRates', refersTo: expect.stringMatching(/^'Trial one'!\$?A\$?2:\$?A\$?3$/) })
+    expect((await scene.port.read()).names).toContainEqual({
+      name: 'TrialRates',
+      refersTo: expect.stringMatching(/^'Trial one'!\$?A\$?2:\$?A\$?3$/),
+    })
     expect(await scene.port.valuesOf('TrialRates', 'Season 1')).toEqual([[0.9], [0.8]])
   })
 
   test(`${host} adds nothing of a book if one of its sheets or names is taken, however it is capitalised, and lists what is.`, async () => {
     const before = await contents(scene.port)
     const other = { ...smallBook.sheets[0]!, name: 'Trial three' }
-    await expect(scene.port.add({ names: [], sheets: [other, { ...other, name: 'SEASON 1' }] })).rejects.toMatchObject({ code: 'nameTaken', detail: 'the sheet SEASON 1' })
-    await expect(scene.port.add({ names: [{ name: 'trialrates', refersTo: "'Trial three'!$A$1" }], sheets: [other] }))
-      .rejects.toMatchObject({ code: 'nameTaken', detail: 'the name trialrates' })
-    await expect(scene.port.add(smallBook)).rejects.toMatchObject({ detail: 'the sheet Trial one, the sheet Trial two and the name TrialRates' })
+    await expect(scene.port.add({ names: [], sheets: [other, { ...other, name: 'SEASON 1' }] })).rejects.toMatchObject({
+      code: 'nameTaken',
+      detail: 'the sheet SEASON 1',
+    })
+    await expect(
+      scene.port.add({ names: [{ name: 'trialrates', refersTo: "'Trial three'!$A$1" }], sheets: [other] }),
+    ).rejects.toMatchObject({ code: 'nameTaken', detail: 'the name trialrates' })
+    await expect(scene.port.add(smallBook)).rejects.toMatchObject({
+      detail: 'the sheet Trial one, the sheet Trial two and the name TrialRates',
+    })
     expect(await contents(scene.port)).toEqual(before)
   })
 
   test(`${host} inserts a row with the formulas of the one above it and nothing typed in, and ranges across it grow.`, async () => {
-    const rows = [1, 2, 3].map((liners, index): Cell[] => [{ value: liners, look: 'input' }, { formula: `=A${index + 2}*Factor`, look: 'result' }])
+    const rows = [1, 2, 3].map((liners, index): Cell[] => [
+      { value: liners, look: 'input' },
+      { formula: `=A${index + 2}*Factor`, look: 'result' },
+    ])
     const sheet = { name: 'Lines', widths: [], frozenRows: 1, frozenColumns: 0, rows: [[{ value: 'Liners' }], ...rows] }
-    await scene.port.add({ names: [{ name: 'Factor', refersTo: 'Lines!$A$2' }, { name: 'AllLines', refersTo: 'Lines!$A$2:$A$4' }], sheets: [sheet] })
+    await scene.port.add({
+      names: [
+        { name: 'Factor', refersTo: 'Lines!$A$2' },
+        { name: 'AllLines', refersTo: 'Lines!$A$2:$A$4' },
+      ],
+      sheets: [sheet],
+    })
     await scene.port.insertRow({ sheet: 'Lines', address: 'A4' })
-    expect((await contents(scene.port)).Lines).toEqual({ A1: 'Liners', A2: 1, B2: '=A2*Factor', A3: 2, B3: '=A3*Factor', B4: '=A4*Factor', A5: 3, B5: '=A5*Factor' })
+    expect((await contents(scene.port)).Lines).toEqual({
+      A1: 'Liners',
+      A2: 1,
+      B2: '=A2*Factor',
+      A3: 2,
+      B3: '=A3*Factor',
+      B4: '=A4*Factor',
+      A5: 3,
+      B5: '=A5*Factor',
+    })
     expect(await scene.port.valuesOf('AllLines', 'Lines')).toEqual([[1], [2], [null], [3]])
   })
 
@@ -249,7 +317,13 @@ export function portContract(host: string, open: () => Promise<Scene>): void {
     const before = await contents(scene.port)
     const { names } = await scene.port.read()
     const [sheet] = smallBook.sheets
-    const book = { names: [{ name: 'TrialFour', refersTo: "'Trial four'!$A$1" }], sheets: [{ ...sheet!, name: 'Trial four' }, { ...sheet!, name: 'Prices [old]' }] }
+    const book = {
+      names: [{ name: 'TrialFour', refersTo: "'Trial four'!$A$1" }],
+      sheets: [
+        { ...sheet!, name: 'Trial four' },
+        { ...sheet!, name: 'Prices [old]' },
+      ],
+    }
     await expect(scene.port.add(book)).rejects.toMatchObject({ code: 'bookRefused' })
     expect(await contents(scene.port)).toEqual(before)
     expect((await scene.port.read()).names).toEqual(names)
@@ -262,11 +336,15 @@ export function portContract(host: string, open: () => Promise<Scene>): void {
     expect(open.names.map(({ name }) => name)).toEqual(expect.arrayContaining(season.names.map(({ name }) => name)))
     for (const { name, rows } of season.sheets) {
       const cells = open.sheets.find((sheet) => sheet.name === name)?.cells
-      rows.forEach((row, rowIndex) => row.forEach((cell, column) => {
-        if (cell === undefined || (cell.formula === undefined && (cell.value ?? '') === '')) return
-        const address = addressOf(rowIndex, column)
-        expect(cells?.get(address), `${name}!${address}`).toMatchObject(cell.formula === undefined ? { formula: '', value: cell.value } : { formula: cell.formula })
-      }))
+      rows.forEach((row, rowIndex) =>
+        row.forEach((cell, column) => {
+          if (cell === undefined || (cell.formula === undefined && (cell.value ?? '') === '')) return
+          const address = addressOf(rowIndex, column)
+          expect(cells?.get(address), `${name}!${address}`).toMatchObject(
+            cell.formula === undefined ? { formula: '', value: cell.value } : { formula: cell.formula },
+          )
+        }),
+      )
     }
   })
 }
@@ -276,23 +354,49 @@ const smallBook: Book = {
   names: [{ name: 'TrialRates', refersTo: "'Trial one'!$A$2:$A$3" }],
   sheets: [
     {
-      name: 'Trial one', widths: [20, 8.5], frozenRows: 1, frozenColumns: 1,
+      name: 'Trial one',
+      widths: [20, 8.5],
+      frozenRows: 1,
+      frozenColumns: 1,
       rows: [
-        [{ value: 'Rates', look: 'title', note: 'Counted in three trays.' }, { value: 'Jan 2', look: 'heading' }],
-        [{ value: 0.9, look: 'input', format: '0%', allowed: { from: 0, to: 1, sentence: 'Type a share, such as 0.9 or 90%.' } }, { value: '60' }, { value: true }],
+        [
+          { value: 'Rates', look: 'title', note: 'Counted in three trays.' },
+          { value: 'Jan 2', look: 'heading' },
+        ],
+        [
+          {
+            value: 0.9,
+            look: 'input',
+            format: '0%',
+            allowed: { from: 0, to: 1, sentence: 'Type a share, such as 0.9 or 90%.' },
+          },
+          { value: '60' },
+          { value: true },
+        ],
         [{ value: 0.8, look: 'input', format: '0%' }, undefined, { formula: "='Trial two'!A1", look: 'total' }],
       ],
     },
-    { name: 'Trial two', widths: [], frozenRows: 0, frozenColumns: 0, rows: [[{ formula: '=SUM(TrialRates)' }], [], [{ formula: '=STICK.BAGS(300,60)' }]] },
+    {
+      name: 'Trial two',
+      widths: [],
+      frozenRows: 0,
+      frozenColumns: 0,
+      rows: [[{ formula: '=SUM(TrialRates)' }], [], [{ formula: '=STICK.BAGS(300,60)' }]],
+    },
   ],
 }
 
 /** By sheet and address: the formula of a cell, else its value. */
 async function contents(port: WorkbookPort): Promise<Record<string, Record<string, unknown>>> {
   const { sheets } = await port.read()
-  return Object.fromEntries(sheets.map(({ name, cells }) => (
-    [name, Object.fromEntries([...cells].map(([address, { formula, value }]) => [address, formula === '' ? value : formula]))]
-  )))
+  return Object.fromEntries(
+    sheets.map(({ name, cells }) => [
+      name,
+      Object.fromEntries(
+        [...cells].map(([address, { formula, value }]) => [address, formula === '' ? value : formula]),
+      ),
+    ]),
+  )
 }
 
 /** Resolves when the port calls back next. */

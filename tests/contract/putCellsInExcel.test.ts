@@ -26,7 +26,8 @@ const changes: readonly CellChange[] = [
   { sheet: 'Mine', address: 'A4', was: '=STICK.BAGS(B4,60)', now: { formula: '=ROUNDUP(B4/60,0)' } },
 ]
 
-const contents = () => Object.fromEntries([...host.sheet('Mine').cells].map(([address, { formula }]) => [address, formula]))
+const contents = () =>
+  Object.fromEntries([...host.sheet('Mine').cells].map(([address, { formula }]) => [address, formula]))
 
 const before = { A1: 'kept', A2: '=STICK.BAGS(B2,60)', A3: '=STICK.BAGS(B3,60)', A4: '=STICK.BAGS(B4,60)' }
 
@@ -50,9 +51,17 @@ test('Excel gives what a formula of ours fills, where it fills more than its own
 test('More cells than fit into one message of Excel are changed in several, and all arrive.', async () => {
   const rows = 3000
   const long = '"rates multiply, losses divide"&'.repeat(60)
-  for (let row = 1; row <= rows; row += 1) host.sheet('Mine').cells.set(`A${row}`, { formula: '=STICK.UNITS(1,"L","m3")', value: 1 })
+  for (let row = 1; row <= rows; row += 1)
+    host.sheet('Mine').cells.set(`A${row}`, { formula: '=STICK.UNITS(1,"L","m3")', value: 1 })
   host.messages.length = 0
-  await port.putCells(Array.from({ length: rows }, (_, row) => ({ sheet: 'Mine', address: `A${row + 1}`, was: '=STICK.UNITS(1,"L","m3")', now: { formula: `=${long}${row}` } })))
+  await port.putCells(
+    Array.from({ length: rows }, (_, row) => ({
+      sheet: 'Mine',
+      address: `A${row + 1}`,
+      was: '=STICK.UNITS(1,"L","m3")',
+      now: { formula: `=${long}${row}` },
+    })),
+  )
   expect(Math.max(...host.messages)).toBeLessThan(5 * 1024 * 1024)
   expect(host.formulaAt(`A${rows}`)).toBe(`=${long}${rows - 1}`)
 })
@@ -75,13 +84,18 @@ describe('cells stay as they were, and the refusal says why, where', () => {
     Object.assign(globalThis, host.start())
     for (let after = 0; after < actions; after += 1) {
       host.failingAfter = after
-      await expect(port.putCells(changes), `after ${after} of ${actions} actions`).rejects.toMatchObject({ code: 'hostFailed' })
+      await expect(port.putCells(changes), `after ${after} of ${actions} actions`).rejects.toMatchObject({
+        code: 'hostFailed',
+      })
       expect(contents()).toEqual(before)
     }
   })
 
   test('Excel fails half-way through several sheets, wherever that is.', async () => {
-    const onBoth: readonly CellChange[] = [...changes, { sheet: 'Theirs', address: 'C1', was: '=1+1', now: { value: 2 } }]
+    const onBoth: readonly CellChange[] = [
+      ...changes,
+      { sheet: 'Theirs', address: 'C1', was: '=1+1', now: { value: 2 } },
+    ]
     const begin = () => {
       const begun = new ExcelHost('Mine', 'Theirs')
       Object.assign(globalThis, begun.start())
@@ -98,7 +112,9 @@ describe('cells stay as they were, and the refusal says why, where', () => {
     host = begin()
     for (let after = 0; after < actions; after += 1) {
       host.failingAfter = after
-      await expect(port.putCells(onBoth), `after ${after} of ${actions} actions`).rejects.toMatchObject({ code: 'hostFailed' })
+      await expect(port.putCells(onBoth), `after ${after} of ${actions} actions`).rejects.toMatchObject({
+        code: 'hostFailed',
+      })
       expect(contents()).toEqual(before)
       expect(host.sheet('Theirs').cells.get('C1')?.formula).toBe('=1+1')
     }

@@ -10,15 +10,29 @@ const unit = text({ text: 'a unit' })
 
 describe('what is typed by whoever takes the comma for the decimal mark', () => {
   test.each([
-    ['1.5', '1,5'], ['1234.5', '1.234,5'], ['1234.5', '1234,5'], ['1500000', '1.500.000'], ['1500', '1.500'], ['0.5', ',5'], ['-2.25', '-2,25'],
-    ['1.500 L', '1,500 L'], ['4.38 in3', '4,38 in3'], ['15.5 %', '15,5 %'], ['65', '65'], ['1', '1,'], ['12.345', '12,345'],
+    ['1.5', '1,5'],
+    ['1234.5', '1.234,5'],
+    ['1234.5', '1234,5'],
+    ['1500000', '1.500.000'],
+    ['1500', '1.500'],
+    ['0.5', ',5'],
+    ['-2.25', '-2,25'],
+    ['1.500 L', '1,500 L'],
+    ['4.38 in3', '4,38 in3'],
+    ['15.5 %', '15,5 %'],
+    ['65', '65'],
+    ['1', '1,'],
+    ['12.345', '12,345'],
   ])('reads %s of %s', (read, typed) => {
     expect(pointNumber(typed)).toBe(read)
   })
 
-  test.each(['0.15', '1.5 L', '0.500', '1,500.25', '1,5,5', '1.23.4', '1234.567', 'Peat, fine', '', '1/2'])('leaves %s as it is, for the argument reader', (typed) => {
-    expect(pointNumber(typed)).toBe(typed)
-  })
+  test.each(['0.15', '1.5 L', '0.500', '1,500.25', '1,5,5', '1.23.4', '1234.567', 'Peat, fine', '', '1/2'])(
+    'leaves %s as it is, for the argument reader',
+    (typed) => {
+      expect(pointNumber(typed)).toBe(typed)
+    },
+  )
 
   test.each([
     ['1.5', litres, '1,5'],

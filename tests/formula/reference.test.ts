@@ -19,9 +19,14 @@ test.each([
 })
 
 test.each([
-  ['Orders', 'Orders'], ["'Order book'", 'Order book'], ["'Dan''s'", "Dan's"], ["'2027'", '2027'],
+  ['Orders', 'Orders'],
+  ["'Order book'", 'Order book'],
+  ["'Dan''s'", "Dan's"],
+  ["'2027'", '2027'],
   // Without quotes these would be cells.
-  ["'Q1'", 'Q1'], ["'R1C1'", 'R1C1'], ["'C'", 'C'],
+  ["'Q1'", 'Q1'],
+  ["'R1C1'", 'R1C1'],
+  ["'C'", 'C'],
 ])('A formula writes %s for the sheet called %s.', (expected, sheet) => {
   expect(quotedSheet(sheet)).toBe(expected)
 })

@@ -8,7 +8,10 @@ import { definition, refusal, table, value } from '../golden/golden'
 type Shown = number | string | readonly (number | string)[]
 
 function working(id: string, ...given: readonly unknown[]) {
-  const steps = workingOf(definition(id), given.map((one) => (Array.isArray(one) ? one.map((cell: unknown) => [cell]) : one)))
+  const steps = workingOf(
+    definition(id),
+    given.map((one) => (Array.isArray(one) ? one.map((cell: unknown) => [cell]) : one)),
+  )
   if (!('steps' in steps)) throw new Error(JSON.stringify(steps))
   return steps.steps
 }
@@ -16,7 +19,12 @@ function working(id: string, ...given: readonly unknown[]) {
 /** Names and values; numbers to twelve digits, since chances are computed in doubles. */
 function lines(id: string, ...given: readonly unknown[]): Readonly<Record<string, Shown>> {
   const shown = (one: number | string) => (typeof one === 'number' ? Number(one.toPrecision(12)) : one)
-  return Object.fromEntries(working(id, ...given).map(({ name, value: found }) => [name, Array.isArray(found) ? (found as readonly (number | string)[]).map(shown) : shown(found as number | string)]))
+  return Object.fromEntries(
+    working(id, ...given).map(({ name, value: found }) => [
+      name,
+      Array.isArray(found) ? (found as readonly (number | string)[]).map(shown) : shown(found as number | string),
+    ]),
+  )
 }
 
 describe('CUTTINGS and OVERSTICK', () => {
@@ -28,16 +36,71 @@ describe('CUTTINGS and OVERSTICK', () => {
   })
 
   test('the working shows what is left with the number, with one fewer and with one more', () => {
-    expect(lines('OVERSTICK', 1, [0.5], 0.25, 1)).toEqual({ rate: 0.5, under: 0.25, over: 0.25, ratio: 0.5, cuttings: 1, chance: 0.5, short: 0.5, surplus: 0, profit: 0.25, profitOneFewer: 0, profitOneMore: 0.25 })
-    expect(lines('OVERSTICK', 10, [1], 0.1, 1)).toEqual({ rate: 1, under: 0.9, over: 0.1, ratio: 0.9, cuttings: 10, chance: 1, short: 0, surplus: 0, profit: 9, profitOneFewer: 8.1, profitOneMore: 8.9 })
+    expect(lines('OVERSTICK', 1, [0.5], 0.25, 1)).toEqual({
+      rate: 0.5,
+      under: 0.25,
+      over: 0.25,
+      ratio: 0.5,
+      cuttings: 1,
+      chance: 0.5,
+      short: 0.5,
+      surplus: 0,
+      profit: 0.25,
+      profitOneFewer: 0,
+      profitOneMore: 0.25,
+    })
+    expect(lines('OVERSTICK', 10, [1], 0.1, 1)).toEqual({
+      rate: 1,
+      under: 0.9,
+      over: 0.1,
+      ratio: 0.9,
+      cuttings: 10,
+      chance: 1,
+      short: 0,
+      surplus: 0,
+      profit: 9,
+      profitOneFewer: 8.1,
+      profitOneMore: 8.9,
+    })
     expect(lines('OVERSTICK', 10, [1], 0.1, 1, 0.04)).toMatchObject({ cuttings: 10, profitOneMore: 8.94 })
   })
 
   test('where no cutting pays there is none, and none fewer', () => {
-    expect(lines('OVERSTICK', 10, [0.5], 0.6, 1)).toEqual({ rate: 0.5, under: -0.1, over: 0.6, ratio: 0, cuttings: 0, chance: 0, short: 10, surplus: 0, profit: 0, profitOneMore: -0.1 })
-    expect(lines('OVERSTICK', 10, [1], 1, 1)).toMatchObject({ cuttings: 0, chance: 0, short: 10, surplus: 0, profit: 0, profitOneMore: 0 })
-    expect(lines('OVERSTICK', 0, [0.8], 0.1, 1, 0.05)).toMatchObject({ cuttings: 0, chance: 1, short: 0, surplus: 0, profit: 0, profitOneMore: -0.06 })
-    expect(lines('OVERSTICK', 0, [1], 0.1, 1, 0.05)).toMatchObject({ cuttings: 0, chance: 1, short: 0, surplus: 0, profitOneMore: -0.05 })
+    expect(lines('OVERSTICK', 10, [0.5], 0.6, 1)).toEqual({
+      rate: 0.5,
+      under: -0.1,
+      over: 0.6,
+      ratio: 0,
+      cuttings: 0,
+      chance: 0,
+      short: 10,
+      surplus: 0,
+      profit: 0,
+      profitOneMore: -0.1,
+    })
+    expect(lines('OVERSTICK', 10, [1], 1, 1)).toMatchObject({
+      cuttings: 0,
+      chance: 0,
+      short: 10,
+      surplus: 0,
+      profit: 0,
+      profitOneMore: 0,
+    })
+    expect(lines('OVERSTICK', 0, [0.8], 0.1, 1, 0.05)).toMatchObject({
+      cuttings: 0,
+      chance: 1,
+      short: 0,
+      surplus: 0,
+      profit: 0,
+      profitOneMore: -0.06,
+    })
+    expect(lines('OVERSTICK', 0, [1], 0.1, 1, 0.05)).toMatchObject({
+      cuttings: 0,
+      chance: 1,
+      short: 0,
+      surplus: 0,
+      profitOneMore: -0.05,
+    })
   })
 
   test('a spread as large as the rate allows is refused, and more liners than a search can take', () => {
@@ -53,20 +116,54 @@ describe('ODDS and SWINGS', () => {
 
   test('the first draw can be followed by hand', () => {
     const random = randomNumbers(7)
-    const first = [quantileOf({ low: 0.1, likely: 0.2, high: 0.4 }, random()), quantileOf({ low: 0.5, likely: 0.8, high: 1 }, random())]
+    const first = [
+      quantileOf({ low: 0.1, likely: 0.2, high: 0.4 }, random()),
+      quantileOf({ low: 0.5, likely: 0.8, high: 1 }, random()),
+    ]
     const found = working('ODDS', ...cost, 100, 7)
-    expect(found.map(({ name }) => name)).toEqual(['arguments', 'firstDraw', 'allLikely', 'withoutAnswer', 'mean', 'percentiles'])
+    expect(found.map(({ name }) => name)).toEqual([
+      'arguments',
+      'firstDraw',
+      'allLikely',
+      'withoutAnswer',
+      'mean',
+      'percentiles',
+    ])
     expect(found[0]!.value).toEqual(['costPerCutting', 'stageRates'])
     expect(found[1]!.value).toEqual(first)
-    expect(found[5]!.text).toContain('results below which 0, 1, 5, 10, 25, 50, 75, 90, 95, 99, 100 % of these draws lie')
+    expect(found[5]!.text).toContain(
+      'results below which 0, 1, 5, 10, 25, 50, 75, 90, 95, 99, 100 % of these draws lie',
+    )
     const rows = table('ODDS', ...cost, 100, 7)
-    expect([found[2]!.value, found[3]!.value, found[4]!.value, found[5]!.value]).toEqual([0.25, 0, rows[11]![1], rows.slice(0, 11).map((row) => row[1])])
+    expect([found[2]!.value, found[3]!.value, found[4]!.value, found[5]!.value]).toEqual([
+      0.25,
+      0,
+      rows[11]![1],
+      rows.slice(0, 11).map((row) => row[1]),
+    ])
   })
 
   test('an argument that would be the same as another one keeps the value that it is given', () => {
-    const cell = ['CELLVOLUME', ['topLengthMm', 'topWidthMm', 'depthMm', 'bottomLengthMm'], [40, 40, 50, 20], [40, 40, 50, 20], [40, 40, 50, 20], 100, 1] as const
-    for (const [, result] of table('ODDS', ...cell).slice(0, -1)) expect(result).toBeCloseTo(value('CELLVOLUME', 40, 40, 50, 20), 9)
-    const straight = ['CELLVOLUME', ['topLengthMm', 'topWidthMm', 'depthMm'], [30, 40, 50], [40, 40, 50], [50, 40, 50], 100, 1] as const
+    const cell = [
+      'CELLVOLUME',
+      ['topLengthMm', 'topWidthMm', 'depthMm', 'bottomLengthMm'],
+      [40, 40, 50, 20],
+      [40, 40, 50, 20],
+      [40, 40, 50, 20],
+      100,
+      1,
+    ] as const
+    for (const [, result] of table('ODDS', ...cell).slice(0, -1))
+      expect(result).toBeCloseTo(value('CELLVOLUME', 40, 40, 50, 20), 9)
+    const straight = [
+      'CELLVOLUME',
+      ['topLengthMm', 'topWidthMm', 'depthMm'],
+      [30, 40, 50],
+      [40, 40, 50],
+      [50, 40, 50],
+      100,
+      1,
+    ] as const
     expect(table('ODDS', ...straight)[10]![1]).toBeGreaterThan(value('CELLVOLUME', 40, 40, 50))
   })
 
@@ -79,50 +176,109 @@ describe('ODDS and SWINGS', () => {
 
   test('the swings are told with both ends, widest first', () => {
     const found = lines('SWINGS', 'MEDIUMCOST', ['cuttingVolumeMl', 'costPerLitre'], [50, 0.1], [65, 0.15], [80, 0.2])
-    expect(found).toEqual({ allLikely: 0.00975, arguments: ['costPerLitre', 'cuttingVolumeMl'], atLow: [0.0065, 0.0075], atHigh: [0.013, 0.012], swing: [0.0065, 0.0045] })
+    expect(found).toEqual({
+      allLikely: 0.00975,
+      arguments: ['costPerLitre', 'cuttingVolumeMl'],
+      atLow: [0.0065, 0.0075],
+      atHigh: [0.013, 0.012],
+      swing: [0.0065, 0.0045],
+    })
   })
 
   test('STICK. is taken off the start of a name alone', () => {
-    expect(refusal('SWINGS', 'XSTICK.PERLINER', ['costPerCutting', 'stageRates'], [1, 1], [1, 1], [1, 1]).sentence).toContain('"XSTICK.PERLINER"')
+    expect(
+      refusal('SWINGS', 'XSTICK.PERLINER', ['costPerCutting', 'stageRates'], [1, 1], [1, 1], [1, 1]).sentence,
+    ).toContain('"XSTICK.PERLINER"')
   })
 })
 
 describe('reuse, prices and timing', () => {
   test('the round before the break-even is shown where there is one', () => {
     expect(lines('BREAKEVEN', 5, 3)).toEqual({ allowed: 5, level: 3, rounds: 1 })
-    expect(lines('BREAKEVEN', 0.45, 2.4, 0.12)).toEqual({ allowed: 0.45, levelBefore: 0.5, level: 0.445714285714, rounds: 7 })
+    expect(lines('BREAKEVEN', 0.45, 2.4, 0.12)).toEqual({
+      allowed: 0.45,
+      levelBefore: 0.5,
+      level: 0.445714285714,
+      rounds: 7,
+    })
   })
 
   test('ways without a single use say so', () => {
     expect(lines('COMPARE', ['Tray', 'Bed'], [10, 20], [2, 2], [10, 10], [0.5, 0.8])).toMatchObject({
-      levelCost: [5, 10], perCutting: [0.5, 1], perLiner: [1, 1.25], singleUse: 'no way with 1 round is given', order: ['Tray', 'Bed'],
+      levelCost: [5, 10],
+      perCutting: [0.5, 1],
+      perLiner: [1, 1.25],
+      singleUse: 'no way with 1 round is given',
+      order: ['Tray', 'Bed'],
     })
-    expect(lines('COMPARE', ['Tray', 'Plug'], [10, 2], [2, 1], [10, 10], [0.5, 0.8])).toMatchObject({ singleUse: 0.25, order: ['Plug', 'Tray'] })
+    expect(lines('COMPARE', ['Tray', 'Plug'], [10, 2], [2, 1], [10, 10], [0.5, 0.8])).toMatchObject({
+      singleUse: 0.25,
+      order: ['Plug', 'Tray'],
+    })
   })
 
   test('a quote shows the floor price, the price and the total of each quantity', () => {
     const found = Object.values(lines('QUOTE', 0.6, [500, 1000], [0.425, 0.4], 0, 0.05))
-    for (const column of [[0.6, 0.6], [1.05, 1], [525, 1000]]) expect(found).toContainEqual(column)
+    for (const column of [
+      [0.6, 0.6],
+      [1.05, 1],
+      [525, 1000],
+    ])
+      expect(found).toContainEqual(column)
   })
 
   test('the orders of a plan are counted, and what they cost', () => {
-    expect(lines('STOCKPLAN', [10, 20, 30, 40], 30, 1)).toEqual({ short: 100, orders: 3, ordering: 90, goods: 0, holding: 20, cost: 110 })
+    expect(lines('STOCKPLAN', [10, 20, 30, 40], 30, 1)).toEqual({
+      short: 100,
+      orders: 3,
+      ordering: 90,
+      goods: 0,
+      holding: 20,
+      cost: 110,
+    })
     expect(lines('STOCKPLAN', [10, 10], 5, 0.5, 2, 15)).toMatchObject({ short: 5, orders: 1, ordering: 5, goods: 10 })
   })
 
   test('nothing to buy has no runner-up, and each delivery is told with its supplier where it has one', () => {
-    expect(Object.keys(lines('BUYPLAN', 0, ['A'], [60], [9], null, null, null, null, ['North'], [5]))).toEqual(['litres', 'leftover', 'cost'])
-    expect(lines('BUYPLAN', 100, ['A', 'B'], [60, 70], [9, 30], null, null, null, null, null, [5, 5])).toEqual({ A: 18, delivery: 5, runnerUp: 32, litres: 120, leftover: 20, cost: 23 })
-    expect(lines('BUYPLAN', 100, ['A', 'B'], [60, 100], [9, 30], null, null, [1, 1], null, ['North', 'South'], [5, ''])).toEqual({ B: 30, runnerUp: 44, litres: 100, leftover: 0, cost: 30 })
-    expect(working('BUYPLAN', 160, ['A', 'B'], [60, 100], [9, 30], null, null, [1, 1], null, ['North', 'South'], [5, 2]).map(({ name, formula }) => [name, formula])).toEqual([
-      ['A', '1 * 9'], ['B', '1 * 30'], ['delivery from North', '5 for A'], ['delivery from South', '2 for B'], ['runnerUp', 'there is no other'], ['litres', 'sum of the rows'], ['leftover', 'litres - neededL'], ['cost', 'goods + deliveries, every order weighed'],
+    expect(Object.keys(lines('BUYPLAN', 0, ['A'], [60], [9], null, null, null, null, ['North'], [5]))).toEqual([
+      'litres',
+      'leftover',
+      'cost',
+    ])
+    expect(lines('BUYPLAN', 100, ['A', 'B'], [60, 70], [9, 30], null, null, null, null, null, [5, 5])).toEqual({
+      A: 18,
+      delivery: 5,
+      runnerUp: 32,
+      litres: 120,
+      leftover: 20,
+      cost: 23,
+    })
+    expect(
+      lines('BUYPLAN', 100, ['A', 'B'], [60, 100], [9, 30], null, null, [1, 1], null, ['North', 'South'], [5, '']),
+    ).toEqual({ B: 30, runnerUp: 44, litres: 100, leftover: 0, cost: 30 })
+    expect(
+      working('BUYPLAN', 160, ['A', 'B'], [60, 100], [9, 30], null, null, [1, 1], null, ['North', 'South'], [5, 2]).map(
+        ({ name, formula }) => [name, formula],
+      ),
+    ).toEqual([
+      ['A', '1 * 9'],
+      ['B', '1 * 30'],
+      ['delivery from North', '5 for A'],
+      ['delivery from South', '2 for B'],
+      ['runnerUp', 'there is no other'],
+      ['litres', 'sum of the rows'],
+      ['leftover', 'litres - neededL'],
+      ['cost', 'goods + deliveries, every order weighed'],
     ])
   })
 
   test('how far a break is, is told with the other rows as they are, in whole multiples, and to the last digit', () => {
-    const broken = (...given: readonly unknown[]) => working('BUYPLAN', ...given).find(({ name }) => name === 'A: break')?.value
+    const broken = (...given: readonly unknown[]) =>
+      working('BUYPLAN', ...given).find(({ name }) => name === 'A: break')?.value
     // B gives 25 L. The 40 L that are left are 4 bags of A for 40, or 5 for 37.50.
-    expect(broken(65, ['A', 'B'], [10, 25], [10, 5], [5, ''], [7.5, ''], ['', 1])).toBe('1 more bag reaches the break and saves 2.50')
+    expect(broken(65, ['A', 'B'], [10, 25], [10, 5], [5, ''], [7.5, ''], ['', 1])).toBe(
+      '1 more bag reaches the break and saves 2.50',
+    )
     // By twos, 4 bags cover and 6 reach the break: 40 less 6 x 6, and less 6 x 6.0625.
     expect(broken(35, ['A'], [10], [10], [5], [6], null, [2])).toBe('2 more bags reach the break and save 4.00')
     expect(broken(35, ['A'], [10], [10], [5], [6.0625], null, [2])).toBe('2 more bags reach the break and save 3.625')
@@ -133,11 +289,14 @@ describe('reuse, prices and timing', () => {
     expect(broken(15, ['A'], [10], [10], [5], [9], [6], [2])).toBe('4 more bags reach the break and cost 34.00 more')
     // B gives 25 L of the 80: 55 are 6 bags of A, so the break of 6 is reached anyhow. Of 75 they are 5.
     expect(broken(80, ['A', 'B'], [10, 25], [10, 5], [6, ''], [8, ''], ['', 1])).toBe('the need reaches the break')
-    expect(broken(75, ['A', 'B'], [10, 25], [10, 5], [6, ''], [8, ''], ['', 1])).toBe('1 more bag reaches the break and saves 2.00')
+    expect(broken(75, ['A', 'B'], [10, 25], [10, 5], [6, ''], [8, ''], ['', 1])).toBe(
+      '1 more bag reaches the break and saves 2.00',
+    )
   })
 
   test('the runner-up names what it buys alone', () => {
-    const runnerUp = (...given: readonly unknown[]) => working('BUYPLAN', ...given).find(({ name }) => name === 'runnerUp')
+    const runnerUp = (...given: readonly unknown[]) =>
+      working('BUYPLAN', ...given).find(({ name }) => name === 'runnerUp')
     // 2 of A for 18, then 3 of A for 27, then one of each for 39.
     expect(runnerUp(100, ['A', 'B'], [60, 70], [9, 30])).toMatchObject({ formula: '3 A', value: 27 })
     expect(runnerUp(100, ['A', 'B'], [60, 70], [9, 17])).toMatchObject({ formula: '1 A + 1 B', value: 26 })

@@ -11,15 +11,64 @@ const confidences = [0.5, 0.75, 0.9, 0.95, 0.99]
 const spread = Math.sqrt(0.02 * 0.85 * 0.15)
 
 const rows: readonly GoldenRow[] = [
-  ...table.flatMap(([moreThan, survival, numbers]) => numbers.map((expected, index): GoldenRow => ({
-    expected, within: 0, is: `cuttings for more than ${moreThan} at ${survival} with ${confidences[index]!}`, computed: () => value('CUTTINGS', moreThan + 1, [survival], confidences[index]), source: 'boost-negative-binomial', standing: 'printed',
-  }))),
-  { expected: 1, within: 0, is: 'cuttings for one liner at 0.5 with 0.5 (an exact tie)', computed: () => value('CUTTINGS', 1, [0.5], 0.5), source: 'definition', standing: 'derived' },
-  { expected: 3, within: 0, is: 'cuttings for two liners at 0.5 with 0.5 (an exact tie)', computed: () => value('CUTTINGS', 2, [0.5], 0.5), source: 'definition', standing: 'derived' },
-  { expected: 1177, within: 0, is: 'cuttings for 1,000 liners at 85 % on average', computed: () => value('CUTTINGS', 1000, [0.85]), source: 'definition', standing: 'derived' },
-  { expected: 0.535, within: 0.0005, is: 'the chance that 1,177 are enough', computed: () => step('chance', 'CUTTINGS', 1000, [0.85], 0.53), source: 'definition', standing: 'derived' },
-  { expected: 1201, within: 0, is: 'cuttings for 1,000 liners at 85 % with 95 %', computed: () => value('CUTTINGS', 1000, [0.85], 0.95), source: 'definition', standing: 'derived' },
-  { expected: 1320, within: 0, is: 'the same with an intra-batch correlation of 0.02', computed: () => value('CUTTINGS', 1000, [0.85], 0.95, spread), source: 'definition', standing: 'derived' },
+  ...table.flatMap(([moreThan, survival, numbers]) =>
+    numbers.map((expected, index): GoldenRow => ({
+      expected,
+      within: 0,
+      is: `cuttings for more than ${moreThan} at ${survival} with ${confidences[index]!}`,
+      computed: () => value('CUTTINGS', moreThan + 1, [survival], confidences[index]),
+      source: 'boost-negative-binomial',
+      standing: 'printed',
+    })),
+  ),
+  {
+    expected: 1,
+    within: 0,
+    is: 'cuttings for one liner at 0.5 with 0.5 (an exact tie)',
+    computed: () => value('CUTTINGS', 1, [0.5], 0.5),
+    source: 'definition',
+    standing: 'derived',
+  },
+  {
+    expected: 3,
+    within: 0,
+    is: 'cuttings for two liners at 0.5 with 0.5 (an exact tie)',
+    computed: () => value('CUTTINGS', 2, [0.5], 0.5),
+    source: 'definition',
+    standing: 'derived',
+  },
+  {
+    expected: 1177,
+    within: 0,
+    is: 'cuttings for 1,000 liners at 85 % on average',
+    computed: () => value('CUTTINGS', 1000, [0.85]),
+    source: 'definition',
+    standing: 'derived',
+  },
+  {
+    expected: 0.535,
+    within: 0.0005,
+    is: 'the chance that 1,177 are enough',
+    computed: () => step('chance', 'CUTTINGS', 1000, [0.85], 0.53),
+    source: 'definition',
+    standing: 'derived',
+  },
+  {
+    expected: 1201,
+    within: 0,
+    is: 'cuttings for 1,000 liners at 85 % with 95 %',
+    computed: () => value('CUTTINGS', 1000, [0.85], 0.95),
+    source: 'definition',
+    standing: 'derived',
+  },
+  {
+    expected: 1320,
+    within: 0,
+    is: 'the same with an intra-batch correlation of 0.02',
+    computed: () => value('CUTTINGS', 1000, [0.85], 0.95, spread),
+    source: 'definition',
+    standing: 'derived',
+  },
 ]
 
 goldenTests(rows)

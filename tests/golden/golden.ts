@@ -28,14 +28,16 @@ export interface MisprintRow {
 /** Calls a function of the catalogue and insists on one number. A nested array is a column. */
 export function value(id: string, ...args: readonly unknown[]): number {
   const outcome = call(definition(id), args.map(asRange))
-  if (outcome.kind !== 'value' || typeof outcome.value !== 'number') throw new Error(`${id}: ${JSON.stringify(outcome)}`)
+  if (outcome.kind !== 'value' || typeof outcome.value !== 'number')
+    throw new Error(`${id}: ${JSON.stringify(outcome)}`)
   return outcome.value
 }
 
 /** The column of numbers that a spilling function gives. */
 export function column(id: string, ...args: readonly unknown[]): readonly number[] {
   const outcome = call(definition(id), args.map(asRange))
-  if (outcome.kind !== 'value' || typeof outcome.value === 'number') throw new Error(`${id}: ${JSON.stringify(outcome)}`)
+  if (outcome.kind !== 'value' || typeof outcome.value === 'number')
+    throw new Error(`${id}: ${JSON.stringify(outcome)}`)
   return outcome.value.flat().map((cell) => {
     if (typeof cell !== 'number') throw new Error(`${id} gives a text: ${cell}`)
     return cell
@@ -45,17 +47,20 @@ export function column(id: string, ...args: readonly unknown[]): readonly number
 /** The rows of a table below its headings. */
 export function table(id: string, ...args: readonly unknown[]): readonly (readonly (number | string)[])[] {
   const outcome = call(definition(id), args.map(asRange))
-  if (outcome.kind !== 'value' || typeof outcome.value === 'number') throw new Error(`${id}: ${JSON.stringify(outcome)}`)
+  if (outcome.kind !== 'value' || typeof outcome.value === 'number')
+    throw new Error(`${id}: ${JSON.stringify(outcome)}`)
   return outcome.value.slice(1)
 }
 
 /** The number that a table holds in the first row that starts with that name or number, under that heading. */
 export function cellOf(id: string, row: number | string, heading: string, ...args: readonly unknown[]): number {
   const outcome = call(definition(id), args.map(asRange))
-  if (outcome.kind !== 'value' || typeof outcome.value === 'number') throw new Error(`${id}: ${JSON.stringify(outcome)}`)
+  if (outcome.kind !== 'value' || typeof outcome.value === 'number')
+    throw new Error(`${id}: ${JSON.stringify(outcome)}`)
   const [headings = [], ...rows] = outcome.value
   const found = rows.find(([first]) => first === row)?.[headings.indexOf(heading)]
-  if (typeof found !== 'number') throw new Error(`${id} has no number under ${heading} for ${row}: ${JSON.stringify(outcome.value)}`)
+  if (typeof found !== 'number')
+    throw new Error(`${id} has no number under ${heading} for ${row}: ${JSON.stringify(outcome.value)}`)
   return found
 }
 

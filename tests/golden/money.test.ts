@@ -4,26 +4,141 @@ import { goldenTests, refusal, step, value } from './golden'
 /** A year's interest that gives `rate` for each of twelve rounds. */
 const yearly = (rate: number) => (1 + rate) ** 12 - 1
 
-goldenTests([
-  { expected: 0.03, within: 0.005, is: 'the loss line of a plant of 0.661 with 5 % unsold', computed: () => value('PERLINER', 0.661, [0.95]) - 0.661, source: 'rutgers-geranium', standing: 'printed' },
-  // Ours is paid at the start of a round, so the end-of-round payments are one period's interest more.
-  { expected: 112.8254100208, within: 5e-11, is: 'PMT(5%;12;1000), paid at the end', computed: () => value('REUSECOST', 1000, 12, 0, 0, 0, 0, 0.05) * 1.05, source: 'openformula', standing: 'printed' },
-  { expected: 113.4361438313, within: 5e-11, is: 'PMT(5%;12;1000;100;1)', computed: () => value('REUSECOST', 1000, 12, 0, 0, 0, -100, 0.05), source: 'openformula', standing: 'printed' },
-  { expected: 100, within: 0, is: 'PMT(0;10;1000)', computed: () => value('REUSECOST', 1000, 10), source: 'openformula', standing: 'printed' },
-  { expected: 875, within: 0, is: 'SLN(4000;500;4), the plain average', computed: () => value('REUSECOST', 4000, 4, 0, 0, 0, 500), source: 'openformula', standing: 'printed' },
-  { expected: 12371, within: 0.5, is: 'capital recovery of 50,000 with a salvage of 5,000 over 5 years at 10 %', computed: () => value('REUSECOST', 50000, 5, 0, 0, 0, 5000, 0.1) * 1.1, source: 'blank-tarquin-6-5', standing: 'printed' },
-  { expected: 1854.0247200054619, within: 1e-9, is: 'pmt(0.075/12, 180, 200000)', computed: () => value('REUSECOST', 200000, 180, 0, 0, 0, 0, yearly(0.075 / 12), 12) * (1 + 0.075 / 12), source: 'numpy-financial', standing: 'printed' },
-  { expected: 1 + 0.0525 / 4, within: 5e-7, is: 'growth a quarter at an effective 5.3543 % a year (EFFECT(5.25%;4))', computed: () => step('growth', 'REUSECOST', 1, 4, 0, 0, 0, 0, 0.053543, 4), source: 'openformula', standing: 'derived' },
-  { expected: 8.0253, within: 5e-5, is: 'fillings per container of at most 10 uses, 5 % lost each', computed: () => 1 / value('REUSECOST', 1, 10, 0, 0, 0.05), source: 'bojkow-trippage', standing: 'printed' },
-  { expected: 200, within: 0, is: 'level cost of 1,000 over 9 rounds, washing 50, 5 % topped up', computed: () => value('REUSECOST', 1000, 9, 50, 0.05), source: 'definition', standing: 'derived' },
-  { expected: 9, within: 0, is: 'the round from which that beats single use at 200, an exact tie', computed: () => value('BREAKEVEN', 200, 1000, 50, 0.05), source: 'definition', standing: 'derived' },
-  { expected: 7, within: 0, is: 'the round from which 2.40 and washing 0.12 beat 0.45', computed: () => value('BREAKEVEN', 0.45, 2.4, 0.12), source: 'definition', standing: 'derived' },
-  { expected: 23, within: 0, is: 'the same with 14 % lost each round', computed: () => value('BREAKEVEN', 0.45, 2.4, 0.12, 0, 0.14), source: 'definition', standing: 'derived' },
-  { expected: 5, within: 0, is: 'bags of 60 L for 0.1 m3 + 0.2 m3 as a cell adds them', computed: () => value('BAGS', (0.1 + 0.2) * 1000, 60), source: 'definition', standing: 'derived' },
-  { expected: 5, within: 0, is: 'bags of 0.06 m3 for 0.1 m3 + 0.2 m3 as text', computed: () => value('BAGS', `${0.1 + 0.2} m3`, '0.06 m3'), source: 'definition', standing: 'derived' },
-], [
-  { printed: 0.55, expected: 0.5556, within: 5e-5, is: '0.50 with 10 % unsold, for each that is sold', computed: () => value('PERLINER', 0.5, [0.9]), source: 'growertalks-shrinkage' },
-])
+goldenTests(
+  [
+    {
+      expected: 0.03,
+      within: 0.005,
+      is: 'the loss line of a plant of 0.661 with 5 % unsold',
+      computed: () => value('PERLINER', 0.661, [0.95]) - 0.661,
+      source: 'rutgers-geranium',
+      standing: 'printed',
+    },
+    // Ours is paid at the start of a round, so the end-of-round payments are one period's interest more.
+    {
+      expected: 112.8254100208,
+      within: 5e-11,
+      is: 'PMT(5%;12;1000), paid at the end',
+      computed: () => value('REUSECOST', 1000, 12, 0, 0, 0, 0, 0.05) * 1.05,
+      source: 'openformula',
+      standing: 'printed',
+    },
+    {
+      expected: 113.4361438313,
+      within: 5e-11,
+      is: 'PMT(5%;12;1000;100;1)',
+      computed: () => value('REUSECOST', 1000, 12, 0, 0, 0, -100, 0.05),
+      source: 'openformula',
+      standing: 'printed',
+    },
+    {
+      expected: 100,
+      within: 0,
+      is: 'PMT(0;10;1000)',
+      computed: () => value('REUSECOST', 1000, 10),
+      source: 'openformula',
+      standing: 'printed',
+    },
+    {
+      expected: 875,
+      within: 0,
+      is: 'SLN(4000;500;4), the plain average',
+      computed: () => value('REUSECOST', 4000, 4, 0, 0, 0, 500),
+      source: 'openformula',
+      standing: 'printed',
+    },
+    {
+      expected: 12371,
+      within: 0.5,
+      is: 'capital recovery of 50,000 with a salvage of 5,000 over 5 years at 10 %',
+      computed: () => value('REUSECOST', 50000, 5, 0, 0, 0, 5000, 0.1) * 1.1,
+      source: 'blank-tarquin-6-5',
+      standing: 'printed',
+    },
+    {
+      expected: 1854.0247200054619,
+      within: 1e-9,
+      is: 'pmt(0.075/12, 180, 200000)',
+      computed: () => value('REUSECOST', 200000, 180, 0, 0, 0, 0, yearly(0.075 / 12), 12) * (1 + 0.075 / 12),
+      source: 'numpy-financial',
+      standing: 'printed',
+    },
+    {
+      expected: 1 + 0.0525 / 4,
+      within: 5e-7,
+      is: 'growth a quarter at an effective 5.3543 % a year (EFFECT(5.25%;4))',
+      computed: () => step('growth', 'REUSECOST', 1, 4, 0, 0, 0, 0, 0.053543, 4),
+      source: 'openformula',
+      standing: 'derived',
+    },
+    {
+      expected: 8.0253,
+      within: 5e-5,
+      is: 'fillings per container of at most 10 uses, 5 % lost each',
+      computed: () => 1 / value('REUSECOST', 1, 10, 0, 0, 0.05),
+      source: 'bojkow-trippage',
+      standing: 'printed',
+    },
+    {
+      expected: 200,
+      within: 0,
+      is: 'level cost of 1,000 over 9 rounds, washing 50, 5 % topped up',
+      computed: () => value('REUSECOST', 1000, 9, 50, 0.05),
+      source: 'definition',
+      standing: 'derived',
+    },
+    {
+      expected: 9,
+      within: 0,
+      is: 'the round from which that beats single use at 200, an exact tie',
+      computed: () => value('BREAKEVEN', 200, 1000, 50, 0.05),
+      source: 'definition',
+      standing: 'derived',
+    },
+    {
+      expected: 7,
+      within: 0,
+      is: 'the round from which 2.40 and washing 0.12 beat 0.45',
+      computed: () => value('BREAKEVEN', 0.45, 2.4, 0.12),
+      source: 'definition',
+      standing: 'derived',
+    },
+    {
+      expected: 23,
+      within: 0,
+      is: 'the same with 14 % lost each round',
+      computed: () => value('BREAKEVEN', 0.45, 2.4, 0.12, 0, 0.14),
+      source: 'definition',
+      standing: 'derived',
+    },
+    {
+      expected: 5,
+      within: 0,
+      is: 'bags of 60 L for 0.1 m3 + 0.2 m3 as a cell adds them',
+      computed: () => value('BAGS', (0.1 + 0.2) * 1000, 60),
+      source: 'definition',
+      standing: 'derived',
+    },
+    {
+      expected: 5,
+      within: 0,
+      is: 'bags of 0.06 m3 for 0.1 m3 + 0.2 m3 as text',
+      computed: () => value('BAGS', `${0.1 + 0.2} m3`, '0.06 m3'),
+      source: 'definition',
+      standing: 'derived',
+    },
+  ],
+  [
+    {
+      printed: 0.55,
+      expected: 0.5556,
+      within: 5e-5,
+      is: '0.50 with 10 % unsold, for each that is sold',
+      computed: () => value('PERLINER', 0.5, [0.9]),
+      source: 'growertalks-shrinkage',
+    },
+  ],
+)
 
 test('with 20 % lost each round reuse never catches up, and the sentence says what it keeps costing', () => {
   const { code, sentence } = refusal('BREAKEVEN', 0.45, 2.4, 0.12, 0, 0.2)
@@ -41,6 +156,10 @@ test('reuse that pays, but later than it can last, says the last round and both 
 
 test('where the yields differ, the sentence says that single use is counted for as many liners', () => {
   // 0.10 at a yield of 0.5 is 0.20 for what the reusable brings at a yield of 1.
-  expect(refusal('BREAKEVEN', 0.1, 2.4, 0.12, 0, 0.14, 0, 0, 1, 200, 0.5, 1).sentence).toContain('and single use costs 0.2 for as many liners.')
-  expect(refusal('BREAKEVEN', 0.1, 2.4, 0.12, 0, 0, 0, 0, 1, 6, 0.5, 1).sentence).toContain('and single use 0.2 for as many liners.')
+  expect(refusal('BREAKEVEN', 0.1, 2.4, 0.12, 0, 0.14, 0, 0, 1, 200, 0.5, 1).sentence).toContain(
+    'and single use costs 0.2 for as many liners.',
+  )
+  expect(refusal('BREAKEVEN', 0.1, 2.4, 0.12, 0, 0, 0, 0, 1, 6, 0.5, 1).sentence).toContain(
+    'and single use 0.2 for as many liners.',
+  )
 })

@@ -24,42 +24,116 @@ const factors: readonly [expected: number, from: string, to: string, source: 'ni
 
 const rows: readonly GoldenRow[] = [
   ...factors.map(([expected, from, to, source]): GoldenRow => ({
-    expected, within: expected * 1e-15, is: `1 ${from} in ${to}`, computed: () => value('UNITS', 1, from, to), source, standing: 'printed',
+    expected,
+    within: expected * 1e-15,
+    is: `1 ${from} in ${to}`,
+    computed: () => value('UNITS', 1, from, to),
+    source,
+    standing: 'printed',
   })),
-  { expected: 0.593276421, within: 5e-10, is: '1 lb/yd3 in kg/m3', computed: () => value('UNITS', 1, 'lb/yd3', 'kg/m3'), source: 'nist-sp-811', standing: 'printed' },
-  { expected: 25.71, within: 0.005, is: 'US dry quarts in a cubic foot (a liquid quart would give 29.92)', computed: () => value('UNITS', 1, 'ft3', 'US dry qt'), source: 'nist-handbook-44', standing: 'printed' },
+  {
+    expected: 0.593276421,
+    within: 5e-10,
+    is: '1 lb/yd3 in kg/m3',
+    computed: () => value('UNITS', 1, 'lb/yd3', 'kg/m3'),
+    source: 'nist-sp-811',
+    standing: 'printed',
+  },
+  {
+    expected: 25.71,
+    within: 0.005,
+    is: 'US dry quarts in a cubic foot (a liquid quart would give 29.92)',
+    computed: () => value('UNITS', 1, 'ft3', 'US dry qt'),
+    source: 'nist-handbook-44',
+    standing: 'printed',
+  },
   // The table rounds to whole kilograms and to grams.
-  { expected: 3, within: 0.5, is: '5 lb per cubic yard in kg per m3', computed: () => value('UNITS', 5, 'lb/yd3', 'kg/m3'), source: 'acquaah-4-11', standing: 'printed' },
-  { expected: 74, within: 0.5, is: '2 oz per cubic yard in g per m3', computed: () => value('UNITS', 2, 'oz/yd3', 'g/m3'), source: 'acquaah-4-11', standing: 'printed' },
-  { expected: 111, within: 0.5, is: '3 oz per cubic yard in g per m3', computed: () => value('UNITS', 3, 'oz/yd3', 'g/m3'), source: 'acquaah-4-11', standing: 'printed' },
-  ...([[6.14, 100.6], [18.7, 306.4], [11.05, 181.1], [11.9, 195]] as const).map(([inches, expected]): GoldenRow => ({
-    expected, within: 0.05, is: `a cell of ${inches} in3 in mL`, computed: () => value('UNITS', inches, 'in3', 'mL'), source: 'north-creek-plug-sizes', standing: 'printed',
+  {
+    expected: 3,
+    within: 0.5,
+    is: '5 lb per cubic yard in kg per m3',
+    computed: () => value('UNITS', 5, 'lb/yd3', 'kg/m3'),
+    source: 'acquaah-4-11',
+    standing: 'printed',
+  },
+  {
+    expected: 74,
+    within: 0.5,
+    is: '2 oz per cubic yard in g per m3',
+    computed: () => value('UNITS', 2, 'oz/yd3', 'g/m3'),
+    source: 'acquaah-4-11',
+    standing: 'printed',
+  },
+  {
+    expected: 111,
+    within: 0.5,
+    is: '3 oz per cubic yard in g per m3',
+    computed: () => value('UNITS', 3, 'oz/yd3', 'g/m3'),
+    source: 'acquaah-4-11',
+    standing: 'printed',
+  },
+  ...(
+    [
+      [6.14, 100.6],
+      [18.7, 306.4],
+      [11.05, 181.1],
+      [11.9, 195],
+    ] as const
+  ).map(([inches, expected]): GoldenRow => ({
+    expected,
+    within: 0.05,
+    is: `a cell of ${inches} in3 in mL`,
+    computed: () => value('UNITS', inches, 'in3', 'mL'),
+    source: 'north-creek-plug-sizes',
+    standing: 'printed',
   })),
 ]
 
 goldenTests(rows, [
-  { printed: 77.8, expected: 71.78, within: 0.005, is: 'a cell of 4.38 in3 in mL', computed: () => value('UNITS', 4.38, 'in3', 'mL'), source: 'north-creek-plug-sizes' },
+  {
+    printed: 77.8,
+    expected: 71.78,
+    within: 0.005,
+    is: 'a cell of 4.38 in3 in mL',
+    computed: () => value('UNITS', 4.38, 'in3', 'mL'),
+    source: 'north-creek-plug-sizes',
+  },
 ])
 
 test('gal alone is refused, and both spellings are offered', () => {
-  expect(refusal('UNITS', 1, 'gal', 'L').sentence).toBe('fromUnit has "gal", which means two different units. Type "US gal" or "imp gal".')
+  expect(refusal('UNITS', 1, 'gal', 'L').sentence).toBe(
+    'fromUnit has "gal", which means two different units. Type "US gal" or "imp gal".',
+  )
 })
 
 test('the unit that is wanted is refused like the one that is given', () => {
-  expect(refusal('UNITS', 1, 'L', 'gal').sentence).toBe('toUnit has "gal", which means two different units. Type "US gal" or "imp gal".')
+  expect(refusal('UNITS', 1, 'L', 'gal').sentence).toBe(
+    'toUnit has "gal", which means two different units. Type "US gal" or "imp gal".',
+  )
 })
 
-test.each(['quart', 'qt', 'bushel', 'bu', 'ton', 'gallon', 'Gallons'])('%s alone is refused, since it names two units', (unit) => {
-  expect(refusal('UNITS', 1, unit, 'L').sentence).toContain('means two different units')
-})
+test.each(['quart', 'qt', 'bushel', 'bu', 'ton', 'gallon', 'Gallons'])(
+  '%s alone is refused, since it names two units',
+  (unit) => {
+    expect(refusal('UNITS', 1, unit, 'L').sentence).toContain('means two different units')
+  },
+)
 
 test.each([
-  ['cu ft', 28.316846592], ['cu. ft.', 28.316846592], ['ft³', 28.316846592], ['FT3', 28.316846592], ['cubic feet', 28.316846592],
-  ['dry quarts', 1.101220942715], ['UK gal', 4.54609], ['Cu Yd', 764.554857984],
+  ['cu ft', 28.316846592],
+  ['cu. ft.', 28.316846592],
+  ['ft³', 28.316846592],
+  ['FT3', 28.316846592],
+  ['cubic feet', 28.316846592],
+  ['dry quarts', 1.101220942715],
+  ['UK gal', 4.54609],
+  ['Cu Yd', 764.554857984],
 ])('the spelling %s is read', (spelling, litres) => {
   expect(value('UNITS', 1, spelling, 'L')).toBe(litres)
 })
 
 test('two units of different kinds are refused with both kinds named', () => {
-  expect(refusal('UNITS', 1, 'ft3', 'kg').sentence).toBe('"ft3" is a volume and "kg" is a mass. Type two units of the same kind, such as "ft3" and "L".')
+  expect(refusal('UNITS', 1, 'ft3', 'kg').sentence).toBe(
+    '"ft3" is a volume and "kg" is a mass. Type two units of the same kind, such as "ft3" and "L".',
+  )
 })

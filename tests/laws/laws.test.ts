@@ -13,10 +13,40 @@ import { bibliography } from '../../src/sources/bibliography'
 // A new function joins the list. None ever leaves it or gets another name, because saved workbooks hold its id.
 test('the catalogue holds every function of the contract with saved workbooks, and no other', () => {
   expect(catalogue.map(({ id }) => id).sort()).toEqual([
-    'BAGS', 'BATCHSPREAD', 'BEDFILL', 'BENCHCOST', 'BLENDCOST', 'BLENDPARTS', 'BLENDWEIGHT', 'BLOCKS', 'BREAKEVEN', 'BUYPLAN',
-    'CELLVOLUME', 'COMPARE', 'CUTTINGS', 'FILL', 'LABOURCOST', 'LINERCOST', 'LINERPRICE', 'MEDIUMCOST', 'ODDS', 'OVERSTICK',
-    'PACKPRICE', 'PERLINER', 'QUOTE', 'REUSECOST', 'REUSELEDGER', 'ROOTINGCOST', 'ROUNDCELL', 'STOCKPLAN', 'SWINGS', 'TRAYS',
-    'UNITS', 'VARIANCE', 'WATER', 'WEIGHTTOLITRES',
+    'BAGS',
+    'BATCHSPREAD',
+    'BEDFILL',
+    'BENCHCOST',
+    'BLENDCOST',
+    'BLENDPARTS',
+    'BLENDWEIGHT',
+    'BLOCKS',
+    'BREAKEVEN',
+    'BUYPLAN',
+    'CELLVOLUME',
+    'COMPARE',
+    'CUTTINGS',
+    'FILL',
+    'LABOURCOST',
+    'LINERCOST',
+    'LINERPRICE',
+    'MEDIUMCOST',
+    'ODDS',
+    'OVERSTICK',
+    'PACKPRICE',
+    'PERLINER',
+    'QUOTE',
+    'REUSECOST',
+    'REUSELEDGER',
+    'ROOTINGCOST',
+    'ROUNDCELL',
+    'STOCKPLAN',
+    'SWINGS',
+    'TRAYS',
+    'UNITS',
+    'VARIANCE',
+    'WATER',
+    'WEIGHTTOLITRES',
   ])
 })
 
@@ -24,14 +54,19 @@ describe.each(catalogue.map((definition) => [definition.id, definition] as const
   const names = Object.keys(definition.parameters)
   const first = definition.examples[0]!
   /** The first example, typed into cells, with one argument replaced. */
-  const withArgument = (name: string, argument: unknown) => (
-    call(definition, names.map((one, index) => one === name ? argument : inCells(first.given[index] ?? null, 'column')))
-  )
+  const withArgument = (name: string, argument: unknown) =>
+    call(
+      definition,
+      names.map((one, index) => (one === name ? argument : inCells(first.given[index] ?? null, 'column'))),
+    )
   /** How many cells the ranges of the first example have. */
-  const places = Math.max(1, ...names.map((name, index) => {
-    const argument = first.given[index]
-    return Array.isArray(argument) && definition.parameters[name]!.shape === 'line' ? argument.length : 1
-  }))
+  const places = Math.max(
+    1,
+    ...names.map((name, index) => {
+      const argument = first.given[index]
+      return Array.isArray(argument) && definition.parameters[name]!.shape === 'line' ? argument.length : 1
+    }),
+  )
   /** The range of the first example without its first cell; blank cells where the example has no such range. */
   const restOfRange = (name: string): unknown[][] => {
     const example = first.given[names.indexOf(name)]
@@ -43,21 +78,28 @@ describe.each(catalogue.map((definition) => [definition.id, definition] as const
     const isRange = definition.parameters[name]!.shape === 'line' && !Array.isArray(wrong) && !isBlank(wrong)
     const argument = isRange ? [[wrong], ...restOfRange(name)] : wrong
     const outcome = withArgument(name, argument)
-    if (outcome.kind !== 'error') throw new Error(`${name} took ${JSON.stringify(argument)}: ${JSON.stringify(outcome)}`)
+    if (outcome.kind !== 'error')
+      throw new Error(`${name} took ${JSON.stringify(argument)}: ${JSON.stringify(outcome)}`)
     expect(outcome.code).toBe('#VALUE!')
     expect(outcome.sentence).not.toMatch(/undefined|NaN|Infinity|\[object|fault of its own/)
     expect(outcome.sentence).toMatch(/[.?]$/)
     return outcome.sentence
   }
 
-  test.each(definition.examples.map((example) => [example.text, example] as const))('gives what its example says: %s', (_, example) => {
-    for (const lies of ['row', 'column'] as const) {
-      const outcome = call(definition, example.given.map((argument) => inCells(argument, lies)))
-      if (outcome.kind !== 'value') throw new Error(JSON.stringify(outcome))
-      expectClose(outcome.value, example, lies, definition.result.columns !== undefined)
-    }
-    expect(bibliography).toHaveProperty(example.source)
-  })
+  test.each(definition.examples.map((example) => [example.text, example] as const))(
+    'gives what its example says: %s',
+    (_, example) => {
+      for (const lies of ['row', 'column'] as const) {
+        const outcome = call(
+          definition,
+          example.given.map((argument) => inCells(argument, lies)),
+        )
+        if (outcome.kind !== 'value') throw new Error(JSON.stringify(outcome))
+        expectClose(outcome.value, example, lies, definition.result.columns !== undefined)
+      }
+      expect(bibliography).toHaveProperty(example.source)
+    },
+  )
 
   test('has texts for people: a summary, a convention, and a unit with every number', () => {
     expect(definition.summary).toMatch(/^[A-Z].*\.$/)
@@ -78,7 +120,10 @@ describe.each(catalogue.map((definition) => [definition.id, definition] as const
     }
     const used = new Set<string>()
     for (const example of definition.examples) {
-      const working = workingOf({ ...definition, body: { ...body, method: (args) => body.method(watched(args, used)) } }, example.given.map((argument) => inCells(argument, 'column')))
+      const working = workingOf(
+        { ...definition, body: { ...body, method: (args) => body.method(watched(args, used)) } },
+        example.given.map((argument) => inCells(argument, 'column')),
+      )
       expect(working).toHaveProperty('steps')
     }
     expect([...used].filter((name) => names.includes(name)).sort()).toEqual([...names].sort())
@@ -88,27 +133,45 @@ describe.each(catalogue.map((definition) => [definition.id, definition] as const
     const parameter = definition.parameters[name]!
     const blanks = [null, undefined, '', '  ', [[null]], [['']]]
     if (!parameter.optional) {
-      for (const blank of blanks) expect(sentenceFor(name, blank)).toMatch(new RegExp(`^${name} is blank; it takes .*Type `))
+      for (const blank of blanks)
+        expect(sentenceFor(name, blank)).toMatch(new RegExp(`^${name} is blank; it takes .*Type `))
       return
     }
     const index = names.indexOf(name)
-    const omitted = call(definition, first.given.slice(0, index).map((argument) => inCells(argument, 'column')))
-    for (const blank of blanks) expect(call(definition, [...first.given.slice(0, index).map((argument) => inCells(argument, 'column')), ...Array<null>(Math.max(0, index - first.given.length)).fill(null), blank])).toEqual(omitted)
+    const omitted = call(
+      definition,
+      first.given.slice(0, index).map((argument) => inCells(argument, 'column')),
+    )
+    for (const blank of blanks)
+      expect(
+        call(definition, [
+          ...first.given.slice(0, index).map((argument) => inCells(argument, 'column')),
+          ...Array<null>(Math.max(0, index - first.given.length)).fill(null),
+          blank,
+        ]),
+      ).toEqual(omitted)
     const { default: fallback, shape } = parameter
     if (typeof fallback !== 'number') return
     const typed = shape === 'line' ? Array.from({ length: places }, () => [fallback]) : fallback
     expect(withArgument(name, typed)).toEqual(withArgument(name, null))
   })
 
-  test.each(names.filter((name) => definition.parameters[name]!.takes === 'number'))('%s: a text, a logical value, an infinity and a stranger unit are refused with what to type', (name) => {
-    for (const wrong of ['plenty', true, Infinity, -Infinity, NaN, '12 parsecs']) expect(sentenceFor(name, wrong)).toMatch(/Type |Or /)
-    const sentence = sentenceFor(name, 'plenty')
-    expect(sentence).toContain(name)
-    expect(sentence).toContain('"plenty"')
-  })
+  test.each(names.filter((name) => definition.parameters[name]!.takes === 'number'))(
+    '%s: a text, a logical value, an infinity and a stranger unit are refused with what to type',
+    (name) => {
+      for (const wrong of ['plenty', true, Infinity, -Infinity, NaN, '12 parsecs'])
+        expect(sentenceFor(name, wrong)).toMatch(/Type |Or /)
+      const sentence = sentenceFor(name, 'plenty')
+      expect(sentence).toContain(name)
+      expect(sentence).toContain('"plenty"')
+    },
+  )
 
   test.each(names)('%s: a wrong shape is refused, and the sentence names the size', (name) => {
-    const block = [[1, 1, 1], [1, 1, 1]]
+    const block = [
+      [1, 1, 1],
+      [1, 1, 1],
+    ]
     expect(sentenceFor(name, block)).toContain('2 by 3')
   })
 
@@ -120,7 +183,10 @@ describe.each(catalogue.map((definition) => [definition.id, definition] as const
 
   for (const [name, parameter] of Object.entries(definition.parameters)) {
     const limits = [
-      [parameter.atLeast, -1, 'or more'], [parameter.above, 0, 'above'], [parameter.atMost, 1, 'at most'], [parameter.below, 0, 'below'],
+      [parameter.atLeast, -1, 'or more'],
+      [parameter.above, 0, 'above'],
+      [parameter.atMost, 1, 'at most'],
+      [parameter.below, 0, 'below'],
     ] as const
     for (const [limit, beyond, words] of limits) {
       if (limit === undefined) continue
@@ -133,13 +199,19 @@ describe.each(catalogue.map((definition) => [definition.id, definition] as const
     }
     if (parameter.share === true) {
       test(`${name}: 15 typed for 15 % is refused with the sentence that says so`, () => {
-        expect(sentenceFor(name, 15)).toMatch(new RegExp(`^${name}(, row 1,)? must be (below|at most) 1 \\(100 %\\); it is 15\\. For 15 per cent type 15% or 0\\.15\\.$`))
+        expect(sentenceFor(name, 15)).toMatch(
+          new RegExp(
+            `^${name}(, row 1,)? must be (below|at most) 1 \\(100 %\\); it is 15\\. For 15 per cent type 15% or 0\\.15\\.$`,
+          ),
+        )
       })
     }
     if (parameter.dimension !== undefined) {
       test(`${name}: a unit of the wrong kind, and gal alone, are refused`, () => {
         const stranger = parameter.dimension === 'mass' ? '3 mm' : '3 kg'
-        expect(sentenceFor(name, stranger)).toMatch(new RegExp(`${name}.* takes a .*; it is "${stranger}", a (mass|length)\\. Type `))
+        expect(sentenceFor(name, stranger)).toMatch(
+          new RegExp(`${name}.* takes a .*; it is "${stranger}", a (mass|length)\\. Type `),
+        )
         expect(sentenceFor(name, '2 gal')).toContain('Type "US gal" or "imp gal"')
       })
     }
@@ -153,13 +225,21 @@ describe.each(catalogue.map((definition) => [definition.id, definition] as const
 
   test('refuses a forgotten argument too many', () => {
     const outcome = call(definition, [...names.map((_, index) => inCells(first.given[index] ?? null, 'column')), 7])
-    expect(outcome).toMatchObject({ kind: 'error', code: '#VALUE!', sentence: expect.stringContaining(`takes at most ${names.length} arguments; it got ${names.length + 1}`) as unknown })
+    expect(outcome).toMatchObject({
+      kind: 'error',
+      code: '#VALUE!',
+      sentence: expect.stringContaining(
+        `takes at most ${names.length} arguments; it got ${names.length + 1}`,
+      ) as unknown,
+    })
   })
 
   test('its metadata and help page name every parameter', () => {
     const [entry] = functionsJson([definition]).functions
     expect(entry?.parameters.map(({ name }) => name)).toEqual(names)
-    expect(entry?.parameters.map(({ optional }) => optional === true)).toEqual(names.map((name) => definition.parameters[name]!.optional))
+    expect(entry?.parameters.map(({ optional }) => optional === true)).toEqual(
+      names.map((name) => definition.parameters[name]!.optional),
+    )
     const page = helpPage(definition)
     for (const name of names) expect(page).toContain(`<code>${name}</code>`)
     expect(page).not.toMatch(/undefined|NaN|\[object/)
@@ -168,22 +248,36 @@ describe.each(catalogue.map((definition) => [definition.id, definition] as const
   test('a blank cell of a range that may be left out is what the whole range would be, left out', () => {
     for (const [name, parameter] of Object.entries(definition.parameters)) {
       if (parameter.shape !== 'line' || !parameter.optional) continue
-      expect(withArgument(name, Array.from({ length: places }, () => ['']))).toEqual(withArgument(name, null))
+      expect(
+        withArgument(
+          name,
+          Array.from({ length: places }, () => ['']),
+        ),
+      ).toEqual(withArgument(name, null))
     }
   })
 
   test('its working ends in the value, and names a unit with every number', () => {
-    const working = workingOf(definition, first.given.map((argument) => inCells(argument, 'column')))
+    const working = workingOf(
+      definition,
+      first.given.map((argument) => inCells(argument, 'column')),
+    )
     if (!('steps' in working)) throw new Error(JSON.stringify(working))
-    const given = call(definition, first.given.map((argument) => inCells(argument, 'column')))
+    const given = call(
+      definition,
+      first.given.map((argument) => inCells(argument, 'column')),
+    )
     if (definition.result.columns === undefined) {
-      const values = working.steps.map(({ value }) => Array.isArray(value) ? (value as readonly unknown[]).map((one) => [one]) : value)
+      const values = working.steps.map(({ value }) =>
+        Array.isArray(value) ? (value as readonly unknown[]).map((one) => [one]) : value,
+      )
       expect(values).toContainEqual(given.kind === 'value' ? given.value : undefined)
     } else {
       const inTable = given.kind === 'value' && typeof given.value !== 'number' ? given.value.flat() : []
       expect(inTable).toEqual(expect.arrayContaining([working.steps.at(-1)!.value].flat()))
     }
-    for (const { unit, text, formula } of working.steps) for (const words of [unit, text, formula]) expect(words, id).not.toBe('')
+    for (const { unit, text, formula } of working.steps)
+      for (const words of [unit, text, formula]) expect(words, id).not.toBe('')
   })
 })
 
@@ -207,7 +301,10 @@ function expectClose(got: CellValues, { gives }: Example, lies: 'row' | 'column'
   expect(rows.flat()).toHaveLength(expected.length)
   rows.flat().forEach((one, index) => {
     const wanted = expected[index]!
-    if (typeof wanted === 'number') expect(Math.abs(Number(one) - wanted), `cell ${index + 1}: ${one}`).toBeLessThanOrEqual(1e-9 + 1e-12 * Math.abs(wanted))
+    if (typeof wanted === 'number')
+      expect(Math.abs(Number(one) - wanted), `cell ${index + 1}: ${one}`).toBeLessThanOrEqual(
+        1e-9 + 1e-12 * Math.abs(wanted),
+      )
     else expect(one).toBe(wanted)
   })
 }
@@ -224,4 +321,3 @@ function watched<T extends object>(args: T, used: Set<string>): T {
     },
   })
 }
-

@@ -17,10 +17,16 @@ function lengthened(argument: readonly (number | string)[]): unknown[][] {
   })
 }
 
-describe.each(catalogue.filter(({ parameters }) => Object.values(parameters).some(({ shape }) => shape === 'line')).map((definition) => [definition.id, definition] as const))('STICK.%s', (_, definition) => {
+describe.each(
+  catalogue
+    .filter(({ parameters }) => Object.values(parameters).some(({ shape }) => shape === 'line'))
+    .map((definition) => [definition.id, definition] as const),
+)('STICK.%s', (_, definition) => {
   test(`answers or refuses ranges of ${rows} rows within ${mostSeconds} seconds`, () => {
     for (const { given } of definition.examples) {
-      const args = given.map((argument: ExampleArgument) => Array.isArray(argument) ? lengthened(argument as readonly (number | string)[]) : argument)
+      const args = given.map((argument: ExampleArgument) =>
+        Array.isArray(argument) ? lengthened(argument as readonly (number | string)[]) : argument,
+      )
       const start = performance.now()
       const outcome = call(definition, args)
       expect((performance.now() - start) / 1000).toBeLessThan(mostSeconds)
@@ -30,16 +36,57 @@ describe.each(catalogue.filter(({ parameters }) => Object.values(parameters).som
 })
 
 test.each([
-  ['BUYPLAN', 'packNames', 100, (n: number) => [195, column(n, (row) => `pack ${row}`), column(n, () => 60), column(n, () => 9)]],
+  [
+    'BUYPLAN',
+    'packNames',
+    100,
+    (n: number) => [195, column(n, (row) => `pack ${row}`), column(n, () => 60), column(n, () => 9)],
+  ],
   ['QUOTE', 'quantities', 200, (n: number) => [0.4, column(n, (row) => row + 1), column(n, () => 0.3)]],
-  ['COMPARE', 'names', 1000, (n: number) => [column(n, (row) => `way ${row}`), column(n, () => 8), column(n, () => 1), column(n, () => 100), column(n, () => 0.8)]],
-  ['SWINGS', 'argumentNames', 50, (n: number) => ['PERLINER', column(n, (row) => row === 0 ? 'costPerCutting' : 'stageRates'), column(n, () => 0.9), column(n, () => 0.95), column(n, () => 1)]],
-  ['ODDS', 'argumentNames', 50, (n: number) => ['PERLINER', column(n, (row) => row === 0 ? 'costPerCutting' : 'stageRates'), column(n, () => 0.9), column(n, () => 0.95), column(n, () => 1), 100]],
+  [
+    'COMPARE',
+    'names',
+    1000,
+    (n: number) => [
+      column(n, (row) => `way ${row}`),
+      column(n, () => 8),
+      column(n, () => 1),
+      column(n, () => 100),
+      column(n, () => 0.8),
+    ],
+  ],
+  [
+    'SWINGS',
+    'argumentNames',
+    50,
+    (n: number) => [
+      'PERLINER',
+      column(n, (row) => (row === 0 ? 'costPerCutting' : 'stageRates')),
+      column(n, () => 0.9),
+      column(n, () => 0.95),
+      column(n, () => 1),
+    ],
+  ],
+  [
+    'ODDS',
+    'argumentNames',
+    50,
+    (n: number) => [
+      'PERLINER',
+      column(n, (row) => (row === 0 ? 'costPerCutting' : 'stageRates')),
+      column(n, () => 0.9),
+      column(n, () => 0.95),
+      column(n, () => 1),
+      100,
+    ],
+  ],
 ] as const)('%s takes as many rows of %s as it says, %d, and no more', (id, name, most, argumentsOf) => {
   const definition = catalogue.find((one) => one.id === id)!
   expect(call(definition, argumentsOf(most))).toHaveProperty('kind', 'value')
   expect(call(definition, argumentsOf(most + 1))).toEqual({
-    kind: 'error', code: '#VALUE!', sentence: `${name} has ${most + 1} rows; it takes at most ${most}. Point it at a shorter range.`,
+    kind: 'error',
+    code: '#VALUE!',
+    sentence: `${name} has ${most + 1} rows; it takes at most ${most}. Point it at a shorter range.`,
   })
 })
 

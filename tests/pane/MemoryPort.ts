@@ -56,7 +56,7 @@ export class MemoryPort implements WorkbookPort {
 
   readRows(sheet: string, first: number, last: number): Promise<OpenSheet | undefined> {
     const found = sheetNamed(this.book, sheet)
-    const cells = [...found?.cells ?? []].filter(([, { row }]) => row >= first && row <= last)
+    const cells = [...(found?.cells ?? [])].filter(([, { row }]) => row >= first && row <= last)
     return Promise.resolve(found && { name: found.name, cells: new Map(cells) })
   }
 

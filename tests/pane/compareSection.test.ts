@@ -51,10 +51,15 @@ async function openCompare(): Promise<void> {
 }
 
 async function until(done: () => boolean): Promise<void> {
-  await expect.poll(async () => {
-    await act(async () => undefined)
-    return done()
-  }, { timeout: 5_000 }).toBe(true)
+  await expect
+    .poll(
+      async () => {
+        await act(async () => undefined)
+        return done()
+      },
+      { timeout: 5_000 },
+    )
+    .toBe(true)
 }
 
 function text(): string {
@@ -62,7 +67,9 @@ function text(): string {
 }
 
 function tab(name: string): HTMLElement {
-  return [...element.querySelectorAll<HTMLElement>('[role="tab"]')].find(({ textContent }) => textContent?.startsWith(name))!
+  return [...element.querySelectorAll<HTMLElement>('[role="tab"]')].find(({ textContent }) =>
+    textContent?.startsWith(name),
+  )!
 }
 
 function button(name: string): HTMLButtonElement | undefined {
@@ -79,56 +86,86 @@ function figure(title: string): HTMLElement {
 
 /** The words of a heading without the unit below them. */
 async function tableOf(title: string): Promise<readonly (readonly string[])[]> {
-  await click([...figure(title).querySelectorAll('button')].find(({ textContent }) => textContent === 'Show as a table')!)
-  return [...figure(title).querySelectorAll('tr')].map((row) => [...row.children].map((cell) => cell.firstChild?.textContent ?? ''))
+  await click(
+    [...figure(title).querySelectorAll('button')].find(({ textContent }) => textContent === 'Show as a table')!,
+  )
+  return [...figure(title).querySelectorAll('tr')].map((row) =>
+    [...row.children].map((cell) => cell.firstChild?.textContent ?? ''),
+  )
 }
 
 /** A table of the catalogue's example as the pane writes numbers. */
 function givenBy(id: string): readonly (readonly string[])[] {
   const { gives } = catalogue.find((definition) => definition.id === id)!.examples[0]!
-  return (gives as readonly (readonly (number | string)[])[]).map((row) => row.map((cell) => (
-    typeof cell === 'number' ? cell.toLocaleString('en-US', { maximumSignificantDigits: 10 }) : cell
-  )))
+  return (gives as readonly (readonly (number | string)[])[]).map((row) =>
+    row.map((cell) =>
+      typeof cell === 'number' ? cell.toLocaleString('en-US', { maximumSignificantDigits: 10 }) : cell,
+    ),
+  )
 }
 
 describe('the section Compare', () => {
   it('says which function to put into a sheet where there is none to draw', async () => {
     await openCompare()
     expect(element.querySelectorAll('figure')).toHaveLength(0)
-    for (const id of ['COMPARE', 'ROOTINGCOST', 'BREAKEVEN', 'REUSELEDGER', 'SWINGS', 'ODDS']) expect(text()).toContain(`STICK.${id}`)
+    for (const id of ['COMPARE', 'ROOTINGCOST', 'BREAKEVEN', 'REUSELEDGER', 'SWINGS', 'ODDS'])
+      expect(text()).toContain(`STICK.${id}`)
   })
 
   it('stacks the parts of every way, and its table holds the figures of the cell', async () => {
     hold(exampleCell('COMPARE', 0))
     await openCompare()
     const title = 'Cost of a saleable liner, part by part'
-    const bars = [...figure(title).querySelectorAll('[role="img"] svg')].slice(0, 2).map((svg) => [...svg.querySelectorAll('rect')].map((rect) => Number(rect.getAttribute('width'))))
-    const [tray, plug] = [[0.05, 0.025, 0.0285, 0.0345], [0.08, 0.04, 0.03]]
+    const bars = [...figure(title).querySelectorAll('[role="img"] svg')]
+      .slice(0, 2)
+      .map((svg) => [...svg.querySelectorAll('rect')].map((rect) => Number(rect.getAttribute('width'))))
+    const [tray, plug] = [
+      [0.05, 0.025, 0.0285, 0.0345],
+      [0.08, 0.04, 0.03],
+    ]
     const perUnit = bars[0]![0]! / 0.05
     expect(bars.map((widths) => widths.map((width) => Number((width / perUnit).toFixed(10))))).toEqual([tray, plug])
-    expect(figure(title).textContent).toContain('Tray is cheapest: 0.138 for a saleable liner. Its largest part is “Medium” with 0.05. Plug comes next with 0.15.')
-    expect(figure(title).textContent).toContain('Tray, Plug: bench and labour are within “Other costs”, because the workbook does not tell them apart.')
+    expect(figure(title).textContent).toContain(
+      'Tray is cheapest: 0.138 for a saleable liner. Its largest part is “Medium” with 0.05. Plug comes next with 0.15.',
+    )
+    expect(figure(title).textContent).toContain(
+      'Tray, Plug: bench and labour are within “Other costs”, because the workbook does not tell them apart.',
+    )
     const table = await tableOf(title)
-    expect(table.slice(1)).toEqual([['Tray', '0.05', '0.025', '0.0285', '0.0345', '0.138'], ['Plug', '0.08', '0', '0.04', '0.03', '0.15']])
+    expect(table.slice(1)).toEqual([
+      ['Tray', '0.05', '0.025', '0.0285', '0.0345', '0.138'],
+      ['Plug', '0.08', '0', '0.04', '0.03', '0.15'],
+    ])
   })
 
   it('marks the round from which the tray beats single use', async () => {
     hold(exampleCell('COMPARE', 0))
     await openCompare()
     const title = 'Cost by the rounds it serves'
-    expect([...figure(title).querySelectorAll('[role="img"] text')].map(({ textContent }) => textContent)).toContain('round 5')
+    expect([...figure(title).querySelectorAll('[role="img"] text')].map(({ textContent }) => textContent)).toContain(
+      'round 5',
+    )
     expect(figure(title).textContent).toContain('Plug, the cheapest single use, costs 0.15.')
     const table = await tableOf(title)
     expect(table[0]).toEqual(['rounds', 'Tray', 'Plug, single use'])
-    expect(table.slice(5)).toEqual([['5', '0.15', '0.15'], ['6', '0.138', '0.15'], ['no dearer from', '5', '–']])
+    expect(table.slice(5)).toEqual([
+      ['5', '0.15', '0.15'],
+      ['6', '0.138', '0.15'],
+      ['no dearer from', '5', '–'],
+    ])
   })
 
   it('compares with another single use when that is chosen, and says with which', async () => {
     hold(exampleCell('COMPARE', 0, 1))
     await openCompare()
     const title = 'Cost by the rounds it serves'
-    const select = [...element.querySelectorAll('select')].find(({ id }) => element.querySelector(`label[for="${id}"]`)?.textContent === 'Compare with')!
-    expect([...select.options].map(({ text: option }) => option)).toEqual(['Plug: the cheapest single use', 'Block: single use'])
+    const select = [...element.querySelectorAll('select')].find(
+      ({ id }) => element.querySelector(`label[for="${id}"]`)?.textContent === 'Compare with',
+    )!
+    expect([...select.options].map(({ text: option }) => option)).toEqual([
+      'Plug: the cheapest single use',
+      'Block: single use',
+    ])
     expect(figure(title).textContent).toContain('and does not beat Plug in its 3 rounds.')
     await act(async () => {
       select.value = '1'
@@ -139,7 +176,10 @@ describe('the section Compare', () => {
     expect((await tableOf(title))[0]).toEqual(['rounds', 'Bed', 'Block, single use'])
   })
 
-  it.each([['SWINGS', 'What moves MEDIUMCOST most'], ['ODDS', 'How likely each PERLINER is']])('shows the table of %s with the numbers of its example', async (id, title) => {
+  it.each([
+    ['SWINGS', 'What moves MEDIUMCOST most'],
+    ['ODDS', 'How likely each PERLINER is'],
+  ])('shows the table of %s with the numbers of its example', async (id, title) => {
     hold(exampleCell(id, 0))
     await openCompare()
     const drawn = figure(title)
@@ -166,7 +206,10 @@ describe('the section Compare', () => {
     hold(exampleCell('BREAKEVEN', 0), exampleCell('REUSELEDGER', 4))
     await openCompare()
     const select = element.querySelector('select')!
-    expect([...select.options].map(({ text: option }) => option)).toEqual(['BREAKEVEN in A1 on Ways', 'REUSELEDGER in A5 on Ways'])
+    expect([...select.options].map(({ text: option }) => option)).toEqual([
+      'BREAKEVEN in A1 on Ways',
+      'REUSELEDGER in A5 on Ways',
+    ])
     expect(text()).toContain('is no dearer than single use from round 9 on.')
     await act(async () => {
       select.value = '1'
@@ -178,7 +221,13 @@ describe('the section Compare', () => {
   })
 
   it('says why there is no chart where the cell shows an error', async () => {
-    hold({ row: 0, column: 0, formula: '=STICK.BREAKEVEN(1,2,3)', value: { kind: 'cellError', code: '#N/A' }, calls: [{ id: 'BREAKEVEN', args: [0.1, 2.4, 0.12] }] })
+    hold({
+      row: 0,
+      column: 0,
+      formula: '=STICK.BREAKEVEN(1,2,3)',
+      value: { kind: 'cellError', code: '#N/A' },
+      calls: [{ id: 'BREAKEVEN', args: [0.1, 2.4, 0.12] }],
+    })
     await openCompare()
     expect(element.querySelectorAll('figure')).toHaveLength(0)
     expect(text()).toContain('There is no chart of this cell. ')
@@ -197,11 +246,15 @@ describe('the section Compare', () => {
 
   it('puts a chart into the sheet where sheets hold charts, and says where', async () => {
     const put: SheetChart[] = []
-    port.addChart = async (chart) => { put.push(chart) }
+    port.addChart = async (chart) => {
+      put.push(chart)
+    }
     hold(exampleCell('SWINGS', 2))
     await openCompare()
     await click(button('Put this chart into the sheet')!)
-    expect(put.map(({ sheet, kind, along }) => ({ sheet, kind, along }))).toEqual([{ sheet: 'Ways', kind: 'tornado', along: 'A4:A5' }])
+    expect(put.map(({ sheet, kind, along }) => ({ sheet, kind, along }))).toEqual([
+      { sheet: 'Ways', kind: 'tornado', along: 'A4:A5' },
+    ])
     expect(text()).toContain('The chart is on Ways, at C3 or below.')
   })
 

@@ -23,7 +23,8 @@ Object.assign(globalThis, { ResizeObserver: SizeOf288 })
 const same = new Set(['Name'])
 const spoken = new Set(plainTexts(english).filter((text) => text.length > 2 && !same.has(text)))
 /** Words that no German sentence has. */
-const englishWord = /\b(the|of|and|with|is|are|for|this|that|from|which|what|where|when|not|has|have|your|each|its|per|or|to|on|by)\b/i
+const englishWord =
+  /\b(the|of|and|with|is|are|for|this|that|from|which|what|where|when|not|has|have|your|each|its|per|or|to|on|by)\b/i
 
 let open: OpenBook
 /** What stands in cells or comes out of examples, and titles of sources, the longest first. */
@@ -38,9 +39,18 @@ beforeAll(async () => {
   const inCells = open.sheets.flatMap(({ name, cells }) => [name, ...[...cells.values()].map(({ value }) => value)])
   const sources = Object.values(bibliography).flatMap(({ title, detail }) => [title, detail])
   const given = catalogue.flatMap(({ examples }) => examples.flatMap(({ gives }) => [gives].flat(2)))
-  others = [...new Set([...inCells, ...sources, ...given])].filter((one): one is string => typeof one === 'string' && one.length > 2).sort((a, b) => b.length - a.length)
+  others = [...new Set([...inCells, ...sources, ...given])]
+    .filter((one): one is string => typeof one === 'string' && one.length > 2)
+    .sort((a, b) => b.length - a.length)
   // Loaded when they are opened, and here without waiting then.
-  await Promise.all([import('../../src/pane/CompareSection'), import('../../src/pane/SeasonSection'), import('../../src/pane/LibrarySection'), import('../../src/pane/SettingsSection'), import('../../src/pane/WriteWorking'), import('../../src/pane/TurnPlain')])
+  await Promise.all([
+    import('../../src/pane/CompareSection'),
+    import('../../src/pane/SeasonSection'),
+    import('../../src/pane/LibrarySection'),
+    import('../../src/pane/SettingsSection'),
+    import('../../src/pane/WriteWorking'),
+    import('../../src/pane/TurnPlain'),
+  ])
 }, 120_000)
 
 beforeEach(async () => {
@@ -50,7 +60,13 @@ beforeEach(async () => {
   port.book = open
   port.addChart = async () => undefined
   element = document.body.appendChild(document.createElement('main'))
-  await act(async () => { pane = mountPane(element, port, { onLanguage: (language) => { pageSpeaks.push(language) } }) })
+  await act(async () => {
+    pane = mountPane(element, port, {
+      onLanguage: (language) => {
+        pageSpeaks.push(language)
+      },
+    })
+  })
   await until(() => tab('Functions') !== undefined)
   await untilFetched(element)
 })
@@ -69,14 +85,21 @@ function plainTexts(words: object): readonly string[] {
 }
 
 async function until(done: () => boolean): Promise<void> {
-  await expect.poll(async () => {
-    await act(async () => undefined)
-    return done()
-  }, { timeout: 10_000 }).toBe(true)
+  await expect
+    .poll(
+      async () => {
+        await act(async () => undefined)
+        return done()
+      },
+      { timeout: 10_000 },
+    )
+    .toBe(true)
 }
 
 function tab(name: keyof typeof german.frame.sections): HTMLElement | undefined {
-  return [...element.querySelectorAll<HTMLElement>('[role="tab"]')].find(({ textContent }) => textContent?.startsWith(german.frame.sections[name]))
+  return [...element.querySelectorAll<HTMLElement>('[role="tab"]')].find(({ textContent }) =>
+    textContent?.startsWith(german.frame.sections[name]),
+  )
 }
 
 async function go(name: keyof typeof german.frame.sections, loaded: string): Promise<void> {
@@ -95,15 +118,20 @@ function said(): readonly string[] {
   const texts: string[] = []
   for (const one of element.querySelectorAll('*')) {
     texts.push(...['aria-label', 'placeholder', 'title'].flatMap((name) => one.getAttribute(name) ?? []))
-    const isFormula = one.tagName === 'CODE' || one.textContent?.includes(' = ') === true && one.children.length === 0
-    if (!isFormula) for (const node of one.childNodes) if (node.nodeType === Node.TEXT_NODE) texts.push(node.textContent ?? '')
+    const isFormula = one.tagName === 'CODE' || (one.textContent?.includes(' = ') === true && one.children.length === 0)
+    if (!isFormula)
+      for (const node of one.childNodes) if (node.nodeType === Node.TEXT_NODE) texts.push(node.textContent ?? '')
   }
   return texts.map((text) => text.trim())
 }
 
 /** Whole words only: a way of rooting may be called Tray, and an argument cellsPerTray. */
 function without(text: string, other: string): string {
-  return text.split(other).reduce((left, right) => (/\p{L}$/u.test(left) || /^\p{L}/u.test(right) ? `${left}${other}${right}` : `${left} ${right}`))
+  return text
+    .split(other)
+    .reduce((left, right) =>
+      /\p{L}$/u.test(left) || /^\p{L}/u.test(right) ? `${left}${other}${right}` : `${left} ${right}`,
+    )
 }
 
 function leftInEnglish(): readonly string[] {
@@ -186,7 +214,9 @@ interface CellWithCalls extends OpenCell {
 }
 
 function cellsWithCalls(): readonly CellWithCalls[] {
-  return open.sheets.flatMap(({ name, cells }) => [...cells].map(([address, cell]) => ({ ...cell, sheet: name, address, calls: cell.calls ?? [] })))
+  return open.sheets.flatMap(({ name, cells }) =>
+    [...cells].map(([address, cell]) => ({ ...cell, sheet: name, address, calls: cell.calls ?? [] })),
+  )
 }
 
 async function select({ sheet, address, formula, value, calls }: CellWithCalls): Promise<void> {

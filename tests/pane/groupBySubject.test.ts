@@ -11,7 +11,10 @@ describe('the groups of the list', () => {
   })
 
   it('leave out a subject without functions', () => {
-    const groups = groupBySubject(catalogue.filter(({ subject }) => subject === 'blend' || subject === 'volume'), subjectNames)
+    const groups = groupBySubject(
+      catalogue.filter(({ subject }) => subject === 'blend' || subject === 'volume'),
+      subjectNames,
+    )
     expect(groups.map(({ name }) => name)).toEqual(['Volume', 'Blends'])
   })
 })

@@ -145,11 +145,16 @@ describe('the pane', () => {
 })
 
 function tab(name: string): HTMLElement | undefined {
-  return [...element.querySelectorAll<HTMLElement>('[role="tab"]')].find(({ textContent }) => textContent?.startsWith(name))
+  return [...element.querySelectorAll<HTMLElement>('[role="tab"]')].find(({ textContent }) =>
+    textContent?.startsWith(name),
+  )
 }
 
 describe('the working of the selected cell', () => {
-  async function selectCell(formula: string, ...calls: readonly { readonly id: string; readonly args: readonly unknown[] }[]): Promise<void> {
+  async function selectCell(
+    formula: string,
+    ...calls: readonly { readonly id: string; readonly args: readonly unknown[] }[]
+  ): Promise<void> {
     port.calls = calls
     await act(async () => port.select({ formula, value: 5 }))
   }
@@ -181,10 +186,15 @@ describe('the working of the selected cell', () => {
   it('gives the formula of the cell without the add-in', async () => {
     await selectCell('=2*STICK.PERLINER(A1,B1:C1)', { id: 'PERLINER', args: [1, [[0.5, 0.5]]] })
     // This part of the section is loaded when it is opened.
-    await expect.poll(async () => {
-      await act(async () => undefined)
-      return text()
-    }, { timeout: 5_000 }).toContain('Without the add-in=2*(A1/PRODUCT(B1:C1))')
+    await expect
+      .poll(
+        async () => {
+          await act(async () => undefined)
+          return text()
+        },
+        { timeout: 5_000 },
+      )
+      .toContain('Without the add-in=2*(A1/PRODUCT(B1:C1))')
   })
 
   it('says why a function refused, in the words of the cell', async () => {
@@ -275,7 +285,11 @@ describe('the form of a function', () => {
     expect(text()).toContain('It goes into B4 on Order book.')
     expect(buttons('Put into C3 on Prices instead')).toHaveLength(1)
     await click(put())
-    expect(await port.selectedCell()).toMatchObject({ sheet: 'Order book', address: 'B4', formula: '=STICK.BAGS(Prices!C3,60)' })
+    expect(await port.selectedCell()).toMatchObject({
+      sheet: 'Order book',
+      address: 'B4',
+      formula: '=STICK.BAGS(Prices!C3,60)',
+    })
   })
 
   it('says why there is no result where the cells cannot be read, and keeps what was typed', async () => {
@@ -292,7 +306,12 @@ describe('the form of a function', () => {
   it('opens the call of the selected cell for change', async () => {
     port.values = { A1: [[300]] }
     await act(async () => port.select({ formula: '=STICK.BAGS(A1,"60 L",,A2*2)', value: 5 }))
-    expect(['neededL', 'bagVolumeL', 'expansion', 'onHandL'].map((name) => field(name).value)).toEqual(['A1', '60 L', '', '=A2*2'])
+    expect(['neededL', 'bagVolumeL', 'expansion', 'onHandL'].map((name) => field(name).value)).toEqual([
+      'A1',
+      '60 L',
+      '',
+      '=A2*2',
+    ])
     expect(text()).toContain('A formula stands among the arguments: the sheet shows the result.')
     await type('onHandL', '')
     expect(result()).toBe('gives 5 bags')
@@ -325,11 +344,34 @@ describe('the form of a function', () => {
 })
 
 describe('the check of the workbook', () => {
-  const inError = { row: 0, column: 1, formula: '=1/0', value: { kind: 'cellError', code: '#DIV/0!' }, calls: [] } as const
-  const forgotten = { row: 1, column: 1, formula: '=STICK.LINERPRICE(A2,0.5)', value: 2, calls: [{ id: 'LINERPRICE', args: [1, 0.5] }] } as const
+  const inError = {
+    row: 0,
+    column: 1,
+    formula: '=1/0',
+    value: { kind: 'cellError', code: '#DIV/0!' },
+    calls: [],
+  } as const
+  const forgotten = {
+    row: 1,
+    column: 1,
+    formula: '=STICK.LINERPRICE(A2,0.5)',
+    value: 2,
+    calls: [{ id: 'LINERPRICE', args: [1, 0.5] }],
+  } as const
 
   it('counts what it found, errors first, and leads to each cell', async () => {
-    port.book = { names: [], sheets: [{ name: 'Prices', cells: new Map<string, OpenCell>([['B2', forgotten], ['B1', inError]]) }] }
+    port.book = {
+      names: [],
+      sheets: [
+        {
+          name: 'Prices',
+          cells: new Map<string, OpenCell>([
+            ['B2', forgotten],
+            ['B1', inError],
+          ]),
+        },
+      ],
+    }
     await click(tab('Check'))
     expect(text()).toContain('1 error, 1 doubt.')
     expect(text()).toMatch(/B1 on Prices.*Error.*divides by 0.*B2 on Prices.*Doubt.*markup of 100 %/)
@@ -346,7 +388,10 @@ describe('the check of the workbook', () => {
   })
 
   it('says why the workbook could not be calculated, and goes on from there', async () => {
-    port.book = { names: [], sheets: [{ name: 'Prices', cells: new Map<string, OpenCell>([['B2', { ...forgotten, calls: undefined }]]) }] }
+    port.book = {
+      names: [],
+      sheets: [{ name: 'Prices', cells: new Map<string, OpenCell>([['B2', { ...forgotten, calls: undefined }]]) }],
+    }
     await click(tab('Check'))
     port.refuse(new PortProblem('cellEditMode'))
     await click(buttons('Calculate and check')[0])
@@ -356,7 +401,10 @@ describe('the check of the workbook', () => {
   })
 
   it('offers to calculate where calls are not known yet', async () => {
-    port.book = { names: [], sheets: [{ name: 'Prices', cells: new Map<string, OpenCell>([['B2', { ...forgotten, calls: undefined }]]) }] }
+    port.book = {
+      names: [],
+      sheets: [{ name: 'Prices', cells: new Map<string, OpenCell>([['B2', { ...forgotten, calls: undefined }]]) }],
+    }
     await click(tab('Check'))
     expect(text()).toContain('have not been called since the workbook was opened')
     port.book = { names: [], sheets: [{ name: 'Prices', cells: new Map<string, OpenCell>([['B2', forgotten]]) }] }
@@ -369,7 +417,9 @@ describe('the library', () => {
   async function openLibrary(): Promise<void> {
     await click(tab('Library'))
     // It is loaded when it is asked for.
-    await act(async () => { await import('../../src/pane/LibrarySection') })
+    await act(async () => {
+      await import('../../src/pane/LibrarySection')
+    })
   }
 
   it('says of every band where it comes from, ends every caution with the label and the local rules, and shows no price', async () => {
@@ -377,7 +427,9 @@ describe('the library', () => {
     const bands = [...element.querySelectorAll('article li')].map(({ textContent }) => textContent ?? '')
     expect(bands.length).toBeGreaterThan(5)
     for (const band of bands) expect(band).toMatch(/Common practice, no source|RootMaker/)
-    const cautions = [...element.querySelectorAll('article')].map((article) => article.lastElementChild?.textContent ?? '')
+    const cautions = [...element.querySelectorAll('article')].map(
+      (article) => article.lastElementChild?.textContent ?? '',
+    )
     expect(cautions.length).toBe(12)
     for (const caution of cautions) expect(caution).toMatch(/^Caution\. .*Follow the label and your local rules\.$/)
     expect(text()).not.toMatch(/EUR|[$€£]\s?\d/)
@@ -411,7 +463,11 @@ describe('the library', () => {
 
   it('opens a function that costs the entry', async () => {
     await openLibrary()
-    await click([...element.querySelectorAll<HTMLElement>('article button')].find(({ textContent }) => textContent === 'WEIGHTTOLITRES'))
+    await click(
+      [...element.querySelectorAll<HTMLElement>('article button')].find(
+        ({ textContent }) => textContent === 'WEIGHTTOLITRES',
+      ),
+    )
     expect(tab('Functions')?.getAttribute('aria-selected')).toBe('true')
     expect(entry('WEIGHTTOLITRES').getAttribute('aria-expanded')).toBe('true')
   })
@@ -419,7 +475,9 @@ describe('the library', () => {
 
 it('names the unit in every heading of a table of numbers', async () => {
   await click(entry('QUOTE'))
-  const headings = [...element.querySelectorAll('[data-function="QUOTE"] table')[0]!.querySelectorAll('th')].map(({ textContent }) => textContent)
+  const headings = [...element.querySelectorAll('[data-function="QUOTE"] table')[0]!.querySelectorAll('th')].map(
+    ({ textContent }) => textContent,
+  )
   expect(headings.slice(0, 3)).toEqual(['quantityliners', 'price eachmoney per liner', 'totalmoney'])
 })
 
@@ -427,16 +485,28 @@ describe('a section with a fault', () => {
   it('says so and can be shown again, while the other sections go on.', async () => {
     const complained: unknown[] = []
     const complain = console.error
-    console.error = (...words) => { complained.push(words) }
+    console.error = (...words) => {
+      complained.push(words)
+    }
     try {
       // No host gives such a cell: its formula is no text, and reading it throws.
       await act(async () => port.select({ formula: 5 as never }))
-      expect(element.querySelector('[role="alert"]')?.textContent).toContain('This part of the pane could not be fetched or shown.')
-      await click([...element.querySelectorAll<HTMLElement>('[role="tab"]')].find((tab) => tab.textContent?.startsWith('Settings')))
+      expect(element.querySelector('[role="alert"]')?.textContent).toContain(
+        'This part of the pane could not be fetched or shown.',
+      )
+      await click(
+        [...element.querySelectorAll<HTMLElement>('[role="tab"]')].find((tab) =>
+          tab.textContent?.startsWith('Settings'),
+        ),
+      )
       expect([...element.querySelectorAll('h2')].map((heading) => heading.textContent)).toEqual(['Settings'])
 
       await act(async () => port.select({ formula: '' }))
-      await click([...element.querySelectorAll<HTMLElement>('[role="tab"]')].find((tab) => tab.textContent?.startsWith('Functions')))
+      await click(
+        [...element.querySelectorAll<HTMLElement>('[role="tab"]')].find((tab) =>
+          tab.textContent?.startsWith('Functions'),
+        ),
+      )
       await click(buttons('Show it again')[0])
       expect(listedIds()).toEqual(catalogue.map(({ id }) => id))
     } finally {

@@ -45,10 +45,12 @@ beforeAll(() => import('../../src/pane/SeasonSection'))
 
 /** It shows a moment after it was asked for all the same. */
 async function untilShown(label: string): Promise<void> {
-  await expect.poll(async () => {
-    await act(async () => undefined)
-    return button(label) !== undefined
-  }).toBe(true)
+  await expect
+    .poll(async () => {
+      await act(async () => undefined)
+      return button(label) !== undefined
+    })
+    .toBe(true)
 }
 
 const demo = demoSeason()
@@ -87,7 +89,9 @@ describe('the season section', () => {
     await click('Build the demo season')
     await click(addDemo)
     expect(port.added).toEqual([demo])
-    expect(document.activeElement?.textContent).toBe(`Added ${demo.sheets.length} sheets. Type into the cells in boxes; all else follows.`)
+    expect(document.activeElement?.textContent).toBe(
+      `Added ${demo.sheets.length} sheets. Type into the cells in boxes; all else follows.`,
+    )
     await click('Orders')
     expect(await port.selectedCell()).toMatchObject({ sheet: 'Orders', address: 'A1' })
   })
@@ -102,7 +106,9 @@ describe('the season section', () => {
     port.refuse(new PortProblem('nameTaken', 'the sheet Orders'))
     await click('Build the demo season')
     await click(addDemo)
-    expect(element.querySelector('[role="alert"]')?.textContent).toBe('The workbook already holds the sheet Orders, and nothing of yours is overwritten: rename or delete that first, or open an empty workbook.')
+    expect(element.querySelector('[role="alert"]')?.textContent).toBe(
+      'The workbook already holds the sheet Orders, and nothing of yours is overwritten: rename or delete that first, or open an empty workbook.',
+    )
     port.refuse(undefined)
     await click(addDemo)
     expect(element.querySelector('[role="alert"]')).toBeNull()
@@ -119,21 +125,31 @@ describe('the season section', () => {
 
   it('says that there is no order book yet, and why a line could not be added', async () => {
     await click('Add an order line')
-    expect(element.querySelector('[role="alert"]')?.textContent).toBe('This workbook has no order book yet: build a season first.')
+    expect(element.querySelector('[role="alert"]')?.textContent).toBe(
+      'This workbook has no order book yet: build a season first.',
+    )
     port.book = { sheets: [], names: [{ name: 'OrderSpecies', refersTo: 'Orders!$A$8:$A$24' }] }
     port.refuse(new PortProblem('cellEditMode'))
     await click('Add an order line')
-    expect(element.querySelector('[role="alert"]')?.textContent).toBe('Press Enter or Esc in the cell first, then try again.')
+    expect(element.querySelector('[role="alert"]')?.textContent).toBe(
+      'Press Enter or Esc in the cell first, then try again.',
+    )
   })
 
   it('shows while it adds, takes no second order meanwhile, and goes on when another section is looked at', async () => {
     let finish = (): void => undefined
-    port.whenAdding = new Promise((resolve) => { finish = resolve })
+    port.whenAdding = new Promise((resolve) => {
+      finish = resolve
+    })
     await click('Build the demo season')
     await click(addDemo)
     expect(element.textContent).toContain('Adding the sheets')
     await click(addDemo)
-    await act(async () => [...element.querySelectorAll<HTMLElement>('[role="tab"]')].find(({ textContent }) => textContent?.startsWith('Functions'))!.click())
+    await act(async () =>
+      [...element.querySelectorAll<HTMLElement>('[role="tab"]')]
+        .find(({ textContent }) => textContent?.startsWith('Functions'))!
+        .click(),
+    )
     await act(async () => finish())
     expect(port.added).toHaveLength(1)
     expect(element.textContent).toContain(`Added ${demo.sheets.length} sheets.`)

@@ -48,20 +48,29 @@ describe('numbers of a working', () => {
     ['2.50', { currency: 'EUR' }, 2.5, 'money'],
     ['12.345679', { currency: 'EUR' }, 12.3456789, 'money'],
     ['(blank)', {}, '', 'text'],
-  ] as const)('are %s: their whole part and the cents of money stay, and six digits of what is less', (expected, chosen, value, unit) => {
-    expect(shown(chosen).inColumn(value, unit, 'step')).toBe(expected)
-  })
+  ] as const)(
+    'are %s: their whole part and the cents of money stay, and six digits of what is less',
+    (expected, chosen, value, unit) => {
+      expect(shown(chosen).inColumn(value, unit, 'step')).toBe(expected)
+    },
+  )
 })
 
 describe('settings that nobody chose', () => {
   test.each([
-    ['en', '.', 'en-GB'], ['de', ',', 'de-AT'], ['en', ',', 'fr-FR'], ['en', '.', 'no language'],
+    ['en', '.', 'en-GB'],
+    ['de', ',', 'de-AT'],
+    ['en', ',', 'fr-FR'],
+    ['en', '.', 'no language'],
   ] as const)('are %s with "%s" where the host speaks %s', (language, decimalMark, locale) => {
     expect(settingsFrom({}, locale)).toMatchObject({ language, decimalMark })
   })
 
   it('leave out what was kept and cannot be used', () => {
-    expect(usableChoice({ language: 'tlh', decimalMark: ';', units: 'us', decimals: 2.5, currency: 'EUR' })).toEqual({ units: 'us', currency: 'EUR' })
+    expect(usableChoice({ language: 'tlh', decimalMark: ';', units: 'us', decimals: 2.5, currency: 'EUR' })).toEqual({
+      units: 'us',
+      currency: 'EUR',
+    })
     expect(usableChoice('nonsense')).toEqual({})
   })
 })
@@ -81,7 +90,9 @@ describe('the pane of somebody who chose a decimal comma', () => {
     localStorage.setItem('sticksheet settings', JSON.stringify({ decimalMark: ',' }))
     port = new MemoryPort()
     element = document.body.appendChild(document.createElement('main'))
-    await act(async () => { pane = mountPane(element, port) })
+    await act(async () => {
+      pane = mountPane(element, port)
+    })
     await untilFetched(element)
     await act(async () => element.querySelector<HTMLElement>('[data-function="PACKPRICE"] h4 button')!.click())
     await untilFetched(element)

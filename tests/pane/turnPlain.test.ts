@@ -45,14 +45,20 @@ afterEach(() => {
 
 async function press(name: string): Promise<void> {
   // This part of the section is loaded when it is opened.
-  await expect.poll(async () => {
-    await act(async () => undefined)
-    return buttonNamed(name)
-  }, { timeout: 5_000 }).toBeDefined()
+  await expect
+    .poll(
+      async () => {
+        await act(async () => undefined)
+        return buttonNamed(name)
+      },
+      { timeout: 5_000 },
+    )
+    .toBeDefined()
   await act(async () => buttonNamed(name)!.click())
 }
 
-const buttonNamed = (name: string) => [...element.querySelectorAll<HTMLElement>('button')].find(({ textContent }) => textContent?.startsWith(name))
+const buttonNamed = (name: string) =>
+  [...element.querySelectorAll<HTMLElement>('button')].find(({ textContent }) => textContent?.startsWith(name))
 
 test('It is said first what becomes of the cells of all sheets; then they change at once, and a sheet lists what became a value.', async () => {
   await press('All sheets into plain formulas')
@@ -60,8 +66,14 @@ test('It is said first what becomes of the cells of all sheets; then they change
   expect(element.textContent).toContain('In this workbook, 1 cell becomes a value')
   expect(port.changed).toEqual([])
   await press('Change these 2 cells')
-  expect(port.changed.map(({ sheet, address, was }) => [sheet, address, was])).toEqual([['Trays', 'A1', '=STICK.FILL(10,50)'], ['Orders', 'A1', '=STICK.CUTTINGS(90,{0.9})']])
-  expect(port.changed.map(({ now }) => now)).toEqual([{ formula: expect.not.stringContaining('STICK') }, { value: 100 }])
+  expect(port.changed.map(({ sheet, address, was }) => [sheet, address, was])).toEqual([
+    ['Trays', 'A1', '=STICK.FILL(10,50)'],
+    ['Orders', 'A1', '=STICK.CUTTINGS(90,{0.9})'],
+  ])
+  expect(port.changed.map(({ now }) => now)).toEqual([
+    { formula: expect.not.stringContaining('STICK') },
+    { value: 100 },
+  ])
   expect(port.added.map(({ sheets }) => sheets.map(({ name }) => name))).toEqual([['Without the add-in']])
   expect(element.textContent).toContain('What became a value is listed on the sheet “Without the add-in”.')
 })

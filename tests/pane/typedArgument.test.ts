@@ -25,15 +25,30 @@ describe('what is typed for an argument', () => {
   })
 
   test('may be a list, for an argument that takes a range', () => {
-    expect(typedArgument(rates, '0.9; 95%;0,8')).toEqual({ kind: 'value', value: [[0.9], ['95%'], [0.8]], formulaText: '{0.9;"95%";0.8}' })
-    expect(typedArgument(names, 'Peat; "Sand; sharp"; 60')).toEqual({ kind: 'value', value: [['Peat'], ['Sand; sharp'], [60]], formulaText: '{"Peat";"Sand; sharp";60}' })
+    expect(typedArgument(rates, '0.9; 95%;0,8')).toEqual({
+      kind: 'value',
+      value: [[0.9], ['95%'], [0.8]],
+      formulaText: '{0.9;"95%";0.8}',
+    })
+    expect(typedArgument(names, 'Peat; "Sand; sharp"; 60')).toEqual({
+      kind: 'value',
+      value: [['Peat'], ['Sand; sharp'], [60]],
+      formulaText: '{"Peat";"Sand; sharp";60}',
+    })
     expect(typedArgument(names, 'Pot 4"; Pot 6"')).toMatchObject({ value: [['Pot 4"'], ['Pot 6"']] })
-    expect(typedArgument(numbers('weeks', { text: 'weeks' }), '3')).toEqual({ kind: 'value', value: 3, formulaText: '3' })
+    expect(typedArgument(numbers('weeks', { text: 'weeks' }), '3')).toEqual({
+      kind: 'value',
+      value: 3,
+      formulaText: '3',
+    })
   })
 
   test.each([
-    ['an address', litres, '$B$4'], ['a block', rates, 'B4:B9'], ['a cell of another sheet', litres, "'Order book'!B4"],
-    ['a name', rates, 'OrderRates'], ['a cell for a text, in capitals', unit, 'C4'],
+    ['an address', litres, '$B$4'],
+    ['a block', rates, 'B4:B9'],
+    ['a cell of another sheet', litres, "'Order book'!B4"],
+    ['a name', rates, 'OrderRates'],
+    ['a cell for a text, in capitals', unit, 'C4'],
   ] as const)('may be %s', (_, parameter, typed) => {
     expect(typedArgument(parameter, typed)).toEqual({ kind: 'cells', reference: typed })
     expect(typedArgument(parameter, `=${typed}`)).toEqual({ kind: 'cells', reference: typed })
@@ -51,7 +66,13 @@ describe('what is typed for an argument', () => {
 describe('a call in a cell', () => {
   test('is shown in the form as it would be typed there', () => {
     const args = callArguments('=STICK.BAGS( A1*2, "65 mL",,Prices!B4,{0.9;"95%"})', 'BAGS')
-    expect(args?.map((argument) => textOfArgument(argument.includes('{') ? rates : litres, argument))).toEqual(['=A1*2', '65 mL', '', 'Prices!B4', '0.9; 95%'])
+    expect(args?.map((argument) => textOfArgument(argument.includes('{') ? rates : litres, argument))).toEqual([
+      '=A1*2',
+      '65 mL',
+      '',
+      'Prices!B4',
+      '0.9; 95%',
+    ])
   })
 
   test.each([

@@ -6,6 +6,12 @@ const gettingReady = [english, german].flatMap(({ frame }) => Object.values(fram
 
 /** A section is fetched when it is first shown, and the text of a function when it is first opened. */
 export async function untilFetched(element: HTMLElement): Promise<void> {
-  do await act(() => new Promise<void>((resolve) => { setTimeout(resolve, 5) }))
+  do
+    await act(
+      () =>
+        new Promise<void>((resolve) => {
+          setTimeout(resolve, 5)
+        }),
+    )
   while (gettingReady.some((label) => element.textContent?.includes(label)))
 }

@@ -18,13 +18,25 @@ interface Run {
 }
 
 let folder: string
-beforeEach(async () => { folder = await mkdtemp(join(tmpdir(), 'sticksheet-recalc-')) })
-afterEach(async () => { await rm(folder, { recursive: true, force: true }) })
+beforeEach(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'sticksheet-recalc-'))
+})
+afterEach(async () => {
+  await rm(folder, { recursive: true, force: true })
+})
 
 /** The command without a process of its own, in the folder of the test. */
 async function recalc(...words: string[]): Promise<Run> {
   let [out, err] = ['', '']
-  const exit = await recalcHere(words, { folder, print: (text) => { out += text }, complain: (text) => { err += text } })
+  const exit = await recalcHere(words, {
+    folder,
+    print: (text) => {
+      out += text
+    },
+    complain: (text) => {
+      err += text
+    },
+  })
   return { exit, out, err }
 }
 
@@ -35,8 +47,12 @@ function recalcByItself(...words: string[]): Promise<Run> {
     const child = spawn(process.execPath, ['--import', tsx, script, ...words], { cwd: folder })
     let out = ''
     let err = ''
-    child.stdout.setEncoding('utf8').on('data', (text: string) => { out += text })
-    child.stderr.setEncoding('utf8').on('data', (text: string) => { err += text })
+    child.stdout.setEncoding('utf8').on('data', (text: string) => {
+      out += text
+    })
+    child.stderr.setEncoding('utf8').on('data', (text: string) => {
+      err += text
+    })
     child.on('error', reject)
     child.on('close', (exit) => resolve({ exit, out, err }))
   })
@@ -63,9 +79,13 @@ describe('the recalc command', () => {
   })
 
   it('ends with 1 and names the cell and the sentence where a function refuses, then the errors of the spreadsheet itself', async () => {
-    await writeFile(inFolder('bad.xlsx'), await writeXlsx({ names: [], sheets: [sheet('Pots', [
-      [{ formula: '=1/A9' }, { formula: '=STICK.BAGS(-300,60)' }, { formula: '=B1+1' }],
-    ])] }))
+    await writeFile(
+      inFolder('bad.xlsx'),
+      await writeXlsx({
+        names: [],
+        sheets: [sheet('Pots', [[{ formula: '=1/A9' }, { formula: '=STICK.BAGS(-300,60)' }, { formula: '=B1+1' }]])],
+      }),
+    )
     const { exit, out, err } = await recalcByItself('bad.xlsx')
     expect(exit).toBe(1)
     expect(out).toBe('Pots\n  A1    #DIV/0!\n  B1    #VALUE!\n  C1    #VALUE!\n')
@@ -77,10 +97,20 @@ describe('the recalc command', () => {
   })
 
   it('names the source of an error and counts the cells that only pass it on, on other sheets and through names too', async () => {
-    await writeFile(inFolder('chain.xlsx'), await writeXlsx({ names: [{ name: 'Rates', refersTo: 'Pots!$A$1:$A$2' }], sheets: [
-      sheet('Pots', [[{ formula: '=1/C9' }], [{ value: 2 }], ...Array.from({ length: 6 }, (_, index) => [{ formula: `=A1+${index}` }])]),
-      sheet('Sum', [[{ formula: '=SUM(Rates)' }]]),
-    ] }))
+    await writeFile(
+      inFolder('chain.xlsx'),
+      await writeXlsx({
+        names: [{ name: 'Rates', refersTo: 'Pots!$A$1:$A$2' }],
+        sheets: [
+          sheet('Pots', [
+            [{ formula: '=1/C9' }],
+            [{ value: 2 }],
+            ...Array.from({ length: 6 }, (_, index) => [{ formula: `=A1+${index}` }]),
+          ]),
+          sheet('Sum', [[{ formula: '=SUM(Rates)' }]]),
+        ],
+      }),
+    )
     const { exit, err } = await recalc('chain.xlsx')
     expect(exit).toBe(1)
     expect(err.trim().split('\n')).toEqual([
@@ -96,10 +126,21 @@ describe('the recalc command', () => {
     expect(JSON.parse(out)).toMatchObject({
       file: 'good.xlsx',
       refusals: [],
-      sheets: [{ name: 'Mix & match', results: [
-        { address: 'B5', formula: '=STICK.BLENDPARTS(100,A5:A6,mixShrink)', rows: [['39.2 L'], ['78.43137255']] },
-        { address: 'B7', label: 'Bags, Litres', formula: '=STICK.BAGS(SUM(B5:B6),"60 L")', value: 2, shown: '2 bags' },
-      ] }],
+      sheets: [
+        {
+          name: 'Mix & match',
+          results: [
+            { address: 'B5', formula: '=STICK.BLENDPARTS(100,A5:A6,mixShrink)', rows: [['39.2 L'], ['78.43137255']] },
+            {
+              address: 'B7',
+              label: 'Bags, Litres',
+              formula: '=STICK.BAGS(SUM(B5:B6),"60 L")',
+              value: 2,
+              shown: '2 bags',
+            },
+          ],
+        },
+      ],
     })
   })
 
@@ -126,7 +167,11 @@ describe('the recalc command', () => {
     const again = written.getWorksheet('Season')
     expect(again?.getCell('A2').value).toEqual({ formula: '_xldudf_STICK_BAGS(need,60)', result: 17 })
     expect(again?.getCell('A1').font).toMatchObject({ bold: true, color: { argb: 'FFFF0000' } })
-    expect(again?.getCell('A1').dataValidation).toMatchObject({ type: 'decimal', operator: 'greaterThan', formulae: [0] })
+    expect(again?.getCell('A1').dataValidation).toMatchObject({
+      type: 'decimal',
+      operator: 'greaterThan',
+      formulae: [0],
+    })
     expect(again?.views[0]).toMatchObject({ state: 'frozen', ySplit: 1 })
     expect(again?.mergedRegions).toHaveLength(1)
     expect(written.definedNames.getRanges('need').ranges).toEqual(['Season!$A$1'])
@@ -153,15 +198,31 @@ describe('the recalc command', () => {
   it.each<[string, string[], string]>([
     ['no file', [], 'Name one workbook: npm run recalc -- FILE.xlsx\n'],
     ['a file that is not there', ['nothing.xlsx'], 'nothing.xlsx cannot be read: there is no such file or folder.\n'],
-    ['a file that is no workbook', ['prices.csv'], 'This is not an Excel workbook. Text files (.csv) must be opened in Excel and saved as .xlsx first.\n'],
-    ['another ending for the result', ['nothing.xlsx', '--out', 'out.xlsm'], '--out must end in .xlsx, as the workbook does: Excel opens no file whose ending does not fit.\n'],
+    [
+      'a file that is no workbook',
+      ['prices.csv'],
+      'This is not an Excel workbook. Text files (.csv) must be opened in Excel and saved as .xlsx first.\n',
+    ],
+    [
+      'another ending for the result',
+      ['nothing.xlsx', '--out', 'out.xlsm'],
+      '--out must end in .xlsx, as the workbook does: Excel opens no file whose ending does not fit.\n',
+    ],
   ])('ends with 2 and one sentence for %s', async (_what, words, sentence) => {
     await writeFile(inFolder('prices.csv'), 'pack,price\n')
     expect(await recalc(...words)).toEqual({ exit: 2, out: '', err: sentence })
   })
 
   it('says what there is on --help, and for a word that it does not know', async () => {
-    expect(await recalc('--help')).toMatchObject({ exit: 0, err: '', out: expect.stringContaining('--out OUT.xlsx') as string })
-    expect(await recalc('--nothing', 'x.xlsx')).toMatchObject({ exit: 2, out: '', err: expect.stringContaining('--help') as string })
+    expect(await recalc('--help')).toMatchObject({
+      exit: 0,
+      err: '',
+      out: expect.stringContaining('--out OUT.xlsx') as string,
+    })
+    expect(await recalc('--nothing', 'x.xlsx')).toMatchObject({
+      exit: 2,
+      out: '',
+      err: expect.stringContaining('--help') as string,
+    })
   })
 })

@@ -30,8 +30,10 @@ async function refusal(...args: string[]): Promise<{ code: unknown; sentence: st
   const child = spawn(process.execPath, [script, ...args])
   started.push(child)
   let sentence = ''
-  child.stderr.on('data', (chunk) => { sentence += String(chunk) })
-  const [code] = await once(child, 'close') as [unknown]
+  child.stderr.on('data', (chunk) => {
+    sentence += String(chunk)
+  })
+  const [code] = (await once(child, 'close')) as [unknown]
   return { code, sentence: sentence.trim() }
 }
 

@@ -27,14 +27,17 @@ test('A page comes with a policy that lets it reach this server alone and evalua
   const response = await fetch(`${served.address}/`)
   expect(await response.text()).toContain('A page')
   const policy = response.headers.get('content-security-policy') ?? ''
-  expect(policy).toContain('default-src \'self\'')
-  expect(policy).toContain('connect-src \'self\'')
+  expect(policy).toContain("default-src 'self'")
+  expect(policy).toContain("connect-src 'self'")
   expect(policy).not.toMatch(/unsafe-eval|https?:|\*/)
 })
 
-test.each(['/secret.txt', '/../secret.txt', '/%2e%2e/secret.txt', '/..%2fsecret.txt', '/..%5csecret.txt'])('A file outside the folder is not found by way of %s.', async (path) => {
-  expect((await fetch(`${served.address}${path}`)).status).toBe(404)
-})
+test.each(['/secret.txt', '/../secret.txt', '/%2e%2e/secret.txt', '/..%2fsecret.txt', '/..%5csecret.txt'])(
+  'A file outside the folder is not found by way of %s.',
+  async (path) => {
+    expect((await fetch(`${served.address}${path}`)).status).toBe(404)
+  },
+)
 
 test('A port that is taken is refused, so that the caller can try another.', async () => {
   const port = Number(new URL(served.address).port)

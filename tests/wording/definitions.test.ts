@@ -25,12 +25,16 @@ function textsOf(definition: Definition): readonly string[] {
     const evaluation = evaluate(definition, given)
     if (!('result' in evaluation)) throw new Error(`${definition.id} has an example without a working`)
     // What is made of a fact has its words in facts.ts.
-    return evaluation.working().flatMap(
-      ({ text, unit }) => (typeof text === 'string' ? [{ text, unit }] : [{ text: unit, unit }]),
-    )
+    return evaluation
+      .working()
+      .flatMap(({ text, unit }) => (typeof text === 'string' ? [{ text, unit }] : [{ text: unit, unit }]))
   })
   return [
-    summary, convention, ...plain, result.text, result.unit,
+    summary,
+    convention,
+    ...plain,
+    result.text,
+    result.unit,
     // A name of several words stays as it is.
     ...(/[A-Z]/.test(result.name) ? [] : [result.name]),
     ...columns.flatMap(({ heading, text, unit }) => [heading, text, unit]),
@@ -49,13 +53,16 @@ test('no German text is left over that no definition shows', () => {
 
 test('no German text is empty, ends in blanks or ends otherwise than the English one', () => {
   const end = (text: string) => (text.endsWith('.') ? '.' : '')
-  expect(Object.entries(germanTexts).filter(([english, said]) => said.trim() === '' || said !== said.trim() || end(said) !== end(english))).toEqual([])
+  expect(
+    Object.entries(germanTexts).filter(
+      ([english, said]) => said.trim() === '' || said !== said.trim() || end(said) !== end(english),
+    ),
+  ).toEqual([])
 })
 
 test('each German text has the numbers and names of the English one', () => {
-  const inGerman = (texts: readonly string[]) => texts.map(
-    (text) => [text, numbersIn(said(text), ','), namesIn(said(text))],
-  )
+  const inGerman = (texts: readonly string[]) =>
+    texts.map((text) => [text, numbersIn(said(text), ','), namesIn(said(text))])
   const expected = (texts: readonly string[]) => texts.map((text) => [text, numbersIn(text, '.'), namesIn(text)])
   expect(inGerman([...shown])).toEqual(expected([...shown]))
 })
@@ -63,12 +70,16 @@ test('each German text has the numbers and names of the English one', () => {
 /** Without separators of thousands and with a decimal point, in order of size: German may say them in another order. */
 function numbersIn(text: string, mark: '.' | ','): readonly string[] {
   const separator = mark === ',' ? '.' : ','
-  return (text.match(/\d+(?:[.,]\d+)*/g) ?? []).map((number) => number.replaceAll(separator, '').replace(mark, '.')).sort()
+  return (text.match(/\d+(?:[.,]\d+)*/g) ?? [])
+    .map((number) => number.replaceAll(separator, '').replace(mark, '.'))
+    .sort()
 }
 
 /** Names of functions, of arguments of more than one word, and formulas; breakQuantity is a cell of breakQuantities and no name. */
 function namesIn(text: string): readonly string[] {
-  return [...new Set(text.match(/\b[A-Z][A-Z.\d]{2,}\b(?:\([^ ]*\))?|\b[a-z]+(?:[A-Z][a-z0-9]*)+\b/g) ?? [])].filter((name) => name !== 'breakQuantity').sort()
+  return [...new Set(text.match(/\b[A-Z][A-Z.\d]{2,}\b(?:\([^ ]*\))?|\b[a-z]+(?:[A-Z][a-z0-9]*)+\b/g) ?? [])]
+    .filter((name) => name !== 'breakQuantity')
+    .sort()
 }
 
 test.each([

@@ -49,7 +49,13 @@ const said: readonly (readonly [english: string, german: string, fact: Fact])[] 
   [
     '5.5 for A + 2 for B',
     '5,5 für A + 2 für B',
-    { fact: 'deliveryShares', shares: [{ amount: d('5.5'), pack: 'A' }, { amount: d(2), pack: 'B' }] },
+    {
+      fact: 'deliveryShares',
+      shares: [
+        { amount: d('5.5'), pack: 'A' },
+        { amount: d(2), pack: 'B' },
+      ],
+    },
   ],
   ['there is no other', 'es gibt keine andere', { fact: 'noOtherOrder' }],
   ['the search for it was given up', 'die Suche danach wurde aufgegeben', { fact: 'searchGivenUp' }],
@@ -73,11 +79,13 @@ const said: readonly (readonly [english: string, german: string, fact: Fact])[] 
     { fact: 'quoteWarning', zone: { first: d(953), last: d(999), larger: d(1000) } },
   ],
   [
-    'dearer each than 5; 9 costs more than 10', 'je Stück teurer als bei 5; 9 kostet mehr als 10',
+    'dearer each than 5; 9 costs more than 10',
+    'je Stück teurer als bei 5; 9 kostet mehr als 10',
     { fact: 'quoteWarning', dearerThan: d(5), zone: { first: d(9), last: d(9), larger: d(10) } },
   ],
   [
-    'an order of 414 costs 335.34, 500 cost 335.00', 'ein Auftrag über 414 kostet 335,34, 500 kosten 335,00',
+    'an order of 414 costs 335.34, 500 cost 335.00',
+    'ein Auftrag über 414 kostet 335,34, 500 kosten 335,00',
     { fact: 'orderCosts', order: d(414), amount: d('335.34'), larger: d(500), largerAmount: d(335) },
   ],
   [
@@ -96,17 +104,18 @@ test.each(said)('A fact reads in English as its cell, and in German in the pane:
 })
 
 test('Each fact that an example of a function gives is said in both languages here.', () => {
-  const given = catalogue.flatMap((definition) => definition.examples.flatMap(({ given: args }) => {
-    const evaluation = evaluate(definition, args.map(inCells))
-    if (!('result' in evaluation)) throw new Error(`${definition.id} has an example without a result`)
-    const steps = evaluation.working().flatMap(
-      ({ name, text, formula, value }) => [name, text, formula, ...[value].flat()],
-    )
-    return [
-      ...steps,
-      ...rowsOf(evaluation.result).flatMap((row) => Object.values(row)),
-    ].filter(isFact).map(({ fact }) => fact)
-  }))
+  const given = catalogue.flatMap((definition) =>
+    definition.examples.flatMap(({ given: args }) => {
+      const evaluation = evaluate(definition, args.map(inCells))
+      if (!('result' in evaluation)) throw new Error(`${definition.id} has an example without a result`)
+      const steps = evaluation
+        .working()
+        .flatMap(({ name, text, formula, value }) => [name, text, formula, ...[value].flat()])
+      return [...steps, ...rowsOf(evaluation.result).flatMap((row) => Object.values(row))]
+        .filter(isFact)
+        .map(({ fact }) => fact)
+    }),
+  )
   expect(new Set(given).size).toBeGreaterThan(10)
   expect([...new Set(given)].filter((one) => !said.some(([, , { fact }]) => fact === one))).toEqual([])
 })
@@ -122,12 +131,17 @@ test('A German pane shows facts in German in a working, and the cell keeps its E
 
 test('What a grower calls a pack or a way is a name in every language, even where it is a word of ours.', () => {
   const compare = catalogue.find(({ id }) => id === 'COMPARE')!
-  const working = workingOf(
-    definitionIn(compare, german), [[['none'], ['single use']], [[1], [2]], [[1], [1]], [[1], [1]], [[1], [1]]],
-  )
-  expect(
-    'steps' in working && working.steps.find(({ name }) => name === 'order')?.value,
-  ).toEqual(['none', 'single use'])
+  const working = workingOf(definitionIn(compare, german), [
+    [['none'], ['single use']],
+    [[1], [2]],
+    [[1], [1]],
+    [[1], [1]],
+    [[1], [1]],
+  ])
+  expect('steps' in working && working.steps.find(({ name }) => name === 'order')?.value).toEqual([
+    'none',
+    'single use',
+  ])
 })
 
 function inCells(argument: unknown): unknown {

@@ -22,19 +22,30 @@ test('Every text of the pane is said in German, not left in English.', () => {
   const inEnglish = new Map(texts(english))
   const left = texts(german).filter(([path, text]) => inEnglish.get(path) === text && !same.has(path))
   expect(left).toEqual([])
-  expect(texts(german).map(([path]) => path).sort()).toEqual([...inEnglish.keys()].sort())
+  expect(
+    texts(german)
+      .map(([path]) => path)
+      .sort(),
+  ).toEqual([...inEnglish.keys()].sort())
 })
 
 describe('a sentence about a call', () => {
   const say = (id: string, args: readonly unknown[]) => {
-    const definition = definitionIn(catalogue.find((one) => one.id === id)!, german)
+    const definition = definitionIn(
+      catalogue.find((one) => one.id === id)!,
+      german,
+    )
     const tried = tryCall(definition, args, (problem, of) => german.sentence(problem, of, ','))
     return 'problems' in tried ? tried.problems.map(({ sentence }) => sentence).join(' ') : ''
   }
 
   test.each([
     ['neededL muss mindestens 0 L sein; dort steht -3,5 L.', 'BAGS', [-3.5, 60]],
-    ['bagVolumeL hat "gal", und das sind zwei verschiedene Einheiten. Geben Sie "US gal" oder "imp gal" ein.', 'BAGS', [300, '2 gal']],
+    [
+      'bagVolumeL hat "gal", und das sind zwei verschiedene Einheiten. Geben Sie "US gal" oder "imp gal" ein.',
+      'BAGS',
+      [300, '2 gal'],
+    ],
     ['Geben Sie einen Anteil ein, etwa', 'PERLINER', [1, [['x']]]],
     ['costPerCutting nimmt eine Zahl; dort steht "viel".', 'PERLINER', ['viel', [[0.5]]]],
   ] as const)('says in German, with a comma: %s', (expected, id, args) => {
@@ -44,7 +55,7 @@ describe('a sentence about a call', () => {
 
 test('The doubt about a quote says in German what its cell says in English.', () => {
   const zone = { first: new Decimal(953), last: new Decimal(999), larger: new Decimal(1000) }
-  expect(
-    german.found.deadZone('500', { fact: 'quoteWarning', zone }),
-  ).toContain(': 953 bis 999 kosten mehr als 1000. Ändern Sie')
+  expect(german.found.deadZone('500', { fact: 'quoteWarning', zone })).toContain(
+    ': 953 bis 999 kosten mehr als 1000. Ändern Sie',
+  )
 })

@@ -30,16 +30,24 @@ describe('the text of a parameter', () => {
 
   it('names the default, the argument that it is taken from, or nothing', () => {
     expect(defaultText(share({ text: 'a', default: 0.05, below: 1 }))).toBe('0.05')
-    expect(defaultText(quantity('mm', { text: 'a', default: { sameAs: 'topLengthMm' }, above: 0 }))).toBe('the same as topLengthMm')
+    expect(defaultText(quantity('mm', { text: 'a', default: { sameAs: 'topLengthMm' }, above: 0 }))).toBe(
+      'the same as topLengthMm',
+    )
     expect(defaultText(share({ text: 'a', optional: true }))).toBeUndefined()
     expect(defaultText(share({ text: 'a' }))).toBeUndefined()
   })
 
   it('puts shape, unit, range and omission on one line', () => {
     expect(takesText(money('money per L', { text: 'a' }))).toBe('money per L, from 0')
-    expect(takesText(quantities('L', { text: 'a', above: 0 }))).toBe('a row or column, L or text with its unit, each above 0')
-    expect(takesText(share({ text: 'a', default: 0, below: 1 }))).toBe('share (0.15 or 15%), 0 to below 1; left out, it is 0')
-    expect(takesText(share({ text: 'a', above: 0, below: 1, optional: true }))).toBe('share (0.15 or 15%), above 0 and below 1; may be left out')
+    expect(takesText(quantities('L', { text: 'a', above: 0 }))).toBe(
+      'a row or column, L or text with its unit, each above 0',
+    )
+    expect(takesText(share({ text: 'a', default: 0, below: 1 }))).toBe(
+      'share (0.15 or 15%), 0 to below 1; left out, it is 0',
+    )
+    expect(takesText(share({ text: 'a', above: 0, below: 1, optional: true }))).toBe(
+      'share (0.15 or 15%), above 0 and below 1; may be left out',
+    )
     expect(takesText(text({ text: 'a' }))).toBe('text')
     expect(takesText(number('any', { text: 'a' }))).toBe('any number')
   })
@@ -52,7 +60,11 @@ describe('the signature of a function', () => {
       subject: 'volume',
       summary: '',
       convention: '',
-      parameters: { litres: quantity('L', { text: 'a' }), spill: share({ text: 'a', default: 0 }), batch: share({ text: 'a', optional: true }) },
+      parameters: {
+        litres: quantity('L', { text: 'a' }),
+        spill: share({ text: 'a', default: 0 }),
+        batch: share({ text: 'a', optional: true }),
+      },
       result: { name: 'litres', text: '', unit: 'L' },
       method: ({ litres }) => ({ value: litres, working: () => [] }),
       plain: { formula: 'litres' },

@@ -4,13 +4,18 @@ import { call } from '../../src/derived/call'
 import { catalogue } from '../../src/functions/catalogue'
 
 function sentenceOf(id: string, ...args: unknown[]): string {
-  const outcome = call(catalogue.find((one) => one.id === id)!, args)
+  const outcome = call(
+    catalogue.find((one) => one.id === id)!,
+    args,
+  )
   return outcome.kind === 'error' ? outcome.sentence : ''
 }
 
 test('a logical value where a name is taken is shown as its cell shows it', () => {
   expect(sentenceOf('SWINGS', true, 'weeks', 1, 2, 3)).toMatch(/^functionName takes text; it is TRUE\. /)
-  expect(sentenceOf('LINERCOST', [[false], [1]], [[0.5], [0.5]])).toMatch(/^stageCosts, row 1, takes a number; it is FALSE\. /)
+  expect(sentenceOf('LINERCOST', [[false], [1]], [[0.5], [0.5]])).toMatch(
+    /^stageCosts, row 1, takes a number; it is FALSE\. /,
+  )
   expect(sentenceOf('BUYPLAN', 100, [[false]], 60, 9)).toMatch(/^packNames, row 1, takes text; it is FALSE\. /)
 })
 
@@ -20,7 +25,9 @@ test('a long text is cut between two signs, never within an emoji', () => {
 })
 
 test('where cuttings cost nothing, the sentence asks for their cost first', () => {
-  expect(sentenceOf('OVERSTICK', 100, 0.8, 0, 1.5)).toMatch(/ Check costPerCutting, lower valuePerSurplusLiner, or take CUTTINGS\.$/)
+  expect(sentenceOf('OVERSTICK', 100, 0.8, 0, 1.5)).toMatch(
+    / Check costPerCutting, lower valuePerSurplusLiner, or take CUTTINGS\.$/,
+  )
 })
 
 test.each([

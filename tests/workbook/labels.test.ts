@@ -69,14 +69,17 @@ describe('the cells of the season', () => {
     expect(labelAt(sheet, address)).toBe(label)
   })
 
-  const formulas = () => open.sheets.flatMap((sheet) => (
-    [...sheet.cells].filter(([, cell]) => cell.formula !== '').map(([address, cell]) => ({ sheet, address, cell }))
-  ))
+  const formulas = () =>
+    open.sheets.flatMap((sheet) =>
+      [...sheet.cells].filter(([, cell]) => cell.formula !== '').map(([address, cell]) => ({ sheet, address, cell })),
+    )
 
   it('are called the same by Working, recalc, Compare and Check, all 820 formulas', async () => {
-    const recalc = new Map(resultsOf(season, await calculateBook(season)).flatMap(({ name, results }) => (
-      results.map(({ address, label }) => [`${name}!${address}`, label] as [string, string])
-    )))
+    const recalc = new Map(
+      resultsOf(season, await calculateBook(season)).flatMap(({ name, results }) =>
+        results.map(({ address, label }) => [`${name}!${address}`, label] as [string, string]),
+      ),
+    )
     expect(formulas()).toHaveLength(820)
     for (const { sheet, address, cell } of formulas()) {
       const place = `${sheet.name}!${address}`
@@ -84,9 +87,14 @@ describe('the cells of the season', () => {
       const { row, column, unit } = labelsOf(sheet.cells).of(cell)
       expect(recalc.get(place), place).toBe(working!.label)
       expect(headingsOfTerm(sheet, cell, 'in a column'), place).toEqual(row === undefined ? [] : [row])
-      expect(headingsOfTerm(sheet, cell, 'in a row'), place).toEqual([column, unit].filter((text) => text !== undefined))
+      expect(headingsOfTerm(sheet, cell, 'in a row'), place).toEqual(
+        [column, unit].filter((text) => text !== undefined),
+      )
       const words = [row, column, unit].filter((text) => text !== undefined)
-      expect(words.every((text) => working!.label.toLowerCase().includes(text.toLowerCase())), `${place}: ${words.join(' | ')}`).toBe(true)
+      expect(
+        words.every((text) => working!.label.toLowerCase().includes(text.toLowerCase())),
+        `${place}: ${words.join(' | ')}`,
+      ).toBe(true)
     }
   }, 60_000)
 
@@ -96,7 +104,9 @@ describe('the cells of the season', () => {
       for (const last of new Set(ofSheet.map(({ cell }) => cell.row))) {
         const above = new Map([...sheet.cells].filter(([, { row }]) => row <= last))
         for (const { address } of ofSheet.filter(({ cell }) => cell.row === last)) {
-          expect(labelsOf(above).textOf(blockIn(address)), `${sheet.name}!${address}`).toBe(labelAt(sheet.name, address))
+          expect(labelsOf(above).textOf(blockIn(address)), `${sheet.name}!${address}`).toBe(
+            labelAt(sheet.name, address),
+          )
         }
       }
     }
@@ -104,7 +114,12 @@ describe('the cells of the season', () => {
 
   it('are called by no text that only the result of a formula shows', () => {
     for (const { sheet, address, cell } of formulas()) {
-      const typed = new Set(season.sheets.find(({ name }) => name === sheet.name)!.rows.flat().flatMap((one) => one?.value ?? []))
+      const typed = new Set(
+        season.sheets
+          .find(({ name }) => name === sheet.name)!
+          .rows.flat()
+          .flatMap((one) => one?.value ?? []),
+      )
       for (const text of Object.values(labelsOf(sheet.cells).of(cell)).filter((one) => one !== undefined)) {
         expect(typed.has(text), `${sheet.name}!${address}: ${text}`).toBe(true)
       }
@@ -139,54 +154,80 @@ describe('a cell of any workbook', () => {
 
   it('is called by the typed text above a figure where no heading is marked, down an unbroken column', async () => {
     const label = await labelsIn(
-      [typed('Medium'), typed('Price'), typed('Litres')], [typed('Peat'), typed(21.8)], [typed('Coir'), typed(7), typed(60)],
+      [typed('Medium'), typed('Price'), typed('Litres')],
+      [typed('Peat'), typed(21.8)],
+      [typed('Coir'), typed(7), typed(60)],
     )
     expect([label('B3'), label('C3'), label('B2:B3')]).toEqual(['Coir, Price', 'Coir', 'Price'])
   })
 
   it('is called by a figure neither in its row nor above, but by a pot that begins with one', async () => {
-    const label = await labelsIn([typed('65 mL'), typed(2)], [typed('6-inch pot'), typed(3)], [typed('12 weeks'), typed(4)], [typed('3.8 cu ft'), typed(5)])
+    const label = await labelsIn(
+      [typed('65 mL'), typed(2)],
+      [typed('6-inch pot'), typed(3)],
+      [typed('12 weeks'), typed(4)],
+      [typed('3.8 cu ft'), typed(5)],
+    )
     expect(['B1', 'B2', 'B3', 'B4'].map(label)).toEqual(['', '6-inch pot', '', ''])
   })
 
   it('is not called by a heading of another table: behind an empty row, or where its own table has none', async () => {
     const label = await labelsIn(
-      [heading('Medium'), heading('Price'), heading('Packs')], [typed('Peat'), typed(21.8), typed(4)],
-      [heading('Wages'), heading('An hour')], [typed('Sticking'), typed(16), typed(171)],
+      [heading('Medium'), heading('Price'), heading('Packs')],
+      [typed('Peat'), typed(21.8), typed(4)],
+      [heading('Wages'), heading('An hour')],
+      [typed('Sticking'), typed(16), typed(171)],
       [],
       [typed('Interest'), typed(0.06)],
     )
-    expect([label('B2'), label('B4'), label('C4'), label('B6')]).toEqual(['Peat, Price', 'Sticking, An hour', 'Sticking', 'Interest'])
+    expect([label('B2'), label('B4'), label('C4'), label('B6')]).toEqual([
+      'Peat, Price',
+      'Sticking, An hour',
+      'Sticking',
+      'Interest',
+    ])
   })
 
   it('is called by its headings across the heading of a section and of a total, and below an empty row', async () => {
     const label = await labelsIn(
-      [heading('Medium'), heading('Price'), heading('Unit')], [],
-      [heading('Bought')], [typed('Peat'), typed(21.8), typed('EUR')],
-      [heading('Both'), formula('=SUM(B4:B4)'), heading('EUR')], [typed('Coir'), typed(7), typed('EUR')],
+      [heading('Medium'), heading('Price'), heading('Unit')],
+      [],
+      [heading('Bought')],
+      [typed('Peat'), typed(21.8), typed('EUR')],
+      [heading('Both'), formula('=SUM(B4:B4)'), heading('EUR')],
+      [typed('Coir'), typed(7), typed('EUR')],
     )
-    expect([label('B4'), label('B5'), label('B6')]).toEqual(['Peat, Price, EUR', 'Both, Price, EUR', 'Coir, Price, EUR'])
+    expect([label('B4'), label('B5'), label('B6')]).toEqual([
+      'Peat, Price, EUR',
+      'Both, Price, EUR',
+      'Coir, Price, EUR',
+    ])
   })
 
   it('is called by the text of its own table where two stand side by side', async () => {
-    const label = await labelsIn([typed('Peat'), typed(21.8), undefined, typed('Wage'), typed(16)], [typed('Coir'), typed(7), undefined, undefined, typed(20)])
+    const label = await labelsIn(
+      [typed('Peat'), typed(21.8), undefined, typed('Wage'), typed(16)],
+      [typed('Coir'), typed(7), undefined, undefined, typed(20)],
+    )
     expect([label('B1'), label('E1'), label('E2')]).toEqual(['Peat', 'Wage', ''])
   })
 
   it('has its unit from above its heading, else from the column of units beside it', async () => {
     const label = await labelsIn(
-      [heading('name'), heading('EUR')], [heading('Medium'), heading('Price'), heading('Unit')], [typed('Peat'), typed(21.8), typed('L')],
+      [heading('name'), heading('EUR')],
+      [heading('Medium'), heading('Price'), heading('Unit')],
+      [typed('Peat'), typed(21.8), typed('L')],
       [],
-      [heading('Work'), heading('Cost'), heading('Unit')], [typed('Sticking'), typed(16), typed('EUR an hour')],
+      [heading('Work'), heading('Cost'), heading('Unit')],
+      [typed('Sticking'), typed(16), typed('EUR an hour')],
     )
     expect([label('B3'), label('B6')]).toEqual(['Peat, Price, EUR', 'Sticking, Cost, EUR an hour'])
   })
 
   it('has headings no further up than is looked for', () => {
     const cells = new Map<string, OpenCell>()
-    const put = (address: string, value: string | number, isHeading?: true) => (
+    const put = (address: string, value: string | number, isHeading?: true) =>
       cells.set(address, { ...positionOf(address), formula: '', value, calls: [], ...(isHeading && { isHeading }) })
-    )
     put('A1', 'Medium', true)
     put('B1', 'Price', true)
     for (let row = 2; row <= mostRows + 2; row += 1) put(`B${row}`, row)
@@ -197,7 +238,18 @@ describe('a cell of any workbook', () => {
 
 it('A check reads what a row says, looked up or typed: a compressed bale is found by either.', async () => {
   const row = (kind: Cell) => [kind, typed('Peat'), formula('=STICK.BAGS(2000,107)')]
-  const book: Book = { names: [], sheets: [{ name: 'Mine', widths: [], frozenRows: 0, frozenColumns: 0, rows: [row(typed('compressed bale')), row(formula('="compressed "&"bale"'))] }] }
+  const book: Book = {
+    names: [],
+    sheets: [
+      {
+        name: 'Mine',
+        widths: [],
+        frozenRows: 0,
+        frozenColumns: 0,
+        rows: [row(typed('compressed bale')), row(formula('="compressed "&"bale"'))],
+      },
+    ],
+  }
   const found = checkBook(await calculateBook(book), catalogue, english.found)
   expect(found.map(({ address }) => address)).toEqual(['C1', 'C2'])
 })

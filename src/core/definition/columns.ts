@@ -8,12 +8,16 @@ export function columnsBefore<C extends Columns>(columns: C, key: keyof C & stri
 
 /** The headings as a row of a plain formula. */
 export function headingRow(columns: Columns): string {
-  return `HSTACK(${Object.values(columns).map(({ heading }) => `"${heading}"`).join(', ')})`
+  return `HSTACK(${Object.values(columns)
+    .map(({ heading }) => `"${heading}"`)
+    .join(', ')})`
 }
 
 /** What a plain formula has for each column, one after the other. */
 export function inOrder<C extends Columns>(columns: C, formulas: { readonly [K in keyof C]: string }): string {
-  return Object.keys(columns).map((key) => formulas[key as keyof C]).join(', ')
+  return Object.keys(columns)
+    .map((key) => formulas[key as keyof C])
+    .join(', ')
 }
 
 /** A column of a block as a plain formula takes it. */

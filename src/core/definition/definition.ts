@@ -80,7 +80,9 @@ export interface Example {
 
 export type ExampleArgument = number | string | null | readonly (number | string)[]
 
-interface NoResult { readonly problem: RefusalWithoutKind | NoAnswer }
+interface NoResult {
+  readonly problem: RefusalWithoutKind | NoAnswer
+}
 
 export type ValueResult = { readonly value: Value; readonly working: () => readonly WorkingStep[] } | NoResult
 export type RowsResult<C extends Columns = Columns> =
@@ -94,9 +96,7 @@ export type RefusalWithoutKind = WithoutKind<Refusal>
  * The call as plain Excel over the parameter names, or why there is none, and where there can be one a formula over
  * these names and that of the result which is TRUE of a right answer.
  */
-export type PlainFormula =
-  | { readonly formula: string }
-  | { readonly reason: string; readonly check?: string }
+export type PlainFormula = { readonly formula: string } | { readonly reason: string; readonly check?: string }
 
 export interface StepsBody<S extends string = string> {
   readonly steps: readonly Step<S>[]
@@ -131,13 +131,16 @@ export interface StepDefinition<P extends Parameters = Parameters, S extends str
 }
 
 /** A function whose result is a table. */
-export interface TableDefinition<P extends Parameters = Parameters, C extends Columns = Columns>
-  extends Definition<P, C> {
+export interface TableDefinition<P extends Parameters = Parameters, C extends Columns = Columns> extends Definition<
+  P,
+  C
+> {
   readonly result: TableResult<C>
 }
 
-type Draft<P extends Parameters, R = Omit<Result, 'columns'>> =
-  Omit<Definition<P>, 'result' | 'body'> & { readonly result: R }
+type Draft<P extends Parameters, R = Omit<Result, 'columns'>> = Omit<Definition<P>, 'result' | 'body'> & {
+  readonly result: R
+}
 
 /** A step before its expression is compiled. */
 export type StepDraft<S extends string = string> = readonly [name: S, expression: string, unit: string, text: string]
@@ -165,17 +168,20 @@ export function defineByMethod<P extends Parameters>(
 }
 
 /** Defines a function by an algorithm whose result is a table: each row has a cell for every column, by its key. */
-export function defineTable<P extends Parameters, C extends Columns>(draft: Draft<P, TableResult<C>> & {
-  readonly method: (args: Arguments<P>) => RowsResult<NoInfer<C>>
-  readonly plain: PlainFormula
-}): TableDefinition<P, C> {
+export function defineTable<P extends Parameters, C extends Columns>(
+  draft: Draft<P, TableResult<C>> & {
+    readonly method: (args: Arguments<P>) => RowsResult<NoInfer<C>>
+    readonly plain: PlainFormula
+  },
+): TableDefinition<P, C> {
   const { method, plain, ...rest } = draft
   return { ...rest, body: { method, plain } }
 }
 
 /** The place of an argument in a call, from 0; -1 where the function has none of that name. */
 export function placeOf<P extends Parameters>(
-  { parameters }: Pick<Definition<P>, 'parameters'>, name: keyof P & string,
+  { parameters }: Pick<Definition<P>, 'parameters'>,
+  name: keyof P & string,
 ): number {
   return Object.keys(parameters).indexOf(name)
 }

@@ -2,7 +2,15 @@
 import { Decimal, fitsCell, toCell, zero } from '../quantity/decimal'
 import type { Value } from '../expression/expression'
 import type {
-  Arguments, Cell, Columns, Definition, MethodResult, Parameters, RefusalWithoutKind, TableRow, WorkingStep,
+  Arguments,
+  Cell,
+  Columns,
+  Definition,
+  MethodResult,
+  Parameters,
+  RefusalWithoutKind,
+  TableRow,
+  WorkingStep,
 } from './definition'
 import type { Fact } from './fact'
 import { runSteps } from './runSteps'
@@ -38,7 +46,8 @@ export type Evaluation<P extends Parameters = Parameters, C extends Columns = Co
   | { readonly cellError: CellError }
 
 export function evaluate<P extends Parameters, C extends Columns>(
-  definition: Definition<P, C>, given: readonly unknown[],
+  definition: Definition<P, C>,
+  given: readonly unknown[],
 ): Evaluation<P, C> {
   const read = readArguments(definition.parameters, given)
   if (!('args' in read)) return read
@@ -51,21 +60,27 @@ export function evaluate<P extends Parameters, C extends Columns>(
 
 /** What the body gives: both kinds of it in one form. */
 function computed<P extends Parameters, C extends Columns>(
-  { body }: Definition<P, C>, { args }: Read,
+  { body }: Definition<P, C>,
+  { args }: Read,
 ): MethodResult<C> {
   if (!('steps' in body)) return body.method(args as Arguments<P>)
   const environment = environmentOf(args)
   return {
     value: runSteps(body.steps, environment),
-    working: () => body.steps.map(({ name, text, unit, expression }) => (
-      { name, text, unit, formula: expression.source, value: environment[name]! }
-    )),
+    working: () =>
+      body.steps.map(({ name, text, unit, expression }) => ({
+        name,
+        text,
+        unit,
+        formula: expression.source,
+        value: environment[name]!,
+      })),
   }
 }
 
 /** Of a method that says no more, a refusal. */
 function asProblem(problem: RefusalWithoutKind | NoAnswer): Problem {
-  return 'kind' in problem ? problem : { ...problem, kind: 'refused' } as Problem
+  return 'kind' in problem ? problem : ({ ...problem, kind: 'refused' } as Problem)
 }
 
 /** A method counts the rows that it was given, and the user those of the range, the blank ones too. */
@@ -75,7 +90,10 @@ function withRowOfRange(problem: Problem, layout: Layout | undefined): Problem {
   return place === undefined ? problem : { ...problem, row: place + 1 }
 }
 
-interface Read { readonly args: ReadValues; readonly layout: Layout | undefined }
+interface Read {
+  readonly args: ReadValues
+  readonly layout: Layout | undefined
+}
 
 type Named<C extends Columns = Columns> = Pick<Definition<Parameters, C>, 'id' | 'result'>
 
@@ -89,7 +107,8 @@ function answerOf(definition: Named, value: Value, layout: Layout | undefined): 
 }
 
 function tableOf<C extends Columns>(
-  { id, result: { columns } }: Named<C>, rows: readonly TableRow<C>[],
+  { id, result: { columns } }: Named<C>,
+  rows: readonly TableRow<C>[],
 ): Table<C> | undefined {
   const keys = Object.keys(columns ?? {})
   const isWhole = (row: TableRow<C>) => Object.keys(row).length === keys.length && keys.every((key) => key in row)
@@ -109,6 +128,8 @@ function inShapeOf(values: readonly Decimal[], layout: Layout | undefined, { id,
     throw new Error(`${id} gives a range but does not say in whose shape`)
   }
   const cells = Array.from({ length: layout.places }, () => toCell(zero))
-  layout.kept.forEach((place, index) => { cells[place] = toCell(values[index]!) })
+  layout.kept.forEach((place, index) => {
+    cells[place] = toCell(values[index]!)
+  })
   return layout.lies === 'row' ? [cells] : cells.map((cell) => [cell])
 }

@@ -39,12 +39,12 @@ export type Fact =
   /** At least one of the two. */
   | { readonly fact: 'quoteWarning'; readonly dearerThan?: Decimal; readonly zone?: DeadZone }
   | {
-    readonly fact: 'orderCosts'
-    readonly order: Decimal
-    readonly amount: Decimal
-    readonly larger: Decimal
-    readonly largerAmount: Decimal
-  }
+      readonly fact: 'orderCosts'
+      readonly order: Decimal
+      readonly amount: Decimal
+      readonly larger: Decimal
+      readonly largerAmount: Decimal
+    }
 
   // UNITS
   | { readonly fact: 'unitsInOne'; readonly symbol: string; readonly one: string }
@@ -55,10 +55,17 @@ export type Fact =
   | { readonly fact: 'adverse' }
   | { readonly fact: 'favourable' }
 
-export interface DeliveryShare { readonly amount: Decimal; readonly pack: string }
+export interface DeliveryShare {
+  readonly amount: Decimal
+  readonly pack: string
+}
 
 /** Orders from `first` to `last` pieces cost more than the larger quantity. */
-export interface DeadZone { readonly first: Decimal; readonly last: Decimal; readonly larger: Decimal }
+export interface DeadZone {
+  readonly first: Decimal
+  readonly last: Decimal
+  readonly larger: Decimal
+}
 
 export function isFact(value: unknown): value is Fact {
   return typeof value === 'object' && value !== null && 'fact' in value

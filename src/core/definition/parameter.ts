@@ -42,22 +42,40 @@ interface Range {
   readonly oneForAll?: true
 }
 
-interface Required { readonly text: string; readonly optional?: never; readonly default?: never }
-interface Defaulted { readonly text: string; readonly default: number | { readonly sameAs: string }; readonly optional?: never }
-interface Omittable { readonly text: string; readonly optional: true; readonly default?: never }
+interface Required {
+  readonly text: string
+  readonly optional?: never
+  readonly default?: never
+}
+interface Defaulted {
+  readonly text: string
+  readonly default: number | { readonly sameAs: string }
+  readonly optional?: never
+}
+interface Omittable {
+  readonly text: string
+  readonly optional: true
+  readonly default?: never
+}
 type Need = Required | Defaulted | Omittable
 
 type Read<N extends Need, Value> = Parameter<N extends Omittable ? Value | undefined : Value>
 /** A range has a value for every place that counts; where it may be left out, its blank cells have none. */
 type ReadLine<N extends Need, Value> = Parameter<readonly (N extends Omittable ? Value | undefined : Value)[]>
 
-function build<N extends Need, Value>(need: N, rest: Omit<Parameter, 'text' | 'optional' | 'default' | 'value'>): Read<N, Value> {
+function build<N extends Need, Value>(
+  need: N,
+  rest: Omit<Parameter, 'text' | 'optional' | 'default' | 'value'>,
+): Read<N, Value> {
   const optional = need.optional === true || need.default !== undefined
   const { text } = need
   return { ...rest, text, optional, ...(need.default === undefined ? {} : { default: need.default }) } as Read<N, Value>
 }
 
-function buildLine<N extends Need, Value>(need: N, rest: Omit<Parameter, 'text' | 'optional' | 'default' | 'value'>): ReadLine<N, Value> {
+function buildLine<N extends Need, Value>(
+  need: N,
+  rest: Omit<Parameter, 'text' | 'optional' | 'default' | 'value'>,
+): ReadLine<N, Value> {
   return build<N, Value>(need, rest) as Parameter as ReadLine<N, Value>
 }
 

@@ -7,8 +7,7 @@ export type Problem = Refusal | NoAnswer
 
 /** A limit that a value broke. */
 export type Limit =
-  | { readonly is: 'atLeast' | 'above' | 'atMost' | 'below'; readonly value: number }
-  | { readonly is: 'whole' }
+  { readonly is: 'atLeast' | 'above' | 'atMost' | 'below'; readonly value: number } | { readonly is: 'whole' }
 
 export type Refusal = (
   | { readonly code: 'missing' }
@@ -31,7 +30,13 @@ export type Refusal = (
   | { readonly code: 'unitAmbiguous'; readonly unit: string; readonly spellings: readonly string[] }
   | { readonly code: 'unitOfOtherKind'; readonly value: string; readonly got: Dimension; readonly takes: Dimension }
   | { readonly code: 'unitNotTaken'; readonly value: string }
-  | { readonly code: 'unitsDiffer'; readonly from: string; readonly fromKind: Dimension; readonly to: string; readonly toKind: Dimension }
+  | {
+      readonly code: 'unitsDiffer'
+      readonly from: string
+      readonly fromKind: Dimension
+      readonly to: string
+      readonly toKind: Dimension
+    }
   | { readonly code: 'notOneCell'; readonly rows: number; readonly columns: number }
   | { readonly code: 'notOneLine'; readonly rows: number; readonly columns: number }
   | { readonly code: 'lengthsDiffer'; readonly length: number; readonly other: string; readonly otherLength: number }
@@ -72,19 +77,31 @@ export type Refusal = (
   readonly row?: number
 }
 
-export type NoAnswer = (
+export type NoAnswer =
   /** With what makes reuse dear, of the arguments that were given above 0. */
-  | { readonly code: 'neverPays'; readonly least: string; readonly singleUse: string; readonly raises: readonly ('washCost' | 'topUpShare' | 'lossShare' | 'yearlyInterest')[] }
-  | { readonly code: 'paysTooLate'; readonly mostRounds: string; readonly level: string; readonly singleUse: string }
-  | { readonly code: 'needsTooMany'; readonly most: string }
-  | { readonly code: 'cannotCover'; readonly needed: string; readonly most: string }
-  | { readonly code: 'searchGivenUp'; readonly most: string }
-  | { readonly code: 'surplusPays'; readonly surplus: string; readonly cost: string }
-  | { readonly code: 'paysBeyond'; readonly most: string }
-  /** What a function said that this one computed by name, with the values of one argument or of one of its rows. */
-  | { readonly code: 'functionHasNoAnswer'; readonly of: string; readonly parameter: string; readonly row?: number; readonly why: NoAnswer }
-  | { readonly code: 'noDrawHasAnswer'; readonly of: string; readonly draws: string }
-) & { readonly kind: 'noAnswer' }
+  (
+    | {
+        readonly code: 'neverPays'
+        readonly least: string
+        readonly singleUse: string
+        readonly raises: readonly ('washCost' | 'topUpShare' | 'lossShare' | 'yearlyInterest')[]
+      }
+    | { readonly code: 'paysTooLate'; readonly mostRounds: string; readonly level: string; readonly singleUse: string }
+    | { readonly code: 'needsTooMany'; readonly most: string }
+    | { readonly code: 'cannotCover'; readonly needed: string; readonly most: string }
+    | { readonly code: 'searchGivenUp'; readonly most: string }
+    | { readonly code: 'surplusPays'; readonly surplus: string; readonly cost: string }
+    | { readonly code: 'paysBeyond'; readonly most: string }
+    /** What a function said that this one computed by name, with the values of one argument or of one of its rows. */
+    | {
+        readonly code: 'functionHasNoAnswer'
+        readonly of: string
+        readonly parameter: string
+        readonly row?: number
+        readonly why: NoAnswer
+      }
+    | { readonly code: 'noDrawHasAnswer'; readonly of: string; readonly draws: string }
+  ) & { readonly kind: 'noAnswer' }
 
 /** An error value that stood in an input cell. It comes through as that same error. */
 export interface CellError {

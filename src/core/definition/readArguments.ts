@@ -43,7 +43,12 @@ export function readArguments(parameters: Parameters, given: readonly unknown[])
 
   const problems: Refusal[] = []
   const refuse: Refuse = (fault, parameter, row) => {
-    problems.push({ ...fault, kind: 'refused', ...(parameter === undefined ? {} : { parameter }), ...(row === undefined ? {} : { row }) } as Refusal)
+    problems.push({
+      ...fault,
+      kind: 'refused',
+      ...(parameter === undefined ? {} : { parameter }),
+      ...(row === undefined ? {} : { row }),
+    } as Refusal)
   }
   const extra = given.slice(names.length).filter((value) => !isBlank(value))
   if (extra.length > 0) refuse({ code: 'tooManyArguments', given: names.length + extra.length, most: names.length })
@@ -83,7 +88,12 @@ export function readArguments(parameters: Parameters, given: readonly unknown[])
 type Refuse = (fault: Fault, parameter?: string, row?: number) => void
 
 /** Reads the ranges of the call place by place; they belong together, so they must be of one length. */
-function readLines(parameters: Parameters, lines: ReadonlyMap<string, Line>, args: Reading, refuse: Refuse): Layout | undefined {
+function readLines(
+  parameters: Parameters,
+  lines: ReadonlyMap<string, Line>,
+  args: Reading,
+  refuse: Refuse,
+): Layout | undefined {
   const standsForAll = (name: string, { cells }: Line) => parameters[name]!.oneForAll === true && cells.length === 1
   const several = new Map([...lines].filter(([name, line]) => !standsForAll(name, line)))
   const aligned = several.size > 0 ? several : lines
@@ -105,9 +115,13 @@ function constantly<T>(value: T): () => T {
 }
 
 function areOfOneLength(lines: ReadonlyMap<string, Line>, refuse: Refuse): boolean {
-  const [[other, { cells: otherCells }] = ['', { cells: [] }], ...others] = [...lines] as [[string, Line], ...[string, Line][]]
+  const [[other, { cells: otherCells }] = ['', { cells: [] }], ...others] = [...lines] as [
+    [string, Line],
+    ...[string, Line][],
+  ]
   const strangers = others.filter(([, { cells }]) => cells.length !== otherCells.length)
-  for (const [name, { cells }] of strangers) refuse({ code: 'lengthsDiffer', length: cells.length, other, otherLength: otherCells.length }, name)
+  for (const [name, { cells }] of strangers)
+    refuse({ code: 'lengthsDiffer', length: cells.length, other, otherLength: otherCells.length }, name)
   return strangers.length === 0
 }
 
@@ -116,7 +130,12 @@ function areOfOneLength(lines: ReadonlyMap<string, Line>, refuse: Refuse): boole
  * range may be left out: then its blank cell stands for what the whole range would stand for. A range of which one cell
  * may stand for all has no such holes: a period without its price would be taken as one in which the goods are free.
  */
-function keptPlaces(parameters: Parameters, lines: ReadonlyMap<string, Line>, places: number, refuse: Refuse): readonly number[] {
+function keptPlaces(
+  parameters: Parameters,
+  lines: ReadonlyMap<string, Line>,
+  places: number,
+  refuse: Refuse,
+): readonly number[] {
   const kept: number[] = []
   for (let place = 0; place < places; place++) {
     const blankIn = [...lines].filter(([, { cells }]) => isBlank(cells[place]))
@@ -130,7 +149,13 @@ function keptPlaces(parameters: Parameters, lines: ReadonlyMap<string, Line>, pl
   return kept
 }
 
-function readLine(parameter: Parameter, name: string, cells: readonly unknown[], kept: readonly number[], refuse: Refuse): ReadCells {
+function readLine(
+  parameter: Parameter,
+  name: string,
+  cells: readonly unknown[],
+  kept: readonly number[],
+  refuse: Refuse,
+): ReadCells {
   if (kept.length === 0 && !parameter.optional) refuse({ code: 'emptyRange' }, name)
   const values: (Decimal | string | undefined)[] = []
   for (const place of kept) {
@@ -148,7 +173,10 @@ function readLine(parameter: Parameter, name: string, cells: readonly unknown[],
   return values as ReadCells
 }
 
-interface Line { readonly cells: readonly unknown[]; readonly lies: 'row' | 'column' }
+interface Line {
+  readonly cells: readonly unknown[]
+  readonly lies: 'row' | 'column'
+}
 
 function asLine(value: unknown): Line | Fault {
   if (!Array.isArray(value)) return { cells: [value], lies: 'column' }
@@ -196,7 +224,9 @@ export function readValue(parameter: Parameter, value: unknown): Decimal | strin
     if (typeof value === 'string') return value.trim()
     if (typeof value === 'boolean') return { code: 'notText', value: asLogical(value) }
     // A name that is a number, such as the 60 of a bag, is a name all the same.
-    return typeof value === 'number' && parameter.shape === 'line' ? String(asShown(value)) : { code: 'notText', value: String(value) }
+    return typeof value === 'number' && parameter.shape === 'line'
+      ? String(asShown(value))
+      : { code: 'notText', value: String(value) }
   }
   if (typeof value === 'boolean') return { code: 'logical', value: asLogical(value) }
   if (typeof value === 'number') {
@@ -206,7 +236,7 @@ export function readValue(parameter: Parameter, value: unknown): Decimal | strin
   }
   if (typeof value !== 'string') return { code: 'notNumber', value: String(value) }
   const read = readText(parameter, value)
-  return read instanceof Decimal ? faultOf(parameter, read, read.toNumber()) ?? read : read
+  return read instanceof Decimal ? (faultOf(parameter, read, read.toNumber()) ?? read) : read
 }
 
 /** As the cell shows it. */
@@ -253,7 +283,8 @@ export function environmentOf(args: ReadValues): Environment {
   const environment: Environment = {}
   for (const name in args) {
     const value = args[name]
-    if (value instanceof Decimal || (Array.isArray(value) && value.every((one) => one instanceof Decimal))) environment[name] = value as Value
+    if (value instanceof Decimal || (Array.isArray(value) && value.every((one) => one instanceof Decimal)))
+      environment[name] = value as Value
   }
   return environment
 }

@@ -22,7 +22,8 @@ export function resultOfSteps<P extends Parameters>({ body }: StepDefinition<P>,
 
 /** What each of the steps gives, by its name. */
 export function valuesOfSteps<S extends string>(
-  steps: readonly Step<S>[], args: Readonly<Environment>,
+  steps: readonly Step<S>[],
+  args: Readonly<Environment>,
 ): Readonly<Record<S, Value>> {
   const environment: Environment = { ...args }
   runSteps(steps, environment)
@@ -31,7 +32,8 @@ export function valuesOfSteps<S extends string>(
 
 /** The steps before the first that reads an argument, the same whatever it is, and the steps from there on. */
 export function splitWhereRead<P extends Parameters, S extends string>(
-  { body: { steps } }: StepDefinition<P, S>, argument: keyof P & string,
+  { body: { steps } }: StepDefinition<P, S>,
+  argument: keyof P & string,
 ): readonly [before: readonly Step<S>[], from: readonly Step<S>[]] {
   const first = steps.findIndex(({ expression }) => readsName(expression.tree, argument))
   return [steps.slice(0, first), steps.slice(first)]

@@ -35,10 +35,12 @@ export function parseFormula(source: string): AstExpression {
  */
 export function compile(source: string, known: ReadonlySet<string>): Expression {
   let compiled: { readonly tree: AstExpression; readonly run: Compiled } | undefined
-  const inUse = () => compiled ??= compileTree(parseFormula(source), known, source)
+  const inUse = () => (compiled ??= compileTree(parseFormula(source), known, source))
   return {
     source,
-    get tree() { return inUse().tree },
+    get tree() {
+      return inUse().tree
+    },
     evaluate: (environment) => {
       const result = inUse().run(environment)
       if (typeof result === 'boolean') throw new Error(`"${source}" is a comparison, not a number`)
@@ -67,7 +69,8 @@ function compileNode(node: AstExpression, known: ReadonlySet<string>, source: st
     }
     case 'ReferenceIdentifier': {
       const name = node.value
-      if (!known.has(name)) throw new Error(`"${source}" uses ${name}, which is neither a parameter nor an earlier step`)
+      if (!known.has(name))
+        throw new Error(`"${source}" uses ${name}, which is neither a parameter nor an earlier step`)
       return (environment) => {
         const value = environment[name]
         if (value === undefined) throw new Error(`"${source}": ${name} has no value`)
@@ -84,7 +87,8 @@ function compileNode(node: AstExpression, known: ReadonlySet<string>, source: st
       const operate = operators[node.operator]
       if (operate !== undefined) return (environment) => eachPair(left(environment), right(environment), operate)
       const compare = comparisons[node.operator]
-      if (compare !== undefined) return (environment) => compare(asNumber(left(environment)), asNumber(right(environment)))
+      if (compare !== undefined)
+        return (environment) => compare(asNumber(left(environment)), asNumber(right(environment)))
       break
     }
     case 'CallExpression': {

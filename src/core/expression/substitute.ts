@@ -10,7 +10,8 @@ export type Replacements = ReadonlyMap<string, AstExpression>
 /** The trees put in are not searched again, so a user's cell name may equal a parameter's. */
 export function substitute(node: AstExpression, replacements: Replacements): AstExpression {
   // An argument, and what a LET names, may be left empty.
-  const inner = (child: AstExpression | null) => (child === null ? null : substitute(child, replacements)) as AstExpression
+  const inner = (child: AstExpression | null) =>
+    (child === null ? null : substitute(child, replacements)) as AstExpression
   switch (node.type) {
     case 'ReferenceIdentifier':
       return replacements.get(node.value) ?? node
@@ -22,10 +23,19 @@ export function substitute(node: AstExpression, replacements: Replacements): Ast
     }
     case 'CallExpression': {
       const args = node.arguments.map(inner)
-      return chosen(node, args) ?? { ...node, arguments: isCallOf('ROUNDUP', node) ? [withoutDust(args[0]!), literal(0)] : args }
+      return (
+        chosen(node, args) ?? {
+          ...node,
+          arguments: isCallOf('ROUNDUP', node) ? [withoutDust(args[0]!), literal(0)] : args,
+        }
+      )
     }
     case 'LetExpression':
-      return { ...node, declarations: node.declarations.map((declaration) => ({ ...declaration, init: inner(declaration.init) })), body: inner(node.body) }
+      return {
+        ...node,
+        declarations: node.declarations.map((declaration) => ({ ...declaration, init: inner(declaration.init) })),
+        body: inner(node.body),
+      }
     case 'LambdaExpression':
       return { ...node, body: inner(node.body) }
     default:
@@ -40,7 +50,11 @@ function isCallOf(name: string, { callee }: AstExpression & { type: 'CallExpress
 const decimalsOfCount = 9
 
 function withoutDust(value: AstExpression): AstExpression {
-  return { type: 'CallExpression', callee: { type: 'Identifier', name: 'ROUND' }, arguments: [value, literal(decimalsOfCount)] }
+  return {
+    type: 'CallExpression',
+    callee: { type: 'Identifier', name: 'ROUND' },
+    arguments: [value, literal(decimalsOfCount)],
+  }
 }
 
 function numberOf(node: AstExpression): number | undefined {
@@ -55,16 +69,24 @@ function literal(value: number): AstExpression {
 function withoutIdle(operator: string, left: AstExpression, right: AstExpression): AstExpression | undefined {
   const [a, b] = [numberOf(left), numberOf(right)]
   switch (operator) {
-    case '+': return a === 0 ? right : b === 0 ? left : undefined
-    case '-': return b === 0 ? left : a === 1 && b === 1 ? literal(0) : undefined
-    case '*': return a === 0 || b === 0 ? literal(0) : a === 1 ? right : b === 1 ? left : undefined
-    case '/': return a === 0 || b === 1 ? left : undefined
-    case '^': return b === 1 ? left : a === 1 ? literal(1) : undefined
+    case '+':
+      return a === 0 ? right : b === 0 ? left : undefined
+    case '-':
+      return b === 0 ? left : a === 1 && b === 1 ? literal(0) : undefined
+    case '*':
+      return a === 0 || b === 0 ? literal(0) : a === 1 ? right : b === 1 ? left : undefined
+    case '/':
+      return a === 0 || b === 1 ? left : undefined
+    case '^':
+      return b === 1 ? left : a === 1 ? literal(1) : undefined
   }
 }
 
 /** The branch of an IF whose test is between two numbers that are known by now. */
-function chosen(node: AstExpression & { type: 'CallExpression' }, args: readonly AstExpression[]): AstExpression | undefined {
+function chosen(
+  node: AstExpression & { type: 'CallExpression' },
+  args: readonly AstExpression[],
+): AstExpression | undefined {
   if (!isCallOf('IF', node)) return undefined
   const [test, whenTrue, whenFalse] = args
   if (test?.type !== 'BinaryExpression' || test.operator !== '<') return undefined

@@ -3,7 +3,20 @@ import type { AstExpression, Identifier } from '@borgar/fx'
 
 /** How tightly each operator binds in Excel; a leading minus binds before ^, and what joins references before that. */
 const bindings: Readonly<Record<string, number>> = {
-  '=': 1, '<': 1, '>': 1, '<=': 1, '>=': 1, '<>': 1, '&': 2, '+': 3, '-': 3, '*': 4, '/': 4, '^': 5, ' ': 7, ':': 8,
+  '=': 1,
+  '<': 1,
+  '>': 1,
+  '<=': 1,
+  '>=': 1,
+  '<>': 1,
+  '&': 2,
+  '+': 3,
+  '-': 3,
+  '*': 4,
+  '/': 4,
+  '^': 5,
+  ' ': 7,
+  ':': 8,
 }
 const minusBinding = 6
 const tightest = 9
@@ -11,7 +24,10 @@ const tightest = 9
 /** Per cent, and all cells that a formula spills over. */
 const behindOperand: ReadonlySet<string> = new Set(['%', '#'])
 
-interface Written { readonly text: string; readonly binding: number }
+interface Written {
+  readonly text: string
+  readonly binding: number
+}
 
 export function writeFormula(tree: AstExpression): string {
   return write(tree).text
@@ -31,7 +47,8 @@ function write(node: AstExpression | Identifier | null | undefined): Written {
       return { text: node.name, binding: tightest }
     case 'UnaryExpression': {
       const operand = write(node.arguments[0])
-      if (behindOperand.has(node.operator)) return { text: `${enclosed(operand, tightest)}${node.operator}`, binding: tightest }
+      if (behindOperand.has(node.operator))
+        return { text: `${enclosed(operand, tightest)}${node.operator}`, binding: tightest }
       return { text: `${node.operator}${enclosed(operand, minusBinding)}`, binding: minusBinding }
     }
     case 'BinaryExpression': {
@@ -48,7 +65,10 @@ function write(node: AstExpression | Identifier | null | undefined): Written {
     case 'LambdaExpression':
       return call('LAMBDA', [...node.params, node.body])
     case 'ArrayExpression':
-      return { text: `{${node.elements.map((row) => row.map((element) => write(element).text).join(',')).join(';')}}`, binding: tightest }
+      return {
+        text: `{${node.elements.map((row) => row.map((element) => write(element).text).join(',')).join(';')}}`,
+        binding: tightest,
+      }
   }
 }
 

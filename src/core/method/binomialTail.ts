@@ -22,14 +22,24 @@ export function chanceOfAtLeast(need: number, stuck: number, survival: Survival)
 }
 
 /** How many liners are short of the need, and how many are over, on average. The need is above 0; both whole. */
-export function expectedShortAndSurplus(need: number, stuck: number, survival: Survival): { readonly short: number; readonly surplus: number } {
+export function expectedShortAndSurplus(
+  need: number,
+  stuck: number,
+  survival: Survival,
+): { readonly short: number; readonly surplus: number } {
   const expected = stuck * survival.mean
   const { enough, fewer, reached } = chances(need, stuck, survival)
   const { prior } = distributionOf(survival)
   // With t(k) = k (stuck - k + dead) / (alive + dead) the chance f(k) of just k survivors has (k - expected) f(k) =
   // t(k) f(k) - t(k + 1) f(k + 1), so that a sum of it over a tail is one term.
-  const deviation = reached * need * (prior === undefined ? 1 - survival.mean : (stuck - need + prior.dead) / (prior.alive + prior.dead))
-  return { short: Math.max(0, (need - expected) * fewer + deviation), surplus: Math.max(0, (expected - need) * enough + deviation) }
+  const deviation =
+    reached *
+    need *
+    (prior === undefined ? 1 - survival.mean : (stuck - need + prior.dead) / (prior.alive + prior.dead))
+  return {
+    short: Math.max(0, (need - expected) * fewer + deviation),
+    surplus: Math.max(0, (expected - need) * enough + deviation),
+  }
 }
 
 /** The survival of a cutting's whole batch where that one cutting is known to survive: such batches are the better ones. */
@@ -38,7 +48,7 @@ export function besideASurvivor(survival: Survival): Survival {
   if (batchSpread === 0) return survival
   const size = sizeOf(survival)
   const better = (mean * size + 1) / (size + 1)
-  return { mean: better, batchSpread: Math.sqrt(better * (1 - better) / (size + 2)) }
+  return { mean: better, batchSpread: Math.sqrt((better * (1 - better)) / (size + 2)) }
 }
 
 interface Chances {
@@ -56,14 +66,21 @@ function chances(need: number, stuck: number, survival: Survival): Chances {
   if (need > stuck) return { enough: 0, fewer: 1, reached: 0, gain: 0 }
   const { chanceOf, prior, deviation } = distributionOf(survival)
   const oneShort = chanceOf(need - 1, stuck)
-  const gain = oneShort * (prior === undefined ? survival.mean : (prior.alive + need - 1) / (prior.alive + prior.dead + stuck))
+  const gain =
+    oneShort * (prior === undefined ? survival.mean : (prior.alive + need - 1) / (prior.alive + prior.dead + stuck))
   const spread = deviation(stuck)
   // The tail away from the average is summed, because 1 less a small tail would lose its digits.
   if (need > stuck * survival.mean) {
-    const enough = Math.min(1, sumOfTail((over) => chanceOf(need + over, stuck), stuck - need, spread))
+    const enough = Math.min(
+      1,
+      sumOfTail((over) => chanceOf(need + over, stuck), stuck - need, spread),
+    )
     return { enough, fewer: 1 - enough, reached: chanceOf(need, stuck), gain }
   }
-  const fewer = Math.min(1, sumOfTail((under) => chanceOf(need - 1 - under, stuck), need - 1, spread))
+  const fewer = Math.min(
+    1,
+    sumOfTail((under) => chanceOf(need - 1 - under, stuck), need - 1, spread),
+  )
   return { enough: 1 - fewer, fewer, reached: chanceOf(need, stuck), gain }
 }
 
@@ -104,17 +121,18 @@ function correction(term: (k: number) => number, between: number): number {
   const [before, after] = [between - 0.5, between + 0.5]
   const first = term(after) - term(before)
   const third = term(after + 1) - 3 * term(after) + 3 * term(before) - term(before - 1)
-  return first / 24 - 17 * third / 5760
+  return first / 24 - (17 * third) / 5760
 }
 
 /** The nodes above 0 and the weights of the Gauss-Legendre rule with 16 nodes on -1 to 1, found by Newton's steps. */
 const gaussRule: readonly (readonly [node: number, weight: number])[] = Array.from({ length: 8 }, (_, index) => {
   const nodes = 16
-  let [node, slope] = [Math.cos(Math.PI * (index + 0.75) / (nodes + 0.5)), 0]
+  let [node, slope] = [Math.cos((Math.PI * (index + 0.75)) / (nodes + 0.5)), 0]
   for (let step = 0; step < 8; step++) {
     let [before, polynomial] = [1, node]
-    for (let degree = 2; degree <= nodes; degree++) [before, polynomial] = [polynomial, ((2 * degree - 1) * node * polynomial - (degree - 1) * before) / degree]
-    slope = nodes * (node * polynomial - before) / (node * node - 1)
+    for (let degree = 2; degree <= nodes; degree++)
+      [before, polynomial] = [polynomial, ((2 * degree - 1) * node * polynomial - (degree - 1) * before) / degree]
+    slope = (nodes * (node * polynomial - before)) / (node * node - 1)
     node -= polynomial / slope
   }
   return [node, 2 / ((1 - node * node) * slope * slope)] as const
@@ -140,14 +158,25 @@ function distributionOf(survival: Survival): Distribution {
   const lost = 1 - mean
   const prior = priorOf(survival)
   if (prior === undefined) {
-    return { chanceOf: (k, n) => Math.exp(logBinomialTerm(k, n, mean, lost)), prior, deviation: (n) => Math.sqrt(n * mean * lost) }
+    return {
+      chanceOf: (k, n) => Math.exp(logBinomialTerm(k, n, mean, lost)),
+      prior,
+      deviation: (n) => Math.sqrt(n * mean * lost),
+    }
   }
   const size = prior.alive + prior.dead
-  return { chanceOf: betaBinomialTerm(prior), prior, deviation: (n) => Math.sqrt(n * mean * lost * (size + n) / (size + 1)) }
+  return {
+    chanceOf: betaBinomialTerm(prior),
+    prior,
+    deviation: (n) => Math.sqrt((n * mean * lost * (size + n)) / (size + 1)),
+  }
 }
 
 /** The parameters of the beta distribution of the batches' rates. */
-interface Prior { readonly alive: number; readonly dead: number }
+interface Prior {
+  readonly alive: number
+  readonly dead: number
+}
 
 /** Beyond this the batches differ by less than a double can show, and the count is binomial. */
 const largestPrior = 1e13
@@ -177,9 +206,14 @@ function logBinomialTerm(k: number, n: number, p: number, q: number): number {
   if (k === 0) return n * logOfShare(q, p)
   if (k === n) return n * logOfShare(p, q)
   const dead = n - k
-  return stirlingError(n) - stirlingError(k) - stirlingError(dead)
-    - deviance(k, n * p) - deviance(dead, n * q)
-    - 0.5 * (Math.log(2 * Math.PI) + Math.log(k) + Math.log1p(-k / n))
+  return (
+    stirlingError(n) -
+    stirlingError(k) -
+    stirlingError(dead) -
+    deviance(k, n * p) -
+    deviance(dead, n * q) -
+    0.5 * (Math.log(2 * Math.PI) + Math.log(k) + Math.log1p(-k / n))
+  )
 }
 
 /** Near 1 a share has lost digits that the rest still has. */

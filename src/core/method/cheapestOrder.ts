@@ -53,12 +53,25 @@ const firstReach = 1
 const worthOfBranch = 20
 
 /** The bags that cost one price each, within one side of the break: from, to and all multiples between. */
-interface Tier { readonly from: number; readonly to: number; readonly price: number }
+interface Tier {
+  readonly from: number
+  readonly to: number
+  readonly price: number
+}
 
 /** An order that the bound mixes: the cheapest way for a given price per litre. */
-interface Side { readonly cost: number; readonly litres: number; readonly bags: readonly number[] }
+interface Side {
+  readonly cost: number
+  readonly litres: number
+  readonly bags: readonly number[]
+}
 
-interface Bound { readonly value: number; readonly perLitre: number; readonly low: Side; readonly high: Side }
+interface Bound {
+  readonly value: number
+  readonly perLitre: number
+  readonly low: Side
+  readonly high: Side
+}
 
 interface Branch extends Bound {
   readonly tiers: readonly (readonly Tier[])[]
@@ -87,12 +100,15 @@ interface Partial {
  */
 export function cheapestOrders(purchase: Purchase, howMany: 1 | 2, most = mostLookedAt): readonly Order[] | undefined {
   const { need, packs, deliveries } = purchase
-  const packsOf = deliveries.map((_, supplier) => packs.flatMap((pack, index) => (pack.supplier === supplier ? [index] : [])))
+  const packsOf = deliveries.map((_, supplier) =>
+    packs.flatMap((pack, index) => (pack.supplier === supplier ? [index] : [])),
+  )
   const allTiers = packs.map((pack) => tiersOf(pack, need))
   const undecidedSuppliers = deliveries.map((delivery) => (delivery > 0 ? undefined : true))
   const all = fullSide(allTiers, undecidedSuppliers)
-  const dearestOfAll = deliveries.reduce((sum, delivery) => sum + delivery, 0)
-    + allTiers.reduce((sum, tiers) => sum + Math.max(...tiers.map(({ to, price }) => to * price)), 0)
+  const dearestOfAll =
+    deliveries.reduce((sum, delivery) => sum + delivery, 0) +
+    allTiers.reduce((sum, tiers) => sum + Math.max(...tiers.map(({ to, price }) => to * price)), 0)
   const found: Order[] = []
   const queue: Branch[] = []
   let lookedAt = 0
@@ -171,7 +187,9 @@ export function cheapestOrders(purchase: Purchase, howMany: 1 | 2, most = mostLo
   function listOrders(branch: Branch, limit: number): boolean {
     const { tiers, paid, value, perLitre } = branch
     const slack = limit - value + roundingOf(branch)
-    const choices = packs.flatMap((pack, index) => (paid[pack.supplier] === false ? [] : [choiceOf(index, pack, tiers[index]!, perLitre, slack)]))
+    const choices = packs.flatMap((pack, index) =>
+      paid[pack.supplier] === false ? [] : [choiceOf(index, pack, tiers[index]!, perLitre, slack)],
+    )
     choices.sort((a, b) => a.counts - b.counts)
     const last = choices.pop()!
     const fees = deliveries.reduce((sum, delivery, supplier) => sum + (paid[supplier] === true ? delivery : 0), 0)
@@ -179,7 +197,10 @@ export function cheapestOrders(purchase: Purchase, howMany: 1 | 2, most = mostLo
     for (const choice of choices) {
       const longer = choice.windows.flatMap((window) => extended(partials, choice, window, branch, slack))
       if (lookedAt > most) return false
-      partials = withoutBeaten(longer.filter(({ cost }) => cost <= limit), howMany)
+      partials = withoutBeaten(
+        longer.filter(({ cost }) => cost <= limit),
+        howMany,
+      )
     }
     for (const partial of partials) finish(partial, last.pack, tiers[last.pack]!, paid)
     return true
@@ -190,15 +211,27 @@ export function cheapestOrders(purchase: Purchase, howMany: 1 | 2, most = mostLo
    * away from it of 1, 2, 4 and so on multiples, each taken or not. So a wide window takes few steps, and the partial
    * orders that are beaten fall away between them.
    */
-  function extended(partials: readonly Partial[], { pack, least }: Choice, { from, to, price }: Tier, { perLitre }: Branch, slack: number): Partial[] {
+  function extended(
+    partials: readonly Partial[],
+    { pack, least }: Choice,
+    { from, to, price }: Tier,
+    { perLitre }: Branch,
+    slack: number,
+  ): Partial[] {
     const { litres, multiple } = packs[pack]!
     const perBag = price - perLitre * litres
     const away = perBag < 0 ? -multiple : multiple
     const withMore = (list: readonly Partial[], count: number, excess: number): Partial[] => {
       lookedAt += list.length
-      return list.filter((one) => one.excess + excess <= slack).map((one) => ({
-        litres: one.litres + litres * count, cost: one.cost + price * count, total: one.total + count, excess: one.excess + excess, bags: withBags(one.bags, pack, count),
-      }))
+      return list
+        .filter((one) => one.excess + excess <= slack)
+        .map((one) => ({
+          litres: one.litres + litres * count,
+          cost: one.cost + price * count,
+          total: one.total + count,
+          excess: one.excess + excess,
+          bags: withBags(one.bags, pack, count),
+        }))
     }
     const closest = perBag < 0 ? to : from
     let longer = withMore(partials, closest, perBag * closest - least)
@@ -218,14 +251,27 @@ export function cheapestOrders(purchase: Purchase, howMany: 1 | 2, most = mostLo
     for (const { from, to, price } of tiers) {
       const fewest = Math.max(from, covering)
       for (let count = fewest; count < fewest + howMany * multiple && count <= to; count += multiple) {
-        keep({ bags: withBags(partial.bags, pack, count), cost: partial.cost + price * count, litres: partial.litres + litres * count }, paid)
+        keep(
+          {
+            bags: withBags(partial.bags, pack, count),
+            cost: partial.cost + price * count,
+            litres: partial.litres + litres * count,
+          },
+          paid,
+        )
       }
     }
   }
 
   function keep(order: Order, paid: Branch['paid']): void {
     // A delivery that is paid for nothing: the same order stands at its true cost in another branch.
-    if (deliveries.some((delivery, supplier) => delivery > 0 && paid[supplier] === true && packsOf[supplier]!.every((pack) => order.bags[pack] === 0))) return
+    if (
+      deliveries.some(
+        (delivery, supplier) =>
+          delivery > 0 && paid[supplier] === true && packsOf[supplier]!.every((pack) => order.bags[pack] === 0),
+      )
+    )
+      return
     const place = found.findIndex((other) => compare(order, other) <= 0)
     if (place !== -1 && compare(order, found[place]!) === 0) return
     found.splice(place === -1 ? found.length : place, 0, order)
@@ -236,7 +282,9 @@ export function cheapestOrders(purchase: Purchase, howMany: 1 | 2, most = mostLo
   for (let branch = queue.pop(); branch !== undefined && branch.least <= dearest(); branch = queue.pop()) {
     const { tiers, paid, low, high, least, reach } = branch
     const undecided = paid.indexOf(undefined)
-    const jumping = tiers.findIndex((choice, pack) => tierOf(choice, low.bags[pack]!) !== tierOf(choice, high.bags[pack]!))
+    const jumping = tiers.findIndex(
+      (choice, pack) => tierOf(choice, low.bags[pack]!) !== tierOf(choice, high.bags[pack]!),
+    )
     if (undecided !== -1) {
       open(tiers, replaced(paid, undecided, true))
       open(tiers, replaced(paid, undecided, false))
@@ -254,7 +302,10 @@ export function cheapestOrders(purchase: Purchase, howMany: 1 | 2, most = mostLo
 
 /** The litres of everything that can be had. */
 export function litresToBeHad(packs: readonly Pack[]): number {
-  return packs.reduce((sum, { available, multiple, litres }) => sum + Math.floor(available / multiple) * multiple * litres, 0)
+  return packs.reduce(
+    (sum, { available, multiple, litres }) => sum + Math.floor(available / multiple) * multiple * litres,
+    0,
+  )
 }
 
 /** The bags of a pack that can be worth buying: no more than cover the need alone, or reach the break. */
@@ -283,7 +334,11 @@ function costOf(tiers: readonly Tier[], count: number): number {
 }
 
 /** Within a tier the value is straight, so an end is the least. */
-function cheapestCount(tiers: readonly Tier[], litres: number, perLitre: number): { readonly count: number; readonly value: number } {
+function cheapestCount(
+  tiers: readonly Tier[],
+  litres: number,
+  perLitre: number,
+): { readonly count: number; readonly value: number } {
   let [count, value] = [0, Infinity]
   for (const { from, to, price } of tiers) {
     const perBag = price - perLitre * litres
@@ -293,10 +348,21 @@ function cheapestCount(tiers: readonly Tier[], litres: number, perLitre: number)
   return { count, value }
 }
 
-interface Choice { readonly pack: number; readonly windows: readonly Tier[]; readonly least: number; readonly counts: number }
+interface Choice {
+  readonly pack: number
+  readonly windows: readonly Tier[]
+  readonly least: number
+  readonly counts: number
+}
 
 /** The counts of a pack that do not exceed the slack on their own. */
-function choiceOf(pack: number, { litres, multiple }: Pack, tiers: readonly Tier[], perLitre: number, slack: number): Choice {
+function choiceOf(
+  pack: number,
+  { litres, multiple }: Pack,
+  tiers: readonly Tier[],
+  perLitre: number,
+  slack: number,
+): Choice {
   const least = cheapestCount(tiers, litres, perLitre).value
   const windows = tiers.flatMap(({ from, to, price }): Tier[] => {
     const perBag = price - perLitre * litres
@@ -305,7 +371,9 @@ function choiceOf(pack: number, { litres, multiple }: Pack, tiers: readonly Tier
     if (left < 0) return []
     // One multiple more than fits, since the division may round; what exceeds the slack is dropped later.
     const away = perBag === 0 ? to - from : (Math.floor(left / (Math.abs(perBag) * multiple)) + 1) * multiple
-    return [perBag < 0 ? { from: Math.max(from, to - away), to, price } : { from, to: Math.min(to, from + away), price }]
+    return [
+      perBag < 0 ? { from: Math.max(from, to - away), to, price } : { from, to: Math.min(to, from + away), price },
+    ]
   })
   return { pack, windows, least, counts: windows.reduce((sum, { from, to }) => sum + (to - from) / multiple + 1, 0) }
 }

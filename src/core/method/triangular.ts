@@ -14,9 +14,10 @@ export function quantileOf({ low, likely, high }: Triangular, share: number): nu
   if (width === 0) return likely
   const rising = likely - low
   // The width stands outside the root, since the product of two large widths would be larger than any number.
-  const value = share * width < rising
-    ? low + width * Math.sqrt(share * (rising / width))
-    : high - width * Math.sqrt((1 - share) * ((high - likely) / width))
+  const value =
+    share * width < rising
+      ? low + width * Math.sqrt(share * (rising / width))
+      : high - width * Math.sqrt((1 - share) * ((high - likely) / width))
   // The last digit may round beyond an end, which may be a limit that nothing is accepted beyond.
   return Math.min(Math.max(value, low), high)
 }

@@ -4,7 +4,12 @@
  */
 import DecimalJs from 'decimal.js'
 
-export const Decimal = DecimalJs.clone({ precision: 34, rounding: DecimalJs.ROUND_HALF_UP, toExpNeg: -30, toExpPos: 30 })
+export const Decimal = DecimalJs.clone({
+  precision: 34,
+  rounding: DecimalJs.ROUND_HALF_UP,
+  toExpNeg: -30,
+  toExpPos: 30,
+})
 export type Decimal = DecimalJs
 
 export const zero = new Decimal(0)

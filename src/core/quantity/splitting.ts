@@ -13,7 +13,10 @@ export function splitByWeights(amount: Decimal, weights: readonly Decimal[]): re
   const exact = weights.map((weight) => amount.mul(weight).div(sum))
   const parts = exact.map((part) => part.toDecimalPlaces(decimals, Decimal.ROUND_DOWN))
   const unit = new Decimal(10).pow(-decimals)
-  const unitsLeft = amount.sub(parts.reduce((total, part) => total.add(part), zero)).div(unit).toNumber()
+  const unitsLeft = amount
+    .sub(parts.reduce((total, part) => total.add(part), zero))
+    .div(unit)
+    .toNumber()
   const remainders = exact.map((part, place) => ({ place, remainder: part.sub(parts[place]!) }))
   // Sorting keeps equal remainders in their order.
   const first = remainders.sort((a, b) => b.remainder.cmp(a.remainder)).slice(0, unitsLeft)

@@ -33,7 +33,18 @@ const rows: Readonly<Record<'volume' | 'length' | 'mass', readonly Row[]>> = {
     ['US bushel', '35.23907016688', 'us bu', 'us bushels'],
     ['imp bushel', '36.36872', 'imp bu', 'imperial bushel', 'imperial bushels'],
     ['US gal', '3.785411784', 'us gallon', 'us gallons', 'gal us', 'gal (us)'],
-    ['imp gal', '4.54609', 'imperial gallon', 'imperial gallons', 'imp gallon', 'imp gallons', 'uk gal', 'uk gallon', 'gal imp', 'gal (imp)'],
+    [
+      'imp gal',
+      '4.54609',
+      'imperial gallon',
+      'imperial gallons',
+      'imp gallon',
+      'imp gallons',
+      'uk gal',
+      'uk gallon',
+      'gal imp',
+      'gal (imp)',
+    ],
   ],
   length: [
     ['mm', '0.001', 'millimetre', 'millimeter', 'millimetres', 'millimeters'],
@@ -69,8 +80,7 @@ const ambiguous: Readonly<Record<string, readonly string[]>> = {
 }
 
 function plain(text: string): string {
-  return text.trim().toLowerCase()
-    .replace(/³/g, '3').replace(/\^3/g, '3').replace(/\./g, '').replace(/\s+/g, ' ')
+  return text.trim().toLowerCase().replace(/³/g, '3').replace(/\^3/g, '3').replace(/\./g, '').replace(/\s+/g, ' ')
 }
 
 const bySpelling = new Map<string, Unit>()
@@ -96,7 +106,9 @@ export function readUnit(text: string): Unit | UnitProblem {
 function ratio(above: Unit | UnitProblem, below: Unit | UnitProblem, text: string): Unit | UnitProblem {
   if ('code' in above || 'code' in below) {
     const spellings = spellingsOf(above).flatMap((one) => spellingsOf(below).map((other) => `${one}/${other}`))
-    return spellings.length === 0 ? { code: 'unitUnknown', unit: text } : { code: 'unitAmbiguous', unit: text, spellings }
+    return spellings.length === 0
+      ? { code: 'unitUnknown', unit: text }
+      : { code: 'unitAmbiguous', unit: text, spellings }
   }
   const factor = above.factor.div(below.factor)
   const symbol = `${above.symbol}/${below.symbol}`

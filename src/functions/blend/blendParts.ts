@@ -5,7 +5,8 @@ export const blendParts = defineBySteps({
   id: 'BLENDPARTS',
   subject: 'blend',
   summary: 'Loose litres of each component for an amount of finished mix.',
-  convention: 'Spills in the shape of parts; a blank part takes 0 litres. With mixShrink the components add up to more than the finished mix.',
+  convention:
+    'Spills in the shape of parts; a blank part takes 0 litres. With mixShrink the components add up to more than the finished mix.',
   parameters: {
     finishedLitres: quantity('L', { text: 'finished mix that is needed', atLeast: 0 }),
     parts: numbers('parts', { text: 'parts by volume, one cell a component', notAllZero: true }),
@@ -17,6 +18,11 @@ export const blendParts = defineBySteps({
     ['litres', 'loose * parts / SUM(parts)', 'L loose', 'each component by its parts'],
   ],
   examples: [
-    { text: '27 cubic feet of mix from 32 of ingredients, half and half', given: ['27 ft3', [1, 1], 0.15625], gives: [[453.069545472], [453.069545472]], source: 'definition' },
+    {
+      text: '27 cubic feet of mix from 32 of ingredients, half and half',
+      given: ['27 ft3', [1, 1], 0.15625],
+      gives: [[453.069545472], [453.069545472]],
+      source: 'definition',
+    },
   ],
 })

@@ -5,13 +5,23 @@ export const bags = defineBySteps({
   id: 'BAGS',
   subject: 'buying',
   summary: 'Bags, bales or bricks to buy for the litres that are needed.',
-  convention: 'The need and the stock are loose litres, the bag is its declared volume. Whole bags, in whole multiples of the order unit; 0 where the stock covers the need, else at least minimumBags.',
+  convention:
+    'The need and the stock are loose litres, the bag is its declared volume. Whole bags, in whole multiples of the order unit; 0 where the stock covers the need, else at least minimumBags.',
   parameters: {
     neededL: quantity('L', { text: 'loose litres that are needed', atLeast: 0 }),
     bagVolumeL: quantity('L', { text: 'volume that one bag declares', above: 0 }),
-    expansion: number('loose L per declared L', { text: 'loose litres from one declared litre; 1 for loose bags', default: 1, above: 0 }),
+    expansion: number('loose L per declared L', {
+      text: 'loose litres from one declared litre; 1 for loose bags',
+      default: 1,
+      above: 0,
+    }),
     onHandL: quantity('L', { text: 'loose litres in stock', default: 0, atLeast: 0 }),
-    orderMultiple: number('bags', { text: 'bags that are sold together: a layer, a pallet', default: 1, above: 0, whole: true }),
+    orderMultiple: number('bags', {
+      text: 'bags that are sold together: a layer, a pallet',
+      default: 1,
+      above: 0,
+      whole: true,
+    }),
     minimumBags: number('bags', { text: 'least order, where anything is bought', default: 0, atLeast: 0, whole: true }),
   },
   result: { name: 'bags', text: 'bags to buy', unit: 'bags' },
@@ -24,7 +34,17 @@ export const bags = defineBySteps({
   ],
   examples: [
     { text: '0.3 m3 are 5 bags of 60 L', given: ['0.3 m3', 60], gives: 5, source: 'definition' },
-    { text: 'Nine bags of 3 cubic feet for 100 square feet at 3 inches', given: ['25 ft3', '3 ft3'], gives: 9, source: 'garden-club-measurements' },
-    { text: '2,000 L from bales of 107 L that open to 1.9 times, in layers of 4', given: [2000, 107, 1.9, 150, 4, 0], gives: 12, source: 'definition' },
+    {
+      text: 'Nine bags of 3 cubic feet for 100 square feet at 3 inches',
+      given: ['25 ft3', '3 ft3'],
+      gives: 9,
+      source: 'garden-club-measurements',
+    },
+    {
+      text: '2,000 L from bales of 107 L that open to 1.9 times, in layers of 4',
+      given: [2000, 107, 1.9, 150, 4, 0],
+      gives: 12,
+      source: 'definition',
+    },
   ],
 })

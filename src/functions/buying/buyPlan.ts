@@ -7,7 +7,15 @@ import {
 } from '../../core/definition/definition'
 import type { Fact } from '../../core/definition/fact'
 import { numbers, quantities, quantity, texts } from '../../core/definition/parameter'
-import { cheapestOrders, litresToBeHad, mostLookedAt, mostWorthBuying, type Order, type Pack, type Purchase } from '../../core/method/cheapestOrder'
+import {
+  cheapestOrders,
+  litresToBeHad,
+  mostLookedAt,
+  mostWorthBuying,
+  type Order,
+  type Pack,
+  type Purchase,
+} from '../../core/method/cheapestOrder'
 import { Decimal, zero } from '../../core/quantity/decimal'
 import { leastCovering, roundDownToWhole, roundUpToWhole } from '../../core/quantity/rounding'
 import { splitByWeights } from '../../core/quantity/splitting'
@@ -23,28 +31,37 @@ const mostPacks = 100
 const parameters = {
   neededL: quantity('L', { text: 'loose litres that are needed', atLeast: 0 }),
   packNames: texts({ text: 'the packs that can be bought' }),
-  packLitres: quantities(
-    'L', { text: 'loose litres from one bag: its declared litres times its expansion', atLeast: 0.001 },
-  ),
+  packLitres: quantities('L', {
+    text: 'loose litres from one bag: its declared litres times its expansion',
+    atLeast: 0.001,
+  }),
   packPrices: numbers('money per bag', { text: 'price of one bag; what is yours already is no purchase', above: 0 }),
-  breakQuantities: numbers(
-    'bags',
-    { text: 'bags from which the break price holds for all of them; blank or 0 for no break', default: 0, whole: true },
-  ),
-  breakPrices: numbers(
-    'money per bag',
-    { text: 'price of every bag from that many on, not above packPrices; blank or 0 for no break', default: 0 },
-  ),
-  available: numbers(
-    'bags', { text: 'bags that can be had; blank for no limit', optional: true, above: 0, whole: true },
-  ),
-  orderMultiples: numbers(
-    'bags', { text: 'bags that are sold together: a layer, a pallet', default: 1, above: 0, whole: true },
-  ),
+  breakQuantities: numbers('bags', {
+    text: 'bags from which the break price holds for all of them; blank or 0 for no break',
+    default: 0,
+    whole: true,
+  }),
+  breakPrices: numbers('money per bag', {
+    text: 'price of every bag from that many on, not above packPrices; blank or 0 for no break',
+    default: 0,
+  }),
+  available: numbers('bags', {
+    text: 'bags that can be had; blank for no limit',
+    optional: true,
+    above: 0,
+    whole: true,
+  }),
+  orderMultiples: numbers('bags', {
+    text: 'bags that are sold together: a layer, a pallet',
+    default: 1,
+    above: 0,
+    whole: true,
+  }),
   supplierNames: texts({ text: 'who sells the pack; blank for one common supplier', optional: true }),
-  deliveryPerOrder: numbers(
-    'money per order', { text: 'delivery of one order of that supplier, whatever its size', optional: true },
-  ),
+  deliveryPerOrder: numbers('money per order', {
+    text: 'delivery of one order of that supplier, whatever its size',
+    optional: true,
+  }),
 }
 
 type Given = Arguments<typeof parameters>
@@ -69,7 +86,10 @@ interface Row {
 }
 
 /** The price of every bag from so many on. */
-interface PriceBreak { readonly from: Decimal; readonly price: Decimal }
+interface PriceBreak {
+  readonly from: Decimal
+  readonly price: Decimal
+}
 
 /** A row of the plan: a pack that is bought. */
 interface Line {
@@ -85,8 +105,10 @@ interface Line {
 export const buyPlan = defineTable({
   id: 'BUYPLAN',
   subject: 'buying',
-  summary: 'The cheapest order of whole bags that covers a need, from packs with price breaks, limits and suppliers, proven optimal.',
-  convention: 'The need and the packs are loose litres: a compressed bale counts as its declared litres times its expansion. From breakQuantity on, the break price holds for every bag of its row. A delivery is paid once for each supplier used; rows without a name have one common supplier, and rows that name no delivery or 0 take that of their supplier. Cost holds the share of the delivery by litres, in cents, the cents left over to the largest remainders. Of equally cheap orders the one with less left over is taken, then the one with fewer bags, then the one with more bags of the earlier rows. A row leaves over what is not needed any more after the rows before it. What is short of the need by no more than binary dust covers it, as in BAGS.',
+  summary:
+    'The cheapest order of whole bags that covers a need, from packs with price breaks, limits and suppliers, proven optimal.',
+  convention:
+    'The need and the packs are loose litres: a compressed bale counts as its declared litres times its expansion. From breakQuantity on, the break price holds for every bag of its row. A delivery is paid once for each supplier used; rows without a name have one common supplier, and rows that name no delivery or 0 take that of their supplier. Cost holds the share of the delivery by litres, in cents, the cents left over to the largest remainders. Of equally cheap orders the one with less left over is taken, then the one with fewer bags, then the one with more bags of the earlier rows. A row leaves over what is not needed any more after the rows before it. What is short of the need by no more than binary dust covers it, as in BAGS.',
   parameters,
   result: {
     name: 'plan',
@@ -113,7 +135,8 @@ export const buyPlan = defineTable({
     }
     if (!addsExactly(purchase)) return { problem: { code: 'beyondExact', parameter: 'packPrices' } }
     const found = purchase.need === 0 ? [] : cheapestOrders(purchase, 1)
-    if (found === undefined) return { problem: { kind: 'noAnswer', code: 'searchGivenUp', most: mostLookedAt.toLocaleString('en-US') } }
+    if (found === undefined)
+      return { problem: { kind: 'noAnswer', code: 'searchGivenUp', most: mostLookedAt.toLocaleString('en-US') } }
 
     const order = found[0] ?? { bags: rows.map(() => 0), cost: 0, litres: 0 }
     const lines = linesOf(order, rows, scaled, deliveries, neededL)
@@ -125,15 +148,22 @@ export const buyPlan = defineTable({
     }
     return {
       table: [
-        ...lines.map(({ row, bags, litres, goods, delivery, leftover }) => (
-          { pack: row.name, bags: new Decimal(bags), litres, cost: goods.add(delivery), leftover }
-        )),
+        ...lines.map(({ row, bags, litres, goods, delivery, leftover }) => ({
+          pack: row.name,
+          bags: new Decimal(bags),
+          litres,
+          cost: goods.add(delivery),
+          leftover,
+        })),
         { pack: { fact: 'total' }, ...total },
       ],
       working: () => [
         ...lines.flatMap((line) => stepsOf(line, purchase.need, order)),
-        ...[...deliveries].flatMap(
-          ([supplier, delivery]) => deliveryStep(lines.filter(({ row }) => row.supplier === supplier), delivery),
+        ...[...deliveries].flatMap(([supplier, delivery]) =>
+          deliveryStep(
+            lines.filter(({ row }) => row.supplier === supplier),
+            delivery,
+          ),
         ),
         ...runnerUp(scaled, rows),
         { name: 'litres', text: 'loose litres in all', formula: 'sum of the rows', value: total.litres, unit: 'L' },
@@ -155,25 +185,54 @@ export const buyPlan = defineTable({
     }
   },
   plain: {
-    reason: 'Excel has no formula that weighs every order of whole bags. The check is for packs of different names and a plan that buys some: whether the bags cover the need, and the costs of the rows make the total.',
-    check: `LET(boughtEach, DROP(DROP(plan, 1), -1), bagsEach, ${columnOf(columns, 'bags', 'boughtEach')}, `
-      + `litresEach, XLOOKUP(${columnOf(columns, 'pack', 'boughtEach')}, packNames, packLitres), `
-      + `totalCost, ${lastOf(columns, 'cost', 'plan')}, `
-      + 'AND(SUM(bagsEach * litresEach) * (1 + 10 ^ -12) >= neededL, '
-      + `ABS(SUM(${columnOf(columns, 'cost', 'boughtEach')}) - totalCost) <= totalCost / 10 ^ 12))`,
+    reason:
+      'Excel has no formula that weighs every order of whole bags. The check is for packs of different names and a plan that buys some: whether the bags cover the need, and the costs of the rows make the total.',
+    check:
+      `LET(boughtEach, DROP(DROP(plan, 1), -1), bagsEach, ${columnOf(columns, 'bags', 'boughtEach')}, ` +
+      `litresEach, XLOOKUP(${columnOf(columns, 'pack', 'boughtEach')}, packNames, packLitres), ` +
+      `totalCost, ${lastOf(columns, 'cost', 'plan')}, ` +
+      'AND(SUM(bagsEach * litresEach) * (1 + 10 ^ -12) >= neededL, ' +
+      `ABS(SUM(${columnOf(columns, 'cost', 'boughtEach')}) - totalCost) <= totalCost / 10 ^ 12))`,
   },
   examples: [
-    { text: '195 L at 49.50 a bag, and 48.00 from 200 on: five more bags cost less', given: [195, ['Loose fill'], [1], [49.5], [200], [48]], gives: [['Loose fill', 200, 200, 9600, 5], ['total', 200, 200, 9600, 5]], source: 'definition' },
+    {
+      text: '195 L at 49.50 a bag, and 48.00 from 200 on: five more bags cost less',
+      given: [195, ['Loose fill'], [1], [49.5], [200], [48]],
+      gives: [
+        ['Loose fill', 200, 200, 9600, 5],
+        ['total', 200, 200, 9600, 5],
+      ],
+      source: 'definition',
+    },
     {
       text: 'The large bag has the best price per litre, two small ones fill up for less than another large one',
       given: [340, ['Perlite 100 L', 'Perlite 20 L'], [100, 20], [18, 4.2]],
-      gives: [['Perlite 100 L', 3, 300, 54, 0], ['Perlite 20 L', 2, 40, 8.4, 0], ['total', 5, 340, 62.4, 0]],
+      gives: [
+        ['Perlite 100 L', 3, 300, 54, 0],
+        ['Perlite 20 L', 2, 40, 8.4, 0],
+        ['total', 5, 340, 62.4, 0],
+      ],
       source: 'definition',
     },
     {
       text: 'Two suppliers: the bale is not worth a second delivery, and the delivery of 25 is shared by litres',
-      given: [500, ['Mix 60 L', 'Mix 70 L', 'Bale 250 L'], [60, 70, 250], [9, 10, 40], [8, '', ''], [8.5, '', ''], ['', 100, 1], [1, 2, 1], ['North', 'North', 'South'], [25, '', 30]],
-      gives: [['Mix 60 L', 6, 360, 72, 0], ['Mix 70 L', 2, 140, 27, 0], ['total', 8, 500, 99, 0]],
+      given: [
+        500,
+        ['Mix 60 L', 'Mix 70 L', 'Bale 250 L'],
+        [60, 70, 250],
+        [9, 10, 40],
+        [8, '', ''],
+        [8.5, '', ''],
+        ['', 100, 1],
+        [1, 2, 1],
+        ['North', 'North', 'South'],
+        [25, '', 30],
+      ],
+      gives: [
+        ['Mix 60 L', 6, 360, 72, 0],
+        ['Mix 70 L', 2, 140, 27, 0],
+        ['total', 8, 500, 99, 0],
+      ],
       source: 'definition',
     },
   ],
@@ -189,7 +248,8 @@ function slipIn({ packNames, packPrices, breakQuantities, breakPrices }: Given):
   if (lonely !== -1) {
     const isWithoutQuantity = breakQuantities[lonely]!.isZero()
     return {
-      code: 'needsOther', row: lonely + 1,
+      code: 'needsOther',
+      row: lonely + 1,
       parameter: isWithoutQuantity ? 'breakPrices' : 'breakQuantities',
       other: isWithoutQuantity ? 'breakQuantities' : 'breakPrices',
     }
@@ -197,8 +257,11 @@ function slipIn({ packNames, packPrices, breakQuantities, breakPrices }: Given):
   const dearer = breakPrices.findIndex((price, row) => price.gt(packPrices[row]!))
   if (dearer === -1) return undefined
   return {
-    code: 'aboveOther', row: dearer + 1,
-    parameter: 'breakPrices', value: breakPrices[dearer]!.toString(), other: 'packPrices',
+    code: 'aboveOther',
+    row: dearer + 1,
+    parameter: 'breakPrices',
+    value: breakPrices[dearer]!.toString(),
+    other: 'packPrices',
     otherValue: packPrices[dearer]!.toString(),
   }
 }
@@ -206,22 +269,26 @@ function slipIn({ packNames, packPrices, breakQuantities, breakPrices }: Given):
 /** What a delivery of each supplier costs, in the order in which the suppliers are first named. */
 type Deliveries = ReadonlyMap<string, Decimal>
 
-function deliveriesOf(
-  { packNames, supplierNames, deliveryPerOrder }: Given,
-): { readonly deliveries: Deliveries } | { readonly problem: RefusalWithoutKind } {
+function deliveriesOf({
+  packNames,
+  supplierNames,
+  deliveryPerOrder,
+}: Given): { readonly deliveries: Deliveries } | { readonly problem: RefusalWithoutKind } {
   const deliveries = new Map<string, Decimal>()
   for (const row of packNames.keys()) {
     const supplier = supplierOf(supplierNames[row])
     const delivery = deliveryPerOrder[row] ?? zero
     const known = deliveries.get(supplier) ?? zero
     if (!known.isZero() && !delivery.isZero() && !known.eq(delivery)) {
-      return { problem: {
-        code: 'deliveriesDiffer',
-        parameter: 'deliveryPerOrder',
-        row: row + 1,
-        value: delivery.toString(),
-        other: known.toString(),
-      } }
+      return {
+        problem: {
+          code: 'deliveriesDiffer',
+          parameter: 'deliveryPerOrder',
+          row: row + 1,
+          value: delivery.toString(),
+          other: known.toString(),
+        },
+      }
     }
     deliveries.set(supplier, known.isZero() ? delivery : known)
   }
@@ -236,7 +303,10 @@ function rowsOf({ packNames, packPrices, breakQuantities, breakPrices, supplierN
   return packNames.map((name, row): Row => {
     const [from, price] = [breakQuantities[row]!, breakPrices[row]!]
     return {
-      name, supplier: supplierOf(supplierNames[row]), soldBy: supplierNames[row] ?? '', price: packPrices[row]!,
+      name,
+      supplier: supplierOf(supplierNames[row]),
+      soldBy: supplierNames[row] ?? '',
+      price: packPrices[row]!,
       priceBreak: from.isZero() ? undefined : { from, price },
     }
   })
@@ -250,7 +320,9 @@ interface Scaled {
 }
 
 function inWholeNumbers(
-  { neededL, packLitres, available, orderMultiples }: Given, rows: readonly Row[], deliveries: Deliveries,
+  { neededL, packLitres, available, orderMultiples }: Given,
+  rows: readonly Row[],
+  deliveries: Deliveries,
 ): Scaled {
   const money = [...rows.flatMap(({ price, priceBreak }) => [price, priceBreak?.price ?? zero]), ...deliveries.values()]
   const moneyScale = tenTo(Math.max(2, ...money.map((amount) => amount.decimalPlaces())))
@@ -307,10 +379,14 @@ function pricePaid({ price, priceBreak }: Row, bags: number): Decimal {
 }
 
 function linesOf(
-  order: Order, rows: readonly Row[], { purchase, inLitres }: Scaled, deliveries: Deliveries, neededL: Decimal,
+  order: Order,
+  rows: readonly Row[],
+  { purchase, inLitres }: Scaled,
+  deliveries: Deliveries,
+  neededL: Decimal,
 ): readonly Line[] {
-  const bought = rows.flatMap(
-    (row, index) => (order.bags[index] === 0 ? [] : [{ row, pack: purchase.packs[index]!, bags: order.bags[index]! }]),
+  const bought = rows.flatMap((row, index) =>
+    order.bags[index] === 0 ? [] : [{ row, pack: purchase.packs[index]!, bags: order.bags[index]! }],
   )
   let before = zero
   const lines = bought.map(({ row, pack, bags }): Line => {
@@ -323,7 +399,10 @@ function linesOf(
   for (const [supplier, delivery] of deliveries) {
     const supplied = lines.filter(({ row }) => row.supplier === supplier)
     if (supplied.length === 0) continue
-    splitByWeights(delivery, supplied.map(({ litres }) => litres)).forEach((share, index) => shares.set(supplied[index]!, share))
+    splitByWeights(
+      delivery,
+      supplied.map(({ litres }) => litres),
+    ).forEach((share, index) => shares.set(supplied[index]!, share))
   }
   return lines.map((line) => ({ ...line, delivery: shares.get(line) ?? zero }))
 }
@@ -332,23 +411,32 @@ function stepsOf(line: Line, need: number, order: Order): readonly WorkingStep[]
   const { row, bags, goods } = line
   const price = pricePaid(row, bags)
   const step: WorkingStep = {
-    name: row.name, text: 'price of the goods, without delivery', formula: `${bags} * ${price.toString()}`,
-    value: goods, unit: 'money',
+    name: row.name,
+    text: 'price of the goods, without delivery',
+    formula: `${bags} * ${price.toString()}`,
+    value: goods,
+    unit: 'money',
   }
   const { priceBreak } = row
   if (priceBreak === undefined) return [step]
-  return [step, {
-    name: { fact: 'breakOf', pack: row.name },
-    text: 'how far the price break is, with the other rows as they are',
-    formula: { fact: 'breakFrom', bags: priceBreak.from, price: priceBreak.price },
-    value: distanceToBreak(line, priceBreak, need, order),
-    unit: 'money',
-  }]
+  return [
+    step,
+    {
+      name: { fact: 'breakOf', pack: row.name },
+      text: 'how far the price break is, with the other rows as they are',
+      formula: { fact: 'breakFrom', bags: priceBreak.from, price: priceBreak.price },
+      value: distanceToBreak(line, priceBreak, need, order),
+      unit: 'money',
+    },
+  ]
 }
 
 /** How many more bags reach the break, of what was bought, or of what would have to be. */
 function distanceToBreak(
-  { row, pack, bags, goods }: Line, { from, price }: PriceBreak, need: number, order: Order,
+  { row, pack, bags, goods }: Line,
+  { from, price }: PriceBreak,
+  need: number,
+  order: Order,
 ): Fact {
   const { multiple, litres, available } = pack
   if (from.gt(bags)) {
@@ -366,13 +454,18 @@ function distanceToBreak(
 function deliveryStep(lines: readonly Line[], delivery: Decimal): readonly WorkingStep[] {
   const [first] = lines
   if (first === undefined || delivery.isZero()) return []
-  return [{
-    name: { fact: 'delivery', from: first.row.soldBy },
-    text: 'delivery, paid once',
-    formula: { fact: 'deliveryShares', shares: lines.map((line) => ({ amount: line.delivery, pack: line.row.name })) },
-    value: delivery,
-    unit: 'money',
-  }]
+  return [
+    {
+      name: { fact: 'delivery', from: first.row.soldBy },
+      text: 'delivery, paid once',
+      formula: {
+        fact: 'deliveryShares',
+        shares: lines.map((line) => ({ amount: line.delivery, pack: line.row.name })),
+      },
+      value: delivery,
+      unit: 'money',
+    },
+  ]
 }
 
 /** The best order other than the plan. */

@@ -5,11 +5,19 @@ export const labourCost = defineBySteps({
   id: 'LABOURCOST',
   subject: 'cost',
   summary: 'Labour cost per unit from a pace and a wage.',
-  convention: 'The pace is that of one person, breaks and walking included. For several days, crews or sites, take all units over all hours: an average of their paces or costs would give a small slow day the weight of a large one.',
+  convention:
+    'The pace is that of one person, breaks and walking included. For several days, crews or sites, take all units over all hours: an average of their paces or costs would give a small slow day the weight of a large one.',
   parameters: {
-    unitsPerHour: number('units per hour', { text: 'cuttings stuck, trays filled or units moved by one person in an hour', above: 0 }),
+    unitsPerHour: number('units per hour', {
+      text: 'cuttings stuck, trays filled or units moved by one person in an hour',
+      above: 0,
+    }),
     wagePerHour: money('money per hour', { text: 'wage of one hour' }),
-    onCostShare: share({ text: "what the employer pays on top, as a share of the wage: contributions, holidays, sick pay", default: 0, atMost: 1 }),
+    onCostShare: share({
+      text: 'what the employer pays on top, as a share of the wage: contributions, holidays, sick pay',
+      default: 0,
+      atMost: 1,
+    }),
   },
   result: { name: 'labourCost', text: 'labour cost per unit', unit: 'money per unit' },
   steps: [
@@ -17,7 +25,17 @@ export const labourCost = defineBySteps({
     ['labourCost', 'hourCost / unitsPerHour', 'money per unit', 'the hour shared by the units of the hour'],
   ],
   examples: [
-    { text: '600 cuttings an hour at a wage of 15 and 30 % on top', given: [600, 15, 0.3], gives: 0.0325, source: 'definition' },
-    { text: '2,109 hours, 26,392 of wages and 1,316,111 cuttings, all totals', given: [624.045045045045, 12.5139876718824], gives: 0.0200530198440709, source: 'hortscience-53-1133' },
+    {
+      text: '600 cuttings an hour at a wage of 15 and 30 % on top',
+      given: [600, 15, 0.3],
+      gives: 0.0325,
+      source: 'definition',
+    },
+    {
+      text: '2,109 hours, 26,392 of wages and 1,316,111 cuttings, all totals',
+      given: [624.045045045045, 12.5139876718824],
+      gives: 0.0200530198440709,
+      source: 'hortscience-53-1133',
+    },
   ],
 })

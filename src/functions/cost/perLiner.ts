@@ -8,7 +8,11 @@ export const perLiner = defineBySteps({
   convention: 'Losses divide: a cost of 0.50 with 10 % lost is 0.5556 for each that is left, not 0.55.',
   parameters: {
     costPerCutting: money('money per cutting', { text: 'cost of one cutting stuck' }),
-    stageRates: shares({ text: 'the share that survives each stage (strike, potting on, grade-out), one cell a stage', above: 0, atMost: 1 }),
+    stageRates: shares({
+      text: 'the share that survives each stage (strike, potting on, grade-out), one cell a stage',
+      above: 0,
+      atMost: 1,
+    }),
   },
   result: { name: 'costPerLiner', text: 'cost per saleable liner', unit: 'money per saleable liner' },
   steps: [
@@ -16,7 +20,17 @@ export const perLiner = defineBySteps({
     ['costPerLiner', 'costPerCutting / rate', 'money per saleable liner', 'the survivors bear the cost of all'],
   ],
   examples: [
-    { text: '0.50 with a tenth lost is 0.5556', given: [0.5, [0.9]], gives: 0.555555555555556, source: 'growertalks-shrinkage' },
-    { text: 'Three stages of 85, 95 and 97 %', given: [0.08, [0.85, 0.95, 0.97]], gives: 0.102135265392104, source: 'definition' },
+    {
+      text: '0.50 with a tenth lost is 0.5556',
+      given: [0.5, [0.9]],
+      gives: 0.555555555555556,
+      source: 'growertalks-shrinkage',
+    },
+    {
+      text: 'Three stages of 85, 95 and 97 %',
+      given: [0.08, [0.85, 0.95, 0.97]],
+      gives: 0.102135265392104,
+      source: 'definition',
+    },
   ],
 })

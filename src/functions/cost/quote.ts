@@ -31,20 +31,38 @@ const columns = {
 export const quote = defineTable({
   id: 'QUOTE',
   subject: 'cost',
-  summary: 'Prices for several quantities, with the margin kept, the floor price, and a warning where a smaller order would cost more than a larger one.',
-  convention: 'Each price holds for every liner of an order from its quantity up to the next one. The setup is spread over the quantity of the row; price and step are those of LINERPRICE. Just below a break an order can cost more than the break itself: the warning names the first such order and the last, against the cheapest larger quantity. Rows stay in the order given. Without tax.',
+  summary:
+    'Prices for several quantities, with the margin kept, the floor price, and a warning where a smaller order would cost more than a larger one.',
+  convention:
+    'Each price holds for every liner of an order from its quantity up to the next one. The setup is spread over the quantity of the row; price and step are those of LINERPRICE. Just below a break an order can cost more than the break itself: the warning names the first such order and the last, against the cheapest larger quantity. Rows stay in the order given. Without tax.',
   parameters: {
-    costPerLiner: money('money per saleable liner', { text: 'cost of one saleable liner, without the setup', above: 0 }),
-    quantities: numbers('liners', { text: 'quantities to quote, each once', above: 0, atMost: 1_000_000_000, whole: true }),
+    costPerLiner: money('money per saleable liner', {
+      text: 'cost of one saleable liner, without the setup',
+      above: 0,
+    }),
+    quantities: numbers('liners', {
+      text: 'quantities to quote, each once',
+      above: 0,
+      atMost: 1_000_000_000,
+      whole: true,
+    }),
     margins: shares({ text: 'margin wanted at each quantity, as a share of the selling price', below: 1 }),
-    setupCost: money('money per order', { text: 'what an order costs once, however large: picking, packing, papers', default: 0 }),
-    priceStep: money('money', { text: 'what prices are whole multiples of, such as 0.05; 0 for no rounding', default: 0 }),
+    setupCost: money('money per order', {
+      text: 'what an order costs once, however large: picking, packing, papers',
+      default: 0,
+    }),
+    priceStep: money('money', {
+      text: 'what prices are whole multiples of, such as 0.05; 0 for no rounding',
+      default: 0,
+    }),
   },
   result: { name: 'quote', text: 'a row for each quantity', unit: 'table', columns },
   method: ({ costPerLiner, quantities, margins, setupCost, priceStep }) => {
-    if (quantities.length > mostQuantities) return { problem: { code: 'tooManyRows', parameter: 'quantities', got: quantities.length, most: mostQuantities } }
+    if (quantities.length > mostQuantities)
+      return { problem: { code: 'tooManyRows', parameter: 'quantities', got: quantities.length, most: mostQuantities } }
     const twice = quantities.find((quantity, index) => quantities.findIndex((other) => other.eq(quantity)) !== index)
-    if (twice !== undefined) return { problem: { code: 'givenTwice', parameter: 'quantities', value: twice.toString() } }
+    if (twice !== undefined)
+      return { problem: { code: 'givenTwice', parameter: 'quantities', value: twice.toString() } }
     const tiers = quantities.map((quantity, index): Tier => {
       const floor = costPerLiner.add(setupCost.div(quantity))
       const price = priceOf(floor, margins[index]!, priceStep)
@@ -55,17 +73,65 @@ export const quote = defineTable({
     const zones = tiers.map((tier) => deadZone(tier, tiers))
     const warnings = tiers.map((tier, index) => warningOf(tier, tiers, zones[index]))
     return {
-      table: tiers.map(({ quantity, price, total, floor }, index) => (
-        { quantity, price, total, marginKept: kept[index]!, markup: markups[index]!, floor, warning: warnings[index]! }
-      )),
+      table: tiers.map(({ quantity, price, total, floor }, index) => ({
+        quantity,
+        price,
+        total,
+        marginKept: kept[index]!,
+        markup: markups[index]!,
+        floor,
+        warning: warnings[index]!,
+      })),
       working: () => [
-        { name: 'floor', text: 'cost of one liner with its part of the setup, at each quantity', formula: 'costPerLiner + setupCost / quantities', value: tiers.map(({ floor }) => floor), unit: 'money per liner' },
-        { name: 'price', text: 'selling price that keeps the margin, rounded up to the step', formula: 'LINERPRICE of floor, margins and priceStep', value: tiers.map(({ price }) => price), unit: 'money per liner' },
-        { name: 'total', text: 'price of each quantity', formula: 'quantities * price', value: tiers.map(({ total }) => total), unit: 'money' },
-        { name: 'marginKept', text: 'what is left, as a share of the price', formula: '(price - floor) / price', value: kept, unit: 'share' },
-        { name: 'markup', text: 'the same as a share of the cost', formula: '(price - floor) / floor', value: markups, unit: 'share of the cost' },
-        { name: 'deadZone', text: 'the first order that costs more than a larger quantity', formula: 'least order with order * price > total of a larger quantity', value: tiers.map((tier, index) => zoneInMoney(tier, zones[index])), unit: 'text' },
-        { name: 'warning', text: 'what to look at before the quote goes out', formula: 'deadZone, and a larger quantity that is dearer each', value: warnings, unit: 'text' },
+        {
+          name: 'floor',
+          text: 'cost of one liner with its part of the setup, at each quantity',
+          formula: 'costPerLiner + setupCost / quantities',
+          value: tiers.map(({ floor }) => floor),
+          unit: 'money per liner',
+        },
+        {
+          name: 'price',
+          text: 'selling price that keeps the margin, rounded up to the step',
+          formula: 'LINERPRICE of floor, margins and priceStep',
+          value: tiers.map(({ price }) => price),
+          unit: 'money per liner',
+        },
+        {
+          name: 'total',
+          text: 'price of each quantity',
+          formula: 'quantities * price',
+          value: tiers.map(({ total }) => total),
+          unit: 'money',
+        },
+        {
+          name: 'marginKept',
+          text: 'what is left, as a share of the price',
+          formula: '(price - floor) / price',
+          value: kept,
+          unit: 'share',
+        },
+        {
+          name: 'markup',
+          text: 'the same as a share of the cost',
+          formula: '(price - floor) / floor',
+          value: markups,
+          unit: 'share of the cost',
+        },
+        {
+          name: 'deadZone',
+          text: 'the first order that costs more than a larger quantity',
+          formula: 'least order with order * price > total of a larger quantity',
+          value: tiers.map((tier, index) => zoneInMoney(tier, zones[index])),
+          unit: 'text',
+        },
+        {
+          name: 'warning',
+          text: 'what to look at before the quote goes out',
+          formula: 'deadZone, and a larger quantity that is dearer each',
+          value: warnings,
+          unit: 'text',
+        },
       ],
     }
   },
@@ -74,18 +140,19 @@ export const quote = defineTable({
     // the least, and makes the zone of the largest quantity end before it begins. INT leaves whole quantities as they
     // are: the workbench's grid compares what TOCOL took straight from cells with the wrong numbers. The floor price is
     // told for the whole quantity and divided, so that it is a column where no setup is given, too.
-    formula: 'LET(sizeEach, INT(TOCOL(quantities, 1)), floorEach, (costPerLiner * sizeEach + setupCost) / sizeEach, exactEach, floorEach / (1 - TOCOL(margins, 1)), '
-      + 'priceEach, IF(0 < priceStep, IF(exactEach < priceStep, priceStep, ROUNDUP(exactEach / priceStep, 0) * priceStep), exactEach), '
-      + 'totalEach, sizeEach * priceEach, '
-      + 'warningEach, MAP(sizeEach, priceEach, LAMBDA(size, price, LET('
-      + 'nextSize, MIN(IF(sizeEach > size, sizeEach, MAX(sizeEach))), leastTotal, MIN(IF(sizeEach > size, totalEach, MAX(totalEach))), '
-      + 'cheapestSize, MIN(IF((sizeEach > size) * (totalEach <= leastTotal * (1 + 10 ^ -12)), sizeEach, MAX(sizeEach))), '
-      + 'first, MAX(size, INT(ROUND(leastTotal / price, 9)) + 1), '
-      + 'cheaperSize, MAX((sizeEach < size) * (priceEach * (1 + 10 ^ -12) < price) * sizeEach), '
-      + 'dearer, IF(cheaperSize > 0, "dearer each than " & cheaperSize, ""), '
-      + 'zone, IF(first < nextSize, first & IF(first < nextSize - 1, " to " & nextSize - 1 & " cost", " costs") & " more than " & cheapestSize, ""), '
-      + 'IF(dearer & zone = "", "none", TEXTJOIN("; ", TRUE, dearer, zone))))), '
-      + `VSTACK(${headingRow(columns)}, HSTACK(${inOrder(columns, {
+    formula:
+      'LET(sizeEach, INT(TOCOL(quantities, 1)), floorEach, (costPerLiner * sizeEach + setupCost) / sizeEach, exactEach, floorEach / (1 - TOCOL(margins, 1)), ' +
+      'priceEach, IF(0 < priceStep, IF(exactEach < priceStep, priceStep, ROUNDUP(exactEach / priceStep, 0) * priceStep), exactEach), ' +
+      'totalEach, sizeEach * priceEach, ' +
+      'warningEach, MAP(sizeEach, priceEach, LAMBDA(size, price, LET(' +
+      'nextSize, MIN(IF(sizeEach > size, sizeEach, MAX(sizeEach))), leastTotal, MIN(IF(sizeEach > size, totalEach, MAX(totalEach))), ' +
+      'cheapestSize, MIN(IF((sizeEach > size) * (totalEach <= leastTotal * (1 + 10 ^ -12)), sizeEach, MAX(sizeEach))), ' +
+      'first, MAX(size, INT(ROUND(leastTotal / price, 9)) + 1), ' +
+      'cheaperSize, MAX((sizeEach < size) * (priceEach * (1 + 10 ^ -12) < price) * sizeEach), ' +
+      'dearer, IF(cheaperSize > 0, "dearer each than " & cheaperSize, ""), ' +
+      'zone, IF(first < nextSize, first & IF(first < nextSize - 1, " to " & nextSize - 1 & " cost", " costs") & " more than " & cheapestSize, ""), ' +
+      'IF(dearer & zone = "", "none", TEXTJOIN("; ", TRUE, dearer, zone))))), ' +
+      `VSTACK(${headingRow(columns)}, HSTACK(${inOrder(columns, {
         quantity: 'sizeEach',
         price: 'priceEach',
         total: 'totalEach',
@@ -99,13 +166,19 @@ export const quote = defineTable({
     {
       text: 'A break at 1,000: 953 liners at 1.05 cost 1,000.65, a thousand at 1.00 cost 1,000',
       given: [0.6, [500, 1000], [0.425, 0.4], 0, 0.05],
-      gives: [[500, 1.05, 525, 0.428571428571429, 0.75, 0.6, '953 to 999 cost more than 1000'], [1000, 1, 1000, 0.4, 0.666666666666667, 0.6, 'none']],
+      gives: [
+        [500, 1.05, 525, 0.428571428571429, 0.75, 0.6, '953 to 999 cost more than 1000'],
+        [1000, 1, 1000, 0.4, 0.666666666666667, 0.6, 'none'],
+      ],
       source: 'definition',
     },
     {
       text: 'A setup of 25 spread over the quantity; no step, so the margin kept is the one asked for',
       given: [0.4, [50, 250], [0.5, 0.5], 25],
-      gives: [[50, 1.8, 90, 0.5, 1, 0.9, '139 to 249 cost more than 250'], [250, 1, 250, 0.5, 1, 0.5, 'none']],
+      gives: [
+        [50, 1.8, 90, 0.5, 1, 0.9, '139 to 249 cost more than 250'],
+        [250, 1, 250, 0.5, 1, 0.5, 'none'],
+      ],
       source: 'definition',
     },
   ],
@@ -147,7 +220,9 @@ function leastWholeAbove(value: Decimal): Decimal {
 }
 
 function warningOf(tier: Tier, tiers: readonly Tier[], zone: DeadZone | undefined): Fact {
-  const cheaper = tiers.filter(({ quantity, price }) => quantity.lt(tier.quantity) && !isAtMost(tier.price, price)).map(({ quantity }) => quantity)
+  const cheaper = tiers
+    .filter(({ quantity, price }) => quantity.lt(tier.quantity) && !isAtMost(tier.price, price))
+    .map(({ quantity }) => quantity)
   if (cheaper.length === 0 && zone === undefined) return { fact: 'none' }
   return {
     fact: 'quoteWarning',

@@ -15,22 +15,52 @@ export function rateOf(stageRates: readonly Decimal[]): Decimal {
 }
 
 export function rateStepOf(rate: Decimal): WorkingStep {
-  return { name: 'rate', text: 'share of the cuttings that becomes a saleable liner', formula: 'PRODUCT(stageRates)', value: rate, unit: 'share' }
+  return {
+    name: 'rate',
+    text: 'share of the cuttings that becomes a saleable liner',
+    formula: 'PRODUCT(stageRates)',
+    value: rate,
+    unit: 'share',
+  }
 }
 
 /** Whole liners and the survival in doubles; part of a liner counts as one. */
-export function survivalOf(liners: Decimal, rate: Decimal, batchSpread: Decimal): { readonly need: number; readonly survival: Survival } | { readonly problem: RefusalWithoutKind } {
+export function survivalOf(
+  liners: Decimal,
+  rate: Decimal,
+  batchSpread: Decimal,
+): { readonly need: number; readonly survival: Survival } | { readonly problem: RefusalWithoutKind } {
   const widest = rate.mul(one.sub(rate)).sqrt()
   if (batchSpread.gt(0) && widest.isZero()) {
-    return { problem: { code: 'noSpreadAtOne', parameter: 'batchSpread', other: 'stageRates', value: batchSpread.toString() } }
+    return {
+      problem: { code: 'noSpreadAtOne', parameter: 'batchSpread', other: 'stageRates', value: batchSpread.toString() },
+    }
   }
   if (batchSpread.gt(0) && batchSpread.gte(widest)) {
-    return { problem: { code: 'sharesExclude', parameter: 'batchSpread', other: 'stageRates', value: batchSpread.toString(), limit: widest.toSignificantDigits(4).toString() } }
+    return {
+      problem: {
+        code: 'sharesExclude',
+        parameter: 'batchSpread',
+        other: 'stageRates',
+        value: batchSpread.toString(),
+        limit: widest.toSignificantDigits(4).toString(),
+      },
+    }
   }
   if (liners.gt(mostLiners)) {
-    return { problem: { code: 'outOfRange', parameter: 'liners', value: liners.toString(), limit: { is: 'atMost', value: mostLiners } } }
+    return {
+      problem: {
+        code: 'outOfRange',
+        parameter: 'liners',
+        value: liners.toString(),
+        limit: { is: 'atMost', value: mostLiners },
+      },
+    }
   }
-  return { need: roundUpToWhole(liners).toNumber(), survival: { mean: rate.toNumber(), batchSpread: batchSpread.toNumber() } }
+  return {
+    need: roundUpToWhole(liners).toNumber(),
+    survival: { mean: rate.toNumber(), batchSpread: batchSpread.toNumber() },
+  }
 }
 
 export function distributionName(batchSpread: Decimal): string {

@@ -25,10 +25,16 @@ export interface LevelCosts {
 let split: ReturnType<typeof splitSteps> | undefined
 const splitSteps = () => splitWhereRead(reuseCost, 'rounds')
 
-export function levelCosts(
-  { firstCost, washCost, topUpShare, lossShare, endValue, yearlyInterest, roundsPerYear }: Reuse,
-): LevelCosts {
-  const [sameForAll, perRounds] = split ??= splitSteps()
+export function levelCosts({
+  firstCost,
+  washCost,
+  topUpShare,
+  lossShare,
+  endValue,
+  yearlyInterest,
+  roundsPerYear,
+}: Reuse): LevelCosts {
+  const [sameForAll, perRounds] = (split ??= splitSteps())
   const args = { firstCost, washCost, topUpShare, lossShare, endValue, yearlyInterest, roundsPerYear }
   const same = valuesOfSteps(sameForAll, args)
   const kept = same.kept as Decimal
@@ -48,7 +54,12 @@ export function levelCosts(
  * The level cost is upkeep + (1 - kept)(surplus - endValue y) / (1 - y) with y = kept^rounds. Its slope in y has one
  * sign, that of surplus - endValue, so with every further round it moves the same way towards one limit.
  */
-export function payback({ over, limit }: LevelCosts, costAt: (level: Decimal) => Decimal, allowed: Decimal, mostRounds: Decimal): Decimal | 'never' | 'tooLate' {
+export function payback(
+  { over, limit }: LevelCosts,
+  costAt: (level: Decimal) => Decimal,
+  allowed: Decimal,
+  mostRounds: Decimal,
+): Decimal | 'never' | 'tooLate' {
   const pays = (rounds: Decimal) => isAtMost(costAt(over(rounds)), allowed)
   if (pays(one)) return one
   if (isAtMost(allowed, costAt(limit))) return 'never'

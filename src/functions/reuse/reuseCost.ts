@@ -3,12 +3,27 @@ import { money, number, share } from '../../core/definition/parameter'
 
 /** A(n) of the convention below. ROOTINGCOST begins with the very same steps, on what its vessels and medium cost. */
 export const levelCostSteps = [
-  ['growth', '(1 + yearlyInterest) ^ (1 / roundsPerYear)', 'per round', 'what 1 grows to with interest until the next round'],
+  [
+    'growth',
+    '(1 + yearlyInterest) ^ (1 / roundsPerYear)',
+    'per round',
+    'what 1 grows to with interest until the next round',
+  ],
   ['kept', '(1 - lossShare) / growth', 'per round', 'what the next round counts today, for a unit in use now'],
   // Below 10^-15 the quotient would be dust over dust, and the plain count is right to 15 digits. Not written as
   // 1E-15: the workbench's grid reads a number with an exponent as a text, and compares it as one.
-  ['uses', 'IF((1 - kept) * 10 ^ 15 < 1, rounds, (1 - kept ^ rounds) / (1 - kept))', 'uses', 'uses of one unit bought, discounted'],
-  ['later', '(washCost + topUpShare * firstCost) * (uses - 1)', 'money', 'washing and topping up of all later rounds, today'],
+  [
+    'uses',
+    'IF((1 - kept) * 10 ^ 15 < 1, rounds, (1 - kept ^ rounds) / (1 - kept))',
+    'uses',
+    'uses of one unit bought, discounted',
+  ],
+  [
+    'later',
+    '(washCost + topUpShare * firstCost) * (uses - 1)',
+    'money',
+    'washing and topping up of all later rounds, today',
+  ],
   ['back', 'endValue * kept ^ rounds', 'money', 'end value of the survivors, today'],
   ['levelCost', '(firstCost + later - back) / uses', 'money per unit and round', 'all of it over the uses'],
 ] as const satisfies readonly StepDraft[]
@@ -16,11 +31,19 @@ export const levelCostSteps = [
 /** REUSELEDGER takes the same. */
 export const reuseParameters = {
   firstCost: money('money per unit', { text: 'what one unit costs new' }),
-  rounds: number('rounds', { text: 'rounds it is used, the first one included', atLeast: 1, atMost: 1_000_000, whole: true }),
+  rounds: number('rounds', {
+    text: 'rounds it is used, the first one included',
+    atLeast: 1,
+    atMost: 1_000_000,
+    whole: true,
+  }),
   washCost: money('money per unit and round', { text: 'washing and disinfecting before each later round', default: 0 }),
   topUpShare: share({ text: 'share of firstCost that is topped up before each later round', default: 0, atMost: 1 }),
   lossShare: share({ text: 'share of the units that is lost in each round', default: 0, below: 1 }),
-  endValue: number('money per unit', { text: 'what a survivor is worth after the last round; negative for disposal', default: 0 }),
+  endValue: number('money per unit', {
+    text: 'what a survivor is worth after the last round; negative for disposal',
+    default: 0,
+  }),
   yearlyInterest: share({ text: 'interest for a year', default: 0, atMost: 1 }),
   roundsPerYear: number('rounds per year', { text: 'rounds in a year', default: 1, above: 0, atMost: 366 }),
 }
@@ -29,12 +52,23 @@ export const reuseCost = defineBySteps({
   id: 'REUSECOST',
   subject: 'reuse',
   summary: 'Level cost per round of something that is washed and used again.',
-  convention: 'All money flows at the start of a round. The first use is not washed; each later round pays washing and topping up; broken units are not replaced; the end value comes back after the last round. The level cost is the amount which, paid for every unit then in use at the start of every round, has the same present value.',
+  convention:
+    'All money flows at the start of a round. The first use is not washed; each later round pays washing and topping up; broken units are not replaced; the end value comes back after the last round. The level cost is the amount which, paid for every unit then in use at the start of every round, has the same present value.',
   parameters: reuseParameters,
   result: { name: 'levelCost', text: 'level cost per round and unit in use', unit: 'money per unit and round' },
   steps: levelCostSteps,
   examples: [
-    { text: 'First cost 1,000, washing 50, 5 % topped up: 200 a round over 9 rounds', given: [1000, 9, 50, 0.05], gives: 200, source: 'definition' },
-    { text: 'A loan of 1,000 over 12 rounds at 5 % a round, with 100 left to pay', given: [1000, 12, 0, 0, 0, -100, 0.05, 1], gives: 113.4361438313, source: 'openformula' },
+    {
+      text: 'First cost 1,000, washing 50, 5 % topped up: 200 a round over 9 rounds',
+      given: [1000, 9, 50, 0.05],
+      gives: 200,
+      source: 'definition',
+    },
+    {
+      text: 'A loan of 1,000 over 12 rounds at 5 % a round, with 100 left to pay',
+      given: [1000, 12, 0, 0, 0, -100, 0.05, 1],
+      gives: 113.4361438313,
+      source: 'openformula',
+    },
   ],
 })

@@ -38,10 +38,16 @@ export const reuseLedger = defineTable({
   id: 'REUSELEDGER',
   subject: 'reuse',
   summary: 'The money that flows, round by round, for something that is washed and used again.',
-  convention: 'Every amount is for one unit bought. The outlay is paid at the start of the round for the units then in use, and is not discounted: the first cost in round 1, washing and topping up in each later round, never a replacement of lost units. The end value is in no outlay and in no present value: it counts in the level cost alone, which takes it as coming back one round after the round of its row. The last level cost is that of REUSECOST.',
+  convention:
+    'Every amount is for one unit bought. The outlay is paid at the start of the round for the units then in use, and is not discounted: the first cost in round 1, washing and topping up in each later round, never a replacement of lost units. The end value is in no outlay and in no present value: it counts in the level cost alone, which takes it as coming back one round after the round of its row. The last level cost is that of REUSECOST.',
   parameters: {
     ...reuseParameters,
-    rounds: number('rounds', { text: 'rounds it is used, the first one included; each is a row of the table', atLeast: 1, atMost: 1000, whole: true }),
+    rounds: number('rounds', {
+      text: 'rounds it is used, the first one included; each is a row of the table',
+      atLeast: 1,
+      atMost: 1000,
+      whole: true,
+    }),
   },
   result: {
     name: 'ledger',
@@ -53,7 +59,14 @@ export const reuseLedger = defineTable({
     const { firstCost, rounds, lossShare } = args
     const { over, upkeep, kept } = levelCosts(args)
     const survive = one.sub(lossShare)
-    let [unitsInUse, keptSoFar, outlay, presentValue, runningPresentValue, levelCost] = [one, one, firstCost, firstCost, firstCost, over(one)]
+    let [unitsInUse, keptSoFar, outlay, presentValue, runningPresentValue, levelCost] = [
+      one,
+      one,
+      firstCost,
+      firstCost,
+      firstCost,
+      over(one),
+    ]
     const table = [{ round: one, unitsInUse, outlay, presentValue, runningPresentValue, levelCost }]
     for (let round = one.add(1); round.lte(rounds); round = round.add(1)) {
       unitsInUse = unitsInUse.mul(survive)
@@ -66,23 +79,66 @@ export const reuseLedger = defineTable({
     }
     const bought = 'money per unit bought'
     const working = (): readonly WorkingStep[] => [
-      { name: 'kept', text: 'what the next round counts today, for a unit in use now', formula: '(1 - lossShare) / (1 + yearlyInterest) ^ (1 / roundsPerYear)', value: kept, unit: 'per round' },
-      { name: 'upkeep', text: 'washing and topping up of a unit before a later round', formula: 'washCost + topUpShare * firstCost', value: upkeep, unit: 'money per unit and round' },
-      { name: 'unitsInUse', text: 'share of the units bought that is in use in the last round', formula: '(1 - lossShare) ^ (round - 1)', value: unitsInUse, unit: 'units per unit bought' },
-      { name: 'outlay', text: 'outlay of the last round', formula: 'firstCost in round 1, later upkeep * unitsInUse', value: outlay, unit: bought },
-      { name: 'presentValue', text: 'present value of that outlay', formula: 'firstCost in round 1, later upkeep * kept ^ (round - 1)', value: presentValue, unit: bought },
-      { name: 'runningPresentValue', text: 'present values of all rounds', formula: 'present value of the round + those before', value: runningPresentValue, unit: bought },
-      { name: 'levelCost', text: 'level cost over all rounds', formula: '(runningPresentValue - endValue * kept ^ rounds) / sum of kept ^ (round - 1)', value: levelCost, unit: 'money per unit and round' },
+      {
+        name: 'kept',
+        text: 'what the next round counts today, for a unit in use now',
+        formula: '(1 - lossShare) / (1 + yearlyInterest) ^ (1 / roundsPerYear)',
+        value: kept,
+        unit: 'per round',
+      },
+      {
+        name: 'upkeep',
+        text: 'washing and topping up of a unit before a later round',
+        formula: 'washCost + topUpShare * firstCost',
+        value: upkeep,
+        unit: 'money per unit and round',
+      },
+      {
+        name: 'unitsInUse',
+        text: 'share of the units bought that is in use in the last round',
+        formula: '(1 - lossShare) ^ (round - 1)',
+        value: unitsInUse,
+        unit: 'units per unit bought',
+      },
+      {
+        name: 'outlay',
+        text: 'outlay of the last round',
+        formula: 'firstCost in round 1, later upkeep * unitsInUse',
+        value: outlay,
+        unit: bought,
+      },
+      {
+        name: 'presentValue',
+        text: 'present value of that outlay',
+        formula: 'firstCost in round 1, later upkeep * kept ^ (round - 1)',
+        value: presentValue,
+        unit: bought,
+      },
+      {
+        name: 'runningPresentValue',
+        text: 'present values of all rounds',
+        formula: 'present value of the round + those before',
+        value: runningPresentValue,
+        unit: bought,
+      },
+      {
+        name: 'levelCost',
+        text: 'level cost over all rounds',
+        formula: '(runningPresentValue - endValue * kept ^ rounds) / sum of kept ^ (round - 1)',
+        value: levelCost,
+        unit: 'money per unit and round',
+      },
     ]
     return { table, working }
   },
   plain: {
-    formula: 'LET(inRound, SEQUENCE(rounds), keptEach, (1 - lossShare) / (1 + yearlyInterest) ^ (1 / roundsPerYear), '
-      + 'upkeepEach, washCost + topUpShare * firstCost, unitsInUse, IF(inRound = 1, 1, (1 - lossShare) ^ (inRound - 1)), '
+    formula:
+      'LET(inRound, SEQUENCE(rounds), keptEach, (1 - lossShare) / (1 + yearlyInterest) ^ (1 / roundsPerYear), ' +
+      'upkeepEach, washCost + topUpShare * firstCost, unitsInUse, IF(inRound = 1, 1, (1 - lossShare) ^ (inRound - 1)), ' +
       // Below 10^-15 the quotient would be dust over dust, as in REUSECOST.
-      + 'usesSoFar, IF((1 - keptEach) * 10 ^ 15 < 1, inRound, (1 - keptEach ^ inRound) / MAX(1 - keptEach, 10 ^ -15)), '
-      + 'runningValue, firstCost + upkeepEach * (usesSoFar - 1), '
-      + `VSTACK(${headingRow(columns)}, HSTACK(${inOrder(columns, {
+      'usesSoFar, IF((1 - keptEach) * 10 ^ 15 < 1, inRound, (1 - keptEach ^ inRound) / MAX(1 - keptEach, 10 ^ -15)), ' +
+      'runningValue, firstCost + upkeepEach * (usesSoFar - 1), ' +
+      `VSTACK(${headingRow(columns)}, HSTACK(${inOrder(columns, {
         round: 'inRound',
         unitsInUse: 'unitsInUse',
         outlay: 'IF(inRound = 1, firstCost, upkeepEach * unitsInUse)',
@@ -95,13 +151,20 @@ export const reuseLedger = defineTable({
     {
       text: 'First cost 2.40, washing 0.12, used three times',
       given: [2.4, 3, 0.12],
-      gives: [[1, 1, 2.4, 2.4, 2.4, 2.4], [2, 1, 0.12, 0.12, 2.52, 1.26], [3, 1, 0.12, 0.12, 2.64, 0.88]],
+      gives: [
+        [1, 1, 2.4, 2.4, 2.4, 2.4],
+        [2, 1, 0.12, 0.12, 2.52, 1.26],
+        [3, 1, 0.12, 0.12, 2.64, 0.88],
+      ],
       source: 'definition',
     },
     {
       text: 'The same with a quarter of the units lost each round and disposal at 0.40, at 25 % interest a round: the next round counts 0.6',
       given: [2.4, 2, 0.12, 0.05, 0.25, -0.4, 0.25, 1],
-      gives: [[1, 1, 2.4, 2.4, 2.4, 2.64], [2, 0.75, 0.18, 0.144, 2.544, 1.68]],
+      gives: [
+        [1, 1, 2.4, 2.4, 2.4, 2.64],
+        [2, 0.75, 0.18, 0.144, 2.544, 1.68],
+      ],
       source: 'definition',
     },
   ],

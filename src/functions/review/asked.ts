@@ -7,9 +7,10 @@ import { toCell, type Decimal } from '../../core/quantity/decimal'
 
 /** The functions that can be asked for by numbers alone, and answer with one number. */
 export function thoseOfNumbers(functions: readonly Definition[]): readonly Definition[] {
-  return functions.filter(({ parameters, result }) => (
-    fillsOneCell(result) && Object.values(parameters).every(({ takes, optional }) => takes === 'number' || optional)
-  ))
+  return functions.filter(
+    ({ parameters, result }) =>
+      fillsOneCell(result) && Object.values(parameters).every(({ takes, optional }) => takes === 'number' || optional),
+  )
 }
 
 /** Every row is one more argument in each of up to 100,000 draws, and a cell may not take many seconds. */
@@ -19,7 +20,9 @@ const unit = 'in the unit of the argument'
 
 export const askedParameters = {
   functionName: text({ text: 'the function to ask for by name; any that takes numbers and gives one' }),
-  argumentNames: texts({ text: 'its arguments by name, one a row; the same range again is its next cell, so stageRates three times are three stages' }),
+  argumentNames: texts({
+    text: 'its arguments by name, one a row; the same range again is its next cell, so stageRates three times are three stages',
+  }),
   lows: signedNumbers(unit, { text: 'the least that the argument can be' }),
   likelies: signedNumbers(unit, { text: 'what it most likely is; where there is no doubt, all three are the same' }),
   highs: signedNumbers(unit, { text: 'the most that it can be' }),
@@ -41,7 +44,9 @@ export interface Asked {
   readonly rows: readonly AskedRow[]
 }
 
-interface Refused { readonly problem: RefusalWithoutKind }
+interface Refused {
+  readonly problem: RefusalWithoutKind
+}
 
 interface Given {
   readonly functionName: string
@@ -51,35 +56,75 @@ interface Given {
   readonly highs: readonly Decimal[]
 }
 
-export function readAsked(functions: readonly Definition[], { functionName, argumentNames, lows, likelies, highs }: Given): Asked | Refused {
-  if (argumentNames.length > mostRows) return { problem: { code: 'tooManyRows', parameter: 'argumentNames', got: argumentNames.length, most: mostRows } }
+export function readAsked(
+  functions: readonly Definition[],
+  { functionName, argumentNames, lows, likelies, highs }: Given,
+): Asked | Refused {
+  if (argumentNames.length > mostRows)
+    return { problem: { code: 'tooManyRows', parameter: 'argumentNames', got: argumentNames.length, most: mostRows } }
   const wanted = functionName.toUpperCase().replace(/^STICK\./, '')
   const of = functions.find(({ id }) => id === wanted)
-  if (of === undefined) return { problem: { code: 'functionUnknown', parameter: 'functionName', value: functionName, known: functions.map(({ id }) => id) } }
+  if (of === undefined)
+    return {
+      problem: {
+        code: 'functionUnknown',
+        parameter: 'functionName',
+        value: functionName,
+        known: functions.map(({ id }) => id),
+      },
+    }
   const known = Object.keys(of.parameters).filter((name) => of.parameters[name]!.takes === 'number')
   const cellsOf = new Map<string, number>()
   const rows: AskedRow[] = []
   for (const [index, typed] of argumentNames.entries()) {
     const row = index + 1
     const parameter = known.find((name) => name.toLowerCase() === typed.toLowerCase())
-    if (parameter === undefined) return { problem: { code: 'argumentUnknown', parameter: 'argumentNames', row, value: typed, of: of.id, known } }
+    if (parameter === undefined)
+      return { problem: { code: 'argumentUnknown', parameter: 'argumentNames', row, value: typed, of: of.id, known } }
     const place = cellsOf.get(parameter) ?? 0
-    if (place > 0 && of.parameters[parameter]!.shape === 'cell') return { problem: { code: 'argumentTwice', parameter: 'argumentNames', row, value: parameter, of: of.id } }
+    if (place > 0 && of.parameters[parameter]!.shape === 'cell')
+      return { problem: { code: 'argumentTwice', parameter: 'argumentNames', row, value: parameter, of: of.id } }
     cellsOf.set(parameter, place + 1)
     const [low, likely, high] = [lows[index]!, likelies[index]!, highs[index]!]
-    if (low.gt(likely)) return { problem: { code: 'aboveOther', parameter: 'lows', row, value: low.toString(), other: 'likelies', otherValue: likely.toString() } }
-    if (likely.gt(high)) return { problem: { code: 'aboveOther', parameter: 'likelies', row, value: likely.toString(), other: 'highs', otherValue: high.toString() } }
+    if (low.gt(likely))
+      return {
+        problem: {
+          code: 'aboveOther',
+          parameter: 'lows',
+          row,
+          value: low.toString(),
+          other: 'likelies',
+          otherValue: likely.toString(),
+        },
+      }
+    if (likely.gt(high))
+      return {
+        problem: {
+          code: 'aboveOther',
+          parameter: 'likelies',
+          row,
+          value: likely.toString(),
+          other: 'highs',
+          otherValue: high.toString(),
+        },
+      }
     rows.push({ label: parameter, parameter, place, low, likely, high })
   }
   const missing = known.find((name) => !of.parameters[name]!.optional && !cellsOf.has(name))
-  if (missing !== undefined) return { problem: { code: 'argumentMissing', parameter: 'argumentNames', missing, of: of.id } }
-  return { of, rows: rows.map((row) => cellsOf.get(row.parameter) === 1 ? row : { ...row, label: `${row.label} ${row.place + 1}` }) }
+  if (missing !== undefined)
+    return { problem: { code: 'argumentMissing', parameter: 'argumentNames', missing, of: of.id } }
+  return {
+    of,
+    rows: rows.map((row) =>
+      cellsOf.get(row.parameter) === 1 ? row : { ...row, label: `${row.label} ${row.place + 1}` },
+    ),
+  }
 }
 
 /** The arguments of a call of the function asked for, from a value for each row. */
 export function argumentsOf({ of, rows }: Asked, values: ArrayLike<number>): readonly unknown[] {
   return Object.entries(of.parameters).map(([name, { shape }]) => {
-    const cells = rows.flatMap(({ parameter }, index) => parameter === name ? [values[index]!] : [])
+    const cells = rows.flatMap(({ parameter }, index) => (parameter === name ? [values[index]!] : []))
     if (cells.length === 0) return null
     return shape === 'cell' ? cells[0] : cells.map((cell) => [cell])
   })
@@ -98,11 +143,17 @@ export interface Ends {
 export function endsOf(asked: Asked): Ends | Refused {
   const { rows } = asked
   const likelies = rows.map(({ likely }) => toCell(likely))
-  const moved = (end: 'low' | 'high') => rows.map((row, index) => (
-    outcomeOf(asked, likelies.map((value, other) => other === index ? toCell(row[end]) : value), `${end}s`, index + 1)
-  ))
+  const moved = (end: 'low' | 'high') =>
+    rows.map((row, index) =>
+      outcomeOf(
+        asked,
+        likelies.map((value, other) => (other === index ? toCell(row[end]) : value)),
+        `${end}s`,
+        index + 1,
+      ),
+    )
   const [likely, atLow, atHigh] = [outcomeOf(asked, likelies, 'likelies'), moved('low'), moved('high')]
-  return [likely, ...atLow, ...atHigh].find(isRefused) ?? { likely, atLow, atHigh } as Ends
+  return [likely, ...atLow, ...atHigh].find(isRefused) ?? ({ likely, atLow, atHigh } as Ends)
 }
 
 function isRefused(outcome: Outcome | Refused): outcome is Refused {
@@ -116,14 +167,27 @@ function outcomeOf(asked: Asked, values: readonly number[], parameter: string, r
   const problems = 'problems' in evaluation ? evaluation.problems : []
   const [first] = problems
   if (first?.kind === 'noAnswer') return first
-  return { problem: { code: 'functionRefused', of: asked.of.id, problems, parameter, ...(row === undefined ? {} : { row }) } }
+  return {
+    problem: { code: 'functionRefused', of: asked.of.id, problems, parameter, ...(row === undefined ? {} : { row }) },
+  }
 }
 
 /** The first of the ends that has no answer, as what is to be said of it. */
 export function endWithoutAnswer({ of }: Asked, { likely, atLow, atHigh }: Ends): NoAnswer | undefined {
-  const none = (why: Outcome, parameter: string, row?: number): NoAnswer[] => (
-    typeof why === 'number' ? [] : [{ kind: 'noAnswer', code: 'functionHasNoAnswer', of: of.id, parameter, why, ...(row === undefined ? {} : { row }) }]
-  )
-  const each = (outcomes: readonly Outcome[], parameter: string) => outcomes.flatMap((why, index) => none(why, parameter, index + 1))
+  const none = (why: Outcome, parameter: string, row?: number): NoAnswer[] =>
+    typeof why === 'number'
+      ? []
+      : [
+          {
+            kind: 'noAnswer',
+            code: 'functionHasNoAnswer',
+            of: of.id,
+            parameter,
+            why,
+            ...(row === undefined ? {} : { row }),
+          },
+        ]
+  const each = (outcomes: readonly Outcome[], parameter: string) =>
+    outcomes.flatMap((why, index) => none(why, parameter, index + 1))
   return [...none(likely, 'likelies'), ...each(atLow, 'lows'), ...each(atHigh, 'highs')][0]
 }

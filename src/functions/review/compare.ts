@@ -49,18 +49,37 @@ export const compare = defineTable({
   id: 'COMPARE',
   subject: 'review',
   summary: 'Ways of rooting side by side per saleable liner, the cheapest first.',
-  convention: 'The level cost is that of REUSECOST, per unit in use; cuttingsPerRound are the cuttings in one such unit, so a unit lost takes its cuttings along. Per cutting adds the other costs, and per saleable liner divides by the yield, as ROOTINGCOST does. Equal costs keep the given order. Cash before the first sale is the whole first round of one unit: firstCost and the other costs of its cuttings; to compare it, and the level costs, let a unit of each way take equally many cuttings. A way with 1 round is single use; a reusable one beats it from the least number of its rounds at which its cost per saleable liner is no higher than that of the cheapest single use, an exact tie counting.',
+  convention:
+    'The level cost is that of REUSECOST, per unit in use; cuttingsPerRound are the cuttings in one such unit, so a unit lost takes its cuttings along. Per cutting adds the other costs, and per saleable liner divides by the yield, as ROOTINGCOST does. Equal costs keep the given order. Cash before the first sale is the whole first round of one unit: firstCost and the other costs of its cuttings; to compare it, and the level costs, let a unit of each way take equally many cuttings. A way with 1 round is single use; a reusable one beats it from the least number of its rounds at which its cost per saleable liner is no higher than that of the cheapest single use, an exact tie counting.',
   parameters: {
     names: texts({ text: 'the ways of rooting' }),
     firstCosts: numbers('money per unit', { text: 'what one unit costs new: the medium, tray or bed of one round' }),
-    rounds: numbers('rounds', { text: 'rounds it is used, the first one included; 1 for single use', atLeast: 1, atMost: 1_000_000, whole: true }),
+    rounds: numbers('rounds', {
+      text: 'rounds it is used, the first one included; 1 for single use',
+      atLeast: 1,
+      atMost: 1_000_000,
+      whole: true,
+    }),
     cuttingsPerRound: numbers('cuttings per unit', { text: 'cuttings that one unit takes in a round', above: 0 }),
     yields: shares({ text: 'share of the cuttings that becomes a saleable liner', above: 0, atMost: 1 }),
-    washCosts: numbers('money per unit and round', { text: 'washing and disinfecting before each later round', default: 0 }),
-    topUpShares: shares({ text: 'share of the first cost that is topped up before each later round', default: 0, atMost: 1 }),
+    washCosts: numbers('money per unit and round', {
+      text: 'washing and disinfecting before each later round',
+      default: 0,
+    }),
+    topUpShares: shares({
+      text: 'share of the first cost that is topped up before each later round',
+      default: 0,
+      atMost: 1,
+    }),
     lossShares: shares({ text: 'share of the units that is lost in each round', default: 0, below: 1 }),
-    otherCostsPerCutting: numbers('money per cutting', { text: 'all else in every round: cutting, hormone, labour, bench', default: 0 }),
-    endValues: signedNumbers('money per unit', { text: 'what a survivor is worth after the last round; negative for disposal', default: 0 }),
+    otherCostsPerCutting: numbers('money per cutting', {
+      text: 'all else in every round: cutting, hormone, labour, bench',
+      default: 0,
+    }),
+    endValues: signedNumbers('money per unit', {
+      text: 'what a survivor is worth after the last round; negative for disposal',
+      default: 0,
+    }),
     yearlyInterest: share({ text: 'interest for a year', default: 0, atMost: 1 }),
     roundsPerYear: number('rounds per year', { text: 'rounds in a year', default: 1, above: 0, atMost: 366 }),
   },
@@ -72,17 +91,38 @@ export const compare = defineTable({
   },
   method: (args) => {
     const { names, yearlyInterest, roundsPerYear } = args
-    if (names.length > mostWays) return { problem: { code: 'tooManyRows', parameter: 'names', got: names.length, most: mostWays } }
+    if (names.length > mostWays)
+      return { problem: { code: 'tooManyRows', parameter: 'names', got: names.length, most: mostWays } }
     const ways = names.map((name, row): Way => {
-      const [firstCost, rounds, cuttings, yielded, other] = [args.firstCosts[row]!, args.rounds[row]!, args.cuttingsPerRound[row]!, args.yields[row]!, args.otherCostsPerCutting[row]!]
+      const [firstCost, rounds, cuttings, yielded, other] = [
+        args.firstCosts[row]!,
+        args.rounds[row]!,
+        args.cuttingsPerRound[row]!,
+        args.yields[row]!,
+        args.otherCostsPerCutting[row]!,
+      ]
       const costs = levelCosts({
-        firstCost, washCost: args.washCosts[row]!, topUpShare: args.topUpShares[row]!, lossShare: args.lossShares[row]!, endValue: args.endValues[row]!,
-        yearlyInterest, roundsPerYear,
+        firstCost,
+        washCost: args.washCosts[row]!,
+        topUpShare: args.topUpShares[row]!,
+        lossShare: args.lossShares[row]!,
+        endValue: args.endValues[row]!,
+        yearlyInterest,
+        roundsPerYear,
       })
       const perCuttingAt = (level: Decimal) => level.div(cuttings).add(other)
       const perLinerAt = (level: Decimal) => perCuttingAt(level).div(yielded)
       const levelCost = costs.over(rounds)
-      return { name, rounds, costs, levelCost, perCutting: perCuttingAt(levelCost), perLiner: perLinerAt(levelCost), cashBefore: firstCost.add(other.mul(cuttings)), perLinerAt }
+      return {
+        name,
+        rounds,
+        costs,
+        levelCost,
+        perCutting: perCuttingAt(levelCost),
+        perLiner: perLinerAt(levelCost),
+        cashBefore: firstCost.add(other.mul(cuttings)),
+        perLinerAt,
+      }
     })
     const singleUses = ways.filter(({ rounds }) => rounds.eq(one)).map(({ perLiner }) => perLiner)
     const singleUse = singleUses.length === 0 ? undefined : Decimal.min(...singleUses)
@@ -94,9 +134,27 @@ export const compare = defineTable({
         return { name, levelCost, perCutting, perLiner, cashBefore, beatsFrom: beatsFrom(way, singleUse) }
       }),
       working: () => [
-        { name: 'levelCost', text: 'level cost per round, in the given order', formula: 'REUSECOST over rounds', value: ways.map(({ levelCost }) => levelCost), unit: 'money per unit and round' },
-        { name: 'perCutting', text: 'cost per cutting', formula: 'levelCost / cuttingsPerRound + otherCostsPerCutting', value: ways.map(({ perCutting }) => perCutting), unit: 'money per cutting' },
-        { name: 'perLiner', text: 'cost per saleable liner', formula: 'perCutting / yields', value: ways.map(({ perLiner }) => perLiner), unit: 'money per liner' },
+        {
+          name: 'levelCost',
+          text: 'level cost per round, in the given order',
+          formula: 'REUSECOST over rounds',
+          value: ways.map(({ levelCost }) => levelCost),
+          unit: 'money per unit and round',
+        },
+        {
+          name: 'perCutting',
+          text: 'cost per cutting',
+          formula: 'levelCost / cuttingsPerRound + otherCostsPerCutting',
+          value: ways.map(({ perCutting }) => perCutting),
+          unit: 'money per cutting',
+        },
+        {
+          name: 'perLiner',
+          text: 'cost per saleable liner',
+          formula: 'perCutting / yields',
+          value: ways.map(({ perLiner }) => perLiner),
+          unit: 'money per liner',
+        },
         {
           name: 'singleUse',
           text: 'the cheapest single use per saleable liner',
@@ -104,9 +162,27 @@ export const compare = defineTable({
           value: singleUse ?? { fact: 'noWayOfOneRound' },
           unit: 'money per liner',
         },
-        { name: 'cashBefore', text: 'cash before the first sale, in the given order', formula: 'firstCosts + otherCostsPerCutting * cuttingsPerRound', value: ways.map(({ cashBefore }) => cashBefore), unit: 'money per unit' },
-        { name: 'beatsFrom', text: 'rounds until it beats single use, in the given order', formula: 'least number of its rounds over which perLiner <= singleUse', value: ways.map((way) => beatsFrom(way, singleUse)), unit: 'rounds' },
-        { name: 'order', text: 'the ways, cheapest per saleable liner first', formula: 'by perLiner, equal ones in the given order', value: sorted.map(({ name }) => name), unit: 'text' },
+        {
+          name: 'cashBefore',
+          text: 'cash before the first sale, in the given order',
+          formula: 'firstCosts + otherCostsPerCutting * cuttingsPerRound',
+          value: ways.map(({ cashBefore }) => cashBefore),
+          unit: 'money per unit',
+        },
+        {
+          name: 'beatsFrom',
+          text: 'rounds until it beats single use, in the given order',
+          formula: 'least number of its rounds over which perLiner <= singleUse',
+          value: ways.map((way) => beatsFrom(way, singleUse)),
+          unit: 'rounds',
+        },
+        {
+          name: 'order',
+          text: 'the ways, cheapest per saleable liner first',
+          formula: 'by perLiner, equal ones in the given order',
+          value: sorted.map(({ name }) => name),
+          unit: 'text',
+        },
       ],
     }
   },
@@ -114,41 +190,72 @@ export const compare = defineTable({
     // All ways lie side by side in a row, and the rounds that are tried run downwards, so that MMULT counts those too dear.
     // The grid's engine compares only a range that was computed, so later rounds are counted and compared with 0.
     // A blank row between the ways is taken along as the dearest way, and left out at the end.
-    formula: 'LET(isWay, TOROW(rounds) - 1 >= 0, firstEach, TOROW(firstCosts), laterRounds, IF(isWay, TOROW(rounds) - 1, 1), roundsEach, laterRounds + 1, '
-      + 'cuttingsEach, IF(isWay, TOROW(cuttingsPerRound), 1), yieldEach, IF(isWay, TOROW(yields), 1), otherEach, TOROW(otherCostsPerCutting), endEach, TOROW(endValues), upkeepEach, TOROW(washCosts) + TOROW(topUpShares) * firstEach, '
-      + 'keptEach, (1 - TOROW(lossShares)) / (1 + yearlyInterest) ^ (1 / roundsPerYear), '
-      + 'allKept, (1 - keptEach) * 10 ^ 15 < 1, lostEach, IF(allKept, 1, 1 - keptEach), '
-      + 'usesEach, IF(allKept, roundsEach, (1 - keptEach ^ roundsEach) / lostEach), '
-      + 'levelEach, (firstEach + upkeepEach * (usesEach - 1) - endEach * keptEach ^ roundsEach) / usesEach, '
-      + 'perCutting, levelEach / cuttingsEach + otherEach, perLiner, perCutting / yieldEach, '
-      + 'singleUse, MIN(IF(laterRounds = 0, perLiner, MAX(perLiner))), '
-      + 'roundsTried, SEQUENCE(MAX(roundsEach)), usesTried, IF(allKept, roundsTried, (1 - keptEach ^ roundsTried) / lostEach), '
-      + 'linerTried, ((firstEach + upkeepEach * (usesTried - 1) - endEach * keptEach ^ roundsTried) / usesTried / cuttingsEach + otherEach) / yieldEach, '
-      + 'tooDear, IF(linerTried > singleUse + ABS(singleUse) / 10 ^ 12, 1, 0), '
+    formula:
+      'LET(isWay, TOROW(rounds) - 1 >= 0, firstEach, TOROW(firstCosts), laterRounds, IF(isWay, TOROW(rounds) - 1, 1), roundsEach, laterRounds + 1, ' +
+      'cuttingsEach, IF(isWay, TOROW(cuttingsPerRound), 1), yieldEach, IF(isWay, TOROW(yields), 1), otherEach, TOROW(otherCostsPerCutting), endEach, TOROW(endValues), upkeepEach, TOROW(washCosts) + TOROW(topUpShares) * firstEach, ' +
+      'keptEach, (1 - TOROW(lossShares)) / (1 + yearlyInterest) ^ (1 / roundsPerYear), ' +
+      'allKept, (1 - keptEach) * 10 ^ 15 < 1, lostEach, IF(allKept, 1, 1 - keptEach), ' +
+      'usesEach, IF(allKept, roundsEach, (1 - keptEach ^ roundsEach) / lostEach), ' +
+      'levelEach, (firstEach + upkeepEach * (usesEach - 1) - endEach * keptEach ^ roundsEach) / usesEach, ' +
+      'perCutting, levelEach / cuttingsEach + otherEach, perLiner, perCutting / yieldEach, ' +
+      'singleUse, MIN(IF(laterRounds = 0, perLiner, MAX(perLiner))), ' +
+      'roundsTried, SEQUENCE(MAX(roundsEach)), usesTried, IF(allKept, roundsTried, (1 - keptEach ^ roundsTried) / lostEach), ' +
+      'linerTried, ((firstEach + upkeepEach * (usesTried - 1) - endEach * keptEach ^ roundsTried) / usesTried / cuttingsEach + otherEach) / yieldEach, ' +
+      'tooDear, IF(linerTried > singleUse + ABS(singleUse) / 10 ^ 12, 1, 0), ' +
       // Where reuse grows dearer with the rounds, it pays from the first one or not at all.
-      + 'beatsFrom, IF(INDEX(tooDear, 1, 0) = 0, 1, 1 + MMULT(TRANSPOSE(SEQUENCE(MAX(roundsEach), 1, 1, 0)), tooDear)), '
-      + 'says, IF(laterRounds = 0, "single use", IF(SUM(IF(laterRounds = 0, 1, 0)) = 0, "no single use to beat", IF(beatsFrom > roundsEach, "not in " & roundsEach & " rounds", beatsFrom))), '
-      + `ways, TRANSPOSE(VSTACK(${inOrder(columns, {
+      'beatsFrom, IF(INDEX(tooDear, 1, 0) = 0, 1, 1 + MMULT(TRANSPOSE(SEQUENCE(MAX(roundsEach), 1, 1, 0)), tooDear)), ' +
+      'says, IF(laterRounds = 0, "single use", IF(SUM(IF(laterRounds = 0, 1, 0)) = 0, "no single use to beat", IF(beatsFrom > roundsEach, "not in " & roundsEach & " rounds", beatsFrom))), ' +
+      `ways, TRANSPOSE(VSTACK(${inOrder(columns, {
         name: 'TOROW(names)',
         levelCost: 'levelEach',
         perCutting: 'perCutting',
         perLiner: 'perLiner',
         cashBefore: 'firstEach + otherEach * cuttingsEach',
         beatsFrom: 'says',
-      })})), VSTACK(${headingRow(columns)}, `
-      + 'TAKE(SORTBY(ways, TRANSPOSE(IF(isWay, perLiner, MAX(perLiner) + 1))), SUM(IF(isWay, 1, 0)))))',
+      })})), VSTACK(${headingRow(columns)}, ` +
+      'TAKE(SORTBY(ways, TRANSPOSE(IF(isWay, perLiner, MAX(perLiner) + 1))), SUM(IF(isWay, 1, 0)))))',
   },
   examples: [
     {
       text: 'A plug used once beside a tray of 50 that is washed and used six times: in round 5 the tray costs exactly as much, and then less',
-      given: [['Plug', 'Tray'], [8, 15], [1, 6], [100, 50], [0.8, 0.75], ['', 1.5], ['', ''], ['', ''], [0.04, 0.0285]],
-      gives: [['Tray', 3.75, 0.1035, 0.138, 16.425, 5], ['Plug', 8, 0.12, 0.15, 12, 'single use']],
+      given: [
+        ['Plug', 'Tray'],
+        [8, 15],
+        [1, 6],
+        [100, 50],
+        [0.8, 0.75],
+        ['', 1.5],
+        ['', ''],
+        ['', ''],
+        [0.04, 0.0285],
+      ],
+      gives: [
+        ['Tray', 3.75, 0.1035, 0.138, 16.425, 5],
+        ['Plug', 8, 0.12, 0.15, 12, 'single use'],
+      ],
       source: 'definition',
     },
     {
       text: 'A bed of 300, topped up by a tenth and sold for 30 after three rounds, beside two that are used once',
-      given: [['Bed', 'Block', 'Plug'], [90, 10, 8], [3, 1, 1], [300, 100, 100], [0.5, 0.8, 0.8], [6, '', ''], [0.1, '', ''], [0, '', ''], [0.02, 0.06, 0.04], [30, '', ''], 0, 4],
-      gives: [['Plug', 8, 0.12, 0.15, 12, 'single use'], ['Block', 10, 0.16, 0.2, 16, 'single use'], ['Bed', 30, 0.12, 0.24, 96, 'not in 3 rounds']],
+      given: [
+        ['Bed', 'Block', 'Plug'],
+        [90, 10, 8],
+        [3, 1, 1],
+        [300, 100, 100],
+        [0.5, 0.8, 0.8],
+        [6, '', ''],
+        [0.1, '', ''],
+        [0, '', ''],
+        [0.02, 0.06, 0.04],
+        [30, '', ''],
+        0,
+        4,
+      ],
+      gives: [
+        ['Plug', 8, 0.12, 0.15, 12, 'single use'],
+        ['Block', 10, 0.16, 0.2, 16, 'single use'],
+        ['Bed', 30, 0.12, 0.24, 96, 'not in 3 rounds'],
+      ],
       source: 'definition',
     },
   ],

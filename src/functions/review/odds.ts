@@ -30,9 +30,13 @@ const parameters = {
     atMost: 100_000,
     whole: true,
   }),
-  seed: number(
-    'seed', { text: 'where the random numbers start', default: 1, atLeast: 0, atMost: 2 ** 32 - 1, whole: true },
-  ),
+  seed: number('seed', {
+    text: 'where the random numbers start',
+    default: 1,
+    atLeast: 0,
+    atMost: 2 ** 32 - 1,
+    whole: true,
+  }),
 }
 
 const columns = {
@@ -59,10 +63,20 @@ const examples: readonly Example[] = [
       [0.1, 0.9, 1],
     ],
     gives: [
-      [0, 0.08189562359], [0.01, 0.08853617884], [0.05, 0.09269515309], [0.1, 0.09529835766], [0.25, 0.1002373647],
+      [0, 0.08189562359],
+      [0.01, 0.08853617884],
+      [0.05, 0.09269515309],
+      [0.1, 0.09529835766],
+      [0.25, 0.1002373647],
       [0.5, 0.106885046],
-      [0.75, 0.114479477], [0.9, 0.1214479018], [0.95, 0.1260918817], [0.99, 0.1341051129], [1, 0.1457909145],
-      ['mean', 0.1078074908], ['all likely', 0.09907120743], ['draws without answer', 0],
+      [0.75, 0.114479477],
+      [0.9, 0.1214479018],
+      [0.95, 0.1260918817],
+      [0.99, 0.1341051129],
+      [1, 0.1457909145],
+      ['mean', 0.1078074908],
+      ['all likely', 0.09907120743],
+      ['draws without answer', 0],
     ],
     source: 'numpy-random',
   },
@@ -84,26 +98,38 @@ export function oddsOver(functions: readonly Definition[]): TableDefinition<type
   return defineTable({
     id: 'ODDS',
     subject: 'review',
-    summary: 'How likely each result of another function is, when its arguments may lie anywhere between a low and a high.',
-    convention: 'Each argument is drawn from the triangular distribution of its low, likely and high, independently of the others: arguments that move together are not modelled. Whole arguments are rounded to the nearest whole number. A draw with which the function has no answer is counted in the last row, and percentiles and mean are those of the others. Between two draws the percentiles are interpolated as by PERCENTILE.INC. The draws come from the Mersenne Twister MT19937, the result is rounded to 10 significant digits, and the same seed and rows give the same numbers on every machine; another seed shows how far they depend on chance.',
+    summary:
+      'How likely each result of another function is, when its arguments may lie anywhere between a low and a high.',
+    convention:
+      'Each argument is drawn from the triangular distribution of its low, likely and high, independently of the others: arguments that move together are not modelled. Whole arguments are rounded to the nearest whole number. A draw with which the function has no answer is counted in the last row, and percentiles and mean are those of the others. Between two draws the percentiles are interpolated as by PERCENTILE.INC. The draws come from the Mersenne Twister MT19937, the result is rounded to 10 significant digits, and the same seed and rows give the same numbers on every machine; another seed shows how far they depend on chance.',
     parameters,
     result: {
       name: 'odds',
       text: 'percentiles of the result, then its mean, what it is with all likely values, and how many draws have no answer',
-      unit: 'table', columns,
+      unit: 'table',
+      columns,
     },
     method: ({ draws, seed, ...args }) => {
       const asked = readAsked(functions, args)
       if ('problem' in asked) return asked
       if (!('steps' in asked.of.body) && draws.gt(mostDrawsOfSearch)) {
-        return { problem: { code: 'tooManyDraws', parameter: 'draws', value: draws.toString(), of: asked.of.id, most: mostDrawsOfSearch } }
+        return {
+          problem: {
+            code: 'tooManyDraws',
+            parameter: 'draws',
+            value: draws.toString(),
+            of: asked.of.id,
+            most: mostDrawsOfSearch,
+          },
+        }
       }
       const ends = endsOf(asked)
       if ('problem' in ends) return ends
       if (typeof ends.likely !== 'number') return { problem: endWithoutAnswer(asked, ends)! }
 
       const { first, answers } = drawn(asked, draws.toNumber(), seed.toNumber())
-      if (answers.length === 0) return { problem: { kind: 'noAnswer', code: 'noDrawHasAnswer', of: asked.of.id, draws: draws.toString() } }
+      if (answers.length === 0)
+        return { problem: { kind: 'noAnswer', code: 'noDrawHasAnswer', of: asked.of.id, draws: draws.toString() } }
       const rounded = roundingFor(answers)
       const percentiles = shares.map((share) => rounded(percentile(answers, share)))
       const mean = rounded(answers.reduce((total, answer) => total + answer, 0) / answers.length)
@@ -118,8 +144,21 @@ export function oddsOver(functions: readonly Definition[]): TableDefinition<type
           { share: { fact: 'drawsWithoutAnswer' }, result: without },
         ],
         working: (): readonly WorkingStep[] => [
-          { name: 'arguments', text: 'the arguments that are drawn', formula: 'argumentNames', value: asked.rows.map(({ label }) => label), unit: 'text' },
-          { name: 'firstDraw', text: 'the first draw of each, so that one draw can be followed by hand', formula: 'low + SQRT(u (high - low)(likely - low)) where u is less than (likely - low) / (high - low), else high - SQRT((1 - u)(high - low)(high - likely)); u random', value: first.map((value) => new Decimal(value)), unit: 'in the units of the arguments' },
+          {
+            name: 'arguments',
+            text: 'the arguments that are drawn',
+            formula: 'argumentNames',
+            value: asked.rows.map(({ label }) => label),
+            unit: 'text',
+          },
+          {
+            name: 'firstDraw',
+            text: 'the first draw of each, so that one draw can be followed by hand',
+            formula:
+              'low + SQRT(u (high - low)(likely - low)) where u is less than (likely - low) / (high - low), else high - SQRT((1 - u)(high - low)(high - likely)); u random',
+            value: first.map((value) => new Decimal(value)),
+            unit: 'in the units of the arguments',
+          },
           {
             name: 'allLikely',
             text: { fact: 'allLikelyOf', id: asked.of.id },
@@ -127,13 +166,28 @@ export function oddsOver(functions: readonly Definition[]): TableDefinition<type
             value: likely,
             unit,
           },
-          { name: 'withoutAnswer', text: 'draws with which the function has no answer', formula: 'draws - those with an answer', value: without, unit: 'draws' },
+          {
+            name: 'withoutAnswer',
+            text: 'draws with which the function has no answer',
+            formula: 'draws - those with an answer',
+            value: without,
+            unit: 'draws',
+          },
           { name: 'mean', text: 'mean of the draws that have an answer', formula: 'SUM / COUNT', value: mean, unit },
-          { name: 'percentiles', text: `results below which ${shares.map((share) => `${share * 100}`).join(', ')} % of these draws lie`, formula: 'PERCENTILE.INC of these draws', value: percentiles, unit },
+          {
+            name: 'percentiles',
+            text: `results below which ${shares.map((share) => `${share * 100}`).join(', ')} % of these draws lie`,
+            formula: 'PERCENTILE.INC of these draws',
+            value: percentiles,
+            unit,
+          },
         ],
       }
     },
-    plain: { reason: 'RAND of Excel cannot be given a seed, so no plain formula makes these draws again. SWINGS shows the two ends of each argument without any draws.' },
+    plain: {
+      reason:
+        'RAND of Excel cannot be given a seed, so no plain formula makes these draws again. SWINGS shows the two ends of each argument without any draws.',
+    },
     examples,
     over: functions,
   })
@@ -149,7 +203,10 @@ interface Drawn {
 function drawn(asked: Asked, draws: number, seed: number): Drawn {
   const random = randomNumbers(seed)
   const ranges = asked.rows.map(({ parameter, low, likely, high }) => ({
-    low: toCell(low), likely: toCell(likely), high: toCell(high), whole: asked.of.parameters[parameter]!.whole === true,
+    low: toCell(low),
+    likely: toCell(likely),
+    high: toCell(high),
+    whole: asked.of.parameters[parameter]!.whole === true,
   }))
   const values = ranges.map(({ likely }) => likely)
   const compute = computing(asked)
@@ -174,12 +231,18 @@ function computing(asked: Asked): (values: readonly number[]) => number {
   if (!('steps' in of.body)) {
     return (values) => {
       const evaluation = evaluate(of, argumentsOf(asked, values))
-      return 'result' in evaluation ? evaluation.result as number : NaN
+      return 'result' in evaluation ? (evaluation.result as number) : NaN
     }
   }
   const names = Object.keys(of.parameters)
   const run = stepsInDoubles(of.body.steps, names)
-  const atLikely = evaluate(of, argumentsOf(asked, rows.map(({ likely }) => toCell(likely))))
+  const atLikely = evaluate(
+    of,
+    argumentsOf(
+      asked,
+      rows.map(({ likely }) => toCell(likely)),
+    ),
+  )
   if (!('result' in atLikely)) throw new Error(`${of.id} was computed with these numbers before`)
   const slots = names.map((name) => {
     const value = atLikely.args[name]
@@ -192,11 +255,11 @@ function computing(asked: Asked): (values: readonly number[]) => number {
     const standsForAll = rows.filter((row) => row.parameter === parameter).length === 1
     return { slot, places: !Array.isArray(line) ? undefined : standsForAll ? [...line.keys()] : [place] }
   })
-  const copies = Object.entries(of.parameters).flatMap(([name, parameter], slot) => (
+  const copies = Object.entries(of.parameters).flatMap(([name, parameter], slot) =>
     typeof parameter.default === 'object' && !rows.some((row) => row.parameter === name)
       ? [{ slot, from: placeOf(of, parameter.default.sameAs) }]
-      : []
-  ))
+      : [],
+  )
   return (values) => {
     for (let row = 0; row < cells.length; row++) {
       const { slot, places } = cells[row]!

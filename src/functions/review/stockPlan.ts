@@ -25,12 +25,20 @@ export const stockPlan = defineTable({
   id: 'STOCKPLAN',
   subject: 'review',
   summary: 'When to order how much over the season, so that ordering, goods and holding stock together cost least.',
-  convention: 'An order arrives at the start of its period and pays that period\'s order cost and unit price. Holding is charged on the stock at the end of each period, onHand included, which is used up first and is worth nothing at the end. Equally cheap plans: the one with fewer orders, then the one whose last order is later, and so on backwards. Type 0 for a period without a need, since a blank cell is no period. The total row adds the stocks up, as holding is charged on their sum.',
+  convention:
+    "An order arrives at the start of its period and pays that period's order cost and unit price. Holding is charged on the stock at the end of each period, onHand included, which is used up first and is worth nothing at the end. Equally cheap plans: the one with fewer orders, then the one whose last order is later, and so on backwards. Type 0 for a period without a need, since a blank cell is no period. The total row adds the stocks up, as holding is charged on their sum.",
   parameters: {
     needsPerPeriod: numbers('units', { text: 'what each period needs, in any one unit' }),
-    orderCosts: numbers('money per order', { text: 'cost of placing and receiving an order, one for all periods or one for each', oneForAll: true }),
+    orderCosts: numbers('money per order', {
+      text: 'cost of placing and receiving an order, one for all periods or one for each',
+      oneForAll: true,
+    }),
     holdingCostPerUnitPeriod: money('money per unit and period', { text: 'cost of holding a unit to the next period' }),
-    unitPrices: numbers('money per unit', { text: 'price of a unit, one for all periods or one for each', default: 0, oneForAll: true }),
+    unitPrices: numbers('money per unit', {
+      text: 'price of a unit, one for all periods or one for each',
+      default: 0,
+      oneForAll: true,
+    }),
     onHand: number('units', { text: 'stock at the start', default: 0, atLeast: 0 }),
   },
   result: {
@@ -41,7 +49,8 @@ export const stockPlan = defineTable({
   },
   method: ({ needsPerPeriod, orderCosts, holdingCostPerUnitPeriod, unitPrices, onHand }) => {
     const periods = needsPerPeriod.length
-    if (periods > mostPeriods) return { problem: { code: 'tooManyRows', parameter: 'needsPerPeriod', got: periods, most: mostPeriods } }
+    if (periods > mostPeriods)
+      return { problem: { code: 'tooManyRows', parameter: 'needsPerPeriod', got: periods, most: mostPeriods } }
     /** Needs up to the end of each period that the stock does not cover. */
     const short = runningSums(needsPerPeriod).map((needed) => Decimal.max(zero, needed.sub(onHand)))
     const orders = cheapestOrders(short, orderCosts, unitPrices, holdingCostPerUnitPeriod)
@@ -49,43 +58,97 @@ export const stockPlan = defineTable({
     const stocks = runningSums(needsPerPeriod).map((needed, period) => onHand.add(ordered[period]!).sub(needed))
     const fees = orders.map((order, period) => (order.isZero() ? zero : orderCosts[period]!))
     const goods = orders.map((order, period) => order.mul(unitPrices[period]!))
-    const costs = orders.map((_, period) => fees[period]!.add(goods[period]!).add(holdingCostPerUnitPeriod.mul(stocks[period]!)))
+    const costs = orders.map((_, period) =>
+      fees[period]!.add(goods[period]!).add(holdingCostPerUnitPeriod.mul(stocks[period]!)),
+    )
     return {
       table: [
-        ...orders.map(
-          (order, period) => ({ period: new Decimal(period + 1), order, stock: stocks[period]!, cost: costs[period]! }),
-        ),
+        ...orders.map((order, period) => ({
+          period: new Decimal(period + 1),
+          order,
+          stock: stocks[period]!,
+          cost: costs[period]!,
+        })),
         { period: { fact: 'total' }, order: total(orders), stock: total(stocks), cost: total(costs) },
       ],
       working: () => [
-        { name: 'short', text: 'what the periods need beyond onHand', formula: 'MAX(SUM(needsPerPeriod) - onHand, 0)', value: short.at(-1)!, unit: 'units' },
-        { name: 'orders', text: 'number of orders', formula: 'periods with an order', value: new Decimal(orders.filter((order) => !order.isZero()).length), unit: 'orders' },
-        { name: 'ordering', text: 'cost of the orders', formula: 'orderCosts of those periods', value: total(fees), unit: 'money' },
-        { name: 'goods', text: 'price of the goods', formula: 'SUMPRODUCT(order, unitPrices)', value: total(goods), unit: 'money' },
-        { name: 'holding', text: 'cost of holding stock', formula: 'holdingCostPerUnitPeriod * SUM(stock at end)', value: holdingCostPerUnitPeriod.mul(total(stocks)), unit: 'money' },
-        { name: 'cost', text: 'the least cost of the season', formula: 'ordering + goods + holding', value: total(costs), unit: 'money' },
+        {
+          name: 'short',
+          text: 'what the periods need beyond onHand',
+          formula: 'MAX(SUM(needsPerPeriod) - onHand, 0)',
+          value: short.at(-1)!,
+          unit: 'units',
+        },
+        {
+          name: 'orders',
+          text: 'number of orders',
+          formula: 'periods with an order',
+          value: new Decimal(orders.filter((order) => !order.isZero()).length),
+          unit: 'orders',
+        },
+        {
+          name: 'ordering',
+          text: 'cost of the orders',
+          formula: 'orderCosts of those periods',
+          value: total(fees),
+          unit: 'money',
+        },
+        {
+          name: 'goods',
+          text: 'price of the goods',
+          formula: 'SUMPRODUCT(order, unitPrices)',
+          value: total(goods),
+          unit: 'money',
+        },
+        {
+          name: 'holding',
+          text: 'cost of holding stock',
+          formula: 'holdingCostPerUnitPeriod * SUM(stock at end)',
+          value: holdingCostPerUnitPeriod.mul(total(stocks)),
+          unit: 'money',
+        },
+        {
+          name: 'cost',
+          text: 'the least cost of the season',
+          formula: 'ordering + goods + holding',
+          value: total(costs),
+          unit: 'money',
+        },
       ],
     }
   },
   plain: {
-    reason: 'Excel has no formula that weighs every timing of the orders. The check is whether the orders of the plan cover the needs of every period at the cost that the plan says; no other timing costs less.',
-    check: `LET(periodEach, DROP(DROP(plan, 1), -1), orderEach, ${columnOf(columns, 'order', 'periodEach')}, `
-      + `stockEach, ${columnOf(columns, 'stock', 'periodEach')}, totalCost, ${lastOf(columns, 'cost', 'plan')}, `
-      + 'lastStock, INDEX(stockEach, ROWS(stockEach)), moved, onHand + SUM(orderEach) - SUM(needsPerPeriod), '
-      + 'paid, SUM((orderEach > 0) * TOCOL(orderCosts, 1) + orderEach * TOCOL(unitPrices, 1) + stockEach * holdingCostPerUnitPeriod), '
-      + 'AND(MIN(stockEach) >= 0, ABS(moved - lastStock) <= SUM(needsPerPeriod) / 10 ^ 12, ABS(paid - totalCost) <= totalCost / 10 ^ 12))',
+    reason:
+      'Excel has no formula that weighs every timing of the orders. The check is whether the orders of the plan cover the needs of every period at the cost that the plan says; no other timing costs less.',
+    check:
+      `LET(periodEach, DROP(DROP(plan, 1), -1), orderEach, ${columnOf(columns, 'order', 'periodEach')}, ` +
+      `stockEach, ${columnOf(columns, 'stock', 'periodEach')}, totalCost, ${lastOf(columns, 'cost', 'plan')}, ` +
+      'lastStock, INDEX(stockEach, ROWS(stockEach)), moved, onHand + SUM(orderEach) - SUM(needsPerPeriod), ' +
+      'paid, SUM((orderEach > 0) * TOCOL(orderCosts, 1) + orderEach * TOCOL(unitPrices, 1) + stockEach * holdingCostPerUnitPeriod), ' +
+      'AND(MIN(stockEach) >= 0, ABS(moved - lastStock) <= SUM(needsPerPeriod) / 10 ^ 12, ABS(paid - totalCost) <= totalCost / 10 ^ 12))',
   },
   examples: [
     {
       text: 'Two small needs are ordered together, the large ones each on its own',
       given: [[10, 20, 30, 40], [30], 1],
-      gives: [[1, 30, 20, 50], [2, 0, 0, 0], [3, 30, 0, 30], [4, 40, 0, 30], ['total', 100, 20, 110]],
+      gives: [
+        [1, 30, 20, 50],
+        [2, 0, 0, 0],
+        [3, 30, 0, 30],
+        [4, 40, 0, 30],
+        ['total', 100, 20, 110],
+      ],
       source: 'inventory-analytics',
     },
     {
       text: 'A dearer price from the third period on is worth holding stock for',
       given: [[100, 100, 100], [40, 40, 40], 0.1, [2, 2, 3], 50],
-      gives: [[1, 250, 200, 560], [2, 0, 100, 10], [3, 0, 0, 0], ['total', 250, 300, 570]],
+      gives: [
+        [1, 250, 200, 560],
+        [2, 0, 100, 10],
+        [3, 0, 0, 0],
+        ['total', 250, 300, 570],
+      ],
       source: 'definition',
     },
   ],
@@ -100,7 +163,12 @@ export const stockPlan = defineTable({
  * + holding * (t D(t) - D(0) - ... - D(t-1)); the last part is the same for all starts s. Since D(t) never falls, a
  * start that is no better now and costs no less for each further unit is never better later: it is dropped.
  */
-function cheapestOrders(short: readonly Decimal[], orderCosts: readonly Decimal[], unitPrices: readonly Decimal[], holding: Decimal): Decimal[] {
+function cheapestOrders(
+  short: readonly Decimal[],
+  orderCosts: readonly Decimal[],
+  unitPrices: readonly Decimal[],
+  holding: Decimal,
+): Decimal[] {
   const chosen: (Start | undefined)[] = []
   let starts: Start[] = []
   let [least, before, sumBefore] = [zero, zero, zero]
@@ -118,7 +186,10 @@ function cheapestOrders(short: readonly Decimal[], orderCosts: readonly Decimal[
       chosen.push(undefined)
     } else {
       const costs = starts.map((start) => start.fixed.add(start.perUnit.mul(needed)))
-      const best = starts.reduce((first, start, place) => (isNoWorse(start, costs[place]!, starts[first]!, costs[first]!) ? place : first), 0)
+      const best = starts.reduce(
+        (first, start, place) => (isNoWorse(start, costs[place]!, starts[first]!, costs[first]!) ? place : first),
+        0,
+      )
       least = costs[best]!.add(shared)
       const start = starts[best]!
       ordersBefore = start.orders

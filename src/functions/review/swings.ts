@@ -61,11 +61,16 @@ export function swingsOver(functions: readonly Definition[]): TableDefinition<ty
   return defineTable({
     id: 'SWINGS',
     subject: 'review',
-    summary: 'What each uncertain argument of another function does to its result, widest first: the table of a tornado chart.',
-    convention: 'Each argument alone goes to its low and to its high while the others stay at their likely values, so what moves together is not shown. The swing is the difference of those two results; what happens between the two ends does not count. Equal swings keep the order of the rows. Arguments that are not named take their defaults.',
+    summary:
+      'What each uncertain argument of another function does to its result, widest first: the table of a tornado chart.',
+    convention:
+      'Each argument alone goes to its low and to its high while the others stay at their likely values, so what moves together is not shown. The swing is the difference of those two results; what happens between the two ends does not count. Equal swings keep the order of the rows. Arguments that are not named take their defaults.',
     parameters: askedParameters,
     result: {
-      name: 'swings', text: 'one row for each argument, widest swing first', unit: 'table', columns,
+      name: 'swings',
+      text: 'one row for each argument, widest swing first',
+      unit: 'table',
+      columns,
     },
     method: (args) => {
       const asked = readAsked(functions, args)
@@ -76,12 +81,14 @@ export function swingsOver(functions: readonly Definition[]): TableDefinition<ty
       if (problem !== undefined) return { problem }
 
       const likely = new Decimal(ends.likely as number)
-      const rows = asked.rows.map(({ label, low, high }, index) => {
-        const [atLow, atHigh] = [ends.atLow[index] as number, ends.atHigh[index] as number]
-        // From the digits that are shown, so that dust in the last ones does not part what is equal.
-        const swing = new Decimal(asShown(atHigh)).sub(asShown(atLow)).abs()
-        return { label, low, high, atLow: new Decimal(atLow), atHigh: new Decimal(atHigh), swing }
-      }).sort((a, b) => b.swing.cmp(a.swing))
+      const rows = asked.rows
+        .map(({ label, low, high }, index) => {
+          const [atLow, atHigh] = [ends.atLow[index] as number, ends.atHigh[index] as number]
+          // From the digits that are shown, so that dust in the last ones does not part what is equal.
+          const swing = new Decimal(asShown(atHigh)).sub(asShown(atLow)).abs()
+          return { label, low, high, atLow: new Decimal(atLow), atHigh: new Decimal(atHigh), swing }
+        })
+        .sort((a, b) => b.swing.cmp(a.swing))
       return {
         table: rows.map(({ label, ...row }) => ({ argument: label, likely, ...row })),
         working: (): readonly WorkingStep[] => [
@@ -92,17 +99,43 @@ export function swingsOver(functions: readonly Definition[]): TableDefinition<ty
             value: likely,
             unit: asked.of.result.unit,
           },
-          { name: 'arguments', text: 'the arguments in the order of their swings', formula: 'sorted by swing, widest first', value: rows.map(({ label }) => label), unit: 'text' },
-          { name: 'atLow', text: 'the result with this argument alone at its low', formula: `${asked.of.id} of the likelies, with one low`, value: rows.map(({ atLow }) => atLow), unit: asked.of.result.unit },
-          { name: 'atHigh', text: 'the result with this argument alone at its high', formula: `${asked.of.id} of the likelies, with one high`, value: rows.map(({ atHigh }) => atHigh), unit: asked.of.result.unit },
-          { name: 'swing', text: 'the difference between the two ends', formula: 'ABS(atHigh - atLow)', value: rows.map(({ swing }) => swing), unit: asked.of.result.unit },
+          {
+            name: 'arguments',
+            text: 'the arguments in the order of their swings',
+            formula: 'sorted by swing, widest first',
+            value: rows.map(({ label }) => label),
+            unit: 'text',
+          },
+          {
+            name: 'atLow',
+            text: 'the result with this argument alone at its low',
+            formula: `${asked.of.id} of the likelies, with one low`,
+            value: rows.map(({ atLow }) => atLow),
+            unit: asked.of.result.unit,
+          },
+          {
+            name: 'atHigh',
+            text: 'the result with this argument alone at its high',
+            formula: `${asked.of.id} of the likelies, with one high`,
+            value: rows.map(({ atHigh }) => atHigh),
+            unit: asked.of.result.unit,
+          },
+          {
+            name: 'swing',
+            text: 'the difference between the two ends',
+            formula: 'ABS(atHigh - atLow)',
+            value: rows.map(({ swing }) => swing),
+            unit: asked.of.result.unit,
+          },
         ],
       }
     },
     plain: {
-      reason: 'Excel has no formula that computes a function by its name. Each end is one call of that function, with one argument at its low or high and the others at their likely values; its own plain formula checks it.',
-      check: `LET(rowsBelow, DROP(swings, 1), MAX(ABS(ABS(${below('atHigh')} - ${below('atLow')}) - ${below('swing')})) `
-        + `* 10 ^ 12 <= MAX(${below('swing')}))`,
+      reason:
+        'Excel has no formula that computes a function by its name. Each end is one call of that function, with one argument at its low or high and the others at their likely values; its own plain formula checks it.',
+      check:
+        `LET(rowsBelow, DROP(swings, 1), MAX(ABS(ABS(${below('atHigh')} - ${below('atLow')}) - ${below('swing')})) ` +
+        `* 10 ^ 12 <= MAX(${below('swing')}))`,
     },
     examples,
     over: functions,

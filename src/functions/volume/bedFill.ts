@@ -5,12 +5,17 @@ export const bedFill = defineBySteps({
   id: 'BEDFILL',
   subject: 'volume',
   summary: 'Litres of loose medium that fill a propagation bed.',
-  convention: 'Settling and spilling divide, as in FILL. The litres are loose ones. A bed of wet sand is heavy: see BLENDWEIGHT.',
+  convention:
+    'Settling and spilling divide, as in FILL. The litres are loose ones. A bed of wet sand is heavy: see BLENDWEIGHT.',
   parameters: {
     lengthM: quantity('m', { text: 'inside length of the bed', above: 0 }),
     widthM: quantity('m', { text: 'inside width of the bed', above: 0 }),
     depthM: quantity('m', { text: 'depth of the medium once it has settled', above: 0 }),
-    settle: share({ text: 'share of its height that loose mix drops when it is firmed and watered', default: 0, below: 1 }),
+    settle: share({
+      text: 'share of its height that loose mix drops when it is firmed and watered',
+      default: 0,
+      below: 1,
+    }),
     spill: share({ text: 'share of the loose mix that is lost while filling', default: 0, below: 1 }),
   },
   result: { name: 'litres', text: 'loose medium', unit: 'L loose' },
@@ -20,7 +25,17 @@ export const bedFill = defineBySteps({
     ['litres', 'full / stays', 'L loose', 'loose medium to have at hand'],
   ],
   examples: [
-    { text: 'A bed of 4 ft by 20 ft, 4 in deep', given: ['20 ft', '4 ft', '4 in'], gives: 755.11590912, source: 'nist-sp-811' },
-    { text: 'A bed of 6 m by 1.2 m, 10 cm deep, settling by 8 %', given: [6, 1.2, 0.1, 0.08], gives: 782.608695652174, source: 'definition' },
+    {
+      text: 'A bed of 4 ft by 20 ft, 4 in deep',
+      given: ['20 ft', '4 ft', '4 in'],
+      gives: 755.11590912,
+      source: 'nist-sp-811',
+    },
+    {
+      text: 'A bed of 6 m by 1.2 m, 10 cm deep, settling by 8 %',
+      given: [6, 1.2, 0.1, 0.08],
+      gives: 782.608695652174,
+      source: 'definition',
+    },
   ],
 })

@@ -5,20 +5,35 @@ export const cellVolume = defineBySteps({
   id: 'CELLVOLUME',
   subject: 'volume',
   summary: 'Volume of a tapered rectangular cell from its inside measures.',
-  convention: 'Prismatoid rule: the middle section has the mean of the upper and the lower sides. Brimful; the settling of the mix is given in FILL.',
+  convention:
+    'Prismatoid rule: the middle section has the mean of the upper and the lower sides. Brimful; the settling of the mix is given in FILL.',
   parameters: {
     topLengthMm: quantity('mm', { text: 'inside length at the top', above: 0 }),
     topWidthMm: quantity('mm', { text: 'inside width at the top', above: 0 }),
     depthMm: quantity('mm', { text: 'inside depth', above: 0 }),
-    bottomLengthMm: quantity('mm', { text: 'inside length at the bottom', default: { sameAs: 'topLengthMm' }, above: 0 }),
+    bottomLengthMm: quantity('mm', {
+      text: 'inside length at the bottom',
+      default: { sameAs: 'topLengthMm' },
+      above: 0,
+    }),
     bottomWidthMm: quantity('mm', { text: 'inside width at the bottom', default: { sameAs: 'topWidthMm' }, above: 0 }),
   },
   result: { name: 'volume', text: 'volume of one cell', unit: 'mL' },
   steps: [
     ['topArea', 'topLengthMm * topWidthMm', 'mm2', 'area at the top'],
-    ['middleArea', '(topLengthMm + bottomLengthMm) / 2 * (topWidthMm + bottomWidthMm) / 2', 'mm2', 'area half way down'],
+    [
+      'middleArea',
+      '(topLengthMm + bottomLengthMm) / 2 * (topWidthMm + bottomWidthMm) / 2',
+      'mm2',
+      'area half way down',
+    ],
     ['bottomArea', 'bottomLengthMm * bottomWidthMm', 'mm2', 'area at the bottom'],
-    ['volume', 'depthMm / 6 * (topArea + 4 * middleArea + bottomArea) / 1000', 'mL', 'prismatoid rule, 1000 mm3 to the mL'],
+    [
+      'volume',
+      'depthMm / 6 * (topArea + 4 * middleArea + bottomArea) / 1000',
+      'mL',
+      'prismatoid rule, 1000 mm3 to the mL',
+    ],
   ],
   examples: [
     { text: 'A straight cell of 40 by 40 by 50 mm', given: [40, 40, 50], gives: 80, source: 'definition' },

@@ -9,15 +9,29 @@ export const roundCell = defineBySteps({
   parameters: {
     topDiameterMm: quantity('mm', { text: 'inside diameter at the top', above: 0 }),
     depthMm: quantity('mm', { text: 'inside depth', above: 0 }),
-    bottomDiameterMm: quantity('mm', { text: 'inside diameter at the bottom', default: { sameAs: 'topDiameterMm' }, above: 0 }),
+    bottomDiameterMm: quantity('mm', {
+      text: 'inside diameter at the bottom',
+      default: { sameAs: 'topDiameterMm' },
+      above: 0,
+    }),
   },
   result: { name: 'volume', text: 'volume of one cell', unit: 'mL' },
   steps: [
-    ['squares', 'topDiameterMm ^ 2 + topDiameterMm * bottomDiameterMm + bottomDiameterMm ^ 2', 'mm2', 'the two diameters squared, and their product'],
+    [
+      'squares',
+      'topDiameterMm ^ 2 + topDiameterMm * bottomDiameterMm + bottomDiameterMm ^ 2',
+      'mm2',
+      'the two diameters squared, and their product',
+    ],
     ['volume', 'PI() * depthMm / 12 * squares / 1000', 'mL', 'frustum of a cone, 1000 mm3 to the mL'],
   ],
   examples: [
-    { text: 'A straight cell of 40 mm across and 50 mm deep', given: [40, 50], gives: 62.8318530717959, source: 'definition' },
+    {
+      text: 'A straight cell of 40 mm across and 50 mm deep',
+      given: [40, 50],
+      gives: 62.8318530717959,
+      source: 'definition',
+    },
     { text: 'The same, tapering to 28 mm', given: [40, 50, 28], gives: 45.867252742411, source: 'definition' },
   ],
 })

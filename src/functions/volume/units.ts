@@ -6,7 +6,8 @@ export const units = defineByMethod({
   id: 'UNITS',
   subject: 'volume',
   summary: 'Converts a quantity from one unit to another.',
-  convention: 'Exact factors of NIST SP 811. Volumes, lengths, masses, and mass per volume ("lb/yd3" to "kg/m3"). A gallon, quart, bushel or ton is never guessed: it must say which.',
+  convention:
+    'Exact factors of NIST SP 811. Volumes, lengths, masses, and mass per volume ("lb/yd3" to "kg/m3"). A gallon, quart, bushel or ton is never guessed: it must say which.',
   parameters: {
     quantity: number('any', { text: 'the number to convert' }),
     fromUnit: text({ text: 'the unit it is in' }),
@@ -19,7 +20,16 @@ export const units = defineByMethod({
     const to = readUnit(toUnit)
     if (isProblem(to)) return { problem: { ...to, parameter: 'toUnit' } }
     if (from.dimension !== to.dimension) {
-      return { problem: { code: 'unitsDiffer', parameter: 'toUnit', from: fromUnit, fromKind: from.dimension, to: toUnit, toKind: to.dimension } }
+      return {
+        problem: {
+          code: 'unitsDiffer',
+          parameter: 'toUnit',
+          from: fromUnit,
+          fromKind: from.dimension,
+          to: toUnit,
+          toKind: to.dimension,
+        },
+      }
     }
     const converted = convert(quantity, from, to)
     return {
@@ -32,17 +42,29 @@ export const units = defineByMethod({
           value: convert(from.factor.div(from.factor), from, to),
           unit: `${to.symbol} per ${from.symbol}`,
         },
-        { name: 'quantity', text: 'the converted number', formula: 'quantity * factor', value: converted, unit: to.symbol },
+        {
+          name: 'quantity',
+          text: 'the converted number',
+          formula: 'quantity * factor',
+          value: converted,
+          unit: to.symbol,
+        },
       ],
     }
   },
   plain: {
-    reason: "Excel's own CONVERT knows other spellings of the units, and no mass per volume. The check is for units that both spell alike, such as ft3, L, m, in, kg.",
+    reason:
+      "Excel's own CONVERT knows other spellings of the units, and no mass per volume. The check is for units that both spell alike, such as ft3, L, m, in, kg.",
     check: 'ABS(CONVERT(quantity, fromUnit, toUnit) - converted) <= ABS(converted) / 10 ^ 9',
   },
   examples: [
     { text: 'Cubic feet to litres', given: [1, 'ft3', 'L'], gives: 28.316846592, source: 'nist-sp-811' },
-    { text: 'A rate of 5 lb per cubic yard in kg per cubic metre', given: [5, 'lb/yd3', 'kg/m3'], gives: 2.96638210628891, source: 'acquaah-4-11' },
+    {
+      text: 'A rate of 5 lb per cubic yard in kg per cubic metre',
+      given: [5, 'lb/yd3', 'kg/m3'],
+      gives: 2.96638210628891,
+      source: 'acquaah-4-11',
+    },
   ],
 })
 

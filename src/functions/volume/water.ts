@@ -5,7 +5,8 @@ export const water = defineBySteps({
   id: 'WATER',
   subject: 'volume',
   summary: 'Litres of water for rooting in water, with its changes.',
-  convention: 'The first filling counts, and a part of an interval counts as a whole one: 21 days with a change every 5 days are 5 fillings.',
+  convention:
+    'The first filling counts, and a part of an interval counts as a whole one: 21 days with a change every 5 days are 5 fillings.',
   parameters: {
     vesselLitres: quantity('L', { text: 'water in one vessel', above: 0 }),
     vessels: number('vessels', { text: 'vessels in use', atLeast: 0 }),
@@ -18,6 +19,11 @@ export const water = defineBySteps({
     ['litres', 'vesselLitres * vessels * fillings', 'L', 'water over the whole time'],
   ],
   examples: [
-    { text: '12 vessels of 8 L for 21 days, changed every 5 days', given: [8, 12, 5, 21], gives: 480, source: 'definition' },
+    {
+      text: '12 vessels of 8 L for 21 days, changed every 5 days',
+      given: [8, 12, 5, 21],
+      gives: 480,
+      source: 'definition',
+    },
   ],
 })

@@ -36,7 +36,15 @@ export function BottomAxis({ scale, ticks, at, gridTo, text }: AxisProps) {
           <g key={value}>
             <line className={styles.grid} x1={x} x2={x} y1={at} y2={gridTo} />
             <line className={styles.line} x1={x} x2={x} y1={at} y2={at + tick} />
-            <text className={styles.text} x={x} y={at + tick + textGap} dominantBaseline="hanging" textAnchor={anchor(x)}>{shown(value)}</text>
+            <text
+              className={styles.text}
+              x={x}
+              y={at + tick + textGap}
+              dominantBaseline="hanging"
+              textAnchor={anchor(x)}
+            >
+              {shown(value)}
+            </text>
           </g>
         )
       })}
@@ -56,7 +64,9 @@ export function LeftAxis({ scale, ticks, at, gridTo, text }: AxisProps) {
         return (
           <g key={value}>
             <line className={styles.grid} x1={at} x2={gridTo} y1={y} y2={y} />
-            <text className={styles.text} x={at - tick} y={y} dominantBaseline="middle" textAnchor="end">{shown(value)}</text>
+            <text className={styles.text} x={at - tick} y={y} dominantBaseline="middle" textAnchor="end">
+              {shown(value)}
+            </text>
           </g>
         )
       })}
@@ -68,6 +78,9 @@ export function LeftAxis({ scale, ticks, at, gridTo, text }: AxisProps) {
 /** All labels of an axis have the decimals that its steps need. */
 function useTickText(scale: Scale, ticks: number, text: AxisProps['text']): (value: number) => string {
   const { fixed } = useNumberText()
-  const decimals = Math.max(0, ...scale.ticks(ticks).map((value) => String(Number(value.toPrecision(12))).split('.')[1]?.length ?? 0))
+  const decimals = Math.max(
+    0,
+    ...scale.ticks(ticks).map((value) => String(Number(value.toPrecision(12))).split('.')[1]?.length ?? 0),
+  )
   return text ?? ((value) => fixed(value, decimals))
 }

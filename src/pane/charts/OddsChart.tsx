@@ -40,27 +40,68 @@ export function OddsChart({ odds }: { readonly odds: Odds }) {
           { heading: say.columns.share, unit: 'share' },
           { heading: say.columns.result, unit },
         ],
-        rows: [...percentiles.map(({ share, result }) => [share, result]), [say.rows.mean, mean], [say.rows.likely, likely], [say.rows.withoutAnswer, drawsWithoutAnswer]],
+        rows: [
+          ...percentiles.map(({ share, result }) => [share, result]),
+          [say.rows.mean, mean],
+          [say.rows.likely, likely],
+          [say.rows.withoutAnswer, drawsWithoutAnswer],
+        ],
       }}
       legend={[
-        { text: say.atOrBelow, sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={0} x2={sampleWidth} y1={centre} y2={centre} style={{ stroke: colour, strokeWidth: 2 }} /><circle cx={sampleWidth / 2} cy={centre} r={pointRadius} style={{ fill: colour }} /></svg> },
-        { text: say.likelyLine(numbers.label(likely, unit)), sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={sampleWidth / 2} x2={sampleWidth / 2} y1={0} y2={sampleHeight} className={styles.likely} /></svg> },
-        { text: say.meanLine(numbers.label(mean, unit)), sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={sampleWidth / 2} x2={sampleWidth / 2} y1={0} y2={sampleHeight} className={styles.mean} /></svg> },
+        {
+          text: say.atOrBelow,
+          sample: (
+            <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}>
+              <line x1={0} x2={sampleWidth} y1={centre} y2={centre} style={{ stroke: colour, strokeWidth: 2 }} />
+              <circle cx={sampleWidth / 2} cy={centre} r={pointRadius} style={{ fill: colour }} />
+            </svg>
+          ),
+        },
+        {
+          text: say.likelyLine(numbers.label(likely, unit)),
+          sample: (
+            <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}>
+              <line x1={sampleWidth / 2} x2={sampleWidth / 2} y1={0} y2={sampleHeight} className={styles.likely} />
+            </svg>
+          ),
+        },
+        {
+          text: say.meanLine(numbers.label(mean, unit)),
+          sample: (
+            <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}>
+              <line x1={sampleWidth / 2} x2={sampleWidth / 2} y1={0} y2={sampleHeight} className={styles.mean} />
+            </svg>
+          ),
+        },
       ]}
       draw={(width) => {
-        const x = scaleLinear(domainOf([...percentiles.map(({ result }) => result), likely]), [margin.left, width - margin.right]).nice(4)
+        const x = scaleLinear(domainOf([...percentiles.map(({ result }) => result), likely]), [
+          margin.left,
+          width - margin.right,
+        ]).nice(4)
         const y = scaleLinear([0, 1], [height - margin.bottom, margin.top])
-        const path = line<Percentile>(({ result }) => x(result), ({ share }) => y(share))
+        const path = line<Percentile>(
+          ({ result }) => x(result),
+          ({ share }) => y(share),
+        )
         return (
           <>
             <div className={styles.axisName}>{say.shareOfDraws}</div>
             <svg width={width} height={height} className={styles.drawing}>
               <BottomAxis scale={x} ticks={4} at={height - margin.bottom} gridTo={margin.top} />
               <LeftAxis scale={y} ticks={5} at={margin.left} gridTo={width - margin.right} text={numbers.percent} />
-              <line x1={x(likely)} x2={x(likely)} y1={margin.top} y2={height - margin.bottom} className={styles.likely} />
+              <line
+                x1={x(likely)}
+                x2={x(likely)}
+                y1={margin.top}
+                y2={height - margin.bottom}
+                className={styles.likely}
+              />
               <line x1={x(mean)} x2={x(mean)} y1={margin.top} y2={height - margin.bottom} className={styles.mean} />
               <path d={path(percentiles) ?? ''} fill="none" style={{ stroke: colour, strokeWidth: 2 }} />
-              {percentiles.map(({ share, result }) => <circle key={share} cx={x(result)} cy={y(share)} r={pointRadius} style={{ fill: colour }} />)}
+              {percentiles.map(({ share, result }) => (
+                <circle key={share} cx={x(result)} cy={y(share)} r={pointRadius} style={{ fill: colour }} />
+              ))}
             </svg>
             <div className={mergeClasses(styles.axisName, styles.resultName)}>{numbers.unit(unit)}</div>
           </>

@@ -20,7 +20,15 @@ const useStyles = makeStyles({
   single: { stroke: tokens.colorNeutralForeground1, strokeWidth: '3px' },
   ring: { fill: 'none', stroke: tokens.colorNeutralForeground1, strokeWidth: '2px' },
   // Its ground parts it from the lines that it lies on.
-  text: { paintOrder: 'stroke', stroke: tokens.colorNeutralBackground1, strokeWidth: '4px', fill: tokens.colorNeutralForeground1, fontSize: tokens.fontSizeBase200, fontFamily: tokens.fontFamilyBase, fontWeight: tokens.fontWeightSemibold },
+  text: {
+    paintOrder: 'stroke',
+    stroke: tokens.colorNeutralBackground1,
+    strokeWidth: '4px',
+    fill: tokens.colorNeutralForeground1,
+    fontSize: tokens.fontSizeBase200,
+    fontFamily: tokens.fontFamilyBase,
+    fontWeight: tokens.fontWeightSemibold,
+  },
 })
 
 const height = 240
@@ -57,31 +65,70 @@ export function RoundsChart({ rounds }: { readonly rounds: Rounds }) {
           text: legendText(one, say, numbers),
           sample: (
             <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}>
-              <line x1={0} x2={sampleWidth} y1={sampleHeight / 2} y2={sampleHeight / 2} style={strokeOf(markOf(series))} />
+              <line
+                x1={0}
+                x2={sampleWidth}
+                y1={sampleHeight / 2}
+                y2={sampleHeight / 2}
+                style={strokeOf(markOf(series))}
+              />
               <Shape mark={markOf(series)} x={sampleWidth / 2} y={sampleHeight / 2} />
             </svg>
           ),
         })),
         ...singles.map((single) => ({
           text: singleUseText(single, say),
-          sample: <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}><line x1={0} x2={sampleWidth} y1={sampleHeight / 2} y2={sampleHeight / 2} className={styles.single} /></svg>,
+          sample: (
+            <svg width={sampleWidth} height={sampleHeight} aria-hidden="true" className={styles.sample}>
+              <line x1={0} x2={sampleWidth} y1={sampleHeight / 2} y2={sampleHeight / 2} className={styles.single} />
+            </svg>
+          ),
         })),
-        ...(lines.some(({ breakEven }) => breakEven !== undefined) ? [{
-          text: say.tie(singleUse?.name ?? say.anySingleUse),
-          sample: <svg width={sampleWidth} height={2 * ringRadius + 2} aria-hidden="true" className={styles.sample}><circle cx={sampleWidth / 2} cy={ringRadius + 1} r={ringRadius - 1} className={styles.ring} /></svg>,
-        }] : []),
+        ...(lines.some(({ breakEven }) => breakEven !== undefined)
+          ? [
+              {
+                text: say.tie(singleUse?.name ?? say.anySingleUse),
+                sample: (
+                  <svg width={sampleWidth} height={2 * ringRadius + 2} aria-hidden="true" className={styles.sample}>
+                    <circle cx={sampleWidth / 2} cy={ringRadius + 1} r={ringRadius - 1} className={styles.ring} />
+                  </svg>
+                ),
+              },
+            ]
+          : []),
       ]}
       draw={(width) => {
         const x = scaleLinear(domainOf([1, ...points.map(({ round }) => round)]), [margin.left, width - margin.right])
-        const y = scaleLinear(domainOf([...points.map(({ cost }) => cost), ...singles.map(({ cost }) => cost)]), [height - margin.bottom, margin.top]).nice(5)
-        const path = line<RoundsPoint>(({ round }) => x(round), ({ cost }) => y(cost))
+        const y = scaleLinear(domainOf([...points.map(({ cost }) => cost), ...singles.map(({ cost }) => cost)]), [
+          height - margin.bottom,
+          margin.top,
+        ]).nice(5)
+        const path = line<RoundsPoint>(
+          ({ round }) => x(round),
+          ({ cost }) => y(cost),
+        )
         return (
           <>
             <div className={styles.axisName}>{numbers.unit(unit)}</div>
             <svg width={width} height={height} className={styles.drawing}>
-              <BottomAxis scale={x} ticks={6} at={height - margin.bottom} gridTo={margin.top} text={(round) => (Number.isInteger(round) ? numbers.label(round) : '')} />
+              <BottomAxis
+                scale={x}
+                ticks={6}
+                at={height - margin.bottom}
+                gridTo={margin.top}
+                text={(round) => (Number.isInteger(round) ? numbers.label(round) : '')}
+              />
               <LeftAxis scale={y} ticks={5} at={margin.left} gridTo={width - margin.right} />
-              {singles.map(({ cost }) => <line key={cost} x1={margin.left} x2={width - margin.right} y1={y(cost)} y2={y(cost)} className={styles.single} />)}
+              {singles.map(({ cost }) => (
+                <line
+                  key={cost}
+                  x1={margin.left}
+                  x2={width - margin.right}
+                  y1={y(cost)}
+                  y2={y(cost)}
+                  className={styles.single}
+                />
+              ))}
               {lines.map(({ points: own }, series) => {
                 const last = own.at(-1)!
                 return (
@@ -95,7 +142,14 @@ export function RoundsChart({ rounds }: { readonly rounds: Rounds }) {
               {marked.map(({ round, cost }, place) => (
                 <g key={place}>
                   <circle cx={x(round)} cy={y(cost)} r={ringRadius} className={styles.ring} />
-                  <text x={marked.length === 1 ? Math.max(x(round), margin.left + halfLabel) : x(round)} y={y(cost) - ringRadius - 4} textAnchor="middle" className={styles.text}>{markText(numbers.label(round))}</text>
+                  <text
+                    x={marked.length === 1 ? Math.max(x(round), margin.left + halfLabel) : x(round)}
+                    y={y(cost) - ringRadius - 4}
+                    textAnchor="middle"
+                    className={styles.text}
+                  >
+                    {markText(numbers.label(round))}
+                  </text>
                 </g>
               ))}
             </svg>
@@ -108,7 +162,9 @@ export function RoundsChart({ rounds }: { readonly rounds: Rounds }) {
 }
 
 function Shape({ mark, x, y }: { readonly mark: Mark; readonly x: number; readonly y: number }) {
-  return <path d={symbol(mark.shape, shapeArea)() ?? ''} transform={`translate(${x} ${y})`} style={{ fill: mark.colour }} />
+  return (
+    <path d={symbol(mark.shape, shapeArea)() ?? ''} transform={`translate(${x} ${y})`} style={{ fill: mark.colour }} />
+  )
 }
 
 function strokeOf({ colour, dash }: Mark) {
@@ -120,7 +176,9 @@ function tableOf({ unit, lines, singleUse }: Rounds, say: RoundsWords, { label }
   const singles = singleUse === undefined ? [] : [singleUse]
   const costs = lines.map(({ points }) => new Map(points.map(({ round, cost }) => [round, cost])))
   const all = [...new Set(costs.flatMap((ofLine) => [...ofLine.keys()]))].sort((a, b) => a - b)
-  const verdicts = lines.map(({ breakEven, neverIn }) => breakEven?.round ?? (neverIn === undefined ? none : say.notIn(label(neverIn))))
+  const verdicts = lines.map(
+    ({ breakEven, neverIn }) => breakEven?.round ?? (neverIn === undefined ? none : say.notIn(label(neverIn))),
+  )
   return {
     columns: [
       { heading: say.rounds, unit: 'rounds' },
@@ -128,7 +186,11 @@ function tableOf({ unit, lines, singleUse }: Rounds, say: RoundsWords, { label }
       ...singles.map(({ name }) => ({ heading: name === undefined ? say.singleUse : say.singleUseColumn(name), unit })),
     ],
     rows: [
-      ...all.map((round) => [round, ...costs.map((ofLine) => ofLine.get(round) ?? none), ...singles.map(({ cost }) => cost)]),
+      ...all.map((round) => [
+        round,
+        ...costs.map((ofLine) => ofLine.get(round) ?? none),
+        ...singles.map(({ cost }) => cost),
+      ]),
       ...singles.map(() => [say.noDearerFrom, ...verdicts, none]),
     ],
   }

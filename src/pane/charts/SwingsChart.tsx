@@ -12,7 +12,15 @@ import { PatternFill } from './PatternFill'
 import { argumentText, swingsSummary } from './summaries'
 
 const useStyles = makeStyles({
-  label: { display: 'flex', flexWrap: 'wrap', justifyContent: 'space-between', columnGap: tokens.spacingHorizontalM, marginTop: tokens.spacingVerticalXS, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
+  label: {
+    display: 'flex',
+    flexWrap: 'wrap',
+    justifyContent: 'space-between',
+    columnGap: tokens.spacingHorizontalM,
+    marginTop: tokens.spacingVerticalXS,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+  },
   ends: { fontVariantNumeric: 'tabular-nums' },
   drawing: { display: 'block' },
   sample: { flexShrink: 0 },
@@ -21,7 +29,10 @@ const useStyles = makeStyles({
 
 const [barHeight, axisHeight, edge] = [16, 26, 1]
 /** The two ends of an argument differ in pattern and colour. */
-const ends = [{ key: 'atHigh', mark: markOf(0), text: 'atItsHigh' }, { key: 'atLow', mark: markOf(1), text: 'atItsLow' }] as const
+const ends = [
+  { key: 'atHigh', mark: markOf(0), text: 'atItsHigh' },
+  { key: 'atLow', mark: markOf(1), text: 'atItsLow' },
+] as const
 
 /** A bar for each argument, the widest first, from its result at the low to that at the high. */
 export function SwingsChart({ swings }: { readonly swings: Swings }) {
@@ -32,8 +43,15 @@ export function SwingsChart({ swings }: { readonly swings: Swings }) {
   const { of, unit, likely, bars } = swings
   const domain = domainOf(bars.flatMap(({ atLow, atHigh }) => [atLow, atHigh, likely]))
   /** Where both ends lie on one side, the shorter one must not be hidden. */
-  const longerFirst = (bar: Swing) => [...ends].sort((a, b) => Math.abs(bar[b.key] - likely) - Math.abs(bar[a.key] - likely))
-  const fills = <defs>{ends.map(({ key, mark }) => <PatternFill key={key} id={`${id}${key}`} mark={mark} />)}</defs>
+  const longerFirst = (bar: Swing) =>
+    [...ends].sort((a, b) => Math.abs(bar[b.key] - likely) - Math.abs(bar[a.key] - likely))
+  const fills = (
+    <defs>
+      {ends.map(({ key, mark }) => (
+        <PatternFill key={key} id={`${id}${key}`} mark={mark} />
+      ))}
+    </defs>
+  )
   const box = ({ key, mark }: (typeof ends)[number]) => ({ fill: `url(#${id}${key})`, style: { stroke: mark.colour } })
   return (
     <ChartFigure
@@ -54,9 +72,21 @@ export function SwingsChart({ swings }: { readonly swings: Swings }) {
       legend={[
         ...ends.map((end, index) => ({
           text: say[end.text],
-          sample: <svg width={20} height={14} aria-hidden="true" className={styles.sample}>{index === 0 && fills}<rect x={edge} y={edge} width={18} height={12} {...box(end)} /></svg>,
+          sample: (
+            <svg width={20} height={14} aria-hidden="true" className={styles.sample}>
+              {index === 0 && fills}
+              <rect x={edge} y={edge} width={18} height={12} {...box(end)} />
+            </svg>
+          ),
         })),
-        { text: say.allAtLikely, sample: <svg width={20} height={14} aria-hidden="true" className={styles.sample}><line x1={10} x2={10} y1={0} y2={14} className={styles.likely} /></svg> },
+        {
+          text: say.allAtLikely,
+          sample: (
+            <svg width={20} height={14} aria-hidden="true" className={styles.sample}>
+              <line x1={10} x2={10} y1={0} y2={14} className={styles.likely} />
+            </svg>
+          ),
+        },
       ]}
       draw={(width) => {
         const scale = scaleLinear(domain, [edge, width - edge]).nice(4)
@@ -65,19 +95,36 @@ export function SwingsChart({ swings }: { readonly swings: Swings }) {
             {bars.map((bar) => (
               <div key={bar.argument}>
                 <div className={styles.label}>
-                  <span>{argumentText(bar)}, {fromTo(numbers.label(bar.low), numbers.label(bar.high))}</span>
-                  <span className={styles.ends}>{fromTo(numbers.label(bar.atLow, unit), numbers.label(bar.atHigh, unit))}</span>
+                  <span>
+                    {argumentText(bar)}, {fromTo(numbers.label(bar.low), numbers.label(bar.high))}
+                  </span>
+                  <span className={styles.ends}>
+                    {fromTo(numbers.label(bar.atLow, unit), numbers.label(bar.atHigh, unit))}
+                  </span>
                 </div>
                 <svg width={width} height={barHeight} className={styles.drawing}>
                   {longerFirst(bar).map((end) => {
                     const [from, to] = [scale(likely), scale(bar[end.key])]
-                    return from !== to && <rect key={end.key} x={Math.min(from, to)} y={edge} width={Math.abs(to - from)} height={barHeight - 2 * edge} {...box(end)} />
+                    return (
+                      from !== to && (
+                        <rect
+                          key={end.key}
+                          x={Math.min(from, to)}
+                          y={edge}
+                          width={Math.abs(to - from)}
+                          height={barHeight - 2 * edge}
+                          {...box(end)}
+                        />
+                      )
+                    )
                   })}
                   <line x1={scale(likely)} x2={scale(likely)} y1={0} y2={barHeight} className={styles.likely} />
                 </svg>
               </div>
             ))}
-            <svg width={width} height={axisHeight} className={styles.drawing}><BottomAxis scale={scale} ticks={4} at={edge} gridTo={edge} /></svg>
+            <svg width={width} height={axisHeight} className={styles.drawing}>
+              <BottomAxis scale={scale} ticks={4} at={edge} gridTo={edge} />
+            </svg>
             <div className={styles.label}>{numbers.unit(unit)}</div>
           </>
         )

@@ -13,7 +13,14 @@ import { PatternFill } from './PatternFill'
 import { waysSummary } from './summaries'
 
 const useStyles = makeStyles({
-  label: { display: 'flex', justifyContent: 'space-between', columnGap: tokens.spacingHorizontalM, marginTop: tokens.spacingVerticalXS, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
+  label: {
+    display: 'flex',
+    justifyContent: 'space-between',
+    columnGap: tokens.spacingHorizontalM,
+    marginTop: tokens.spacingVerticalXS,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+  },
   total: { fontWeight: tokens.fontWeightSemibold, fontVariantNumeric: 'tabular-nums' },
   drawing: { display: 'block' },
 })
@@ -29,10 +36,19 @@ export function WaysChart({ ways }: { readonly ways: readonly WayCost[] }) {
   // A part that no way tells apart is not drawn as if it cost nothing.
   const shown = costParts.filter((part) => ways.some(({ parts }) => parts[part] !== undefined))
   const untold = ways.filter(({ parts }) => parts.bench === undefined).map(({ name }) => name)
-  const stacked = stack<unknown, WayCost, CostPart>().keys(shown).value(({ parts }, key) => parts[key] ?? 0).offset(stackOffsetDiverging)(ways)
+  const stacked = stack<unknown, WayCost, CostPart>()
+    .keys(shown)
+    .value(({ parts }, key) => parts[key] ?? 0)
+    .offset(stackOffsetDiverging)(ways)
   const ends = stacked.flatMap((part) => part.flatMap(([start, end]) => [start, end]))
   const markOfPart = (part: CostPart) => markOf(costParts.indexOf(part))
-  const fills = <defs>{shown.map((part) => <PatternFill key={part} id={`${id}${part}`} mark={markOfPart(part)} />)}</defs>
+  const fills = (
+    <defs>
+      {shown.map((part) => (
+        <PatternFill key={part} id={`${id}${part}`} mark={markOfPart(part)} />
+      ))}
+    </defs>
+  )
   const box = (part: CostPart) => ({ fill: `url(#${id}${part})`, style: { stroke: markOfPart(part).colour } })
   return (
     <ChartFigure
@@ -48,7 +64,12 @@ export function WaysChart({ ways }: { readonly ways: readonly WayCost[] }) {
       }}
       legend={shown.map((part, index) => ({
         text: say.partFrom(part, headingsOf(ways, part)),
-        sample: <svg width={20} height={14} aria-hidden="true" className={styles.drawing} style={{ flexShrink: 0 }}>{index === 0 && fills}<rect x={edge} y={edge} width={18} height={12} {...box(part)} /></svg>,
+        sample: (
+          <svg width={20} height={14} aria-hidden="true" className={styles.drawing} style={{ flexShrink: 0 }}>
+            {index === 0 && fills}
+            <rect x={edge} y={edge} width={18} height={12} {...box(part)} />
+          </svg>
+        ),
       }))}
       draw={(width) => {
         const scale = scaleLinear([Math.min(0, ...ends), Math.max(0, ...ends)], [edge, width - edge]).nice(4)
@@ -56,16 +77,32 @@ export function WaysChart({ ways }: { readonly ways: readonly WayCost[] }) {
           <>
             {ways.map(({ name, perLiner }, way) => (
               <div key={way}>
-                <div className={styles.label}><span>{name}</span><span className={styles.total}>{numbers.label(perLiner, unit)}</span></div>
+                <div className={styles.label}>
+                  <span>{name}</span>
+                  <span className={styles.total}>{numbers.label(perLiner, unit)}</span>
+                </div>
                 <svg width={width} height={barHeight} className={styles.drawing}>
                   {stacked.map((part, index) => {
                     const [start, end] = part[way]!
-                    return start !== end && <rect key={index} x={scale(start)} y={edge} width={scale(end) - scale(start)} height={barHeight - 2 * edge} {...box(shown[index]!)} />
+                    return (
+                      start !== end && (
+                        <rect
+                          key={index}
+                          x={scale(start)}
+                          y={edge}
+                          width={scale(end) - scale(start)}
+                          height={barHeight - 2 * edge}
+                          {...box(shown[index]!)}
+                        />
+                      )
+                    )
                   })}
                 </svg>
               </div>
             ))}
-            <svg width={width} height={axisHeight} className={styles.drawing}><BottomAxis scale={scale} ticks={4} at={edge} gridTo={edge} /></svg>
+            <svg width={width} height={axisHeight} className={styles.drawing}>
+              <BottomAxis scale={scale} ticks={4} at={edge} gridTo={edge} />
+            </svg>
             <div className={styles.label}>{numbers.unit(unit)}</div>
           </>
         )

@@ -1,6 +1,14 @@
 /** How the series of a chart are told apart: by a colour and, for those who do not see it, by a pattern, a dash and a shape. */
 import { tokens } from '@fluentui/react-components'
-import { symbolCircle, symbolCross, symbolDiamond, symbolSquare, symbolTriangle, symbolWye, type SymbolType } from 'd3-shape'
+import {
+  symbolCircle,
+  symbolCross,
+  symbolDiamond,
+  symbolSquare,
+  symbolTriangle,
+  symbolWye,
+  type SymbolType,
+} from 'd3-shape'
 
 export const patterns = ['solid', 'slanted', 'dotted', 'level', 'crossed', 'open'] as const
 export type Pattern = (typeof patterns)[number]
@@ -14,7 +22,14 @@ export interface Mark {
 }
 
 /** tests/pane/theme.test.ts holds each to a contrast of 3 with the ground. */
-export const markColours = ['colorPaletteBlueBorderActive', 'colorBrandForeground1', 'colorPaletteDarkOrangeForeground1', 'colorPaletteBerryForeground1', 'colorPaletteBrownBorderActive', 'colorPaletteTealBorderActive'] as const
+export const markColours = [
+  'colorPaletteBlueBorderActive',
+  'colorBrandForeground1',
+  'colorPaletteDarkOrangeForeground1',
+  'colorPaletteBerryForeground1',
+  'colorPaletteBrownBorderActive',
+  'colorPaletteTealBorderActive',
+] as const
 
 const dashes = ['none', '7 3', '2 3', '9 3 2 3', '12 4'] as const
 const shapes = [symbolCircle, symbolSquare, symbolTriangle, symbolDiamond, symbolCross, symbolWye] as const

@@ -29,21 +29,35 @@ export function waysSummary(ways: readonly WayCost[], say: CompareWords['ways'],
   ].join(' ')
 }
 
-export function roundsSummary({ unit, lines, singleUse }: Rounds, say: CompareWords['rounds'], { label }: NumberText): string {
+export function roundsSummary(
+  { unit, lines, singleUse }: Rounds,
+  say: CompareWords['rounds'],
+  { label }: NumberText,
+): string {
   const lineSentences = lines.map((line) => lineSentence(line, singleUse?.name ?? say.anySingleUse, unit, say, label))
   if (singleUse === undefined) return lineSentences.join(' ')
   const { name, cost, isCheapest } = singleUse
   const costs = isCheapest ? say.cheapestCosts : say.onceCosts
-  return [name === undefined ? say.singleUseCosts(label(cost, unit)) : costs(name, label(cost, unit)), ...lineSentences].join(' ')
+  return [
+    name === undefined ? say.singleUseCosts(label(cost, unit)) : costs(name, label(cost, unit)),
+    ...lineSentences,
+  ].join(' ')
 }
 
 /** @param once What it is compared with. */
-function lineSentence(line: RoundsLine, once: string, unit: string, say: CompareWords['rounds'], label: NumberText['label']): string {
+function lineSentence(
+  line: RoundsLine,
+  once: string,
+  unit: string,
+  say: CompareWords['rounds'],
+  label: NumberText['label'],
+): string {
   const { name = say.usedAgain, points, breakEven, neverIn } = line
   const [first, last] = [points[0]!, points.at(-1)!]
-  const course = first.round === last.round
-    ? say.oneRound(name, label(first.cost, unit))
-    : say.course(name, label(first.cost, unit), label(last.cost, unit), label(last.round))
+  const course =
+    first.round === last.round
+      ? say.oneRound(name, label(first.cost, unit))
+      : say.course(name, label(first.cost, unit), label(last.cost, unit), label(last.round))
   if (breakEven !== undefined) return say.beats(course, once, label(breakEven.round))
   return neverIn === undefined ? `${course}.` : say.neverBeats(course, once, label(neverIn))
 }
@@ -53,7 +67,11 @@ export function argumentText({ argument, called }: Swing): string {
   return called === undefined ? argument : `${called} (${argument})`
 }
 
-export function swingsSummary({ of, unit, likely, bars }: Swings, say: CompareWords['swings'], { label }: NumberText): string {
+export function swingsSummary(
+  { of, unit, likely, bars }: Swings,
+  say: CompareWords['swings'],
+  { label }: NumberText,
+): string {
   const text = (value: number) => label(value, unit)
   const [widest, ...others] = bars
   if (widest === undefined) return ''
@@ -65,7 +83,11 @@ export function swingsSummary({ of, unit, likely, bars }: Swings, say: CompareWo
   ].join(' ')
 }
 
-export function oddsSummary({ of, unit, percentiles, likely, drawsWithoutAnswer }: Odds, say: CompareWords['odds'], { label }: NumberText): string {
+export function oddsSummary(
+  { of, unit, percentiles, likely, drawsWithoutAnswer }: Odds,
+  say: CompareWords['odds'],
+  { label }: NumberText,
+): string {
   const text = (value: number) => label(value, unit)
   const at = (share: number) => text(percentiles.find((percentile) => percentile.share === share)!.result)
   return [

@@ -32,15 +32,18 @@ export function SettingsProvider({ locale, children }: SettingsProviderProps) {
     }
   }, [language])
 
-  const inUse = useMemo((): SettingsInUse => ({
-    settings,
-    choose(change: Chosen) {
-      const changed = { ...chosen, ...change }
-      setChosen(changed)
-      setProblem(keepSettings(changed) ? undefined : 'notKept')
-    },
-    problem,
-  }), [settings, chosen, problem])
+  const inUse = useMemo(
+    (): SettingsInUse => ({
+      settings,
+      choose(change: Chosen) {
+        const changed = { ...chosen, ...change }
+        setChosen(changed)
+        setProblem(keepSettings(changed) ? undefined : 'notKept')
+      },
+      problem,
+    }),
+    [settings, chosen, problem],
+  )
 
   return (
     <WordsContext value={words}>

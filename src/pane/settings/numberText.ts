@@ -36,10 +36,16 @@ export function numberText(settings: Settings, words: Words): NumberText {
   const plain: NumberText['plain'] = (value, digits) => {
     if (typeof value === 'string') return value === '' && isOfWorking(digits) ? words.frame.blank : value
     const cut = digits === 'step' || digits === 'label' ? decimalsFrom[digits] : undefined
-    return value.toLocaleString(locale, cut && Math.abs(value) >= cut.least ? { maximumFractionDigits: cut.decimals } : { maximumSignificantDigits: significant[digits] })
+    return value.toLocaleString(
+      locale,
+      cut && Math.abs(value) >= cut.least
+        ? { maximumFractionDigits: cut.decimals }
+        : { maximumSignificantDigits: significant[digits] },
+    )
   }
 
-  const fixed = (value: number, places: number) => value.toLocaleString(locale, { minimumFractionDigits: places, maximumFractionDigits: places })
+  const fixed = (value: number, places: number) =>
+    value.toLocaleString(locale, { minimumFractionDigits: places, maximumFractionDigits: places })
 
   /** An amount has the decimals of its currency; where more are needed to tell it, as of a cutting's price, it has more. */
   function amount(value: number, unit: string, digits: Digits): string {
@@ -78,13 +84,16 @@ export function numberText(settings: Settings, words: Words): NumberText {
     fixed,
     percent: (share) => share.toLocaleString(locale, { style: 'percent', maximumFractionDigits: 1 }),
     inColumn,
-    label: (value, unit = '') => (currency !== '' && isMoney(unit) ? withCurrency(inColumn(value, unit, 'label')) : plain(value, 'label')),
+    label: (value, unit = '') =>
+      currency !== '' && isMoney(unit) ? withCurrency(inColumn(value, unit, 'label')) : plain(value, 'label'),
     unit: unitText,
     measured(value, unit, digits) {
       if (typeof value === 'string') return plain(value, digits)
       const us = units === 'us' ? usEquivalent(value, unit) : undefined
       const text = withUnit(value, unit, digits)
-      return us === undefined ? text : `${text} (${withUnit(Number(us.value.toPrecision(significant.equivalent)), us.unit, digits)})`
+      return us === undefined
+        ? text
+        : `${text} (${withUnit(Number(us.value.toPrecision(significant.equivalent)), us.unit, digits)})`
     },
   }
 }

@@ -21,7 +21,8 @@ export const mostDecimals = 4
 
 export function settingsFrom(chosen: Chosen, locale: string): Settings {
   const language = chosen.language ?? spokenIn(locale)
-  const decimalMark = chosen.decimalMark ?? (languages[language].decimalMark === ',' || marksWithComma(locale) ? ',' : '.')
+  const decimalMark =
+    chosen.decimalMark ?? (languages[language].decimalMark === ',' || marksWithComma(locale) ? ',' : '.')
   return {
     language,
     decimalMark,
@@ -43,7 +44,10 @@ export function usableChoice(kept: unknown): Chosen {
     ...((units === 'metric' || units === 'us') && { units }),
     ...(typeof currency === 'string' && { currency: currency.slice(0, longestCurrency) }),
     ...((currencyPlace === 'before' || currencyPlace === 'after') && { currencyPlace }),
-    ...(typeof decimals === 'number' && Number.isInteger(decimals) && decimals >= 0 && decimals <= mostDecimals && { decimals }),
+    ...(typeof decimals === 'number' &&
+      Number.isInteger(decimals) &&
+      decimals >= 0 &&
+      decimals <= mostDecimals && { decimals }),
   }
 }
 
@@ -53,7 +57,7 @@ export const longestCurrency = 5
 /** "de" of "de-AT"; English where the pane does not speak the language. */
 function spokenIn(locale: string): Language {
   const [language = ''] = locale.toLowerCase().split('-')
-  return Object.hasOwn(languages, language) ? language as Language : 'en'
+  return Object.hasOwn(languages, language) ? (language as Language) : 'en'
 }
 
 /** Where English is written with a point. The first question about numbers takes a browser long, and most need not ask it. */
@@ -62,7 +66,9 @@ const withPoint = /^en(-(us|gb|au|ca|nz|ie))?$/i
 function marksWithComma(locale: string): boolean {
   if (withPoint.test(locale)) return false
   try {
-    return new Intl.NumberFormat(locale).formatToParts(1.5).some(({ type, value }) => type === 'decimal' && value === ',')
+    return new Intl.NumberFormat(locale)
+      .formatToParts(1.5)
+      .some(({ type, value }) => type === 'decimal' && value === ',')
   } catch {
     // A host may name a language that the browser does not know.
     return false

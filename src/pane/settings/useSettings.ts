@@ -11,7 +11,11 @@ export interface SettingsInUse {
 
 const unchosen = settingsFrom({}, 'en')
 
-export const SettingsContext = createContext<SettingsInUse>({ settings: unchosen, choose: () => undefined, problem: undefined })
+export const SettingsContext = createContext<SettingsInUse>({
+  settings: unchosen,
+  choose: () => undefined,
+  problem: undefined,
+})
 
 export function useSettings(): SettingsInUse {
   return useContext(SettingsContext)

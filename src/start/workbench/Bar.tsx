@@ -26,11 +26,21 @@ export function Bar({ place, words: { language, workbench: words }, isReady, sho
   return (
     <header className="bar" ref={place} lang={language}>
       <strong className="name">Sticksheet</strong>
-      <button type="button" disabled={!isReady} onClick={on.onNew}>{words.newWorkbook.button}</button>
-      <button type="button" disabled={!isReady} onClick={() => on.onOpen(choose)}>{words.openFile.button}</button>
-      <button type="button" disabled={!isReady} onClick={on.onSave}>{words.saveFile.button}</button>
+      <button type="button" disabled={!isReady} onClick={on.onNew}>
+        {words.newWorkbook.button}
+      </button>
+      <button type="button" disabled={!isReady} onClick={() => on.onOpen(choose)}>
+        {words.openFile.button}
+      </button>
+      <button type="button" disabled={!isReady} onClick={on.onSave}>
+        {words.saveFile.button}
+      </button>
       <input
-        ref={picker} type="file" hidden accept={`.xlsx,${excelFile}`} aria-label={words.openFile.picker}
+        ref={picker}
+        type="file"
+        hidden
+        accept={`.xlsx,${excelFile}`}
+        aria-label={words.openFile.picker}
         onChange={({ currentTarget }) => {
           const file = currentTarget.files?.[0]
           // So that the same file can be chosen again.
@@ -39,12 +49,23 @@ export function Bar({ place, words: { language, workbench: words }, isReady, sho
         }}
       />
       <div className="turns" role="group" aria-label={words.show}>
-        <button type="button" aria-pressed={shown === 'sheet'} onClick={() => on.onShow('sheet')}>{words.sheet}</button>
-        <button type="button" aria-pressed={shown === 'pane'} onClick={() => on.onShow('pane')}>{words.pane}</button>
+        <button type="button" aria-pressed={shown === 'sheet'} onClick={() => on.onShow('sheet')}>
+          {words.sheet}
+        </button>
+        <button type="button" aria-pressed={shown === 'pane'} onClick={() => on.onShow('pane')}>
+          {words.pane}
+        </button>
       </div>
-      <span className="keys"><kbd>F6</kbd> {words.nextPart}<span className="more">{words.whichParts}</span></span>
-      <span className="keys"><kbd>Alt</kbd> <kbd>{words.pageDown}</kbd> {words.nextSheet}</span>
-      <button type="button" className="theme" aria-pressed={dark} onClick={() => on.onDark(!dark)}>{words.dark}</button>
+      <span className="keys">
+        <kbd>F6</kbd> {words.nextPart}
+        <span className="more">{words.whichParts}</span>
+      </span>
+      <span className="keys">
+        <kbd>Alt</kbd> <kbd>{words.pageDown}</kbd> {words.nextSheet}
+      </span>
+      <button type="button" className="theme" aria-pressed={dark} onClick={() => on.onDark(!dark)}>
+        {words.dark}
+      </button>
     </header>
   )
 }

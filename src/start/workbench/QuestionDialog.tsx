@@ -16,11 +16,15 @@ interface QuestionDialogProps {
 
 export function QuestionDialog({ question, words: { language, workbench: words }, close }: QuestionDialogProps) {
   const dialog = useRef<HTMLDialogElement>(null)
-  useEffect(() => { dialog.current!.showModal() }, [])
+  useEffect(() => {
+    dialog.current!.showModal()
+  }, [])
   return (
     <dialog ref={dialog} lang={language} className="question" aria-labelledby="question" onClose={close}>
       <h2 id="question">{question.heading}</h2>
-      {question.lines.map((line) => <p key={line}>{line}</p>)}
+      {question.lines.map((line) => (
+        <p key={line}>{line}</p>
+      ))}
       <form method="dialog">
         {question.agree && <button onClick={() => void question.agree!.act()}>{question.agree.label}</button>}
         <button>{question.agree ? words.cancel : words.close}</button>

@@ -48,12 +48,25 @@ export function Workbench() {
   return (
     <div className="workbench" data-shown={shown}>
       <Bar
-        place={bar} words={words} isReady={grid !== undefined} shown={shown} dark={dark} onNew={files.askForNew}
-        onOpen={files.askForFile} onFile={files.open} onSave={files.save} onShow={go} onDark={setDark}
+        place={bar}
+        words={words}
+        isReady={grid !== undefined}
+        shown={shown}
+        dark={dark}
+        onNew={files.askForNew}
+        onOpen={files.askForFile}
+        onFile={files.open}
+        onSave={files.save}
+        onShow={go}
+        onDark={setDark}
       />
       <main className="sheet">
         <div className="grid" ref={sheet} />
-        {grid === undefined && <p className="veil" role="status" lang={language}>{unready}</p>}
+        {grid === undefined && (
+          <p className="veil" role="status" lang={language}>
+            {unready}
+          </p>
+        )}
         <CellLine grid={grid} words={words} decimalMark={decimalMark} typedEarly={typedEarly} />
       </main>
       <aside className="functions" ref={pane} aria-label={say.pane} tabIndex={-1} />

@@ -16,7 +16,8 @@ export interface OpenFile {
 const longEnoughToSave = 60_000
 
 const emptyBook: Book = {
-  names: [], sheets: [{ name: 'Sheet1', widths: [], frozenRows: 0, frozenColumns: 0, rows: [] }],
+  names: [],
+  sheets: [{ name: 'Sheet1', widths: [], frozenRows: 0, frozenColumns: 0, rows: [] }],
 }
 
 export async function openEmpty(grid: Grid): Promise<OpenFile> {

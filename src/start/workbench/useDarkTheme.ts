@@ -19,10 +19,13 @@ export function useDarkTheme(): [dark: boolean, choose: (dark: boolean) => void]
     document.documentElement.dataset['theme'] = dark ? 'dark' : 'light'
   }, [dark])
 
-  return [dark, (choice) => {
-    localStorage.setItem(remembered, choice ? 'dark' : 'light')
-    setChosen(choice ? 'dark' : 'light')
-  }]
+  return [
+    dark,
+    (choice) => {
+      localStorage.setItem(remembered, choice ? 'dark' : 'light')
+      setChosen(choice ? 'dark' : 'light')
+    },
+  ]
 }
 
 function systemIsDark(): MediaQueryList {

@@ -33,5 +33,10 @@ export function useEarlyKeys(isReady: boolean, isForSheet: (target: Node) => boo
 
 /** Letters, Enter and the like; not what moves between the parts of the page. */
 function writes({ key, ctrlKey, metaKey, altKey }: KeyboardEvent): boolean {
-  return !ctrlKey && !metaKey && !altKey && (key.length === 1 || key === 'Enter' || key === 'Backspace' || key === 'Delete' || key.startsWith('Arrow'))
+  return (
+    !ctrlKey &&
+    !metaKey &&
+    !altKey &&
+    (key.length === 1 || key === 'Enter' || key === 'Backspace' || key === 'Delete' || key.startsWith('Arrow'))
+  )
 }

@@ -13,7 +13,10 @@ interface UseGridOptions {
 }
 
 /** The grid with the demo season, once it is calculated. It lives as long as the page. */
-export function useGrid(place: RefObject<HTMLElement | null>, { onFailure, ...options }: UseGridOptions): Grid | undefined {
+export function useGrid(
+  place: RefObject<HTMLElement | null>,
+  { onFailure, ...options }: UseGridOptions,
+): Grid | undefined {
   const [grid, setGrid] = useState<Grid>()
   const { dark, decimalMark } = options
 
@@ -30,7 +33,11 @@ export function useGrid(place: RefObject<HTMLElement | null>, { onFailure, ...op
     return () => window.removeEventListener('beforeunload', askBeforeLeaving)
   }, [grid])
 
-  useEffect(() => { grid?.setDark(dark) }, [grid, dark])
-  useEffect(() => { grid?.setDecimalMark(decimalMark) }, [grid, decimalMark])
+  useEffect(() => {
+    grid?.setDark(dark)
+  }, [grid, dark])
+  useEffect(() => {
+    grid?.setDecimalMark(decimalMark)
+  }, [grid, decimalMark])
   return grid
 }

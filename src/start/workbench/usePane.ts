@@ -12,7 +12,9 @@ interface PaneBesideGrid {
 
 /** Shows the pane once there is a grid. Gives the way to let it begin anew. */
 export function usePane(
-  place: RefObject<HTMLElement | null>, grid: Grid | undefined, { dark, onLanguage, setDecimalMark }: PaneBesideGrid,
+  place: RefObject<HTMLElement | null>,
+  grid: Grid | undefined,
+  { dark, onLanguage, setDecimalMark }: PaneBesideGrid,
 ): () => void {
   const pane = useRef<MountedPane>(undefined)
   const theme = dark ? 'dark' : 'light'
@@ -21,8 +23,12 @@ export function usePane(
     pane.current = mountPane(place.current!, { ...open, setDecimalMark }, { theme, onLanguage })
   }
 
-  useEffect(() => { if (grid !== undefined) begin(grid) }, [grid])
-  useEffect(() => { pane.current?.setTheme(theme) }, [theme])
+  useEffect(() => {
+    if (grid !== undefined) begin(grid)
+  }, [grid])
+  useEffect(() => {
+    pane.current?.setTheme(theme)
+  }, [theme])
 
   return () => {
     pane.current!.unmount()

@@ -7,11 +7,14 @@ export const cautions: Words['cautions'] = {
     sand: 'Sandstaub enthält lungengängiges Quarz: feucht halten.',
     vermiculite: 'Alte Bestände von Vermiculite können Asbest enthalten: im Zweifel geschlossen lassen.',
     bed: 'Ein Beet aus nassem Sand ist schwer: auf den Boden oder auf einen Tisch, der dafür gebaut ist.',
-    fibres: 'Fasern von Steinwolle reizen Haut, Augen und Hals: die Würfel nass machen, Handschuhe und lange Ärmel tragen.',
-    water: 'Wasser, in dem Stecklinge stehen, verdirbt und zieht Insekten an: wechseln, und nie aus diesen Gefäßen trinken.',
+    fibres:
+      'Fasern von Steinwolle reizen Haut, Augen und Hals: die Würfel nass machen, Handschuhe und lange Ärmel tragen.',
+    water:
+      'Wasser, in dem Stecklinge stehen, verdirbt und zieht Insekten an: wechseln, und nie aus diesen Gefäßen trinken.',
     moss: 'Torfmoos kann eine Hautinfektion übertragen: Handschuhe tragen.',
     weight: 'Nasse Mischung ist schwer: prüfen, was ein Mensch und was ein Tisch tragen darf.',
-    disinfectant: 'Desinfektionsmittel: zuerst reinigen, lüften, Handschuhe und Augenschutz tragen; Chlorbleiche nie mit Säure oder Ammoniak mischen.',
+    disinfectant:
+      'Desinfektionsmittel: zuerst reinigen, lüften, Handschuhe und Augenschutz tragen; Chlorbleiche nie mit Säure oder Ammoniak mischen.',
     steam: 'Dampf und heiße Mischung verbrühen: abkühlen lassen.',
   },
   deferring: 'Halten Sie sich an das Etikett und an die örtlichen Vorschriften.',

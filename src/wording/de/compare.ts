@@ -1,7 +1,10 @@
 import type { Words } from '../words'
 
 const parts: Words['compare']['ways']['parts'] = {
-  medium: { name: 'Substrat', text: 'das Substrat und das Gefäß, die Platte, das Beet oder die Matte, die es hält, über die Durchgänge, mit Bruch und Zins' },
+  medium: {
+    name: 'Substrat',
+    text: 'das Substrat und das Gefäß, die Platte, das Beet oder die Matte, die es hält, über die Durchgänge, mit Bruch und Zins',
+  },
   reuse: { name: 'Wiederverwendung', text: 'Waschen und Ergänzen vor jedem späteren Durchgang' },
   bench: { name: 'Tisch', text: 'Fläche und Wärme, bis die Stecklinge bewurzelt sind' },
   labour: { name: 'Arbeit', text: 'Stecken, Mischen, Füllen und andere Arbeit' },
@@ -11,8 +14,10 @@ const parts: Words['compare']['ways']['parts'] = {
 
 export const compare: Words['compare'] = {
   about: 'Die Zahlen dieser Diagramme sind die der Zellen.',
-  noChartsInSheets: 'Die Blätter hier nehmen keine eigenen Diagramme auf; in Excel setzt ein Knopf ein Diagramm ins Blatt.',
-  unseen: 'Einige Funktionen wurden seit dem Öffnen der Arbeitsmappe nicht aufgerufen, deshalb fehlen ihre Diagramme noch.',
+  noChartsInSheets:
+    'Die Blätter hier nehmen keine eigenen Diagramme auf; in Excel setzt ein Knopf ein Diagramm ins Blatt.',
+  unseen:
+    'Einige Funktionen wurden seit dem Öffnen der Arbeitsmappe nicht aufgerufen, deshalb fehlen ihre Diagramme noch.',
   calculateAndRead: 'Berechnen und noch einmal lesen',
   readAgain: 'Die Arbeitsmappe noch einmal lesen',
   choice: (id, place) => `${id} in ${place}`,
@@ -21,11 +26,14 @@ export const compare: Words['compare'] = {
   goTo: (choice) => `Zu ${choice}`,
   putChart: 'Dieses Diagramm ins Blatt setzen',
   putChartOf: (choice) => `Das Diagramm von ${choice} ins Blatt setzen`,
-  needsTable: (id) => `Excel zeichnet eigene Diagramme aus Tabellen in Zellen: setzen Sie STICK.${id} allein in eine Zelle, und wählen Sie diese Zelle hier.`,
+  needsTable: (id) =>
+    `Excel zeichnet eigene Diagramme aus Tabellen in Zellen: setzen Sie STICK.${id} allein in eine Zelle, und wählen Sie diese Zelle hier.`,
   chartPut: (sheet, free) => `Das Diagramm ist auf ${sheet}, bei ${free} oder darunter. Es folgt seinen Zellen.`,
-  tablePut: (sheet, place) => `Das Diagramm ist auf ${sheet}, neben den Zellen, die es zeichnet: ${place}. Beide folgen Ihren Zellen.`,
+  tablePut: (sheet, place) =>
+    `Das Diagramm ist auf ${sheet}, neben den Zellen, die es zeichnet: ${place}. Beide folgen Ihren Zellen.`,
   noChart: (why) => `Zu dieser Zelle gibt es kein Diagramm. ${why}`,
-  oneRoundOnly: 'Jedes Verfahren dieser Zelle wird nur in einem Durchgang verwendet, also lässt sich nichts auf mehrere verteilen.',
+  oneRoundOnly:
+    'Jedes Verfahren dieser Zelle wird nur in einem Durchgang verwendet, also lässt sich nichts auf mehrere verteilen.',
   key: 'Legende',
   asTable: 'Als Tabelle zeigen',
   asChart: 'Als Diagramm zeigen',
@@ -40,13 +48,15 @@ export const compare: Words['compare'] = {
     perLiner: 'pro verkaufsfähige Jungpflanze',
     parts,
     partHeading: (part) => parts[part].name,
-    partFrom: (part, headings) => `${parts[part].name}: ${parts[part].text}${headings.length === 0 ? '' : `. Hier gezählt: ${headings.map((heading) => `„${heading}“`).join(', ')}`}`,
+    partFrom: (part, headings) =>
+      `${parts[part].name}: ${parts[part].text}${headings.length === 0 ? '' : `. Hier gezählt: ${headings.map((heading) => `„${heading}“`).join(', ')}`}`,
     costs: (way, amount) => `${way} kostet ${amount} für eine verkaufsfähige Jungpflanze.`,
     cheapest: (way, amount) => `${way} ist am günstigsten: ${amount} für eine verkaufsfähige Jungpflanze.`,
     largestPart: (part, amount) => `Der größte Teil davon ist „${part}“ mit ${amount}.`,
     next: (way, amount) => `Danach kommt ${way} mit ${amount}.`,
     dearest: (way, amount) => `Am teuersten ist ${way} mit ${amount}.`,
-    oneNumber: (ways) => `${ways.join(', ')}: Tisch und Arbeit stecken in „Andere Kosten“, weil die Arbeitsmappe sie nicht trennt. Um sie zu sehen, geben Sie die anderen Kosten als Zelle an, die nur andere addiert, etwa =B4+B5+B6, jede mit einer Überschrift daneben.`,
+    oneNumber: (ways) =>
+      `${ways.join(', ')}: Tisch und Arbeit stecken in „Andere Kosten“, weil die Arbeitsmappe sie nicht trennt. Um sie zu sehen, geben Sie die anderen Kosten als Zelle an, die nur andere addiert, etwa =B4+B5+B6, jede mit einer Überschrift daneben.`,
   },
 
   rounds: {
@@ -73,7 +83,8 @@ export const compare: Words['compare'] = {
     oneRound: (name, amount) => `${name} kostet ${amount} bei 1 Durchgang`,
     course: (name, first, last, rounds) => `${name} geht von ${first} bei 1 Durchgang auf ${last} bei ${rounds}`,
     beats: (course, once, round) => `${course} und ist ab Durchgang ${round} nicht teurer als ${once}.`,
-    neverBeats: (course, once, rounds) => `${course} und wird in seinen ${rounds} Durchgängen nicht so günstig wie ${once}.`,
+    neverBeats: (course, once, rounds) =>
+      `${course} und wird in seinen ${rounds} Durchgängen nicht so günstig wie ${once}.`,
   },
 
   swings: {
@@ -83,9 +94,18 @@ export const compare: Words['compare'] = {
     atItsHigh: 'mit dem Argument auf seinem höchsten Wert',
     atItsLow: 'mit dem Argument auf seinem niedrigsten Wert',
     allAtLikely: 'mit jedem Argument auf seinem wahrscheinlichsten Wert',
-    columns: { argument: 'Argument', low: 'niedrigster', high: 'höchster', atLow: 'beim niedrigsten', allLikely: 'mit wahrscheinlichsten Werten', atHigh: 'beim höchsten', swing: 'Ausschlag' },
+    columns: {
+      argument: 'Argument',
+      low: 'niedrigster',
+      high: 'höchster',
+      atLow: 'beim niedrigsten',
+      allLikely: 'mit wahrscheinlichsten Werten',
+      atHigh: 'beim höchsten',
+      swing: 'Ausschlag',
+    },
     likely: (id, amount) => `Mit jedem Argument auf seinem wahrscheinlichsten Wert ergibt ${id} ${amount}.`,
-    widest: (argument, atLow, atHigh) => `${argument} bewegt es am meisten: ${atLow} beim niedrigsten Wert, ${atHigh} beim höchsten.`,
+    widest: (argument, atLow, atHigh) =>
+      `${argument} bewegt es am meisten: ${atLow} beim niedrigsten Wert, ${atHigh} beim höchsten.`,
     still: (names) => `Was es nicht bewegt: ${names.join(', ')}.`,
   },
 
@@ -99,7 +119,8 @@ export const compare: Words['compare'] = {
     shareOfDraws: 'Anteil der Ziehungen',
     columns: { share: 'Anteil der Ziehungen', result: 'Ergebnis' },
     rows: { mean: 'Mittelwert', likely: 'mit wahrscheinlichsten Werten', withoutAnswer: 'Ziehungen ohne Antwort' },
-    spread: (id, half, from, to) => `Die Hälfte der Ziehungen von ${id} liegt bei ${half} oder darunter, und neun von zehn liegen zwischen ${from} und ${to}.`,
+    spread: (id, half, from, to) =>
+      `Die Hälfte der Ziehungen von ${id} liegt bei ${half} oder darunter, und neun von zehn liegen zwischen ${from} und ${to}.`,
     likely: (amount) => `Mit jedem Argument auf seinem wahrscheinlichsten Wert ist es ${amount}.`,
     withoutAnswer: (count) => `${count} Ziehungen haben keine Antwort und sind weggelassen.`,
   },

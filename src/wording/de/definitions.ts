@@ -11,7 +11,16 @@ import { review } from './definitions/review'
 import { units } from './definitions/units'
 import { volume } from './definitions/volume'
 
-export const germanTexts: Readonly<Record<string, string>> = { ...units, ...counting, ...volume, ...blend, ...buying, ...reuse, ...cost, ...review }
+export const germanTexts: Readonly<Record<string, string>> = {
+  ...units,
+  ...counting,
+  ...volume,
+  ...blend,
+  ...buying,
+  ...reuse,
+  ...cost,
+  ...review,
+}
 
 export function ofDefinition(english: string): string {
   return Object.hasOwn(germanTexts, english) ? germanTexts[english]! : english
@@ -34,8 +43,8 @@ export function ofUnit(english: string): string {
 
 function partIn(english: string): string {
   const words = english.split(' ')
-  const said = words.filter((word) => word !== 'loose').map(
-    (word) => (Object.hasOwn(parts, word) ? parts[word]! : word),
-  )
+  const said = words
+    .filter((word) => word !== 'loose')
+    .map((word) => (Object.hasOwn(parts, word) ? parts[word]! : word))
   return [...said, ...(words.includes('loose') ? ['lose'] : [])].join(' ')
 }

@@ -6,17 +6,15 @@ import { amountText, factIn, type FactWords } from '../factParts'
 const n = (number: Decimal) => withMark(number.toString(), ',')
 const money = (amount: Decimal) => withMark(amountText(amount), ',')
 
-const reached = (bags: Decimal, does: { readonly one: string; readonly more: string }, amount: Decimal) => (
+const reached = (bags: Decimal, does: { readonly one: string; readonly more: string }, amount: Decimal) =>
   bags.eq(1)
     ? `1 Sack mehr erreicht die Staffel und ${does.one} ${money(amount)}`
     : `${n(bags)} Säcke mehr erreichen die Staffel und ${does.more} ${money(amount)}`
-)
 
-const inZone = ({ first, last, larger }: DeadZone) => (
+const inZone = ({ first, last, larger }: DeadZone) =>
   first.eq(last)
     ? `${n(first)} kostet mehr als ${n(larger)}`
     : `${n(first)} bis ${n(last)} kosten mehr als ${n(larger)}`
-)
 
 const facts: FactWords = {
   none: () => 'keine',
@@ -44,13 +42,13 @@ const facts: FactWords = {
   drawsWithoutAnswer: () => 'Ziehungen ohne Antwort',
   allLikelyOf: ({ id }) => `${id} mit jedem Argument auf seinem wahrscheinlichsten Wert`,
 
-  quoteWarning: ({ dearerThan, zone }) => [
-    ...(dearerThan === undefined ? [] : [`je Stück teurer als bei ${n(dearerThan)}`]),
-    ...(zone === undefined ? [] : [inZone(zone)]),
-  ].join('; '),
-  orderCosts: ({ order, amount, larger, largerAmount }) => (
-    `ein Auftrag über ${n(order)} kostet ${money(amount)}, ${n(larger)} kosten ${money(largerAmount)}`
-  ),
+  quoteWarning: ({ dearerThan, zone }) =>
+    [
+      ...(dearerThan === undefined ? [] : [`je Stück teurer als bei ${n(dearerThan)}`]),
+      ...(zone === undefined ? [] : [inZone(zone)]),
+    ].join('; '),
+  orderCosts: ({ order, amount, larger, largerAmount }) =>
+    `ein Auftrag über ${n(order)} kostet ${money(amount)}, ${n(larger)} kosten ${money(largerAmount)}`,
 
   unitsInOne: ({ symbol, one }) => `ein ${one} in ${symbol}`,
 

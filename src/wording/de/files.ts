@@ -3,19 +3,26 @@ import type { Words } from '../words'
 export const files: Words['files'] = {
   problems: {
     empty: 'Die Datei ist leer. Wählen Sie eine .xlsx-Arbeitsmappe.',
-    protected: 'Die Arbeitsmappe ist mit einem Kennwort geschützt. Öffnen Sie sie in Excel, speichern Sie eine Kopie ohne Kennwort, und wählen Sie die Kopie.',
-    oldExcel: 'Das ist eine Arbeitsmappe von Excel 2003 oder früher (.xls). Öffnen Sie sie in Excel, und speichern Sie sie als .xlsx.',
+    protected:
+      'Die Arbeitsmappe ist mit einem Kennwort geschützt. Öffnen Sie sie in Excel, speichern Sie eine Kopie ohne Kennwort, und wählen Sie die Kopie.',
+    oldExcel:
+      'Das ist eine Arbeitsmappe von Excel 2003 oder früher (.xls). Öffnen Sie sie in Excel, und speichern Sie sie als .xlsx.',
     binaryExcel: 'Das ist eine binäre Arbeitsmappe (.xlsb). Öffnen Sie sie in Excel, und speichern Sie sie als .xlsx.',
-    openDocument: 'Das ist eine OpenDocument-Tabelle (.ods). Öffnen Sie sie in dem Programm, das sie geschrieben hat, und speichern Sie sie als .xlsx.',
-    notWorkbook: 'Das ist keine Excel-Arbeitsmappe. Textdateien (.csv) müssen Sie zuerst in Excel öffnen und als .xlsx speichern.',
-    damaged: 'Die Arbeitsmappe ist beschädigt oder unvollständig und kann nicht gelesen werden. Versuchen Sie „Öffnen und Reparieren“ in Excel, und speichern Sie sie neu.',
-    tooLarge: 'Die Arbeitsmappe ist zu groß, um sie hier zu öffnen. Lassen Sie die Blätter weg, die nichts mit der Saison zu tun haben, und speichern Sie sie neu.',
+    openDocument:
+      'Das ist eine OpenDocument-Tabelle (.ods). Öffnen Sie sie in dem Programm, das sie geschrieben hat, und speichern Sie sie als .xlsx.',
+    notWorkbook:
+      'Das ist keine Excel-Arbeitsmappe. Textdateien (.csv) müssen Sie zuerst in Excel öffnen und als .xlsx speichern.',
+    damaged:
+      'Die Arbeitsmappe ist beschädigt oder unvollständig und kann nicht gelesen werden. Versuchen Sie „Öffnen und Reparieren“ in Excel, und speichern Sie sie neu.',
+    tooLarge:
+      'Die Arbeitsmappe ist zu groß, um sie hier zu öffnen. Lassen Sie die Blätter weg, die nichts mit der Saison zu tun haben, und speichern Sie sie neu.',
   },
   lost: {
     pivotTables: () => 'Pivot-Tabellen werden weggelassen.',
     charts: () => 'Diagramme werden weggelassen.',
     pictures: () => 'Bilder werden weggelassen.',
-    linkedWorkbooks: () => 'Verknüpfungen mit anderen Arbeitsmappen werden nicht verfolgt: eine Formel, die eine andere liest, zeigt einen Fehler.',
+    linkedWorkbooks: () =>
+      'Verknüpfungen mit anderen Arbeitsmappen werden nicht verfolgt: eine Formel, die eine andere liest, zeigt einen Fehler.',
     macros: () => 'Makros werden weggelassen.',
     dataConnections: () => 'Datenverbindungen und Abfragen werden weggelassen.',
     slicers: () => 'Datenschnitte und Zeitachsen werden weggelassen.',
@@ -23,7 +30,8 @@ export const files: Words['files'] = {
     embeddedDocuments: () => 'Eingebettete Dokumente werden weggelassen.',
     conversations: () => 'Unterhaltungen in Kommentaren werden zu einfachen Notizen.',
     signature: () => 'Die digitale Signatur wird weggelassen.',
-    tables: () => 'Tabellen werden zu einfachen Zellen, und Formeln, die sie mit Namen lesen, lesen dieselben Zellen mit ihrer Adresse.',
+    tables: () =>
+      'Tabellen werden zu einfachen Zellen, und Formeln, die sie mit Namen lesen, lesen dieselben Zellen mit ihrer Adresse.',
     shapes: () => 'Gezeichnete Formen und Textfelder werden weggelassen.',
     conditionalFormats: () => 'Bedingte Formate werden weggelassen.',
     mergedCells: () => 'Verbundene Zellen werden getrennt; ihr Text bleibt in der ersten.',
@@ -36,15 +44,20 @@ export const files: Words['files'] = {
     groups: () => 'Gruppierungen von Zeilen und Spalten werden weggelassen.',
     rowHeights: () => 'Von Hand gesetzte Zeilenhöhen werden weggelassen.',
     dataTables: () => 'Datentabellen der Was-wäre-wenn-Analyse behalten ihre letzten Ergebnisse als einfache Zahlen.',
-    printSetUp: () => 'Die Druckeinrichtung wird ersetzt: Querformat, eine Seite breit, die fixierten Zeilen auf jeder Seite.',
+    printSetUp: () =>
+      'Die Druckeinrichtung wird ersetzt: Querformat, eine Seite breit, die fixierten Zeilen auf jeder Seite.',
     workbookProtection: () => 'Der Schutz der Arbeitsmappe wird weggelassen.',
-    datesFrom1904: () => 'Tage werden von nun an ab 1900 gezählt; eine Formel, die zu einem als Zahl geschriebenen Tag etwas zuzählt, kann um vier Jahre abweichen.',
+    datesFrom1904: () =>
+      'Tage werden von nun an ab 1900 gezählt; eine Formel, die zu einem als Zahl geschriebenen Tag etwas zuzählt, kann um vier Jahre abweichen.',
     hiddenSheets: (sheets) => `Ausgeblendete Blätter werden gezeigt: ${sheets.join(', ')}.`,
-    secondName: ([name, sheet]) => `Der Name ${name} des Blatts ${sheet} wird weggelassen, weil ein anderer ebenso heißt.`,
+    secondName: ([name, sheet]) =>
+      `Der Name ${name} des Blatts ${sheet} wird weggelassen, weil ein anderer ebenso heißt.`,
     richText: () => 'Formate einzelner Wörter in einer Zelle werden weggelassen; der Text bleibt.',
     ownStyles: () => 'Farben, Schriften, Rahmen und Ausrichtung werden weggelassen; Zahlenformate bleiben.',
-    fixedArrays: () => 'Matrixformeln, die mit Strg+Umschalt+Eingabe eingegeben wurden, werden zu Formeln, die überlaufen.',
-    otherRules: () => 'Regeln für das, was in eine Zelle eingegeben werden darf (Datenüberprüfung), werden weggelassen, außer sie verlangen eine Zahl oder einen Tag in Grenzen oder einen Eintrag einer Liste und sagen das in Worten.',
+    fixedArrays: () =>
+      'Matrixformeln, die mit Strg+Umschalt+Eingabe eingegeben wurden, werden zu Formeln, die überlaufen.',
+    otherRules: () =>
+      'Regeln für das, was in eine Zelle eingegeben werden darf (Datenüberprüfung), werden weggelassen, außer sie verlangen eine Zahl oder einen Tag in Grenzen oder einen Eintrag einer Liste und sagen das in Worten.',
     wholeSpills: () => 'Formeln mit A1# (einem ganzen Überlaufbereich) zeigen hier einen Fehler.',
   },
 }

@@ -9,7 +9,8 @@ export const functions: Words['functions'] = {
   found: 'Gefunden',
   count: functionsOf,
   countFound: (count) => `${functionsOf(count)} gefunden`,
-  noneFound: (query) => `Keine Funktion zu „${query}“ gefunden. Nehmen Sie weniger oder andere Wörter, etwa Sack, Platte, Torf oder Waschen.`,
+  noneFound: (query) =>
+    `Keine Funktion zu „${query}“ gefunden. Nehmen Sie weniger oder andere Wörter, etwa Sack, Platte, Torf oder Waschen.`,
   noCell: 'Keine Zelle ist gewählt.',
   selected: (place) => `Gewählt: ${place}`,
   uses: ', benutzt ',
@@ -48,5 +49,6 @@ export const functions: Words['functions'] = {
   selectFirst: 'Wählen Sie zuerst eine Zelle im Blatt.',
   isEmpty: (place) => `${place} ist leer.`,
   replaces: (place) => `Das ersetzt, was jetzt in ${place} steht.`,
-  fills: (rows, columns) => `Es füllt von dort an ${rows === 1 ? '1 Zeile' : `${rows} Zeilen`} und ${columns === 1 ? '1 Spalte' : `${columns} Spalten`}.`,
+  fills: (rows, columns) =>
+    `Es füllt von dort an ${rows === 1 ? '1 Zeile' : `${rows} Zeilen`} und ${columns === 1 ? '1 Spalte' : `${columns} Spalten`}.`,
 }

@@ -7,14 +7,16 @@ import { ofUnit } from './definitions'
 function rangeText(parameter: Parameter, mark: DecimalMark = ','): string {
   if (parameter.takes === 'text') return 'Text'
   const numbers = numberRange(parameter, mark)
-  const range = parameter.whole === true ? `ganze Zahl ${numbers ?? ''}`.trim() : numbers ?? 'beliebige Zahl'
+  const range = parameter.whole === true ? `ganze Zahl ${numbers ?? ''}`.trim() : (numbers ?? 'beliebige Zahl')
   const each = parameter.shape === 'cell' ? range : `jeweils ${range}`
   return parameter.notAllZero === true ? `${each}, nicht alle 0` : each
 }
 
 function defaultText(parameter: Parameter, mark: DecimalMark = ','): string | undefined {
   if (parameter.default === undefined) return undefined
-  return typeof parameter.default === 'object' ? `dasselbe wie ${parameter.default.sameAs}` : numberText(parameter.default, mark)
+  return typeof parameter.default === 'object'
+    ? `dasselbe wie ${parameter.default.sameAs}`
+    : numberText(parameter.default, mark)
 }
 
 function takesText(parameter: Parameter, mark: DecimalMark = ','): string {

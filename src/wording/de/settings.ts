@@ -23,5 +23,6 @@ export const settings: Words['settings'] = {
   noneInWorkbook: 'Kein Blatt dieser Arbeitsmappe nennt eine Währung als Einheit einer Zahl.',
   sample: 'So sieht es aus',
   notKept: 'Dieser Browser lässt keine Einstellungen speichern: sie gelten, bis der Bereich geschlossen wird.',
-  languageMissing: 'Die Texte dieser Sprache konnten nicht geladen werden, und der Bereich bleibt, wie er ist: wählen Sie die Sprache noch einmal, wenn eine Verbindung besteht.',
+  languageMissing:
+    'Die Texte dieser Sprache konnten nicht geladen werden, und der Bereich bleibt, wie er ist: wählen Sie die Sprache noch einmal, wenn eine Verbindung besteht.',
 }

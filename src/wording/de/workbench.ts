@@ -1,7 +1,12 @@
 import type { Words } from '../words'
 
 export const workbench: Words['workbench'] = {
-  newWorkbook: { button: 'Neu', heading: 'Mit einer leeren Arbeitsmappe beginnen', warning: 'Die offene Arbeitsmappe geht verloren. Speichern Sie sie vorher, wenn Sie sie behalten wollen.', agree: 'Beginnen' },
+  newWorkbook: {
+    button: 'Neu',
+    heading: 'Mit einer leeren Arbeitsmappe beginnen',
+    warning: 'Die offene Arbeitsmappe geht verloren. Speichern Sie sie vorher, wenn Sie sie behalten wollen.',
+    agree: 'Beginnen',
+  },
   openFile: {
     button: '.xlsx öffnen',
     heading: 'Eine andere Arbeitsmappe öffnen',

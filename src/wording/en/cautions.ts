@@ -16,7 +16,8 @@ const things = {
   water: 'Water that cuttings stand in fouls and breeds insects: change it, and never drink from those vessels.',
   moss: 'Sphagnum moss can carry a skin infection: wear gloves.',
   weight: 'Wet mix is heavy: check what a person and a bench may carry.',
-  disinfectant: 'Disinfectants: clean first, ventilate, wear gloves and eye protection; never mix bleach with acids or ammonia.',
+  disinfectant:
+    'Disinfectants: clean first, ventilate, wear gloves and eye protection; never mix bleach with acids or ammonia.',
   steam: 'Steam and hot mixes scald: let them cool.',
 }
 

@@ -6,6 +6,7 @@ export const check = {
   calculateAndCheck: 'Calculate and check',
   kinds: { error: 'Error', doubt: 'Doubt' },
   nothing: 'Nothing was found. That is no proof: rates, prices and measures are still yours to check.',
-  count: (errors: number, doubts: number) => `${counted(errors, 'error')}, ${counted(doubts, 'doubt')}. A doubt may be right: look at the cell.`,
+  count: (errors: number, doubts: number) =>
+    `${counted(errors, 'error')}, ${counted(doubts, 'doubt')}. A doubt may be right: look at the cell.`,
   again: 'Check again',
 }

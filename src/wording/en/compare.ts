@@ -1,7 +1,10 @@
 /** The section Compare: the charts, what each says in sentences, and the headings of their tables. */
 
 const parts = {
-  medium: { name: 'Medium', text: 'the medium and the vessel, tray, bed or sheet that holds it, over the rounds it serves, with breakage and interest' },
+  medium: {
+    name: 'Medium',
+    text: 'the medium and the vessel, tray, bed or sheet that holds it, over the rounds it serves, with breakage and interest',
+  },
   reuse: { name: 'Reuse', text: 'washing and topping up before each later round' },
   bench: { name: 'Bench', text: 'space and heat until the cuttings are rooted' },
   labour: { name: 'Labour', text: 'sticking, mixing, filling and other work' },
@@ -22,9 +25,11 @@ export const compare = {
   goTo: (choice: string) => `Go to ${choice}`,
   putChart: 'Put this chart into the sheet',
   putChartOf: (choice: string) => `Put the chart of ${choice} into the sheet`,
-  needsTable: (id: string) => `Excel draws its own charts from tables in cells: put STICK.${id} by itself into a cell, and choose that cell here.`,
+  needsTable: (id: string) =>
+    `Excel draws its own charts from tables in cells: put STICK.${id} by itself into a cell, and choose that cell here.`,
   chartPut: (sheet: string, free: string) => `The chart is on ${sheet}, at ${free} or below. It follows its cells.`,
-  tablePut: (sheet: string, place: string) => `The chart is on ${sheet}, beside the cells that it draws: ${place}. Both follow your cells.`,
+  tablePut: (sheet: string, place: string) =>
+    `The chart is on ${sheet}, beside the cells that it draws: ${place}. Both follow your cells.`,
   noChart: (why: string) => `There is no chart of this cell. ${why}`,
   oneRoundOnly: 'Every way of this cell serves one round, so that there is nothing to spread over more.',
   key: 'Key',
@@ -42,13 +47,15 @@ export const compare = {
     parts,
     partHeading: (part: keyof typeof parts) => parts[part].name.toLowerCase(),
     /** A part of the cost with the headings of the cells that it was found in. */
-    partFrom: (part: keyof typeof parts, headings: readonly string[]) => `${parts[part].name}: ${parts[part].text}${headings.length === 0 ? '' : `. Counted here: ${headings.map((heading) => `“${heading}”`).join(', ')}`}`,
+    partFrom: (part: keyof typeof parts, headings: readonly string[]) =>
+      `${parts[part].name}: ${parts[part].text}${headings.length === 0 ? '' : `. Counted here: ${headings.map((heading) => `“${heading}”`).join(', ')}`}`,
     costs: (way: string, amount: string) => `${way} costs ${amount} for a saleable liner.`,
     cheapest: (way: string, amount: string) => `${way} is cheapest: ${amount} for a saleable liner.`,
     largestPart: (part: string, amount: string) => `Its largest part is “${part}” with ${amount}.`,
     next: (way: string, amount: string) => `${way} comes next with ${amount}.`,
     dearest: (way: string, amount: string) => `${way} is dearest with ${amount}.`,
-    oneNumber: (ways: readonly string[]) => `${ways.join(', ')}: bench and labour are within “Other costs”, because the workbook does not tell them apart. To see them, give the other costs as a cell that only adds up others, such as =B4+B5+B6, each with a heading beside it.`,
+    oneNumber: (ways: readonly string[]) =>
+      `${ways.join(', ')}: bench and labour are within “Other costs”, because the workbook does not tell them apart. To see them, give the other costs as a cell that only adds up others, such as =B4+B5+B6, each with a heading beside it.`,
   },
 
   rounds: {
@@ -75,9 +82,12 @@ export const compare = {
     cheapestCosts: (name: string, amount: string) => `${name}, the cheapest single use, costs ${amount}.`,
     onceCosts: (name: string, amount: string) => `${name}, used once, costs ${amount}.`,
     oneRound: (name: string, amount: string) => `${name} costs ${amount} over 1 round`,
-    course: (name: string, first: string, last: string, rounds: string) => `${name} goes from ${first} over 1 round to ${last} over ${rounds}`,
-    beats: (course: string, once: string, round: string) => `${course}, and is no dearer than ${once} from round ${round} on.`,
-    neverBeats: (course: string, once: string, rounds: string) => `${course}, and does not beat ${once} in its ${rounds} rounds.`,
+    course: (name: string, first: string, last: string, rounds: string) =>
+      `${name} goes from ${first} over 1 round to ${last} over ${rounds}`,
+    beats: (course: string, once: string, round: string) =>
+      `${course}, and is no dearer than ${once} from round ${round} on.`,
+    neverBeats: (course: string, once: string, rounds: string) =>
+      `${course}, and does not beat ${once} in its ${rounds} rounds.`,
   },
 
   swings: {
@@ -87,9 +97,18 @@ export const compare = {
     atItsHigh: 'with the argument at its high',
     atItsLow: 'with the argument at its low',
     allAtLikely: 'with every argument at its likely value',
-    columns: { argument: 'argument', low: 'low', high: 'high', atLow: 'at low', allLikely: 'all likely', atHigh: 'at high', swing: 'swing' },
+    columns: {
+      argument: 'argument',
+      low: 'low',
+      high: 'high',
+      atLow: 'at low',
+      allLikely: 'all likely',
+      atHigh: 'at high',
+      swing: 'swing',
+    },
     likely: (id: string, amount: string) => `With every argument at its likely value ${id} gives ${amount}.`,
-    widest: (argument: string, atLow: string, atHigh: string) => `${argument} moves it most: ${atLow} at its low, ${atHigh} at its high.`,
+    widest: (argument: string, atLow: string, atHigh: string) =>
+      `${argument} moves it most: ${atLow} at its low, ${atHigh} at its high.`,
     still: (names: readonly string[]) => `What does not move it: ${names.join(', ')}.`,
   },
 
@@ -103,7 +122,8 @@ export const compare = {
     shareOfDraws: 'share of the draws',
     columns: { share: 'share of draws', result: 'result' },
     rows: { mean: 'mean', likely: 'all likely', withoutAnswer: 'draws without answer' },
-    spread: (id: string, half: string, from: string, to: string) => `Half of the draws of ${id} lie at or below ${half}, and nine in ten between ${from} and ${to}.`,
+    spread: (id: string, half: string, from: string, to: string) =>
+      `Half of the draws of ${id} lie at or below ${half}, and nine in ten between ${from} and ${to}.`,
     likely: (amount: string) => `With every argument at its likely value it is ${amount}.`,
     withoutAnswer: (count: string) => `${count} draws have no answer and are left out.`,
   },

@@ -3,15 +3,13 @@ import type { DeadZone, Fact } from '../../core/definition/fact'
 import type { Decimal } from '../../core/quantity/decimal'
 import { amountText, factIn, type FactWords } from '../factParts'
 
-const reached = (bags: Decimal, does: string, amount: Decimal) => (
+const reached = (bags: Decimal, does: string, amount: Decimal) =>
   bags.eq(1)
     ? `1 more bag reaches the break and ${does}s ${amountText(amount)}`
     : `${bags} more bags reach the break and ${does} ${amountText(amount)}`
-)
 
-const inZone = ({ first, last, larger }: DeadZone) => (
+const inZone = ({ first, last, larger }: DeadZone) =>
   first.eq(last) ? `${first} costs more than ${larger}` : `${first} to ${last} cost more than ${larger}`
-)
 
 const facts: FactWords = {
   none: () => 'none',
@@ -39,13 +37,13 @@ const facts: FactWords = {
   drawsWithoutAnswer: () => 'draws without answer',
   allLikelyOf: ({ id }) => `${id} with every argument at its likely value`,
 
-  quoteWarning: ({ dearerThan, zone }) => [
-    ...(dearerThan === undefined ? [] : [`dearer each than ${dearerThan}`]),
-    ...(zone === undefined ? [] : [inZone(zone)]),
-  ].join('; '),
-  orderCosts: ({ order, amount, larger, largerAmount }) => (
-    `an order of ${order} costs ${amountText(amount)}, ${larger} cost ${amountText(largerAmount)}`
-  ),
+  quoteWarning: ({ dearerThan, zone }) =>
+    [
+      ...(dearerThan === undefined ? [] : [`dearer each than ${dearerThan}`]),
+      ...(zone === undefined ? [] : [inZone(zone)]),
+    ].join('; '),
+  orderCosts: ({ order, amount, larger, largerAmount }) =>
+    `an order of ${order} costs ${amountText(amount)}, ${larger} cost ${amountText(largerAmount)}`,
 
   unitsInOne: ({ symbol, one }) => `${symbol} in one ${one}`,
 

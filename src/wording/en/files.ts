@@ -2,13 +2,17 @@
 export const files = {
   problems: {
     empty: 'The file is empty. Choose an .xlsx workbook.',
-    protected: 'The workbook is protected by a password. Open it in Excel, save a copy without the password, and choose the copy.',
+    protected:
+      'The workbook is protected by a password. Open it in Excel, save a copy without the password, and choose the copy.',
     oldExcel: 'This is a workbook of Excel 2003 or earlier (.xls). Open it in Excel and save it as .xlsx.',
     binaryExcel: 'This is a binary workbook (.xlsb). Open it in Excel and save it as .xlsx.',
-    openDocument: 'This is an OpenDocument spreadsheet (.ods). Open it in the program that wrote it and save it as .xlsx.',
+    openDocument:
+      'This is an OpenDocument spreadsheet (.ods). Open it in the program that wrote it and save it as .xlsx.',
     notWorkbook: 'This is not an Excel workbook. Text files (.csv) must be opened in Excel and saved as .xlsx first.',
-    damaged: 'The workbook is damaged or incomplete and cannot be read. Try Open and Repair in Excel, and save it again.',
-    tooLarge: 'The workbook is too large to open here. Leave out the sheets that have nothing to do with the season, and save it again.',
+    damaged:
+      'The workbook is damaged or incomplete and cannot be read. Try Open and Repair in Excel, and save it again.',
+    tooLarge:
+      'The workbook is too large to open here. Leave out the sheets that have nothing to do with the season, and save it again.',
   },
   /** What of a file the grid has no place for: one sentence each, to be said before anything is saved. */
   lost: {
@@ -38,13 +42,16 @@ export const files = {
     dataTables: () => 'What-if data tables keep their last results as plain numbers.',
     printSetUp: () => 'The print set-up is replaced: landscape, one page wide, with the frozen rows on every page.',
     workbookProtection: () => 'The protection of the workbook is left out.',
-    datesFrom1904: () => 'Dates are counted from 1900 from now on; a formula that adds to a date written out as a number may differ by four years.',
+    datesFrom1904: () =>
+      'Dates are counted from 1900 from now on; a formula that adds to a date written out as a number may differ by four years.',
     hiddenSheets: (sheets: readonly string[]) => `Hidden sheets are shown: ${sheets.join(', ')}.`,
-    secondName: ([name, sheet]: readonly string[]) => `The name ${name} of the sheet ${sheet} is left out, because another one has the same name.`,
+    secondName: ([name, sheet]: readonly string[]) =>
+      `The name ${name} of the sheet ${sheet} is left out, because another one has the same name.`,
     richText: () => 'Formats of single words within a cell are left out; the text stays.',
     ownStyles: () => 'Colours, fonts, borders and alignment are left out; number formats stay.',
     fixedArrays: () => 'Array formulas entered with Ctrl+Shift+Enter become formulas that spill.',
-    otherRules: () => 'Rules for what may be typed into a cell (data validation) are left out, unless they ask for a number or a day within limits or an entry of a list and say so in words.',
+    otherRules: () =>
+      'Rules for what may be typed into a cell (data validation) are left out, unless they ask for a number or a day within limits or an entry of a list and say so in words.',
     wholeSpills: () => 'Formulas with A1# (a whole spilled range) show an error here.',
   },
 }

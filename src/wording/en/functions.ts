@@ -8,7 +8,8 @@ export const functions = {
   found: 'Found',
   count: (count: number) => counted(count, 'function'),
   countFound: (count: number) => `${counted(count, 'function')} found`,
-  noneFound: (query: string) => `No function found for “${query}”. Try fewer or other words, such as bag, tray, peat or wash.`,
+  noneFound: (query: string) =>
+    `No function found for “${query}”. Try fewer or other words, such as bag, tray, peat or wash.`,
   noCell: 'No cell is selected.',
   selected: (place: string) => `Selected: ${place}`,
   /** Between the cell and the first of the functions that it uses. */
@@ -48,5 +49,6 @@ export const functions = {
   selectFirst: 'Select a cell in the sheet first.',
   isEmpty: (place: string) => `${place} is empty.`,
   replaces: (place: string) => `This replaces what ${place} holds now.`,
-  fills: (rows: number, columns: number) => `It fills ${counted(rows, 'row')} and ${counted(columns, 'column')} from there.`,
+  fills: (rows: number, columns: number) =>
+    `It fills ${counted(rows, 'row')} and ${counted(columns, 'column')} from there.`,
 }

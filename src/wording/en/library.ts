@@ -6,7 +6,8 @@ export const library = {
   noSource: 'Common practice, no source',
   putIntoASheet: 'Put into a sheet',
   putEntry: (name: string) => `Put into a sheet: ${name}`,
-  added: (sheet: string) => `Added the sheet ${sheet}. Type your own figures into the boxed cells; the results fill in as you do.`,
+  added: (sheet: string) =>
+    `Added the sheet ${sheet}. Type your own figures into the boxed cells; the results fill in as you do.`,
   goTo: (sheet: string) => `Go to ${sheet}`,
   adding: 'Adding the sheet',
   /** The texts of the entries are English already. */

@@ -8,7 +8,7 @@ import { withMark, type DecimalMark } from '../../core/quantity/decimalMark'
 /** "0 to below 1", "above 0", "whole number from 1"; for a row or column "each above 0, not all 0". */
 export function rangeText(parameter: Parameter, mark: DecimalMark = '.'): string {
   if (parameter.takes === 'text') return 'text'
-  const range = parameter.whole === true ? wholeRange(parameter, mark) : numberRange(parameter, mark) ?? 'any number'
+  const range = parameter.whole === true ? wholeRange(parameter, mark) : (numberRange(parameter, mark) ?? 'any number')
   const each = parameter.shape === 'cell' ? range : `each ${parameter.whole === true ? 'a ' : ''}${range}`
   return parameter.notAllZero === true ? `${each}, not all 0` : each
 }
@@ -22,11 +22,7 @@ export function defaultText(parameter: Parameter, mark: DecimalMark = '.'): stri
 
 /** All of it on one line: "mL or text with its unit, above 0", "share (0.15 or 15%), 0 to below 1; left out, it is 0". */
 export function takesText(parameter: Parameter, mark: DecimalMark = '.'): string {
-  const taken = [
-    ...shapeText(parameter),
-    ...unitText(parameter, mark),
-    rangeText(parameter, mark),
-  ].join(', ')
+  const taken = [...shapeText(parameter), ...unitText(parameter, mark), rangeText(parameter, mark)].join(', ')
   if (!parameter.optional) return taken
   const fallback = defaultText(parameter, mark)
   return fallback === undefined ? `${taken}; may be left out` : `${taken}; left out, it is ${fallback}`

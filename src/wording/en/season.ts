@@ -1,6 +1,7 @@
 /** The section Season. */
 export const season = {
-  about: 'Builds a season into the open workbook: order book, ways of rooting, prices, buying list, cost per liner, quotes and review, each reading the others.',
+  about:
+    'Builds a season into the open workbook: order book, ways of rooting, prices, buying list, cost per liner, quotes and review, each reading the others.',
   undo: {
     workbench: 'Your own sheets stay as they are, and one undo takes the season away again.',
     excel: 'Your own sheets stay as they are, and undo, or deleting the new sheets, takes the season away again.',
@@ -10,8 +11,10 @@ export const season = {
     demo: 'All figures in it are invented, to show how the sheets work together.',
     empty: 'The cells in boxes wait for your figures. What is read from them fills in as you type.',
   },
-  currency: (currency: string) => `Its units say ${currency}; another currency is chosen in Settings, before it is built.`,
-  announcement: (sheets: readonly string[], names: number, firstName: string) => `This adds ${sheets.length} sheets after your own: ${sheets.slice(0, -1).join(', ')} and ${sheets.at(-1)}. They bring ${names} names for cells, such as ${firstName}.`,
+  currency: (currency: string) =>
+    `Its units say ${currency}; another currency is chosen in Settings, before it is built.`,
+  announcement: (sheets: readonly string[], names: number, firstName: string) =>
+    `This adds ${sheets.length} sheets after your own: ${sheets.slice(0, -1).join(', ')} and ${sheets.at(-1)}. They bring ${names} names for cells, such as ${firstName}.`,
   addThese: (sheets: number) => `Add these ${sheets} sheets`,
   doNotAdd: 'Do not add',
   adding: 'Adding the sheets',
@@ -21,5 +24,6 @@ export const season = {
   aboutLine: 'A further line goes above the last one, so that totals, names and all other sheets count it.',
   addLine: 'Add an order line',
   noOrderBook: 'This workbook has no order book yet: build a season first.',
-  lineReady: (place: string) => `The line is ready at ${place}: type its species, liners, way of rooting, weeks and rates.`,
+  lineReady: (place: string) =>
+    `The line is ready at ${place}: type its species, liners, way of rooting, weeks and rates.`,
 }

@@ -22,5 +22,6 @@ export const settings = {
   noneInWorkbook: 'No sheet of this workbook names a currency as the unit of a figure.',
   sample: 'So it looks',
   notKept: 'This browser does not let the pane keep settings: they hold until it is closed.',
-  languageMissing: 'The words of this language could not be loaded, so the pane stays as it is: choose the language again when there is a connection.',
+  languageMissing:
+    'The words of this language could not be loaded, so the pane stays as it is: choose the language again when there is a connection.',
 }

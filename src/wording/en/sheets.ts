@@ -38,18 +38,25 @@ export const sheets = {
   /** The list in a workbook that needs no add-in any more. */
   copy: {
     sheet: 'Without the add-in',
-    formulas: (count: number) => `${counted(count, 'cell holds a plain formula', 'cells hold plain formulas')} in place of a function of the add-in.`,
-    values: (count: number) => (count === 0 ? 'No cell had to become a value.' : `${counted(count, 'cell holds a value', 'cells hold values')} instead, which no longer ${count === 1 ? 'follows' : 'follow'} when an input changes:`),
+    formulas: (count: number) =>
+      `${counted(count, 'cell holds a plain formula', 'cells hold plain formulas')} in place of a function of the add-in.`,
+    values: (count: number) =>
+      count === 0
+        ? 'No cell had to become a value.'
+        : `${counted(count, 'cell holds a value', 'cells hold values')} instead, which no longer ${count === 1 ? 'follows' : 'follow'} when an input changes:`,
     headings: ['Sheet', 'Cell', 'Value', 'Why it is no formula'],
     because: working.because,
   },
   /** The rows to begin with for an entry of the library. */
   library: {
     title: (name: string) => `${name}: rows to begin with`,
-    about: 'Type your own figures into the boxed cells. What reads them shows nothing until they are filled. A band is for orientation, and nothing here is a price.',
+    about:
+      'Type your own figures into the boxed cells. What reads them shows nothing until they are filled. A band is for orientation, and nothing here is a price.',
     headings: ['What it is', 'Unit', 'Figure', 'What to type', 'Usual band', 'Where the band is from'],
     component: (label: string, place: number) => `${label}: component ${place}`,
-    wanted: (range: string, unit: string) => (unit === 'share' ? `share ${range}: 0.15 or 15%` : range.includes('number') ? range : `number ${range}`),
-    typeThat: (wanted: string, unit: string) => (unit === 'share' ? `Type a ${wanted}.` : `Type a ${wanted}; its unit is ${unit}.`),
+    wanted: (range: string, unit: string) =>
+      unit === 'share' ? `share ${range}: 0.15 or 15%` : range.includes('number') ? range : `number ${range}`,
+    typeThat: (wanted: string, unit: string) =>
+      unit === 'share' ? `Type a ${wanted}.` : `Type a ${wanted}; its unit is ${unit}.`,
   },
 }

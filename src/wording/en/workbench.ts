@@ -1,6 +1,11 @@
 /** Around the pane in the browser: the bar, the line of the selected cell, and what is asked before a workbook goes. */
 export const workbench = {
-  newWorkbook: { button: 'New', heading: 'Begin with an empty workbook', warning: 'The workbook that is open goes. Save it first if you want to keep it.', agree: 'Begin' },
+  newWorkbook: {
+    button: 'New',
+    heading: 'Begin with an empty workbook',
+    warning: 'The workbook that is open goes. Save it first if you want to keep it.',
+    agree: 'Begin',
+  },
   openFile: {
     button: 'Open .xlsx',
     heading: 'Open another workbook',

@@ -3,7 +3,8 @@ import type { Place } from './frame'
 
 const counted = (count: number, one: string, more: string) => (count === 1 ? `1 ${one}` : `${count} ${more}`)
 /** Without a place the whole workbook is meant. */
-const inside = (place: Place | undefined) => (place === undefined ? 'in this workbook' : `in ${place.address} on ${place.sheet}`)
+const inside = (place: Place | undefined) =>
+  place === undefined ? 'in this workbook' : `in ${place.address} on ${place.sheet}`
 const capital = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
 const cells = (count: number) => counted(count, 'cell', 'cells')
 
@@ -15,14 +16,19 @@ type NoFormula =
   | { readonly kind: 'unit'; readonly text: string }
   | { readonly kind: 'length' }
 
-const unreadArgument = 'An argument of this call is written in a way that is not read here, such as cells of a closed workbook. Put them into cells of this workbook first.'
+const unreadArgument =
+  'An argument of this call is written in a way that is not read here, such as cells of a closed workbook. Put them into cells of this workbook first.'
 
 function because(why: NoFormula): string {
   switch (why.kind) {
-    case 'error': return `It shows ${why.code}${why.sentence === undefined ? '' : `: ${why.sentence}`}`
-    case 'function': return `${why.id}: ${why.reason ?? unreadArgument}`
-    case 'unit': return `It reads the text “${why.text}”, which plain Excel does not take for a number.`
-    case 'length': return 'Its plain formula would be longer than Excel takes.'
+    case 'error':
+      return `It shows ${why.code}${why.sentence === undefined ? '' : `: ${why.sentence}`}`
+    case 'function':
+      return `${why.id}: ${why.reason ?? unreadArgument}`
+    case 'unit':
+      return `It reads the text “${why.text}”, which plain Excel does not take for a number.`
+    case 'length':
+      return 'Its plain formula would be longer than Excel takes.'
   }
 }
 
@@ -47,7 +53,8 @@ export const working = {
   withoutTheAddIn: 'Without the add-in',
   cellsItReads: 'Cells it reads',
   readsNone: 'This formula names no cells of the workbook.',
-  rangeSize: (rows: number, columns: number) => (rows === Infinity || columns === Infinity ? 'a whole column or row' : `${rows} × ${columns} cells`),
+  rangeSize: (rows: number, columns: number) =>
+    rows === Infinity || columns === Infinity ? 'a whole column or row' : `${rows} × ${columns} cells`,
   goTo: (place: Place) => `Go to ${place.address} on ${place.sheet}`,
   backTo: (place: Place) => `Back to ${place.address} on ${place.sheet}`,
   holdsValue: (value: string) => `It holds ${value}.`,
@@ -59,24 +66,34 @@ export const working = {
   aboutTurning: 'Turns the selected cells, one or a block, into what Excel shows without the add-in.',
   reading: 'Reading the workbook',
   changing: 'Changing the cells',
-  noneSelected: (place: Place | undefined) => `No cell ${inside(place)} uses a STICK function, so there is nothing to turn.`,
+  noneSelected: (place: Place | undefined) =>
+    `No cell ${inside(place)} uses a STICK function, so there is nothing to turn.`,
   /** What is about to happen. */
-  becomeFormulas: (count: number, place: Place | undefined) => `${capital(inside(place))}, ${count === 1 ? '1 cell gets a plain formula' : `${count} cells get a plain formula each`}.`,
-  becomeValues: (count: number, place: Place | undefined) => `${capital(inside(place))}, ${count === 1 ? '1 cell becomes a value' : `${count} cells become values`}, which no longer ${count === 1 ? 'follows' : 'follow'} when an input changes.`,
-  spilledToo: (count: number) => `With what ${count === 1 ? 'it fills' : 'they fill'} beside and below, these are ${cells(count)}.`,
-  stay: (count: number) => `${count === 1 ? '1 cell stays' : `${count} cells stay`} as ${count === 1 ? 'it is' : 'they are'}.`,
+  becomeFormulas: (count: number, place: Place | undefined) =>
+    `${capital(inside(place))}, ${count === 1 ? '1 cell gets a plain formula' : `${count} cells get a plain formula each`}.`,
+  becomeValues: (count: number, place: Place | undefined) =>
+    `${capital(inside(place))}, ${count === 1 ? '1 cell becomes a value' : `${count} cells become values`}, which no longer ${count === 1 ? 'follows' : 'follow'} when an input changes.`,
+  spilledToo: (count: number) =>
+    `With what ${count === 1 ? 'it fills' : 'they fill'} beside and below, these are ${cells(count)}.`,
+  stay: (count: number) =>
+    `${count === 1 ? '1 cell stays' : `${count} cells stay`} as ${count === 1 ? 'it is' : 'they are'}.`,
   because,
   change: (count: number) => `Change ${count === 1 ? 'this cell' : `these ${count} cells`}`,
   doNotChange: 'Do not change',
   changedMeanwhile: 'The workbook changed meanwhile. This is what would happen now:',
-  changed: (count: number) => `${counted(count, 'cell is', 'cells are')} changed. Every cell of the workbook shows what it showed before.`,
-  changedOthers: (count: number, places: string) => `${counted(count, 'cell is', 'cells are')} changed, but not every cell shows what it showed before: look at ${places}. An undo takes the change back.`,
+  changed: (count: number) =>
+    `${counted(count, 'cell is', 'cells are')} changed. Every cell of the workbook shows what it showed before.`,
+  changedOthers: (count: number, places: string) =>
+    `${counted(count, 'cell is', 'cells are')} changed, but not every cell shows what it showed before: look at ${places}. An undo takes the change back.`,
   undo: 'Ctrl+Z in the sheet takes it back.',
-  aboutWorkbook: 'For a workbook without the add-in: save a copy under another name, open that, and turn all its sheets here. A last sheet lists what became a value.',
+  aboutWorkbook:
+    'For a workbook without the add-in: save a copy under another name, open that, and turn all its sheets here. A last sheet lists what became a value.',
   turnWorkbook: 'All sheets into plain formulas',
   listedOn: (sheet: string) => `What became a value is listed on the sheet “${sheet}”.`,
   makeCopy: 'A copy of the workbook, as a file',
-  aboutCopy: 'The copy holds plain formulas and values only, and a last sheet that lists the values. The open workbook stays as it is.',
+  aboutCopy:
+    'The copy holds plain formulas and values only, and a last sheet that lists the values. The open workbook stays as it is.',
   making: 'Making the copy',
-  copied: (formulas: number, values: number, sheet: string) => `The copy is ready: ${cells(formulas)} with plain formulas, ${values} as values, listed on its sheet “${sheet}”.`,
+  copied: (formulas: number, values: number, sheet: string) =>
+    `The copy is ready: ${cells(formulas)} with plain formulas, ${values} as values, listed on its sheet “${sheet}”.`,
 }

@@ -3,12 +3,24 @@
  * is enough: the rest of the grid draws, and does not load in Node.
  */
 import {
-  ICommandService, type ICellData, type Injector, IUniverInstanceService, LocaleType, LogLevel, type Nullable,
-  Univer, UniverInstanceType, Workbook, type Worksheet,
+  ICommandService,
+  type ICellData,
+  type Injector,
+  IUniverInstanceService,
+  LocaleType,
+  LogLevel,
+  type Nullable,
+  Univer,
+  UniverInstanceType,
+  Workbook,
+  type Worksheet,
 } from '@univerjs/core'
 import {
-  IDefinedNamesService, type ISetFormulaCalculationResultMutation,
-  SetFormulaCalculationResultMutation, SetFormulaCalculationStartMutation, UniverFormulaEnginePlugin,
+  IDefinedNamesService,
+  type ISetFormulaCalculationResultMutation,
+  SetFormulaCalculationResultMutation,
+  SetFormulaCalculationStartMutation,
+  UniverFormulaEnginePlugin,
 } from '@univerjs/engine-formula'
 import { catalogue } from '../../functions/catalogue'
 import type { Book } from '../../workbook/book'
@@ -56,7 +68,8 @@ async function calculate(book: Book): Promise<OpenBook> {
 async function calculateAll(injector: Injector): Promise<void> {
   const commands = injector.get(ICommandService)
   commands.onCommandExecuted(({ id, params }) => {
-    if (id === SetFormulaCalculationResultMutation.id) keepResults(injector, params as ISetFormulaCalculationResultMutation)
+    if (id === SetFormulaCalculationResultMutation.id)
+      keepResults(injector, params as ISetFormulaCalculationResultMutation)
   })
   const calculated = nextCalculation(injector)
   await commands.executeCommand(SetFormulaCalculationStartMutation.id, { forceCalculation: true }, { onlyLocal: true })
@@ -76,5 +89,7 @@ function keepResults(injector: Injector, { unitData }: ISetFormulaCalculationRes
 }
 
 function sheetsOf(injector: Injector): readonly Worksheet[] {
-  return injector.get(IUniverInstanceService).getUnit<Workbook>(workbook, UniverInstanceType.UNIVER_SHEET)?.getSheets() ?? []
+  return (
+    injector.get(IUniverInstanceService).getUnit<Workbook>(workbook, UniverInstanceType.UNIVER_SHEET)?.getSheets() ?? []
+  )
 }

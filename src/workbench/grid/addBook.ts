@@ -1,8 +1,12 @@
 /** Adds the sheets and names of a book to the open workbook: all of them or none, and one undo takes them back. */
 import { ICommandService, type Injector, mergeWorksheetSnapshotWithDefault, nameCharacterCheck } from '@univerjs/core'
 import {
-  type IInsertSheetMutationParams, InsertSheetMutation, InsertSheetUndoMutationFactory, RemoveDefinedNameMutation,
-  RemoveSheetMutation, SetDefinedNameMutation,
+  type IInsertSheetMutationParams,
+  InsertSheetMutation,
+  InsertSheetUndoMutationFactory,
+  RemoveDefinedNameMutation,
+  RemoveSheetMutation,
+  SetDefinedNameMutation,
 } from '@univerjs/preset-sheets-core'
 import { RemoveNoteMutation, UpdateNoteMutation } from '@univerjs/preset-sheets-note'
 import type { Book } from '../../workbook/book'
@@ -23,7 +27,8 @@ export function addBook(injector: Injector, workbook: OpenWorkbook, book: Book, 
     for (const step of stepsOf(injector, workbook, book, prefix, room)) {
       // Before it is tried: a mutation that throws may have done its work already.
       done.push(step)
-      if (!commands.syncExecuteCommand(step.make.id, step.make.params)) throw new Error(`The grid refused ${step.make.id}`)
+      if (!commands.syncExecuteCommand(step.make.id, step.make.params))
+        throw new Error(`The grid refused ${step.make.id}`)
     }
   } catch (problem) {
     for (const { takeBack } of done.reverse()) commands.syncExecuteCommand(takeBack.id, takeBack.params)
@@ -33,11 +38,22 @@ export function addBook(injector: Injector, workbook: OpenWorkbook, book: Book, 
 }
 
 /** Throws where it comes to a sheet that no file can hold. */
-function* stepsOf(injector: Injector, { id: unitId, sheetCount }: OpenWorkbook, book: Book, prefix: string, room: GridRoom): Generator<Step> {
+function* stepsOf(
+  injector: Injector,
+  { id: unitId, sheetCount }: OpenWorkbook,
+  book: Book,
+  prefix: string,
+  room: GridRoom,
+): Generator<Step> {
   const { sheets, styles, names, notes } = gridParts(book, prefix, room)
   for (const [index, sheet] of sheets.entries()) {
     if (!nameCharacterCheck(sheet.name ?? '')) throw new Error(`No sheet can be called ${sheet.name}`)
-    const params: IInsertSheetMutationParams = { unitId, index: sheetCount + index, sheet: mergeWorksheetSnapshotWithDefault(sheet), styles }
+    const params: IInsertSheetMutationParams = {
+      unitId,
+      index: sheetCount + index,
+      sheet: mergeWorksheetSnapshotWithDefault(sheet),
+      styles,
+    }
     yield {
       make: { id: InsertSheetMutation.id, params },
       takeBack: { id: RemoveSheetMutation.id, params: InsertSheetUndoMutationFactory(injector, params) },
@@ -50,7 +66,10 @@ function* stepsOf(injector: Injector, { id: unitId, sheetCount }: OpenWorkbook, 
   for (const [sheetId, rows] of Object.entries(notes)) {
     for (const note of Object.values(rows).flatMap((row) => Object.values(row))) {
       const place = { unitId, sheetId, row: note.row, col: note.col }
-      yield { make: { id: UpdateNoteMutation.id, params: { ...place, note } }, takeBack: { id: RemoveNoteMutation.id, params: place } }
+      yield {
+        make: { id: UpdateNoteMutation.id, params: { ...place, note } },
+        takeBack: { id: RemoveNoteMutation.id, params: place },
+      }
     }
   }
 }

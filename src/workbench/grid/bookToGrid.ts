@@ -1,5 +1,12 @@
 /** A book as the grid's own data. `gridToBook` reads it back. */
-import { CellValueType, type ICellData, type IStyleData, type IWorkbookData, type IWorksheetData, LocaleType } from '@univerjs/core'
+import {
+  CellValueType,
+  type ICellData,
+  type IStyleData,
+  type IWorkbookData,
+  type IWorksheetData,
+  LocaleType,
+} from '@univerjs/core'
 import type { IDefinedNameMapItem } from '@univerjs/engine-formula'
 import type { Allowed, Book, Cell, CellContent, DefinedName, Look, Sheet } from '../../workbook/book'
 import { type RealTable, realTables } from '../../workbook/realTables'
@@ -95,10 +102,12 @@ export function gridParts(book: Book, prefix: string, room: GridRoom): GridParts
 }
 
 export function gridNames(book: Book, prefix = ''): IDefinedNameMapItem {
-  const named = (kind: string) => ({ name, refersTo }: DefinedName, index: number) => {
-    const id = `${prefix}${kind}${index + 1}`
-    return [id, { id, name, formulaOrRefString: formulaForGrid(refersTo), localSheetId: wholeWorkbook }] as const
-  }
+  const named =
+    (kind: string) =>
+    ({ name, refersTo }: DefinedName, index: number) => {
+      const id = `${prefix}${kind}${index + 1}`
+      return [id, { id, name, formulaOrRefString: formulaForGrid(refersTo), localSheetId: wholeWorkbook }] as const
+    }
   const tables = book.sheets.flatMap((sheet) => realTables(sheet).map((table) => dataOfTable(sheet.name, table)))
   return Object.fromEntries([...book.names.map(named('name')), ...tables.map(named(tableId))])
 }
@@ -114,7 +123,12 @@ function dataOfTable(sheet: string, { name, top, left, bottom, right }: RealTabl
   return { name, refersTo: `${quotedSheet(sheet)}!${absoluteAddress({ top: top + 1, left, bottom, right })}` }
 }
 
-function toGridSheet(sheet: Sheet, id: string, styles: Map<string, IStyleData>, { isNarrow }: GridRoom): Partial<IWorksheetData> & { readonly id: string } {
+function toGridSheet(
+  sheet: Sheet,
+  id: string,
+  styles: Map<string, IStyleData>,
+  { isNarrow }: GridRoom,
+): Partial<IWorksheetData> & { readonly id: string } {
   const frozenColumns = isNarrow ? 0 : sheet.frozenColumns
   const kept: KeptWithSheet = { frozenColumns: sheet.frozenColumns }
   const widest = Math.max(sheet.widths.length, ...sheet.rows.map((row) => row.length))
@@ -133,8 +147,14 @@ function toGridSheet(sheet: Sheet, id: string, styles: Map<string, IStyleData>, 
     columnCount: widest + roomBeside,
     defaultColumnWidth: usualColumnWidth,
     defaultRowHeight: usualRowHeight,
-    rowData: Object.fromEntries(sheet.rows.flatMap((row, index) => row.some((cell) => cell?.look === 'title') ? [[index, { h: titleHeight }]] : [])),
-    columnData: Object.fromEntries(sheet.widths.map((width, column) => [column, { w: width * pixelsPerCharacter + pixelsOfPadding }])),
+    rowData: Object.fromEntries(
+      sheet.rows.flatMap((row, index) =>
+        row.some((cell) => cell?.look === 'title') ? [[index, { h: titleHeight }]] : [],
+      ),
+    ),
+    columnData: Object.fromEntries(
+      sheet.widths.map((width, column) => [column, { w: width * pixelsPerCharacter + pixelsOfPadding }]),
+    ),
     // The grid's own way to say that nothing is frozen is -1.
     freeze: {
       xSplit: frozenColumns,
@@ -148,9 +168,17 @@ function toGridSheet(sheet: Sheet, id: string, styles: Map<string, IStyleData>, 
 }
 
 function toGridCell(cell: Cell, styles: Map<string, IStyleData>): ICellData {
-  const kept: KeptWithCell = { ...(cell.look && { look: cell.look }), ...(cell.spills && { spills: true }), ...(cell.allowed && { allowed: cell.allowed }) }
+  const kept: KeptWithCell = {
+    ...(cell.look && { look: cell.look }),
+    ...(cell.spills && { spills: true }),
+    ...(cell.allowed && { allowed: cell.allowed }),
+  }
   return {
-    ...(cell.formula === undefined ? (cell.value === undefined ? {} : gridContent(cell.value)) : { f: formulaForGrid(cell.formula) }),
+    ...(cell.formula === undefined
+      ? cell.value === undefined
+        ? {}
+        : gridContent(cell.value)
+      : { f: formulaForGrid(cell.formula) }),
     ...styleOf(cell, styles),
     ...(Object.keys(kept).length > 0 && { custom: kept }),
   }
@@ -166,16 +194,26 @@ export function gridContent(content: CellContent): ICellData {
 function styleOf({ look, format }: Cell, styles: Map<string, IStyleData>): Pick<ICellData, 's'> {
   if (look === undefined && format === undefined) return {}
   const id = `${look ?? 'plain'} ${format ?? ''}`.trim()
-  if (!styles.has(id)) styles.set(id, { ...(look && lookStyles[look]), ...(format !== undefined && { n: { pattern: format } }) })
+  if (!styles.has(id))
+    styles.set(id, { ...(look && lookStyles[look]), ...(format !== undefined && { n: { pattern: format } }) })
   return { s: id }
 }
 
 function gridNotes(sheet: Sheet): GridNotes {
   const notes: Record<number, Record<number, GridNote>> = {}
-  sheet.rows.forEach((row, rowIndex) => row.forEach((cell, column) => {
-    if (cell?.note === undefined) return
-    const inRow = notes[rowIndex] ??= {}
-    inRow[column] = { id: addressOf(rowIndex, column), row: rowIndex, col: column, width: 220, height: 100, note: cell.note }
-  }))
+  sheet.rows.forEach((row, rowIndex) =>
+    row.forEach((cell, column) => {
+      if (cell?.note === undefined) return
+      const inRow = (notes[rowIndex] ??= {})
+      inRow[column] = {
+        id: addressOf(rowIndex, column),
+        row: rowIndex,
+        col: column,
+        width: 220,
+        height: 100,
+        note: cell.note,
+      }
+    }),
+  )
   return notes
 }

@@ -63,7 +63,9 @@ export class CellCalls {
    */
   sentence(place: Place, shownError: string): string | undefined {
     if (!this.refusing.has(key(place))) return undefined
-    const sentences = this.of(place).flatMap(({ outcome }) => (outcome.kind === 'error' && outcome.code === shownError ? [outcome.sentence] : []))
+    const sentences = this.of(place).flatMap(({ outcome }) =>
+      outcome.kind === 'error' && outcome.code === shownError ? [outcome.sentence] : [],
+    )
     return sentences.length === 0 ? undefined : [...new Set(sentences)].join(' ')
   }
 
@@ -81,7 +83,8 @@ export function keepCellCalls(injector: Injector, calls: CellCalls): void {
   const commands = injector.get(ICommandService)
   commands.onCommandExecuted(({ id, params }, options) => {
     // The engine reports its progress only between two cells.
-    if (id === SetFormulaCalculationStartMutation.id || id === SetFormulaCalculationNotificationMutation.id) calls.cellIsDone()
+    if (id === SetFormulaCalculationStartMutation.id || id === SetFormulaCalculationNotificationMutation.id)
+      calls.cellIsDone()
     // A cell that holds something else now: if it calls no function any more, none will take the old calls back.
     if (id === setRangeValues && options?.['fromFormula'] !== true) forgetRewritten(calls, params as Rewritten)
     // Cells stand elsewhere now; guardFormulaCaches has all of them calculated again, which makes every call anew.

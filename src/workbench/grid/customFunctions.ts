@@ -1,8 +1,15 @@
 /** Registers the catalogue with the grid: one class for each function, and its texts for the signature help. */
 import { BooleanNumber, type Ctor, type Nullable } from '@univerjs/core'
 import {
-  ArrayValueObject, BaseFunction, type BaseValueObject, type ErrorType, ErrorValueObject, FunctionType, type IFunctionInfo,
-  NumberValueObject, StringValueObject,
+  ArrayValueObject,
+  BaseFunction,
+  type BaseValueObject,
+  type ErrorType,
+  ErrorValueObject,
+  FunctionType,
+  type IFunctionInfo,
+  NumberValueObject,
+  StringValueObject,
 } from '@univerjs/engine-formula'
 import type { Definition } from '../../core/definition/definition'
 import type { CellError } from '../../core/definition/problem'
@@ -36,7 +43,12 @@ function functionClass(definition: Definition, calls: CellCalls): Ctor<BaseFunct
     }
 
     override calculate(...args: BaseValueObject[]): BaseValueObject {
-      const place: Place = { workbook: this.unitId ?? '', sheet: this.subUnitId ?? '', row: this.row, column: this.column }
+      const place: Place = {
+        workbook: this.unitId ?? '',
+        sheet: this.subUnitId ?? '',
+        row: this.row,
+        column: this.column,
+      }
       const given = args.map(toArgument)
       const outcome = call(definition, given)
       calls.made(place, { definition, args: given, outcome })

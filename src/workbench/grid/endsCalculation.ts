@@ -1,4 +1,8 @@
-import { FormulaExecutedStateType, type ISetFormulaCalculationNotificationMutation, SetFormulaCalculationNotificationMutation } from '@univerjs/engine-formula'
+import {
+  FormulaExecutedStateType,
+  type ISetFormulaCalculationNotificationMutation,
+  SetFormulaCalculationNotificationMutation,
+} from '@univerjs/engine-formula'
 
 /** Whether the command says that a calculation is done and its results are known. The engine says so even where nothing was to do. */
 export function endsCalculation(id: string, params: object | undefined): boolean {

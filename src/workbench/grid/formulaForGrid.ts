@@ -12,9 +12,11 @@ const concerned = /\d[eE.]|\.\d|(?<![\w.$])0\d|\d{16}|-\s*[A-Za-z_]/
 export function formulaForGrid(formula: string): string {
   if (!concerned.test(formula)) return formula
   let braces = 0
-  return tokenize(formula, { withLocation: false }).map((token, index, tokens) => {
-    if (token.value === '{') braces++
-    if (token.value === '}') braces--
-    return isNegatedName(tokens, index) ? `(${token.value})` : writtenNumber(token, braces === 0)
-  }).join('')
+  return tokenize(formula, { withLocation: false })
+    .map((token, index, tokens) => {
+      if (token.value === '{') braces++
+      if (token.value === '}') braces--
+      return isNegatedName(tokens, index) ? `(${token.value})` : writtenNumber(token, braces === 0)
+    })
+    .join('')
 }

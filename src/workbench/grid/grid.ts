@@ -37,13 +37,14 @@ export interface GridOptions extends GridStart {
 }
 
 /** What is refused while a cell is being typed in. */
-type Guarded = Required<Pick<
-  WorkbookPort, 'putFormula' | 'putCells' | 'add' | 'insertRow' | 'select' | 'saveCopy'
->>
+type Guarded = Required<Pick<WorkbookPort, 'putFormula' | 'putCells' | 'add' | 'insertRow' | 'select' | 'saveCopy'>>
 
 /** Resolves once the book is calculated. */
 export async function startGrid(
-  container: HTMLElement, definitions: readonly Definition[], book: Book, { giveFile, ...options }: GridOptions,
+  container: HTMLElement,
+  definitions: readonly Definition[],
+  book: Book,
+  { giveFile, ...options }: GridOptions,
 ): Promise<Grid> {
   const grid = openGrid(container, definitions, book, options)
   const { injector, api } = grid

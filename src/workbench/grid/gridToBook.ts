@@ -1,22 +1,43 @@
 /** Reads the grid back into a book, for saving. */
-import { CellValueType, extractPureTextFromCell, type ICellData, type IStyleData, type IWorkbookData, type IWorksheetData } from '@univerjs/core'
+import {
+  CellValueType,
+  extractPureTextFromCell,
+  type ICellData,
+  type IStyleData,
+  type IWorkbookData,
+  type IWorksheetData,
+} from '@univerjs/core'
 import type { IDefinedNameMapItem } from '@univerjs/engine-formula'
 import { rangesRead } from '../../formula/rangesRead'
 import { addressOf } from '../../formula/address'
 import type { Book, Cell, CellContent, DefinedName, Sheet, SheetTable } from '../../workbook/book'
-import { isTableId, type KeptWithCell, type KeptWithSheet, namesResource, notesResource, pixelsOfPadding, pixelsPerCharacter, usualColumnWidth } from './bookToGrid'
+import {
+  isTableId,
+  type KeptWithCell,
+  type KeptWithSheet,
+  namesResource,
+  notesResource,
+  pixelsOfPadding,
+  pixelsPerCharacter,
+  usualColumnWidth,
+} from './bookToGrid'
 
 type Notes = Readonly<Record<string, Readonly<Record<number, Readonly<Record<number, { readonly note: string }>>>>>>
 
 export function gridToBook(data: IWorkbookData): Book {
   const notes = resource<Notes>(data, notesResource)
-  const named = Object.entries(resource<IDefinedNameMapItem>(data, namesResource)).map(([id, item]) => ({ isTable: isTableId(id), name: toName(item) }))
+  const named = Object.entries(resource<IDefinedNameMapItem>(data, namesResource)).map(([id, item]) => ({
+    isTable: isTableId(id),
+    name: toName(item),
+  }))
   const tables = named.filter(({ isTable }) => isTable).flatMap(({ name }) => toTable(name))
   return {
     sheets: data.sheetOrder.flatMap((id) => {
       const sheet = data.sheets[id]
       if (sheet === undefined) return []
-      const ofSheet = tables.filter((table) => table.sheet === sheet.name).map(({ name, range }): SheetTable => ({ name, range }))
+      const ofSheet = tables
+        .filter((table) => table.sheet === sheet.name)
+        .map(({ name, range }): SheetTable => ({ name, range }))
       return [{ ...toSheet(sheet, data.styles, notes[id] ?? {}), ...(ofSheet.length > 0 && { tables: ofSheet }) }]
     }),
     names: named.filter(({ isTable }) => !isTable).map(({ name }) => name),
@@ -25,9 +46,13 @@ export function gridToBook(data: IWorkbookData): Book {
 
 /** The name stands for the cells below the headings; nothing is left of a table whose rows were all deleted. */
 function toTable({ name, refersTo }: DefinedName): readonly (SheetTable & { readonly sheet: string })[] {
-  return rangesRead(`=${refersTo}`, '', new Map()).filter(({ top }) => top > 0).map(({ sheet, top, left, bottom, right }) => (
-    { name, sheet, range: `${addressOf(top - 1, left)}:${addressOf(bottom, right)}` }
-  ))
+  return rangesRead(`=${refersTo}`, '', new Map())
+    .filter(({ top }) => top > 0)
+    .map(({ sheet, top, left, bottom, right }) => ({
+      name,
+      sheet,
+      range: `${addressOf(top - 1, left)}:${addressOf(bottom, right)}`,
+    }))
 }
 
 function toName({ name, formulaOrRefString }: IDefinedNameMapItem[string]): DefinedName {
@@ -39,19 +64,27 @@ function toSheet(sheet: Partial<IWorksheetData>, styles: IWorkbookData['styles']
   const rowsInUse = new Set([...Object.keys(cells), ...Object.keys(notes)].map(Number))
   return {
     name: sheet.name ?? '',
-    widths: denseRow(sheet.columnData ?? {}).map((column) => charactersOf(column?.w ?? sheet.defaultColumnWidth ?? usualColumnWidth)),
+    widths: denseRow(sheet.columnData ?? {}).map((column) =>
+      charactersOf(column?.w ?? sheet.defaultColumnWidth ?? usualColumnWidth),
+    ),
     frozenRows: sheet.freeze?.ySplit ?? 0,
     frozenColumns: sheet.freeze?.xSplit || ((sheet.custom ?? {}) as KeptWithSheet).frozenColumns || 0,
     rows: Array.from({ length: 1 + Math.max(-1, ...rowsInUse) }, (_, row) => {
       const written = denseRow(cells[row] ?? {})
       const noted = denseRow(notes[row] ?? {})
       const columns = Math.max(written.length, noted.length)
-      return withoutTrailingHoles(Array.from({ length: columns }, (_, column) => toCell(written[column], styles, noted[column]?.note)))
+      return withoutTrailingHoles(
+        Array.from({ length: columns }, (_, column) => toCell(written[column], styles, noted[column]?.note)),
+      )
     }),
   }
 }
 
-function toCell(cell: ICellData | undefined, styles: IWorkbookData['styles'], note: string | undefined): Cell | undefined {
+function toCell(
+  cell: ICellData | undefined,
+  styles: IWorkbookData['styles'],
+  note: string | undefined,
+): Cell | undefined {
   const { look, spills, allowed } = (cell?.custom ?? {}) as KeptWithCell
   const format = styleData(cell?.s, styles)?.n?.pattern
   const content = cell === undefined || cell.f ? undefined : toContent(cell)
@@ -80,7 +113,7 @@ function styleData(style: ICellData['s'], styles: IWorkbookData['styles']): ISty
 }
 
 function charactersOf(pixels: number): number {
-  return Math.max(1, Math.round((pixels - pixelsOfPadding) / pixelsPerCharacter * 100) / 100)
+  return Math.max(1, Math.round(((pixels - pixelsOfPadding) / pixelsPerCharacter) * 100) / 100)
 }
 
 /** The grid keeps rows as objects by column number, with holes. */

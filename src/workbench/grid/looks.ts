@@ -13,7 +13,13 @@ const frame = { t: fine('straw'), r: fine('straw'), b: fine('straw'), l: fine('s
 export const lookStyles: Readonly<Record<Look, IStyleData>> = {
   title: { fs: 16, bl: BooleanNumber.TRUE, cl: colour('leaf') },
   text: { cl: colour('ink') },
-  heading: { bl: BooleanNumber.TRUE, cl: colour('leaf'), bg: colour('mist'), bd: { b: fine('leaf') }, vt: VerticalAlign.BOTTOM },
+  heading: {
+    bl: BooleanNumber.TRUE,
+    cl: colour('leaf'),
+    bg: colour('mist'),
+    bd: { b: fine('leaf') },
+    vt: VerticalAlign.BOTTOM,
+  },
   input: { cl: colour('pen'), bg: colour('cream'), bd: frame },
   result: { cl: colour('ink') },
   total: { bl: BooleanNumber.TRUE, cl: colour('ink'), bd: { t: fine('leaf') } },

@@ -1,8 +1,14 @@
 /** What of its menus the grid leaves out here. */
 import {
-  AddRangeProtectionFromSheetBarCommand, ChangeSheetProtectionFromSheetBarCommand, DeleteWorksheetProtectionFormSheetBarCommand,
-  HideColConfirmCommand, HideRowConfirmCommand, SetTabColorCommand, SetWorksheetHideCommand,
-  ShowMenuListCommand, ViewSheetPermissionFromSheetBarCommand,
+  AddRangeProtectionFromSheetBarCommand,
+  ChangeSheetProtectionFromSheetBarCommand,
+  DeleteWorksheetProtectionFormSheetBarCommand,
+  HideColConfirmCommand,
+  HideRowConfirmCommand,
+  SetTabColorCommand,
+  SetWorksheetHideCommand,
+  ShowMenuListCommand,
+  ViewSheetPermissionFromSheetBarCommand,
 } from '@univerjs/preset-sheets-core'
 import { SortRangeAscInCtxMenuCommand, SortRangeDescInCtxMenuCommand } from '@univerjs/preset-sheets-sort'
 
@@ -11,9 +17,16 @@ const tearsRowsApart = [SortRangeAscInCtxMenuCommand.id, SortRangeDescInCtxMenuC
 
 /** No saved file keeps these. */
 const notSaved = [
-  'sheet.contextMenu.permission', AddRangeProtectionFromSheetBarCommand.id, ChangeSheetProtectionFromSheetBarCommand.id,
-  DeleteWorksheetProtectionFormSheetBarCommand.id, ViewSheetPermissionFromSheetBarCommand.id,
-  HideRowConfirmCommand.id, HideColConfirmCommand.id, SetWorksheetHideCommand.id, ShowMenuListCommand.id, SetTabColorCommand.id,
+  'sheet.contextMenu.permission',
+  AddRangeProtectionFromSheetBarCommand.id,
+  ChangeSheetProtectionFromSheetBarCommand.id,
+  DeleteWorksheetProtectionFormSheetBarCommand.id,
+  ViewSheetPermissionFromSheetBarCommand.id,
+  HideRowConfirmCommand.id,
+  HideColConfirmCommand.id,
+  SetWorksheetHideCommand.id,
+  ShowMenuListCommand.id,
+  SetTabColorCommand.id,
 ]
 
 export const menu = Object.fromEntries([...tearsRowsApart, ...notSaved].map((id) => [id, { hidden: true }]))

@@ -50,7 +50,10 @@ const narrow = 600
 
 /** The book is shown, but not calculated yet. */
 export function openGrid(
-  container: HTMLElement, definitions: readonly Definition[], book: Book, { dark, mends = allMends }: GridStart,
+  container: HTMLElement,
+  definitions: readonly Definition[],
+  book: Book,
+  { dark, mends = allMends }: GridStart,
 ): OpenGrid {
   const calls = new CellCalls()
   const univer = startUniver(container, definitions, calls, dark)
@@ -73,7 +76,11 @@ export function openGrid(
   keepCellCalls(injector, calls)
   markRefusals(injector, calls)
   return {
-    injector, api, calls, workbook, room,
+    injector,
+    api,
+    calls,
+    workbook,
+    room,
     async calculate() {
       const calculated = nextCalculation(injector)
       api.getFormula().executeCalculation()
@@ -90,7 +97,10 @@ export function openGrid(
 }
 
 function startUniver(
-  container: HTMLElement, definitions: readonly Definition[], calls: CellCalls, darkMode: boolean,
+  container: HTMLElement,
+  definitions: readonly Definition[],
+  calls: CellCalls,
+  darkMode: boolean,
 ): Univer {
   const univer = new Univer({
     darkMode,

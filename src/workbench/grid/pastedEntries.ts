@@ -1,6 +1,19 @@
 /** Reads what is pasted from elsewhere as if it were typed. What was copied in the grid is no text and needs no reading. */
-import { CellValueType, getNumfmtParseValueFilter, type ICellData, type Injector, isTextFormat, IUniverInstanceService, ObjectMatrix, type Workbook } from '@univerjs/core'
-import { ISheetClipboardService, PREDEFINED_HOOK_NAME_PASTE, SetRangeValuesMutation } from '@univerjs/preset-sheets-core'
+import {
+  CellValueType,
+  getNumfmtParseValueFilter,
+  type ICellData,
+  type Injector,
+  isTextFormat,
+  IUniverInstanceService,
+  ObjectMatrix,
+  type Workbook,
+} from '@univerjs/core'
+import {
+  ISheetClipboardService,
+  PREDEFINED_HOOK_NAME_PASTE,
+  SetRangeValuesMutation,
+} from '@univerjs/preset-sheets-core'
 import type { DecimalMark } from '../../core/quantity/decimalMark'
 import { entryForGrid } from './entryForGrid'
 import { formulaForGrid } from './formulaForGrid'
@@ -15,7 +28,10 @@ interface PastedTo {
 }
 
 export function readPastedEntries(injector: Injector, mark: () => DecimalMark): void {
-  const pastesContent: readonly string[] = [PREDEFINED_HOOK_NAME_PASTE.DEFAULT_PASTE, PREDEFINED_HOOK_NAME_PASTE.SPECIAL_PASTE_VALUE]
+  const pastesContent: readonly string[] = [
+    PREDEFINED_HOOK_NAME_PASTE.DEFAULT_PASTE,
+    PREDEFINED_HOOK_NAME_PASTE.SPECIAL_PASTE_VALUE,
+  ]
 
   const written = ({ unitId, subUnitId, range }: PastedTo, entries: ObjectMatrix<string>) => {
     const sheet = injector.get(IUniverInstanceService).getUnit<Workbook>(unitId)?.getSheetBySheetId(subUnitId)
@@ -26,7 +42,10 @@ export function readPastedEntries(injector: Injector, mark: () => DecimalMark): 
       if (cell !== undefined) cells.setValue(...place, cell)
     })
     // The undos of the grid's own hooks put the same cells back.
-    return { undos: [], redos: [{ id: SetRangeValuesMutation.id, params: { unitId, subUnitId, cellValue: cells.getMatrix() } }] }
+    return {
+      undos: [],
+      redos: [{ id: SetRangeValuesMutation.id, params: { unitId, subUnitId, cellValue: cells.getMatrix() } }],
+    }
   }
 
   injector.get(ISheetClipboardService).addClipboardHook({
@@ -34,7 +53,10 @@ export function readPastedEntries(injector: Injector, mark: () => DecimalMark): 
     priority: last,
     onPasteCells(pasteFrom, pasteTo, data, { pasteType }) {
       const entries = new ObjectMatrix<string>()
-      if (!pasteFrom && pastesContent.includes(pasteType)) data.forValue((row, column, { v }) => { entries.setValue(row, column, String(v ?? '')) })
+      if (!pasteFrom && pastesContent.includes(pasteType))
+        data.forValue((row, column, { v }) => {
+          entries.setValue(row, column, String(v ?? ''))
+        })
       return written(pasteTo, entries)
     },
     onPastePlainText(pasteTo, text) {

@@ -23,7 +23,8 @@ export interface GridCell extends CellResult {
 }
 
 type Reading = Pick<
-  WorkbookPort, 'selectedCell' | 'callsOfSelectedCell' | 'selectedRange' | 'isEmpty' | 'read' | 'readRows' | 'names' | 'valuesOf'
+  WorkbookPort,
+  'selectedCell' | 'callsOfSelectedCell' | 'selectedRange' | 'isEmpty' | 'read' | 'readRows' | 'names' | 'valuesOf'
 >
 
 export function reading(grid: OpenGrid): Reading {
@@ -44,7 +45,10 @@ export function reading(grid: OpenGrid): Reading {
       if (!range) throw new PortProblem('noSelection')
       return { sheet: range.getSheetName(), address: range.getA1Notation() }
     },
-    isEmpty: async () => workbook().getSheets().every((sheet) => readCells(injector, sheet.getSheet(), calls).size === 0),
+    isEmpty: async () =>
+      workbook()
+        .getSheets()
+        .every((sheet) => readCells(injector, sheet.getSheet(), calls).size === 0),
     read: async () => readBook(grid),
     async readRows(sheet, first, last) {
       const isMeant = (one: FWorksheet) => one.getSheetName().toLowerCase() === sheet.toLowerCase()
@@ -68,14 +72,16 @@ export function readBook({ injector, calls, workbook }: OpenGrid): OpenBook {
   const open = workbook()
   return {
     names: namesOf(open),
-    sheets: open.getSheets().map((sheet) => ({ name: sheet.getSheetName(), cells: readCells(injector, sheet.getSheet(), calls) })),
+    sheets: open
+      .getSheets()
+      .map((sheet) => ({ name: sheet.getSheetName(), cells: readCells(injector, sheet.getSheet(), calls) })),
   }
 }
 
 export function namesOf(open: FWorkbook): readonly DefinedName[] {
-  return open.getDefinedNames().map((name) => (
-    { name: name.getName(), refersTo: name.getFormulaOrRefString().replace(/^=/, '') }
-  ))
+  return open
+    .getDefinedNames()
+    .map((name) => ({ name: name.getName(), refersTo: name.getFormulaOrRefString().replace(/^=/, '') }))
 }
 
 type Values = readonly (readonly ReadCell[])[]
@@ -89,10 +95,12 @@ function valuesOf({ injector, workbook }: OpenGrid, reference: string, sheet: st
   const columns = Math.min(range.right, data.getColumnCount() - 1) - range.left + 1
   if (rows < 1 || columns < 1) return undefined
   const at = { workbook: workbook().getId(), sheet: worksheet.getSheetId() }
-  return Array.from({ length: rows }, (_row, row) => Array.from({ length: columns }, (_cell, column) => {
-    const { value, error } = resultAt(injector, data, { ...at, row: range.top + row, column: range.left + column })
-    return error === undefined ? value : { kind: 'cellError', code: error } as const
-  }))
+  return Array.from({ length: rows }, (_row, row) =>
+    Array.from({ length: columns }, (_cell, column) => {
+      const { value, error } = resultAt(injector, data, { ...at, row: range.top + row, column: range.left + column })
+      return error === undefined ? value : ({ kind: 'cellError', code: error } as const)
+    }),
+  )
 }
 
 function read(injector: Injector, worksheet: Worksheet, cell: FRange, calls: CellCalls): GridCell {

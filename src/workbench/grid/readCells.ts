@@ -10,7 +10,10 @@ import { spillRange } from './spillRange'
 
 /** Typed cells, results and the cells that they spill over, row by row; of all rows, or from one to another. */
 export function readCells(
-  injector: Injector, worksheet: Worksheet, calls: CellCalls, { first, last } = { first: 0, last: Infinity },
+  injector: Injector,
+  worksheet: Worksheet,
+  calls: CellCalls,
+  { first, last } = { first: 0, last: Infinity },
 ): OpenSheet['cells'] {
   const at = { workbook: worksheet.getUnitId(), sheet: worksheet.getSheetId() }
   const written = worksheet.getCellMatrix().getMatrix()
@@ -44,7 +47,9 @@ function readCell(injector: Injector, worksheet: Worksheet, calls: CellCalls, pl
   const spill = formula === '' ? undefined : spillRange(spills?.[row]?.[column])
   const sentence = error && calls.sentence(place, error)
   return {
-    row, column, formula,
+    row,
+    column,
+    formula,
     value: error === undefined ? value : { kind: 'cellError', code: error },
     calls: callsAt(calls, place),
     ...(isHeading(worksheet, own) && { isHeading: true }),

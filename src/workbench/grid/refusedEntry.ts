@@ -25,9 +25,13 @@ export function refusedEntry(injector: Injector, { workbook, sheet, row, column 
     const refersTo = injector.get(IDefinedNamesService).getValueByName(workbook, list)?.formulaOrRefString ?? list
     return rangesRead(`=${refersTo}`, home, new Map()).flatMap((range) => {
       const entries: unknown[] = []
-      open?.getSheetBySheetName(range.sheet)?.getCellMatrix().forValue((row, column, entry) => {
-        if (row >= range.top && row <= range.bottom && column >= range.left && column <= range.right) entries.push(cellResult(entry).value)
-      })
+      open
+        ?.getSheetBySheetName(range.sheet)
+        ?.getCellMatrix()
+        .forValue((row, column, entry) => {
+          if (row >= range.top && row <= range.bottom && column >= range.left && column <= range.right)
+            entries.push(cellResult(entry).value)
+        })
       return entries
     })
   }

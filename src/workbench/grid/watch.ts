@@ -1,7 +1,10 @@
 /** What the grid tells of itself: another cell is selected, something changed, or how long a calculation took. */
 import { ICommandService, type Injector } from '@univerjs/core'
 import {
-  SetArrayFormulaDataMutation, SetRangeValuesMutation, SetSelectionsOperation, SetWorksheetActiveOperation,
+  SetArrayFormulaDataMutation,
+  SetRangeValuesMutation,
+  SetSelectionsOperation,
+  SetWorksheetActiveOperation,
 } from '@univerjs/preset-sheets-core'
 import { onQuietJump } from './mends/quietJumps'
 import { movesPlaces } from './movesPlaces'
@@ -9,7 +12,10 @@ import { nextCalculation } from './nextCalculation'
 import { recalculationMeasure } from './recalculationMeasure'
 
 const changes = new Set([
-  SetSelectionsOperation.id, SetWorksheetActiveOperation.id, SetRangeValuesMutation.id, SetArrayFormulaDataMutation.id,
+  SetSelectionsOperation.id,
+  SetWorksheetActiveOperation.id,
+  SetRangeValuesMutation.id,
+  SetArrayFormulaDataMutation.id,
 ])
 
 /** Calls back whenever another cell is selected, or anything in the workbook changed; returns the way to stop. */

@@ -1,7 +1,10 @@
 /** What the grid changes in the open workbook: cells, rows and sheets. */
 import { type ICellData, ICommandService, IUndoRedoService, UndoCommand } from '@univerjs/core'
 import {
-  type FWorkbook, type FWorksheet, SetRangeValuesCommand, SetRangeValuesMutation,
+  type FWorkbook,
+  type FWorksheet,
+  SetRangeValuesCommand,
+  SetRangeValuesMutation,
 } from '@univerjs/preset-sheets-core'
 import { addressOf } from '../../formula/address'
 import { filledInto } from '../../formula/relativeFormula'
@@ -23,13 +26,13 @@ export function writing(grid: OpenGrid): Writing {
   return {
     async putFormula(formula, place) {
       if (shownCell(grid) === undefined) throw new PortProblem('noSelection')
-      if (!await putFormula(grid, formula, place)) throw new PortProblem('hostFailed')
+      if (!(await putFormula(grid, formula, place))) throw new PortProblem('hostFailed')
     },
     async putCells(changes) {
       const isOther = (change: CellChange) => formulaAt(grid.workbook(), change) !== change.was
       const other = changes.find((change) => change.was !== undefined && isOther(change))
       if (other !== undefined) throw new PortProblem('cellChanged', other.address)
-      if (changes.length > 0 && !await putCells(grid, changes)) throw new PortProblem('hostFailed')
+      if (changes.length > 0 && !(await putCells(grid, changes))) throw new PortProblem('hostFailed')
     },
     async add(book) {
       const taken = takenBy(namesInUse(grid.workbook()), book)
@@ -40,7 +43,7 @@ export function writing(grid: OpenGrid): Writing {
       })
     },
     async insertRow(place) {
-      if (!await insertRow(grid, place)) throw new PortProblem('noSelection')
+      if (!(await insertRow(grid, place))) throw new PortProblem('noSelection')
     },
   }
 }
@@ -52,7 +55,9 @@ async function putFormula({ injector, workbook }: OpenGrid, formula: string, pla
   if (!cell) return false
   const calculated = nextCalculation(injector)
   const written = await injector.get(ICommandService).executeCommand(SetRangeValuesCommand.id, {
-    unitId: cell.getUnitId(), subUnitId: cell.getSheetId(), range: cell.getRange(),
+    unitId: cell.getUnitId(),
+    subUnitId: cell.getSheetId(),
+    range: cell.getRange(),
     value: { f: formulaForGrid(formula), v: null, p: null, si: null },
   })
   if (written) await calculated
@@ -67,17 +72,23 @@ function formulaAt(open: FWorkbook, { sheet, address }: CellPlace): string | und
 /** Resolves once the results follow. False where the grid did not take it. */
 async function putCells({ injector, workbook }: OpenGrid, changes: readonly CellChange[]): Promise<boolean> {
   const open = workbook()
-  const bySheet = [...changesBySheet(changes)].map(([sheet, ofSheet]) => (
-    { worksheet: open.getSheetByName(sheet), ofSheet }
-  ))
+  const bySheet = [...changesBySheet(changes)].map(([sheet, ofSheet]) => ({
+    worksheet: open.getSheetByName(sheet),
+    ofSheet,
+  }))
   if (bySheet.some(({ worksheet }) => !worksheet)) return false
   const commands = injector.get(ICommandService)
   const calculated = nextCalculation(injector)
   // Sheets do not depend on the order in which they are taken back, so the grid's own batching does here.
   const oneUndo = injector.get(IUndoRedoService).__tempBatchingUndoRedo(open.getId())
-  const refused = bySheet.findIndex(({ worksheet, ofSheet }) => !commands.syncExecuteCommand(SetRangeValuesCommand.id, {
-    unitId: open.getId(), subUnitId: worksheet!.getSheetId(), value: changedCells(worksheet!, ofSheet),
-  }))
+  const refused = bySheet.findIndex(
+    ({ worksheet, ofSheet }) =>
+      !commands.syncExecuteCommand(SetRangeValuesCommand.id, {
+        unitId: open.getId(),
+        subUnitId: worksheet!.getSheetId(),
+        value: changedCells(worksheet!, ofSheet),
+      }),
+  )
   oneUndo.dispose()
   if (refused > 0) commands.syncExecuteCommand(UndoCommand.id)
   if (refused >= 0) return false
@@ -92,7 +103,7 @@ function changedCells(worksheet: FWorksheet, changes: readonly CellChange[]): Gr
   const cells: Record<number, Record<number, ICellData>> = {}
   for (const { address, now } of changes) {
     const range = worksheet.getRange(address)
-    const inRow = cells[range.getRow()] ??= {}
+    const inRow = (cells[range.getRow()] ??= {})
     inRow[range.getColumn()] = { f: null, v: null, p: null, si: null, t: null, ...contentOf(now) }
   }
   return cells
@@ -127,7 +138,8 @@ async function insertRow({ injector, workbook }: OpenGrid, { sheet, address }: C
   worksheet.insertRows(row)
   const cellValue = { [row]: filledDown(worksheet, row) }
   const fill = {
-    id: SetRangeValuesMutation.id, params: { unitId: workbook().getId(), subUnitId: worksheet.getSheetId(), cellValue },
+    id: SetRangeValuesMutation.id,
+    params: { unitId: workbook().getId(), subUnitId: worksheet.getSheetId(), cellValue },
   }
   injector.get(ICommandService).syncExecuteCommand(fill.id, fill.params)
   // The undo of the insertion takes the row away with what was filled into it; its redo has to fill it again.

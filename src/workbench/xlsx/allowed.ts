@@ -7,16 +7,26 @@ import { dateOf, serialOf } from '../../workbook/day'
 type Rule = NonNullable<FileCell['dataValidation']>
 
 export function ruleOf(allowed: Allowed): Rule {
-  const said = { allowBlank: true, showErrorMessage: true, errorStyle: 'stop', errorTitle: 'Sticksheet', error: allowed.sentence }
+  const said = {
+    allowBlank: true,
+    showErrorMessage: true,
+    errorStyle: 'stop',
+    errorTitle: 'Sticksheet',
+    error: allowed.sentence,
+  }
   if ('list' in allowed) return { type: 'list', formulae: [allowed.list], ...said }
   const type = allowed.day ? 'date' : allowed.whole ? 'whole' : 'decimal'
   const limit = (number: number) => (allowed.day ? dateOf(number) : number)
-  if (allowed.to === undefined) return { type, operator: 'greaterThanOrEqual', formulae: [limit(allowed.from)], ...said }
+  if (allowed.to === undefined)
+    return { type, operator: 'greaterThanOrEqual', formulae: [limit(allowed.from)], ...said }
   return { type, operator: 'between', formulae: [limit(allowed.from), limit(allowed.to)], ...said }
 }
 
 /** By address, what a book can hold; `others` is true where the sheet has rules of another kind too. */
-export function allowedIn(worksheet: Worksheet): { readonly byAddress: ReadonlyMap<string, Allowed>; readonly others: boolean } {
+export function allowedIn(worksheet: Worksheet): {
+  readonly byAddress: ReadonlyMap<string, Allowed>
+  readonly others: boolean
+} {
   const byAddress = new Map<string, Allowed>()
   let others = false
   for (const [key, rule] of Object.entries(worksheet.model.dataValidations ?? {})) {
@@ -37,16 +47,30 @@ function cellCount(range: string): number {
   return (bottom - top + 1) * (right - left + 1)
 }
 
-const kinds: Readonly<Partial<Record<Rule['type'], { readonly whole?: true; readonly day?: true }>>> = { decimal: {}, whole: { whole: true }, date: { day: true } }
+const kinds: Readonly<Partial<Record<Rule['type'], { readonly whole?: true; readonly day?: true }>>> = {
+  decimal: {},
+  whole: { whole: true },
+  date: { day: true },
+}
 
 function allowedOf(rule: Rule): Allowed | undefined {
-  if (rule.type === 'any' || rule.showErrorMessage !== true || !rule.error || rule.showInputMessage || (rule.errorStyle ?? 'stop') !== 'stop') return undefined
+  if (
+    rule.type === 'any' ||
+    rule.showErrorMessage !== true ||
+    !rule.error ||
+    rule.showInputMessage ||
+    (rule.errorStyle ?? 'stop') !== 'stop'
+  )
+    return undefined
   const [from, to] = rule.formulae.map((limit) => (limit instanceof Date ? serialOf(limit) : limit))
   const sentence = rule.error
   // Entries that are written out in the rule itself have quotation marks around them.
-  if (rule.type === 'list') return typeof from === 'string' && !from.startsWith('"') ? { list: from, sentence } : undefined
+  if (rule.type === 'list')
+    return typeof from === 'string' && !from.startsWith('"') ? { list: from, sentence } : undefined
   const kind = kinds[rule.type]
   if (kind === undefined || typeof from !== 'number') return undefined
   if (rule.operator === 'greaterThanOrEqual') return { from, ...kind, sentence }
-  return (rule.operator ?? 'between') === 'between' && typeof to === 'number' ? { from, to, ...kind, sentence } : undefined
+  return (rule.operator ?? 'between') === 'between' && typeof to === 'number'
+    ? { from, to, ...kind, sentence }
+    : undefined
 }

@@ -10,18 +10,26 @@
 import { isFunction, isOperator, isWhitespace, tokenTypes, type Token } from '@borgar/fx'
 import { tokensOf } from './formulaSpelling'
 
-const takeRanges = new Set(`
+const takeRanges = new Set(
+  `
   AND AVERAGE AVERAGEIF AVERAGEIFS COLUMNS COUNT COUNTA COUNTBLANK COUNTIF COUNTIFS HLOOKUP IRR LARGE LOOKUP MATCH MAX
   MAXIFS MEDIAN MIN MINIFS NPV OR PERCENTILE PRODUCT QUARTILE RANK ROWS SMALL STDEV STDEV.P STDEV.S SUBTOTAL SUM SUMIF
   SUMIFS SUMPRODUCT SUMSQ VAR VAR.P VAR.S VLOOKUP
-`.trim().split(/\s+/))
+`
+    .trim()
+    .split(/\s+/),
+)
 
-const takeCells = new Set(`
+const takeCells = new Set(
+  `
   ABS CEILING CHAR CLEAN CODE DATE DATEVALUE DAY EDATE EOMONTH EXACT EXP FALSE FIND FIXED FLOOR FV HOUR IF IFERROR IFNA
   INT ISBLANK ISERR ISERROR ISLOGICAL ISNA ISNUMBER ISTEXT LEFT LEN LN LOG LOG10 LOWER MID MINUTE MOD MONTH MROUND N NA
   NOT NOW NPER PI PMT POWER PROPER PV RAND RATE REPLACE REPT RIGHT ROUND ROUNDDOWN ROUNDUP SEARCH SECOND SIGN SQRT
   SUBSTITUTE T TEXT TIME TODAY TRIM TRUE TRUNC UPPER VALUE WEEKDAY YEAR
-`.trim().split(/\s+/))
+`
+    .trim()
+    .split(/\s+/),
+)
 
 /** `namesOneCell` says whether a defined name stands for a single cell. */
 export function isArrayFormula(formula: string, namesOneCell: (name: string) => boolean): boolean {
@@ -35,12 +43,14 @@ export function isArrayFormula(formula: string, namesOneCell: (name: string) => 
       return !takeRanges.has(name) && !takeCells.has(name)
     }
     if (isOperator(token)) {
-      if (token.value === '(') callers.push(before !== undefined && isFunction(before) ? before.value.toUpperCase() : undefined)
+      if (token.value === '(')
+        callers.push(before !== undefined && isFunction(before) ? before.value.toUpperCase() : undefined)
       if (token.value === ')') callers.pop()
       return ['{', '#', '@', ':'].includes(token.value)
     }
     if (!standsForSeveralCells(token, namesOneCell)) return false
-    const isWholeArgument = (before?.value === '(' || before?.value === ',') && (after?.value === ')' || after?.value === ',')
+    const isWholeArgument =
+      (before?.value === '(' || before?.value === ',') && (after?.value === ')' || after?.value === ',')
     return !isWholeArgument || !takeRanges.has(callers.at(-1) ?? '')
   })
 }

@@ -10,6 +10,12 @@ const mark = '&quot;'
 export function quoteEscapedLetters(styles: string): string {
   return styles.replace(formatCode, (_whole, before: string, code: string, after: string) => {
     const outsideAndInside = code.split(mark)
-    return before + outsideAndInside.map((piece, index) => index % 2 === 0 ? piece.replace(escapedLetter, `${mark}$1${mark}`) : piece).join(mark) + after
+    return (
+      before +
+      outsideAndInside
+        .map((piece, index) => (index % 2 === 0 ? piece.replace(escapedLetter, `${mark}$1${mark}`) : piece))
+        .join(mark) +
+      after
+    )
   })
 }

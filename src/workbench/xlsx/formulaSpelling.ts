@@ -116,7 +116,7 @@ interface OpenBracket {
 function letAndLambdaParameters(tokens: readonly Token[]): ReadonlySet<number> {
   const places = new Set<number>()
   const open: OpenBracket[] = []
-  const significant = tokens.flatMap((token, index) => isWhitespace(token) ? [] : [{ token, index }])
+  const significant = tokens.flatMap((token, index) => (isWhitespace(token) ? [] : [{ token, index }]))
   significant.forEach(({ token, index }, position) => {
     const before = significant[position - 1]?.token
     const after = significant[position + 1]?.token

@@ -2,7 +2,8 @@
  * Functions that Excel got after the file format was fixed. A file spells them with a prefix, and Excel shows
  * #NAME? where the prefix is missing. The list follows the future functions of Microsoft's [MS-XLSX] 2.2.2.
  */
-export const laterFunctions: ReadonlySet<string> = new Set(`
+export const laterFunctions: ReadonlySet<string> = new Set(
+  `
   ACOT ACOTH AGGREGATE ANCHORARRAY ARABIC ARRAYTOTEXT BASE BETA.DIST BETA.INV BINOM.DIST BINOM.DIST.RANGE BINOM.INV
   BITAND BITLSHIFT BITOR BITRSHIFT BITXOR BYCOL BYROW CEILING.MATH CEILING.PRECISE CHISQ.DIST CHISQ.DIST.RT CHISQ.INV
   CHISQ.INV.RT CHISQ.TEST CHOOSECOLS CHOOSEROWS COMBINA CONCAT CONFIDENCE.NORM CONFIDENCE.T COT COTH COVARIANCE.P
@@ -17,7 +18,10 @@ export const laterFunctions: ReadonlySet<string> = new Set(`
   STDEV.P STDEV.S STOCKHISTORY SWITCH T.DIST T.DIST.2T T.DIST.RT T.INV T.INV.2T T.TEST TAKE TEXTAFTER TEXTBEFORE
   TEXTJOIN TEXTSPLIT TOCOL TOROW TRIMRANGE UNICHAR UNICODE UNIQUE VALUETOTEXT VAR.P VAR.S VSTACK WEBSERVICE
   WEIBULL.DIST WRAPCOLS WRAPROWS XLOOKUP XMATCH XOR Z.TEST
-`.trim().split(/\s+/))
+`
+    .trim()
+    .split(/\s+/),
+)
 
 /** These two carry a second prefix, because older versions had worksheet commands of the same name. */
 export const laterWorksheetFunctions: ReadonlySet<string> = new Set(['FILTER', 'SORT'])

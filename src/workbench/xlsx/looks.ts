@@ -12,10 +12,26 @@ type Colour = keyof typeof palette
 
 /** Files put the opacity before the colour. */
 const opaque = (colour: Colour) => ({ argb: `FF${palette[colour]}` })
-const font = (colour: Colour, rest: Partial<Font> = {}): Partial<Font> => ({ name: 'Calibri', family: 2, size: 11, color: opaque(colour), ...rest })
-const fill = (colour: Colour): Fill => ({ type: 'pattern', pattern: 'solid', fgColor: opaque(colour), bgColor: opaque(colour) })
-const line = (colour: Colour) => ({ style: 'thin', color: opaque(colour) } as const)
-const frame = (colour: Colour): Partial<Borders> => ({ top: line(colour), left: line(colour), bottom: line(colour), right: line(colour) })
+const font = (colour: Colour, rest: Partial<Font> = {}): Partial<Font> => ({
+  name: 'Calibri',
+  family: 2,
+  size: 11,
+  color: opaque(colour),
+  ...rest,
+})
+const fill = (colour: Colour): Fill => ({
+  type: 'pattern',
+  pattern: 'solid',
+  fgColor: opaque(colour),
+  bgColor: opaque(colour),
+})
+const line = (colour: Colour) => ({ style: 'thin', color: opaque(colour) }) as const
+const frame = (colour: Colour): Partial<Borders> => ({
+  top: line(colour),
+  left: line(colour),
+  bottom: line(colour),
+  right: line(colour),
+})
 
 export const lookStyles: Readonly<Record<Look, LookStyle>> = {
   title: { font: font('leaf', { size: 16, bold: true }) },

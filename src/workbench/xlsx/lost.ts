@@ -28,9 +28,7 @@ const inPaths: readonly Trait[] = [
   { found: /^_xmlsignatures\//, what: 'signature' },
 ]
 
-const inDrawings: readonly Trait[] = [
-  { found: /<(\w+:)?(sp|cxnSp|grpSp)[ >]/, what: 'shapes' },
-]
+const inDrawings: readonly Trait[] = [{ found: /<(\w+:)?(sp|cxnSp|grpSp)[ >]/, what: 'shapes' }]
 
 const inSheets: readonly Trait[] = [
   { found: /<(\w+:)?conditionalFormatting[ >]/, what: 'conditionalFormats' },
@@ -61,9 +59,16 @@ export interface SeenInCells {
   otherTables: boolean
 }
 
-export function whatIsLost(parts: Parts, sheets: readonly SheetPart[], namesLost: readonly FileName[], seen: SeenInCells): Lost[] {
+export function whatIsLost(
+  parts: Parts,
+  sheets: readonly SheetPart[],
+  namesLost: readonly FileName[],
+  seen: SeenInCells,
+): Lost[] {
   const paths = Object.keys(parts)
-  const drawings = paths.filter((path) => /^xl\/drawings\/[^/]+\.xml$/.test(path)).map((path) => textOfPart(parts, path))
+  const drawings = paths
+    .filter((path) => /^xl\/drawings\/[^/]+\.xml$/.test(path))
+    .map((path) => textOfPart(parts, path))
   const texts = sheets.map(({ path }) => textOfPart(parts, path))
   const hidden = sheets.filter((sheet) => sheet.hidden).map(({ name }) => name)
   return [
@@ -96,5 +101,7 @@ function hasOtherPrintSetUp(sheet: string): boolean {
   const [pageSetup] = /<(\w+:)?pageSetup [^>]*>/.exec(sheet) ?? []
   const isOurs = pageSetup === undefined || /paperSize="9" orientation="landscape" fitToHeight="0"/.test(pageSetup)
   const [headerFooter] = /<(\w+:)?headerFooter[ >][\s\S]*?<\/(\w+:)?headerFooter>/.exec(sheet) ?? []
-  return !isOurs || (headerFooter !== undefined && !headerFooter.includes('&amp;L&amp;F, &amp;A&amp;RPage &amp;P of &amp;N'))
+  return (
+    !isOurs || (headerFooter !== undefined && !headerFooter.includes('&amp;L&amp;F, &amp;A&amp;RPage &amp;P of &amp;N'))
+  )
 }

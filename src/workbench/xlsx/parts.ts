@@ -38,10 +38,7 @@ export function definedNames(parts: Parts): readonly FileName[] {
 export function notesOf(parts: Parts, sheet: SheetPart): ReadonlyMap<string, string> {
   const path = relations(parts, sheet.path).find(({ type }) => type.endsWith('/comments'))?.target
   const notes = path === undefined ? [] : elementsOf(root(parts, path), 'comment')
-  return new Map(notes.map((note) => [
-    note.attributes.ref ?? '',
-    elementsOf(note, 't').map(textOf).join(''),
-  ]))
+  return new Map(notes.map((note) => [note.attributes.ref ?? '', elementsOf(note, 't').map(textOf).join('')]))
 }
 
 /** A part as text; empty where there is no such part. */
@@ -106,5 +103,5 @@ function elementsOf(element: XmlElement, localName: string): XmlElement[] {
 }
 
 function textOf(element: XmlElement): string {
-  return element.children.map((child) => child.type === 'text' ? child.value : '').join('')
+  return element.children.map((child) => (child.type === 'text' ? child.value : '')).join('')
 }

@@ -48,7 +48,9 @@ function sheetWithResults(xml: string, calculated: OpenSheet): SheetWithResults 
   // A sheet without any cell has no such block, or an empty tag.
   if (start === -1 || end === -1) return { xml, keptAddresses: [] }
   const data = new SheetData(parseXml(xml.slice(start, end + closing.length)).root, prefix)
-  const formulas = data.formulas().map(([address, cell]) => ({ address, cell, result: calculated.cells.get(address), range: data.arrayRange(cell) }))
+  const formulas = data
+    .formulas()
+    .map(([address, cell]) => ({ address, cell, result: calculated.cells.get(address), range: data.arrayRange(cell) }))
   if (formulas.length === 0) return { xml, keptAddresses: [] }
   const kept = formulas.filter(({ result, range }) => isUnknownHere(result, range))
   const renewed = formulas.filter(({ result, range }) => !isUnknownHere(result, range))
@@ -60,7 +62,10 @@ function sheetWithResults(xml: string, calculated: OpenSheet): SheetWithResults 
     data.setValue(cell, result?.value ?? null)
     if (range !== undefined) putSpill(data, address, cell, range, calculated)
   }
-  return { xml: xml.slice(0, start) + serialize(data.root) + xml.slice(end + closing.length), keptAddresses: kept.map(({ address }) => address) }
+  return {
+    xml: xml.slice(0, start) + serialize(data.root) + xml.slice(end + closing.length),
+    keptAddresses: kept.map(({ address }) => address),
+  }
 }
 
 /**
@@ -74,7 +79,7 @@ function isUnknownHere(result: OpenCell | undefined, arrayRange: string | undefi
 
 function putSpill(data: SheetData, address: string, cell: XmlElement, range: string, calculated: OpenSheet): void {
   const isDynamic = cell.attributes.cm !== undefined
-  const filled = isDynamic ? spillOf(calculated.cells.get(address)) ?? address : range
+  const filled = isDynamic ? (spillOf(calculated.cells.get(address)) ?? address) : range
   data.setArrayRange(cell, filled)
   for (const place of positionsIn(blockIn(filled))) {
     const other = addressOf(place.row, place.column)
@@ -89,7 +94,10 @@ class SheetData {
   private readonly rows = new Map<number, XmlElement>()
   private readonly cells = new Map<string, XmlElement>()
 
-  constructor(readonly root: XmlElement, private readonly prefix: string) {
+  constructor(
+    readonly root: XmlElement,
+    private readonly prefix: string,
+  ) {
     // Rows and cells may leave out their number; it is then one more than that of the one before.
     let row = 0
     for (const rowElement of elements(root)) {
@@ -139,7 +147,9 @@ class SheetData {
   }
 
   setValue(cell: XmlElement, result: ReadCell): void {
-    cell.children = cell.children.filter((child) => child.type !== 'element' || ![`${this.prefix}v`, `${this.prefix}is`].includes(child.name))
+    cell.children = cell.children.filter(
+      (child) => child.type !== 'element' || ![`${this.prefix}v`, `${this.prefix}is`].includes(child.name),
+    )
     delete cell.attributes.t
     // Refers to more about the old value, such as why it was an error.
     delete cell.attributes.vm
@@ -177,7 +187,12 @@ function elements(parent: XmlElement): XmlElement[] {
   return parent.children.filter((child) => child.type === 'element')
 }
 
-function insertInOrder(parent: XmlElement, element: XmlElement, numberOf: (element: XmlElement) => number, number: number): void {
+function insertInOrder(
+  parent: XmlElement,
+  element: XmlElement,
+  numberOf: (element: XmlElement) => number,
+  number: number,
+): void {
   const next = elements(parent).find((other) => numberOf(other) > number)
   parent.children.splice(next === undefined ? parent.children.length : parent.children.indexOf(next), 0, element)
 }
@@ -185,7 +200,9 @@ function insertInOrder(parent: XmlElement, element: XmlElement, numberOf: (eleme
 function serialize(node: XmlNode): string {
   if (node.type === 'text') return xmlEncode(node.value)
   if (node.type !== 'element') return ''
-  const attributes = Object.entries(node.attributes).map(([name, value]) => ` ${name}="${xmlEncodeAttr(value)}"`).join('')
+  const attributes = Object.entries(node.attributes)
+    .map(([name, value]) => ` ${name}="${xmlEncodeAttr(value)}"`)
+    .join('')
   if (node.children.length === 0) return `<${node.name}${attributes}/>`
   return `<${node.name}${attributes}>${node.children.map(serialize).join('')}</${node.name}>`
 }

@@ -31,19 +31,28 @@ export async function readXlsx(bytes: Uint8Array): Promise<ReadBook> {
 }
 
 const stylesPath = 'xl/styles.xml'
-const withCells = /^(\[Content_Types\]\.xml|_rels\/\.rels|xl\/(workbook|styles|sharedStrings|metadata)\.xml|xl\/_rels\/workbook\.xml\.rels|xl\/(worksheets|tables|theme)\/.*)$/
+const withCells =
+  /^(\[Content_Types\]\.xml|_rels\/\.rels|xl\/(workbook|styles|sharedStrings|metadata)\.xml|xl\/_rels\/workbook\.xml\.rels|xl\/(worksheets|tables|theme)\/.*)$/
 
 /** The library reads charts, pictures and the like too, and fails over some of them; a book has no place for those. */
 function partsOfCells(parts: Parts): Record<string, Uint8Array> {
   const needed = Object.fromEntries(Object.entries(parts).filter(([path]) => withCells.test(path)))
-  if (stylesPath in needed) needed[stylesPath] = new TextEncoder().encode(quoteEscapedLetters(textOfPart(parts, stylesPath)))
+  if (stylesPath in needed)
+    needed[stylesPath] = new TextEncoder().encode(quoteEscapedLetters(textOfPart(parts, stylesPath)))
   return needed
 }
 
 async function readParts(parts: Parts): Promise<ReadBook> {
   const workbook = new Workbook()
   await workbook.xlsx.loadFromFiles(partsOfCells(parts))
-  const seen: SeenInCells = { richText: false, ownStyles: false, fixedArrays: false, wholeSpills: false, otherRules: false, otherTables: false }
+  const seen: SeenInCells = {
+    richText: false,
+    ownStyles: false,
+    fixedArrays: false,
+    wholeSpills: false,
+    otherRules: false,
+    otherTables: false,
+  }
   const tables = workbook.worksheets.flatMap(tablesOf)
   if (tables.some(({ isPlain }) => !isPlain)) seen.otherTables = true
   const sheets = sheetParts(parts)
@@ -62,7 +71,13 @@ async function readParts(parts: Parts): Promise<ReadBook> {
   }
 }
 
-function readSheet(worksheet: Worksheet, part: SheetPart, parts: Parts, tables: readonly ReadTable[], seen: SeenInCells): Sheet {
+function readSheet(
+  worksheet: Worksheet,
+  part: SheetPart,
+  parts: Parts,
+  tables: readonly ReadTable[],
+  seen: SeenInCells,
+): Sheet {
   const { rows = [], cols = [], views = [] } = worksheet.model
   const fileCells = new Map<string, FileCellModel>()
   for (const { cells = [] } of rows) for (const cell of cells) fileCells.set(cell.address, cell)
@@ -73,9 +88,10 @@ function readSheet(worksheet: Worksheet, part: SheetPart, parts: Parts, tables: 
     const formula = formulaOf(fileCell, fileCells)
     const plain = formula && withoutTableReferences(formula, { sheet: part.name, address }, tables)
     if (plain !== formula) seen.otherTables = true
-    const content = plain === undefined
-      ? !spilledOver.has(address) && contentOf(fileCell, seen)
-      : { formula: plain, ...(spillsOf(fileCell, seen) && { spills: true }) }
+    const content =
+      plain === undefined
+        ? !spilledOver.has(address) && contentOf(fileCell, seen)
+        : { formula: plain, ...(spillsOf(fileCell, seen) && { spills: true }) }
     const cell: Cell = { ...content, ...appearanceOf(fileCell.style, seen, content) }
     if (formula !== undefined && readsWholeSpill(formula)) seen.wholeSpills = true
     if (Object.keys(cell).length > 0) cells.set(address, cell)
@@ -86,7 +102,9 @@ function readSheet(worksheet: Worksheet, part: SheetPart, parts: Parts, tables: 
   for (const [address, allowed] of byAddress) cells.set(address, { ...cells.get(address), allowed })
 
   const [view] = views
-  const kept = tables.filter(({ sheet, isPlain }) => isPlain && sheet === part.name).map(({ name, ...block }): SheetTable => ({ name, range: blockAddress(block) }))
+  const kept = tables
+    .filter(({ sheet, isPlain }) => isPlain && sheet === part.name)
+    .map(({ name, ...block }): SheetTable => ({ name, range: blockAddress(block) }))
   const frozen = view?.state === 'frozen' ? view : undefined
   return {
     name: part.name,
@@ -121,14 +139,16 @@ function cellsBelowSpills(cells: Iterable<FileCellModel>): ReadonlySet<string> {
   const below = new Set<string>()
   for (const { shareType, ref, address } of cells) {
     if (shareType !== 'array' || ref === undefined) continue
-    for (const { row, column } of positionsIn(blockIn(ref))) if (addressOf(row, column) !== address) below.add(addressOf(row, column))
+    for (const { row, column } of positionsIn(blockIn(ref)))
+      if (addressOf(row, column) !== address) below.add(addressOf(row, column))
   }
   return below
 }
 
 function contentOf(cell: FileCellModel, seen: SeenInCells): Pick<Cell, 'value' | 'formula'> {
   if (cell.type === ValueType.Merge) return {}
-  const content = cell.type === ValueType.Formula ? cell.result : cell.type === ValueType.Hyperlink ? cell.text : cell.value
+  const content =
+    cell.type === ValueType.Formula ? cell.result : cell.type === ValueType.Hyperlink ? cell.text : cell.value
   if (content === undefined || content === null) return {}
   if (content instanceof Date) return { value: serialOf(content) }
   if (typeof content !== 'object') return { value: content satisfies CellContent }
@@ -143,7 +163,9 @@ function contentOf(cell: FileCellModel, seen: SeenInCells): Pick<Cell, 'value' |
 
 /** A text that is bold in a file of someone else's is taken for a heading, by which cells are called. */
 function appearanceOf(
-  style: Partial<Style> | undefined, seen: SeenInCells, content: Pick<Cell, 'value'> | false,
+  style: Partial<Style> | undefined,
+  seen: SeenInCells,
+  content: Pick<Cell, 'value'> | false,
 ): Pick<Cell, 'format' | 'look'> {
   if (style === undefined) return {}
   const code = typeof style.numFmt === 'object' ? style.numFmt.formatCode : style.numFmt
@@ -156,7 +178,8 @@ function appearanceOf(
 
 function isStyled({ font, fill, border, alignment }: Partial<Style>): boolean {
   const isFilled = fill !== undefined && !(fill.type === 'pattern' && fill.pattern === 'none')
-  const isLettered = font?.bold === true || font?.italic === true || font?.underline !== undefined || font?.color?.argb !== undefined
+  const isLettered =
+    font?.bold === true || font?.italic === true || font?.underline !== undefined || font?.color?.argb !== undefined
   const isFramed = Object.values(border ?? {}).some((side) => side !== undefined && 'style' in side)
   return isFilled || isLettered || isFramed || Object.keys(alignment ?? {}).length > 0
 }
@@ -178,7 +201,7 @@ function rowsOf(cells: ReadonlyMap<string, Cell>): Sheet['rows'] {
   const rows: (Cell | undefined)[][] = []
   for (const [address, cell] of cells) {
     const { row, column } = positionOf(address)
-    const inRow = rows[row] ??= []
+    const inRow = (rows[row] ??= [])
     inRow[column] = cell
   }
   return Array.from(rows, (row = []) => Array.from(row))
@@ -191,9 +214,14 @@ interface ReadTable extends FileTable {
 
 function tablesOf(worksheet: Worksheet): ReadTable[] {
   return worksheet.model.tables.map(({ name, displayName, tableRef, ref, headerRow, totalsRow, columns, style }) => ({
-    ...blockIn(tableRef ?? ref), name: displayName ?? name, sheet: worksheet.name,
-    hasHeader: headerRow !== false, hasTotals: totalsRow === true, columns: columns.map((column) => column.name),
-    isPlain: headerRow !== false && totalsRow !== true && style?.theme === 'TableStyleLight1' && style.showRowStripes !== true,
+    ...blockIn(tableRef ?? ref),
+    name: displayName ?? name,
+    sheet: worksheet.name,
+    hasHeader: headerRow !== false,
+    hasTotals: totalsRow === true,
+    columns: columns.map((column) => column.name),
+    isPlain:
+      headerRow !== false && totalsRow !== true && style?.theme === 'TableStyleLight1' && style.showRowStripes !== true,
   }))
 }
 

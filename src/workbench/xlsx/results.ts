@@ -38,23 +38,27 @@ export function resultsOf(book: Book, open: OpenBook): SheetResults[] {
 
 function resultsOfSheet(sheet: Sheet, calculated: OpenSheet): Result[] {
   const labels = labelsOf(calculated.cells)
-  return sheet.rows.flatMap((cells, row) => cells.flatMap((cell, column) => {
-    if (cell?.formula === undefined) return []
-    const address = addressOf(row, column)
-    const result = calculated.cells.get(address)
-    const value = result?.value ?? null
-    const spill = spillOf(result)
-    return [{
-      address,
-      label: labels.textOf({ top: row, left: column, bottom: row, right: column }),
-      formula: cell.formula,
-      value: isCellError(value) ? null : value,
-      shown: shownAs(result, cell),
-      ...(isCellError(value) && { error: value.code }),
-      ...(result?.sentence !== undefined && { sentence: result.sentence }),
-      ...(spill !== undefined && { rows: spilledRows(sheet, calculated, spill) }),
-    }]
-  }))
+  return sheet.rows.flatMap((cells, row) =>
+    cells.flatMap((cell, column) => {
+      if (cell?.formula === undefined) return []
+      const address = addressOf(row, column)
+      const result = calculated.cells.get(address)
+      const value = result?.value ?? null
+      const spill = spillOf(result)
+      return [
+        {
+          address,
+          label: labels.textOf({ top: row, left: column, bottom: row, right: column }),
+          formula: cell.formula,
+          value: isCellError(value) ? null : value,
+          shown: shownAs(result, cell),
+          ...(isCellError(value) && { error: value.code }),
+          ...(result?.sentence !== undefined && { sentence: result.sentence }),
+          ...(spill !== undefined && { rows: spilledRows(sheet, calculated, spill) }),
+        },
+      ]
+    }),
+  )
 }
 
 function spilledRows(sheet: Sheet, calculated: OpenSheet, spill: string): string[][] {

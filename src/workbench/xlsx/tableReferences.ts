@@ -23,19 +23,23 @@ interface Home {
 /** What names no table, or no column of it, stays as it is: the cell then shows #NAME?, which is seen. */
 export function withoutTableReferences(formula: string, home: Home, tables: readonly FileTable[]): string {
   if (tables.length === 0) return formula
-  return tokensOf(formula).map(({ type, value }) => {
-    const isReference = type === tokenTypes.REF_STRUCT || type === tokenTypes.REF_NAMED
-    return (isReference ? plainReference(value, home, tables) : undefined) ?? value
-  }).join('')
+  return tokensOf(formula)
+    .map(({ type, value }) => {
+      const isReference = type === tokenTypes.REF_STRUCT || type === tokenTypes.REF_NAMED
+      return (isReference ? plainReference(value, home, tables) : undefined) ?? value
+    })
+    .join('')
 }
 
 function plainReference(reference: string, home: Home, tables: readonly FileTable[]): string | undefined {
   // A table's bare name stands for its data.
   const wanted = parseStructRef(reference) ?? { table: reference, columns: [], sections: [] }
   const place = positionOf(home.address)
-  const table = tables.find((one) => wanted.table
-    ? one.name.toLowerCase() === wanted.table.toLowerCase()
-    : one.sheet === home.sheet && holds(one, place))
+  const table = tables.find((one) =>
+    wanted.table
+      ? one.name.toLowerCase() === wanted.table.toLowerCase()
+      : one.sheet === home.sheet && holds(one, place),
+  )
   if (table === undefined) return undefined
   const rows = rowsOf(table, wanted.sections ?? [], place)
   const columns = columnsOf(table, wanted.columns ?? [])
@@ -53,12 +57,18 @@ function rowsOf(table: FileTable, sections: readonly string[], home: Position): 
   const lastData = totals - (table.hasTotals ? 1 : 0)
   const spans = (sections.length === 0 ? ['data'] : sections).map((section): Span | undefined => {
     switch (section) {
-      case 'data': return [firstData, lastData]
-      case 'all': return [header, totals]
-      case 'headers': return table.hasHeader ? [header, header] : undefined
-      case 'totals': return table.hasTotals ? [totals, totals] : undefined
-      case 'this row': return home.row >= firstData && home.row <= lastData ? [home.row, home.row] : undefined
-      default: return undefined
+      case 'data':
+        return [firstData, lastData]
+      case 'all':
+        return [header, totals]
+      case 'headers':
+        return table.hasHeader ? [header, header] : undefined
+      case 'totals':
+        return table.hasTotals ? [totals, totals] : undefined
+      case 'this row':
+        return home.row >= firstData && home.row <= lastData ? [home.row, home.row] : undefined
+      default:
+        return undefined
     }
   })
   const known = spans.filter((span) => span !== undefined)

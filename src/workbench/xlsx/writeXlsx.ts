@@ -28,13 +28,23 @@ export async function writeXlsx(book: Book, calculated?: OpenBook): Promise<Uint
   const oneCellNames = new Set(book.names.filter(standsForOneCell).map(({ name }) => name.toLowerCase()))
   const namesOneCell = (name: string) => oneCellNames.has(name.toLowerCase())
   for (const sheet of book.sheets) {
-    addSheet(workbook, sheet, calculated?.sheets.find(({ name }) => name === sheet.name), namesOneCell)
+    addSheet(
+      workbook,
+      sheet,
+      calculated?.sheets.find(({ name }) => name === sheet.name),
+      namesOneCell,
+    )
   }
   for (const { name, refersTo } of book.names) workbook.definedNames.addFormula(name, toFileSpelling(refersTo))
   return workbook.xlsx.writeBuffer({ zip: { modTime: dayInArchive, timestamps: 'dos' }, validate: false })
 }
 
-function addSheet(workbook: Workbook, sheet: Sheet, calculated: OpenSheet | undefined, namesOneCell: (name: string) => boolean): void {
+function addSheet(
+  workbook: Workbook,
+  sheet: Sheet,
+  calculated: OpenSheet | undefined,
+  namesOneCell: (name: string) => boolean,
+): void {
   const { frozenRows, frozenColumns } = sheet
   const worksheet = workbook.addWorksheet(sheet.name, {
     views: frozenRows + frozenColumns > 0 ? [{ state: 'frozen', xSplit: frozenColumns, ySplit: frozenRows }] : [],
@@ -50,12 +60,16 @@ function addSheet(workbook: Workbook, sheet: Sheet, calculated: OpenSheet | unde
   })
   // Before the cells, because the library empties those of a new table.
   for (const table of realTables(sheet)) addTable(worksheet, table)
-  sheet.widths.forEach((width, index) => { worksheet.getColumn(index + 1).width = width })
-  sheet.rows.forEach((row, rowIndex) => row.forEach((cell, columnIndex) => {
-    if (cell === undefined) return
-    const address = addressOf(rowIndex, columnIndex)
-    writeCell(worksheet.getCell(address), cell, calculated?.cells.get(address), namesOneCell)
-  }))
+  sheet.widths.forEach((width, index) => {
+    worksheet.getColumn(index + 1).width = width
+  })
+  sheet.rows.forEach((row, rowIndex) =>
+    row.forEach((cell, columnIndex) => {
+      if (cell === undefined) return
+      const address = addressOf(rowIndex, columnIndex)
+      writeCell(worksheet.getCell(address), cell, calculated?.cells.get(address), namesOneCell)
+    }),
+  )
   for (const cell of calculated?.cells.values() ?? []) {
     const spill = spillOf(cell)
     if (calculated !== undefined && spill !== undefined) writeSpilledValues(worksheet, calculated, spill)
@@ -74,7 +88,12 @@ function addTable(worksheet: Worksheet, { name, range, headings, top, bottom }: 
   })
 }
 
-function writeCell(target: FileCell, cell: Cell, calculated: OpenCell | undefined, namesOneCell: (name: string) => boolean): void {
+function writeCell(
+  target: FileCell,
+  cell: Cell,
+  calculated: OpenCell | undefined,
+  namesOneCell: (name: string) => boolean,
+): void {
   if (cell.look !== undefined) Object.assign(target, lookStyles[cell.look])
   if (cell.format !== undefined) target.numFmt = cell.format
   if (cell.note !== undefined) target.note = cell.note
@@ -92,7 +111,9 @@ function writeCell(target: FileCell, cell: Cell, calculated: OpenCell | undefine
   const stored = { formula, ...(result !== undefined && { result }) }
   const spill = spillOf(calculated)
   const isArray = cell.spills === true || spill !== undefined || isArrayFormula(cell.formula, namesOneCell)
-  target.value = isArray ? { ...stored, shareType: 'array', ref: spill ?? target.address, isDynamicArray: true } : stored
+  target.value = isArray
+    ? { ...stored, shareType: 'array', ref: spill ?? target.address, isDynamicArray: true }
+    : stored
 }
 
 /** The cells that a formula spills over hold values only. */

@@ -13,20 +13,26 @@ export function checkColumns(sheet: OpenSheet, found: Words['found']): readonly 
     const column = byColumn.get(cell.column) ?? new Map<number, { address: string; cell: OpenCell }>()
     byColumn.set(cell.column, column.set(cell.row, { address, cell }))
   }
-  return [...byColumn.values()].flatMap((column) => [...column.values()].flatMap(({ address, cell }): Finding[] => {
-    const relative = (row: number) => {
-      const other = column.get(row)
-      return other === undefined || other.cell.formula === '' ? undefined : relativeFormula(other.cell.formula, other.address)
-    }
-    const around = [relative(cell.row - 1), relative(cell.row + 1)]
-    const [above, below] = around
-    if (above === undefined || above !== below || sides(cell.row, relative, above) < rowsOfEachSide) return []
-    if (cell.formula === '') {
-      return typeof cell.value === 'number' ? [{ sheet: sheet.name, address, kind: 'doubt', sentence: found.typedOver() }] : []
-    }
-    if (relative(cell.row) === above) return []
-    return [{ sheet: sheet.name, address, kind: 'doubt', sentence: found.broken() }]
-  }))
+  return [...byColumn.values()].flatMap((column) =>
+    [...column.values()].flatMap(({ address, cell }): Finding[] => {
+      const relative = (row: number) => {
+        const other = column.get(row)
+        return other === undefined || other.cell.formula === ''
+          ? undefined
+          : relativeFormula(other.cell.formula, other.address)
+      }
+      const around = [relative(cell.row - 1), relative(cell.row + 1)]
+      const [above, below] = around
+      if (above === undefined || above !== below || sides(cell.row, relative, above) < rowsOfEachSide) return []
+      if (cell.formula === '') {
+        return typeof cell.value === 'number'
+          ? [{ sheet: sheet.name, address, kind: 'doubt', sentence: found.typedOver() }]
+          : []
+      }
+      if (relative(cell.row) === above) return []
+      return [{ sheet: sheet.name, address, kind: 'doubt', sentence: found.broken() }]
+    }),
+  )
 }
 
 /** The longer of the two runs of the same formula beside the row, up to what is asked for. */

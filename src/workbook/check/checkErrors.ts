@@ -7,7 +7,10 @@ import { tracedErrors } from './tracedErrors'
 export function checkErrors(book: OpenBook, found: Words['found']): readonly Finding[] {
   return tracedErrors(book).map(({ sheet, address, code, sentence, sources }) => {
     const [source] = sources
-    const origin = source === undefined ? found.shows(code) : found.follows(code, sources.length, `${source.sheet}!${source.address}`)
+    const origin =
+      source === undefined
+        ? found.shows(code)
+        : found.follows(code, sources.length, `${source.sheet}!${source.address}`)
     return { sheet, address, kind: 'error', sentence: sentence ?? origin }
   })
 }

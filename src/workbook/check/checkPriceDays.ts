@@ -15,7 +15,15 @@ import { sheetNamed } from '../sheetNamed'
 import type { Finding } from './finding'
 
 /** Whatever their capitals. */
-const headings = new Set(['price of', 'price date', 'date of price', 'date of the price', 'day of the price', 'priced on', 'quoted on'])
+const headings = new Set([
+  'price of',
+  'price date',
+  'date of price',
+  'date of the price',
+  'day of the price',
+  'priced on',
+  'quoted on',
+])
 
 /** In days; common practice, no source. It holds where the season's own cell holds no number. */
 const usualAge = 180
@@ -24,19 +32,30 @@ export function checkPriceDays(book: OpenBook, found: Words['found']): readonly 
   const start = namedCell(book, 'SeasonStart')
   const longest = namedCell(book, 'LongestPriceAge')?.value
   const mostDays = typeof longest === 'number' ? longest : usualAge
-  const dated = book.sheets.flatMap((sheet) => daysOf(sheet).map(([address, cell]) => ({ sheet: sheet.name, address, value: cell.value })))
+  const dated = book.sheets.flatMap((sheet) =>
+    daysOf(sheet).map(([address, cell]) => ({ sheet: sheet.name, address, value: cell.value })),
+  )
   const sentenceOf = (value: ReadCell) => {
     if (typeof value === 'string') return dayAsText(value, found)
     if (typeof value !== 'number' || typeof start?.value !== 'number') return undefined
     const age = Math.floor(start.value) - Math.floor(value)
     const [day, first] = [dayText(value), dayText(start.value)]
-    return age > mostDays && day !== undefined && first !== undefined ? found.oldPrice(day, age, first, mostDays) : undefined
+    return age > mostDays && day !== undefined && first !== undefined
+      ? found.oldPrice(day, age, first, mostDays)
+      : undefined
   }
   const days = dated.flatMap(({ value, ...place }): Finding[] => {
     const sentence = sentenceOf(value)
     return sentence === undefined ? [] : [{ ...place, kind: 'doubt', sentence }]
   })
-  return [...startFindings(start, dated.some(({ value }) => typeof value === 'number'), found), ...days]
+  return [
+    ...startFindings(
+      start,
+      dated.some(({ value }) => typeof value === 'number'),
+      found,
+    ),
+    ...days,
+  ]
 }
 
 interface NamedCell {
@@ -56,12 +75,20 @@ function namedCell(book: OpenBook, wanted: string): NamedCell | undefined {
 function startFindings(start: NamedCell | undefined, hasDays: boolean, found: Words['found']): readonly Finding[] {
   if (start === undefined || typeof start.value === 'number' || !hasDays) return []
   const { sheet, address, value } = start
-  return [{ sheet, address, kind: 'doubt', sentence: typeof value === 'string' ? dayAsText(value, found) : found.noSeasonStart() }]
+  return [
+    {
+      sheet,
+      address,
+      kind: 'doubt',
+      sentence: typeof value === 'string' ? dayAsText(value, found) : found.noSeasonStart(),
+    },
+  ]
 }
 
 function dayAsText(text: string, found: Words['found']): string {
   const [, first, second] = /^\s*(\d{1,2})[./-](\d{1,2})[./-]\d{2,4}\s*$/.exec(text) ?? []
-  const hasTwoReadings = first !== undefined && Number(first) !== Number(second) && Math.max(Number(first), Number(second)) <= 12
+  const hasTwoReadings =
+    first !== undefined && Number(first) !== Number(second) && Math.max(Number(first), Number(second)) <= 12
   return found.dayAsText(text, hasTwoReadings)
 }
 
@@ -70,10 +97,14 @@ type Placed = readonly [address: string, cell: OpenCell]
 function daysOf({ cells }: OpenSheet): readonly Placed[] {
   return [...cells.values()].filter(isHeading).flatMap(({ row, column }) => {
     const all = [...cells]
-    const below = all.filter(([, cell]) => cell.column === column && cell.row > row).sort(([, one], [, other]) => one.row - other.row)
+    const below = all
+      .filter(([, cell]) => cell.column === column && cell.row > row)
+      .sort(([, one], [, other]) => one.row - other.row)
     const next = below.findIndex(([, { value }]) => typeof value === 'string' && !isDash(value) && !mayBeDay(value))
     const inColumn = (next < 0 ? below : below.slice(0, next)).filter(([, { value }]) => mayBeDay(value))
-    return inColumn.length > 0 ? inColumn : all.filter(([, cell]) => cell.row === row && cell.column > column && mayBeDay(cell.value))
+    return inColumn.length > 0
+      ? inColumn
+      : all.filter(([, cell]) => cell.row === row && cell.column > column && mayBeDay(cell.value))
   })
 }
 

@@ -11,7 +11,9 @@ export interface CellRefusal extends CellPlace {
 
 /** In the order of the sheets, row by row. */
 export function refusalsIn({ sheets }: OpenBook): readonly CellRefusal[] {
-  return sheets.flatMap(({ name: sheet, cells }) => [...cells].flatMap(([address, { value, sentence }]) => (
-    isCellError(value) && sentence !== undefined ? [{ sheet, address, code: value.code, sentence }] : []
-  )))
+  return sheets.flatMap(({ name: sheet, cells }) =>
+    [...cells].flatMap(([address, { value, sentence }]) =>
+      isCellError(value) && sentence !== undefined ? [{ sheet, address, code: value.code, sentence }] : [],
+    ),
+  )
 }

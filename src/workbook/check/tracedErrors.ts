@@ -19,8 +19,11 @@ interface CellInError extends CellPlace {
 
 export function tracedErrors(book: OpenBook): readonly TracedError[] {
   const names = namedRanges(book.names)
-  const inError = book.sheets.flatMap(({ name, cells }) => [...cells].flatMap(([address, cell]): CellInError[] => (
-    isCellError(cell.value) ? [{ sheet: name, address, cell, code: cell.value.code }] : [])))
+  const inError = book.sheets.flatMap(({ name, cells }) =>
+    [...cells].flatMap(([address, cell]): CellInError[] =>
+      isCellError(cell.value) ? [{ sheet: name, address, cell, code: cell.value.code }] : [],
+    ),
+  )
   const errorsIn = errorsByPlace(inError)
   return inError.map(({ sheet, address, cell: { formula, sentence }, code }) => {
     const ranges = sentence === undefined && formula !== '' ? rangesRead(formula, sheet, names) : []
@@ -34,13 +37,19 @@ function errorsByPlace(inError: readonly CellInError[]): (range: RangeRead) => r
   for (const one of inError) {
     const columns = bySheet.get(one.sheet.toLowerCase()) ?? new Map<number, Map<number, CellInError>>()
     bySheet.set(one.sheet.toLowerCase(), columns)
-    columns.set(one.cell.column, (columns.get(one.cell.column) ?? new Map<number, CellInError>()).set(one.cell.row, one))
+    columns.set(
+      one.cell.column,
+      (columns.get(one.cell.column) ?? new Map<number, CellInError>()).set(one.cell.row, one),
+    )
   }
-  return ({ sheet, top, left, bottom, right }) => [...bySheet.get(sheet.toLowerCase()) ?? []]
-    .filter(([column]) => column >= left && column <= right)
-    .flatMap(([, byRow]) => (
-      bottom - top < byRow.size
-        ? Array.from({ length: bottom - top + 1 }, (_, row) => byRow.get(top + row)).filter((one) => one !== undefined)
-        : [...byRow.values()].filter(({ cell }) => cell.row >= top && cell.row <= bottom)
-    ))
+  return ({ sheet, top, left, bottom, right }) =>
+    [...(bySheet.get(sheet.toLowerCase()) ?? [])]
+      .filter(([column]) => column >= left && column <= right)
+      .flatMap(([, byRow]) =>
+        bottom - top < byRow.size
+          ? Array.from({ length: bottom - top + 1 }, (_, row) => byRow.get(top + row)).filter(
+              (one) => one !== undefined,
+            )
+          : [...byRow.values()].filter(({ cell }) => cell.row >= top && cell.row <= bottom),
+      )
 }

@@ -25,11 +25,21 @@ export interface ChartedCells {
 }
 
 export function chartedCells(book: OpenBook): ChartedCells {
-  const all = book.sheets.flatMap((sheet) => [...sheet.cells].map(([address, cell]) => ({ sheet: sheet.name, address, cell })))
+  const all = book.sheets.flatMap((sheet) =>
+    [...sheet.cells].map(([address, cell]) => ({ sheet: sheet.name, address, cell })),
+  )
   return {
-    cells: all.flatMap(({ sheet, address, cell }) => callsOf(cell).map(({ id, args }): ChartedCell => (
-      { sheet, address, row: cell.row, column: cell.column, id, args, alone: callArguments(cell.formula, id) !== undefined }
-    ))),
+    cells: all.flatMap(({ sheet, address, cell }) =>
+      callsOf(cell).map(({ id, args }): ChartedCell => ({
+        sheet,
+        address,
+        row: cell.row,
+        column: cell.column,
+        id,
+        args,
+        alone: callArguments(cell.formula, id) !== undefined,
+      })),
+    ),
     someUnseen: all.some(({ cell: { formula, calls } }) => calls === undefined && idsCalled(formula).some(isCharted)),
   }
 }

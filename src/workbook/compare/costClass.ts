@@ -19,7 +19,10 @@ const byWord: Readonly<Record<Told, RegExp>> = {
 export function costClass(formula: string, headings: readonly string[]): CostClass {
   // Of a sum its function says what one term is.
   const computed = /\+/.test(outsideBrackets(formula)) ? '' : formula
-  for (const [text, signs] of [[computed, byFunction] as const, ...headings.map((heading) => [heading, byWord] as const)]) {
+  for (const [text, signs] of [
+    [computed, byFunction] as const,
+    ...headings.map((heading) => [heading, byWord] as const),
+  ]) {
     const [only, ...more] = (Object.keys(signs) as Told[]).filter((one) => signs[one].test(text))
     if (only !== undefined) return more.length === 0 ? only : 'other'
   }

@@ -17,7 +17,8 @@ export interface Evaluated<P extends Parameters, C extends Columns = Columns> {
 }
 
 export function evaluated<P extends Parameters, C extends Columns>(
-  definition: Definition<P, C>, given: readonly unknown[],
+  definition: Definition<P, C>,
+  given: readonly unknown[],
 ): Evaluated<P, C> | NoChart {
   const evaluation = evaluate(definition, given)
   if ('cellError' in evaluation) return { noChart: { kind: 'cellError', code: evaluation.cellError.code } }

@@ -10,22 +10,34 @@ import type { ChartedCell } from './chartedCells'
  * =INDEX(Costs,MATCH(E5,Names,0)) and that word stands in E5.
  */
 export function lookedUpName<P extends Parameters>(
-  { sheet, address, id }: ChartedCell, definition: Definition<P>, parameter: keyof P & string, book: OpenBook,
+  { sheet, address, id }: ChartedCell,
+  definition: Definition<P>,
+  parameter: keyof P & string,
+  book: OpenBook,
 ): string | undefined {
   const { formula = '' } = sheetNamed(book, sheet)?.cells.get(address) ?? {}
   const written = onlyCall(formula, id)?.[placeOf(definition, parameter)]
   if (written === undefined) return undefined
   const given = oneCellsRead(`=${written}`, sheet, book)
   const behind = given.flatMap((read) => oneCellsRead(read.cell.formula, read.sheet, book))
-  const [name, ...others] = new Set([...given, ...behind].map(({ cell: { value } }) => value).filter((value) => typeof value === 'string' && value !== ''))
-  return others.length === 0 ? name as string | undefined : undefined
+  const [name, ...others] = new Set(
+    [...given, ...behind]
+      .map(({ cell: { value } }) => value)
+      .filter((value) => typeof value === 'string' && value !== ''),
+  )
+  return others.length === 0 ? (name as string | undefined) : undefined
 }
 
-interface Read { readonly sheet: string; readonly cell: OpenCell }
+interface Read {
+  readonly sheet: string
+  readonly cell: OpenCell
+}
 
 function oneCellsRead(formula: string, sheet: string, book: OpenBook): readonly Read[] {
-  return cellsRead(formula, sheet, book.names).filter(({ range }) => isOneCell(range)).flatMap((read): Read[] => {
-    const cell = sheetNamed(book, read.sheet)?.cells.get(read.address)
-    return cell === undefined ? [] : [{ sheet: read.sheet, cell }]
-  })
+  return cellsRead(formula, sheet, book.names)
+    .filter(({ range }) => isOneCell(range))
+    .flatMap((read): Read[] => {
+      const cell = sheetNamed(book, read.sheet)?.cells.get(read.address)
+      return cell === undefined ? [] : [{ sheet: read.sheet, cell }]
+    })
 }

@@ -20,7 +20,10 @@ export interface Odds {
   readonly drawsWithoutAnswer: number
 }
 
-export interface Percentile { readonly share: number; readonly result: number }
+export interface Percentile {
+  readonly share: number
+  readonly result: number
+}
 
 export function oddsOf(cell: ChartedCell, book: OpenBook): Odds | NoChart {
   const spilled = spilledRows(cell, book)
@@ -40,9 +43,8 @@ const rowsOfTable = 14
 function spilledRows({ sheet, row, column, alone }: ChartedCell, { sheets }: OpenBook): readonly Row[] | undefined {
   const cells = sheets.find(({ name }) => name === sheet)?.cells
   if (!alone || cells === undefined) return undefined
-  const at = (below: number, key: keyof Row) => cells.get(
-    addressOf(row + below, column + columnsBefore(columns, key)),
-  )?.value
+  const at = (below: number, key: keyof Row) =>
+    cells.get(addressOf(row + below, column + columnsBefore(columns, key)))?.value
   const isBelowHeadings = at(0, 'share') === columns.share.heading && at(0, 'result') === columns.result.heading
   if (!isBelowHeadings || at(rowsOfTable, 'share') !== factText(lastRows.at(-1)!)) return undefined
   const rows = Array.from({ length: rowsOfTable }, (_, index): { readonly [K in keyof Row]: unknown } => {
@@ -58,13 +60,12 @@ function isRow(row: { readonly [K in keyof Row]: unknown }): row is Row {
 }
 
 function oddsOfRows(functionName: string, rows: readonly Row[]): Odds {
-  const told = (wanted: Fact['fact']) => Number(
-    rows.find(({ share }) => isFact(share) && share.fact === wanted)?.result,
-  )
+  const told = (wanted: Fact['fact']) =>
+    Number(rows.find(({ share }) => isFact(share) && share.fact === wanted)?.result)
   return {
     ...askedFor(functionName),
-    percentiles: rows.flatMap(
-      ({ share, result }): Percentile[] => (typeof share === 'number' ? [{ share, result: Number(result) }] : []),
+    percentiles: rows.flatMap(({ share, result }): Percentile[] =>
+      typeof share === 'number' ? [{ share, result: Number(result) }] : [],
     ),
     mean: told('mean'),
     likely: told('allLikely'),

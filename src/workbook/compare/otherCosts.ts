@@ -40,7 +40,11 @@ interface Found extends AddedCell {
  * Of one way after the other, so many as a call compares. Undefined where the cells do not say what a number is made
  * of, and where they do not add up to it.
  */
-export function otherCosts(cell: ChartedCell, given: readonly Decimal[], book: OpenBook): readonly (OtherCosts | undefined)[] {
+export function otherCosts(
+  cell: ChartedCell,
+  given: readonly Decimal[],
+  book: OpenBook,
+): readonly (OtherCosts | undefined)[] {
   const names = namedRanges(book.names)
   const terms = termsOfWays(cell, book, names)
   return given.map((other, way) => takenApart(terms[way] ?? [], other))
@@ -48,9 +52,8 @@ export function otherCosts(cell: ChartedCell, given: readonly Decimal[], book: O
 
 /** The cells that make up the argument of each way, as far as they can be followed. */
 function termsOfWays(cell: ChartedCell, book: OpenBook, names: NamedRanges): readonly (readonly Found[])[] {
-  const index = cell.id === compare.id
-    ? placeOf(compare, 'otherCostsPerCutting')
-    : placeOf(rootingCost, 'otherCostPerCutting')
+  const index =
+    cell.id === compare.id ? placeOf(compare, 'otherCostsPerCutting') : placeOf(rootingCost, 'otherCostPerCutting')
   const { formula = '' } = cellAt(book, cell.sheet, cell.row, cell.column) ?? {}
   const written = onlyCall(formula, cell.id)?.[index] ?? ''
   const [reference, ...more] = rangesRead(`=${written}`, cell.sheet, names)
@@ -65,12 +68,16 @@ function termsOfWays(cell: ChartedCell, book: OpenBook, names: NamedRanges): rea
 
 /** The places of the ways in their ranges. One without a name is no way: COMPARE leaves it out. */
 export function waysGiven({ args }: ChartedCell): readonly number[] {
-  return [args[placeOf(compare, 'names')]].flat(2).flatMap(
-    (name, place) => (name === null || name === undefined || name === '' ? [] : [place]),
-  )
+  return [args[placeOf(compare, 'names')]]
+    .flat(2)
+    .flatMap((name, place) => (name === null || name === undefined || name === '' ? [] : [place]))
 }
 
-interface Place { readonly sheet: string; readonly row: number; readonly column: number }
+interface Place {
+  readonly sheet: string
+  readonly row: number
+  readonly column: number
+}
 
 const deepest = 8
 
@@ -81,7 +88,13 @@ function foundIn(places: readonly Place[], book: OpenBook, names: NamedRanges, d
     const cell = cellAt(book, sheet, row, column)
     if (typeof cell?.value !== 'number') return []
     const headings = headingsOfTerm(sheetNamed(book, sheet)!, cell, standing)
-    const own: Found = { sheet, address: addressOf(row, column), heading: headings[0] ?? addressOf(row, column), cell, costClass: depth === 0 ? 'other' : costClass(cell.formula, headings) }
+    const own: Found = {
+      sheet,
+      address: addressOf(row, column),
+      heading: headings[0] ?? addressOf(row, column),
+      cell,
+      costClass: depth === 0 ? 'other' : costClass(cell.formula, headings),
+    }
     if (own.costClass !== 'other' || depth === deepest) return [own]
     const below = addedIn(cell.formula.replace(/^=/, ''), sheet, book, names)
     return below.length === 0 ? [own] : foundIn(below, book, names, depth + 1)
@@ -90,9 +103,11 @@ function foundIn(places: readonly Place[], book: OpenBook, names: NamedRanges, d
 
 function addedIn(expression: string, sheet: string, book: OpenBook, names: NamedRanges): readonly Place[] {
   const references = addedReferences(`=${expression}`) ?? []
-  return references.flatMap((text) => rangesRead(`=${text}`, sheet, names)).flatMap((range) => (
-    Number.isFinite(range.bottom) && Number.isFinite(range.right) ? placesIn(range) : placesHeld(range, book)
-  ))
+  return references
+    .flatMap((text) => rangesRead(`=${text}`, sheet, names))
+    .flatMap((range) =>
+      Number.isFinite(range.bottom) && Number.isFinite(range.right) ? placesIn(range) : placesHeld(range, book),
+    )
 }
 
 /** Row by row, as a function reads a range. */
@@ -100,14 +115,20 @@ function placesIn({ sheet, top, left, bottom, right }: RangeRead): readonly Plac
   const mostPlaces = 10_000
   const width = right - left + 1
   const count = Math.min(width * (bottom - top + 1), mostPlaces)
-  return Array.from({ length: count }, (_, place) => ({ sheet, row: top + Math.floor(place / width), column: left + (place % width) }))
+  return Array.from({ length: count }, (_, place) => ({
+    sheet,
+    row: top + Math.floor(place / width),
+    column: left + (place % width),
+  }))
 }
 
 /** Of a whole row or column only what is there. */
 function placesHeld(range: RangeRead, book: OpenBook): readonly Place[] {
   const { sheet } = range
-  const cells = [...sheetNamed(book, sheet)?.cells.values() ?? []]
-  return cells.filter(({ row, column }) => holds(range, sheet, row, column)).map(({ row, column }) => ({ sheet, row, column }))
+  const cells = [...(sheetNamed(book, sheet)?.cells.values() ?? [])]
+  return cells
+    .filter(({ row, column }) => holds(range, sheet, row, column))
+    .map(({ row, column }) => ({ sheet, row, column }))
 }
 
 /** What doubles lose in adding up. */
@@ -116,7 +137,10 @@ const dust = 1e-12
 function takenApart(found: readonly Found[], other: Decimal): OtherCosts | undefined {
   const part = (wanted: CostClass) => {
     const cells = found.filter((one) => one.costClass === wanted)
-    return { amount: Decimal.sum(zero, ...cells.map(({ cell }) => new Decimal(cell.value as number))), cells: cells.map(({ sheet, address, heading }) => ({ sheet, address, heading })) }
+    return {
+      amount: Decimal.sum(zero, ...cells.map(({ cell }) => new Decimal(cell.value as number))),
+      cells: cells.map(({ sheet, address, heading }) => ({ sheet, address, heading })),
+    }
   }
   const parts = { medium: part('medium'), bench: part('bench'), labour: part('labour'), other: part('other') }
   const amounts = Object.values(parts).map(({ amount }) => amount)

@@ -22,12 +22,21 @@ export function partsTable(cell: ChartedCell, book: OpenBook): PartsTable | unde
   const comparison = evaluated(compare, cell.args)
   const { formula = '' } = book.sheets.find(({ name }) => name === cell.sheet)?.cells.get(cell.address) ?? {}
   const written = onlyCall(formula, compare.id)
-  const areLines = cell.args.every((given) => !Array.isArray(given) || given.length === 1 || given.every((row) => !Array.isArray(row) || row.length === 1))
+  const areLines = cell.args.every(
+    (given) =>
+      !Array.isArray(given) || given.length === 1 || given.every((row) => !Array.isArray(row) || row.length === 1),
+  )
   if ('noChart' in comparison || written === undefined || !areLines) return undefined
   const given = rootedOfCompare(comparison.args)
   const places = waysGiven(cell)
-  const others = otherCosts(cell, given.map(({ other }) => other), book)
-  const shown = costParts.filter((part) => (part !== 'bench' && part !== 'labour') || others.some((one) => one !== undefined))
+  const others = otherCosts(
+    cell,
+    given.map(({ other }) => other),
+    book,
+  )
+  const shown = costParts.filter(
+    (part) => (part !== 'bench' && part !== 'labour') || others.some((one) => one !== undefined),
+  )
   const rows = orderOf(given).map((way) => {
     const parts = formulasOf(argumentsAt(written, places[way]! + 1), others[way], cell.sheet)
     return [`=${argumentsAt(written, places[way]! + 1)('names')}`, ...shown.map((part) => parts[part] ?? '')]
@@ -49,9 +58,17 @@ function argumentsAt(written: readonly string[], place: number): ArgumentAt {
 }
 
 /** The formulas of the same sums as in partsPerLiner. */
-function formulasOf(at: ArgumentAt, others: OtherCosts | undefined, sheet: string): Readonly<Partial<Record<CostPart, string>>> {
-  const cells = (part: OtherPart) => part.cells.map((one) => (one.sheet === sheet ? one.address : `${quotedSheet(one.sheet)}!${one.address}`)).join('+') || '0'
-  const level = (first: string, wash: string, endValue: string) => `STICK.REUSECOST(${first},${at('rounds')},${wash},0,${at('lossShares')},${endValue},${at('yearlyInterest')},${at('roundsPerYear')})/${at('cuttingsPerRound')}`
+function formulasOf(
+  at: ArgumentAt,
+  others: OtherCosts | undefined,
+  sheet: string,
+): Readonly<Partial<Record<CostPart, string>>> {
+  const cells = (part: OtherPart) =>
+    part.cells
+      .map((one) => (one.sheet === sheet ? one.address : `${quotedSheet(one.sheet)}!${one.address}`))
+      .join('+') || '0'
+  const level = (first: string, wash: string, endValue: string) =>
+    `STICK.REUSECOST(${first},${at('rounds')},${wash},0,${at('lossShares')},${endValue},${at('yearlyInterest')},${at('roundsPerYear')})/${at('cuttingsPerRound')}`
   const bought = level(at('firstCosts'), '0', at('endValues'))
   const upkeep = level('0', `${at('washCosts')}+${at('topUpShares')}*${at('firstCosts')}`, '0')
   const perCutting = `${bought}+${upkeep}+${at('otherCostsPerCutting')}`

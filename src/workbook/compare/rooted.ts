@@ -17,9 +17,17 @@ export interface Rooted extends Reuse {
 export function rootedOfCompare(args: Arguments<typeof compare.parameters>): readonly Rooted[] {
   const { yearlyInterest, roundsPerYear } = args
   return args.firstCosts.map((firstCost, row) => ({
-    firstCost, rounds: args.rounds[row]!, cuttings: args.cuttingsPerRound[row]!, yielded: args.yields[row]!,
-    washCost: args.washCosts[row]!, topUpShare: args.topUpShares[row]!, lossShare: args.lossShares[row]!,
-    other: args.otherCostsPerCutting[row]!, endValue: args.endValues[row]!, yearlyInterest, roundsPerYear,
+    firstCost,
+    rounds: args.rounds[row]!,
+    cuttings: args.cuttingsPerRound[row]!,
+    yielded: args.yields[row]!,
+    washCost: args.washCosts[row]!,
+    topUpShare: args.topUpShares[row]!,
+    lossShare: args.lossShares[row]!,
+    other: args.otherCostsPerCutting[row]!,
+    endValue: args.endValues[row]!,
+    yearlyInterest,
+    roundsPerYear,
   }))
 }
 
@@ -54,9 +62,26 @@ export type CostPart = (typeof costParts)[number]
  */
 export function partsPerLiner(rooted: Rooted, others?: OtherCosts): Readonly<Partial<Record<CostPart, Decimal>>> {
   const { firstCost, washCost, topUpShare, rounds, cuttings, other, yielded } = rooted
-  const bought = levelCosts({ ...rooted, washCost: zero, topUpShare: zero }).over(rounds).div(cuttings)
-  const upkeep = levelCosts({ ...rooted, firstCost: zero, topUpShare: zero, endValue: zero, washCost: washCost.add(topUpShare.mul(firstCost)) }).over(rounds).div(cuttings)
+  const bought = levelCosts({ ...rooted, washCost: zero, topUpShare: zero })
+    .over(rounds)
+    .div(cuttings)
+  const upkeep = levelCosts({
+    ...rooted,
+    firstCost: zero,
+    topUpShare: zero,
+    endValue: zero,
+    washCost: washCost.add(topUpShare.mul(firstCost)),
+  })
+    .over(rounds)
+    .div(cuttings)
   const losses = bought.add(upkeep).add(other).mul(one.div(yielded).sub(one))
   if (others === undefined) return { medium: bought, reuse: upkeep, other, losses }
-  return { medium: bought.add(others.medium.amount), reuse: upkeep, bench: others.bench.amount, labour: others.labour.amount, other: others.other.amount, losses }
+  return {
+    medium: bought.add(others.medium.amount),
+    reuse: upkeep,
+    bench: others.bench.amount,
+    labour: others.labour.amount,
+    other: others.other.amount,
+    losses,
+  }
 }

@@ -41,7 +41,10 @@ export interface RoundsLine {
   readonly neverIn?: number
 }
 
-export interface RoundsPoint { readonly round: number; readonly cost: number }
+export interface RoundsPoint {
+  readonly round: number
+  readonly cost: number
+}
 
 /** @param against Which single use it is compared with, from 0 for the cheapest on. */
 export function roundsOf(cell: ChartedCell, book: OpenBook, against = 0): Rounds | NoChart {
@@ -55,15 +58,25 @@ function roundsOfCompare({ args }: ChartedCell, against: number): Rounds | NoCha
   const { names } = comparison.args
   const given = rootedOfCompare(comparison.args)
   const ways = orderOf(given).map((place) => ({ name: names[place]!, rooted: given[place]! }))
-  const [reused, usedOnce] = [ways.filter(({ rooted }) => rooted.rounds.gt(one)), ways.filter(({ rooted }) => rooted.rounds.eq(one))]
+  const [reused, usedOnce] = [
+    ways.filter(({ rooted }) => rooted.rounds.gt(one)),
+    ways.filter(({ rooted }) => rooted.rounds.eq(one)),
+  ]
   if (reused.length === 0) return { noChart: { kind: 'oneRoundOnly' } }
   const costs = usedOnce.map(({ rooted }) => perLinerOver(rooted)(one))
-  const singleUses = usedOnce.map(({ name }, place): SingleUse => ({ name, cost: toCell(costs[place]!), isCheapest: place === 0 }))
+  const singleUses = usedOnce.map(({ name }, place): SingleUse => ({
+    name,
+    cost: toCell(costs[place]!),
+    isCheapest: place === 0,
+  }))
   const compared = against < costs.length ? against : 0
   const [allowed, singleUse] = [costs[compared], singleUses[compared]]
   return {
     unit: 'money per liner',
-    lines: reused.map(({ name, rooted }) => ({ name, ...line(perLinerOver(rooted), rooted.rounds, allowed && breakEvenRound(rooted, allowed)) })),
+    lines: reused.map(({ name, rooted }) => ({
+      name,
+      ...line(perLinerOver(rooted), rooted.rounds, allowed && breakEvenRound(rooted, allowed)),
+    })),
     singleUses,
     ...(singleUse && { singleUse }),
   }
@@ -98,14 +111,19 @@ function roundsOfBreakEven(cell: ChartedCell, book: OpenBook): Rounds | NoChart 
 function roundsOfLedger({ args }: ChartedCell): Rounds | NoChart {
   const ledger = evaluated(reuseLedger, args)
   if ('noChart' in ledger) return ledger
-  const points = rowsOf(ledger.result).map(
-    ({ round, levelCost }): RoundsPoint => ({ round: Number(round), cost: Number(levelCost) }),
-  )
+  const points = rowsOf(ledger.result).map(({ round, levelCost }): RoundsPoint => ({
+    round: Number(round),
+    cost: Number(levelCost),
+  }))
   return { unit: 'money per unit and round', lines: [{ points }], singleUses: [] }
 }
 
 /** @param breakEven The round from which it is no dearer than what it is compared with, if it is compared with any. */
-function line(costOver: (rounds: Decimal) => Decimal, last: Decimal, breakEven?: number | 'never'): Omit<RoundsLine, 'name'> {
+function line(
+  costOver: (rounds: Decimal) => Decimal,
+  last: Decimal,
+  breakEven?: number | 'never',
+): Omit<RoundsLine, 'name'> {
   const point = (round: number): RoundsPoint => ({ round, cost: toCell(costOver(new Decimal(round))) })
   const marked = typeof breakEven === 'number' ? breakEven : undefined
   return {

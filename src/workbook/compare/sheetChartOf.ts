@@ -32,37 +32,63 @@ function chartOfParts({ headings, rows }: PartsTable, cell: ChartedCell, book: O
   const [bottom, right] = [row + rows.length, column + headings.length - 1]
   const below = (place: number) => `${addressOf(row + 1, place)}:${addressOf(bottom, place)}`
   return {
-    sheet: cell.sheet, free: addressOf(row, right + 1 + 1), kind: 'stack', title: words.ways.chart, along: below(column), alongTitle: '', valueTitle: words.perLiner,
+    sheet: cell.sheet,
+    free: addressOf(row, right + 1 + 1),
+    kind: 'stack',
+    title: words.ways.chart,
+    along: below(column),
+    alongTitle: '',
+    valueTitle: words.perLiner,
     series: headings.slice(1).map((name, index) => ({ name, values: below(column + 1 + index) })),
-    table: { place: `${addressOf(row, column)}:${addressOf(bottom, right)}`, rows: [headings, ...rows], format: '0.0000_)' },
+    table: {
+      place: `${addressOf(row, column)}:${addressOf(bottom, right)}`,
+      rows: [headings, ...rows],
+      format: '0.0000_)',
+    },
   }
 }
 
 function chartOfTable(cell: ChartedCell, book: OpenBook): SheetChart | undefined {
   switch (cell.id) {
-    case 'COMPARE': return chartOfWays(cell, book)
-    case 'REUSELEDGER': return chartOfRounds(cell, book)
-    case 'SWINGS': return chartOfSwings(cell, book)
-    default: return undefined
+    case 'COMPARE':
+      return chartOfWays(cell, book)
+    case 'REUSELEDGER':
+      return chartOfRounds(cell, book)
+    case 'SWINGS':
+      return chartOfSwings(cell, book)
+    default:
+      return undefined
   }
 }
 
 function chartOfWays(cell: ChartedCell, book: OpenBook): SheetChart | undefined {
   const table = tableOf(compare, cell, book)
-  return table && {
-    ...table.placed, kind: 'bars', title: 'Cost of a saleable liner', along: table.column('name'), alongTitle: '',
-    valueTitle: words.perLiner,
-    series: [{ name: words.ways.perLiner, values: table.column('perLiner') }],
-  }
+  return (
+    table && {
+      ...table.placed,
+      kind: 'bars',
+      title: 'Cost of a saleable liner',
+      along: table.column('name'),
+      alongTitle: '',
+      valueTitle: words.perLiner,
+      series: [{ name: words.ways.perLiner, values: table.column('perLiner') }],
+    }
+  )
 }
 
 function chartOfRounds(cell: ChartedCell, book: OpenBook): SheetChart | undefined {
   const table = tableOf(reuseLedger, cell, book)
-  return table && {
-    ...table.placed, kind: 'line', title: 'Level cost by the rounds it serves', along: table.column('round'),
-    alongTitle: words.rounds.rounds,
-    valueTitle: 'money per unit and round', series: [{ name: 'level cost', values: table.column('levelCost') }],
-  }
+  return (
+    table && {
+      ...table.placed,
+      kind: 'line',
+      title: 'Level cost by the rounds it serves',
+      along: table.column('round'),
+      alongTitle: words.rounds.rounds,
+      valueTitle: 'money per unit and round',
+      series: [{ name: 'level cost', values: table.column('levelCost') }],
+    }
+  )
 }
 
 function chartOfSwings(cell: ChartedCell, book: OpenBook): SheetChart | undefined {
@@ -70,7 +96,11 @@ function chartOfSwings(cell: ChartedCell, book: OpenBook): SheetChart | undefine
   if (table === undefined) return undefined
   const { of, unit } = askedFor(table.args.functionName)
   return {
-    ...table.placed, kind: 'tornado', title: words.swings.chart(of), along: table.column('argument'), alongTitle: '',
+    ...table.placed,
+    kind: 'tornado',
+    title: words.swings.chart(of),
+    along: table.column('argument'),
+    alongTitle: '',
     valueTitle: unit,
     series: [
       { name: words.swings.atItsLow, values: table.column('atLow') },
@@ -82,7 +112,9 @@ function chartOfSwings(cell: ChartedCell, book: OpenBook): SheetChart | undefine
 
 /** The table in the cells, whose columns a chart takes by key, and where there is room for the chart. */
 function tableOf<P extends Parameters, C extends Columns>(
-  definition: Definition<P, C>, cell: ChartedCell, book: OpenBook,
+  definition: Definition<P, C>,
+  cell: ChartedCell,
+  book: OpenBook,
 ) {
   const found = evaluated(definition, cell.args)
   if ('noChart' in found || !isTable(found.result)) return undefined
@@ -98,13 +130,21 @@ function tableOf<P extends Parameters, C extends Columns>(
 function curveOf(cell: ChartedCell, book: OpenBook): SheetChart | undefined {
   const found = oddsOf(cell, book)
   if ('noChart' in found) return undefined
-  const { of, unit, percentiles: { length } } = found
-  const column = (key: keyof typeof odds.result.columns) => columnBelow(
-    cell, columnsBefore(odds.result.columns, key), length,
-  )
+  const {
+    of,
+    unit,
+    percentiles: { length },
+  } = found
+  const column = (key: keyof typeof odds.result.columns) =>
+    columnBelow(cell, columnsBefore(odds.result.columns, key), length)
   return {
-    sheet: cell.sheet, free: freeBeside(cell, book), kind: 'curve', title: words.odds.chart(of),
-    along: column('result'), alongTitle: unit, valueTitle: words.odds.shareOfDraws,
+    sheet: cell.sheet,
+    free: freeBeside(cell, book),
+    kind: 'curve',
+    title: words.odds.chart(of),
+    along: column('result'),
+    alongTitle: unit,
+    valueTitle: words.odds.shareOfDraws,
     series: [{ name: words.odds.shareOfDraws, values: column('share') }],
   }
 }
@@ -120,7 +160,10 @@ function freeBeside(cell: ChartedCell, book: OpenBook): string {
   return addressOf(row, column)
 }
 
-function freePlaceBeside({ sheet, row }: ChartedCell, { sheets }: OpenBook): { readonly row: number; readonly column: number } {
+function freePlaceBeside(
+  { sheet, row }: ChartedCell,
+  { sheets }: OpenBook,
+): { readonly row: number; readonly column: number } {
   const cells = [...(sheets.find(({ name }) => name === sheet)?.cells.values() ?? [])]
   const last = Math.max(...cells.filter((cell) => cell.row >= row).map(({ column }) => column))
   return { row, column: last + 1 + 1 }

@@ -34,7 +34,15 @@ export function swingsOf(cell: ChartedCell, book: OpenBook): Swings | NoChart {
   const called = new Map(numbered(table.args.argumentNames).map((name, row) => [name, words[row]]))
   const bars = rows.map(({ argument, low, high, atLow, atHigh, swing }): Swing => {
     const own = called.get(String(argument).toLowerCase())
-    return { argument: String(argument), ...(own && { called: own }), low: Number(low), high: Number(high), atLow: Number(atLow), atHigh: Number(atHigh), swing: Number(swing) }
+    return {
+      argument: String(argument),
+      ...(own && { called: own }),
+      low: Number(low),
+      high: Number(high),
+      atLow: Number(atLow),
+      atHigh: Number(atHigh),
+      swing: Number(swing),
+    }
   })
   return { ...askedFor(table.args.functionName), likely: Number(rows[0]?.likely), bars }
 }

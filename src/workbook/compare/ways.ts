@@ -25,10 +25,14 @@ export function waysOfCompare(cell: ChartedCell, book: OpenBook): readonly WayCo
   const comparison = evaluated(compare, cell.args)
   if ('noChart' in comparison) return comparison
   const given = rootedOfCompare(comparison.args)
-  const others = otherCosts(cell, given.map(({ other }) => other), book)
+  const others = otherCosts(
+    cell,
+    given.map(({ other }) => other),
+    book,
+  )
   const sorted = orderOf(given)
-  return rowsOf(comparison.result).map(
-    ({ name, perLiner }, row) => wayCost(String(name), Number(perLiner), given[sorted[row]!]!, others[sorted[row]!]),
+  return rowsOf(comparison.result).map(({ name, perLiner }, row) =>
+    wayCost(String(name), Number(perLiner), given[sorted[row]!]!, others[sorted[row]!]),
   )
 }
 
@@ -49,12 +53,21 @@ export function rootingCostRuns(cells: readonly ChartedCell[]): readonly (readon
 }
 
 /** Cells of one line that follow one another along it. */
-function runs(cells: readonly ChartedCell[], placeOf: (cell: ChartedCell) => readonly [line: number, along: number]): readonly (readonly ChartedCell[])[] {
-  const sorted = [...cells].sort((a, b) => a.sheet.localeCompare(b.sheet) || placeOf(a)[0] - placeOf(b)[0] || placeOf(a)[1] - placeOf(b)[1])
+function runs(
+  cells: readonly ChartedCell[],
+  placeOf: (cell: ChartedCell) => readonly [line: number, along: number],
+): readonly (readonly ChartedCell[])[] {
+  const sorted = [...cells].sort(
+    (a, b) => a.sheet.localeCompare(b.sheet) || placeOf(a)[0] - placeOf(b)[0] || placeOf(a)[1] - placeOf(b)[1],
+  )
   const found: ChartedCell[][] = []
   for (const cell of sorted) {
     const last = found.at(-1)?.at(-1)
-    const follows = last !== undefined && last.sheet === cell.sheet && placeOf(last)[0] === placeOf(cell)[0] && placeOf(last)[1] + 1 === placeOf(cell)[1]
+    const follows =
+      last !== undefined &&
+      last.sheet === cell.sheet &&
+      placeOf(last)[0] === placeOf(cell)[0] &&
+      placeOf(last)[1] + 1 === placeOf(cell)[1]
     if (follows) found.at(-1)!.push(cell)
     else found.push([cell])
   }
@@ -84,7 +97,11 @@ function namesInOneLine(run: readonly ChartedCell[], book: OpenBook): readonly s
 }
 
 function wayCost(name: string, perLiner: number, rooted: Rooted, others: OtherCosts | undefined): WayCost {
-  const parts = Object.fromEntries(Object.entries(partsPerLiner(rooted, others)).map(([key, amount]) => [key, toCell(amount)]))
-  const calledIn = others && Object.fromEntries(Object.entries(others).map(([key, { cells }]) => [key, cells.map(({ heading }) => heading)]))
+  const parts = Object.fromEntries(
+    Object.entries(partsPerLiner(rooted, others)).map(([key, amount]) => [key, toCell(amount)]),
+  )
+  const calledIn =
+    others &&
+    Object.fromEntries(Object.entries(others).map(([key, { cells }]) => [key, cells.map(({ heading }) => heading)]))
   return { name, parts, perLiner, ...(calledIn && { calledIn }) }
 }

@@ -12,7 +12,10 @@ import type { ChartedCell } from './chartedCells'
  * it. One after the other, as the call was given them; undefined where there are none.
  */
 export function wordsBeside<P extends Parameters>(
-  { sheet, address, id, args }: ChartedCell, definition: Definition<P>, parameter: keyof P & string, book: OpenBook,
+  { sheet, address, id, args }: ChartedCell,
+  definition: Definition<P>,
+  parameter: keyof P & string,
+  book: OpenBook,
 ): readonly (string | undefined)[] {
   const place = placeOf(definition, parameter)
   const written = onlyCall(sheetNamed(book, sheet)?.cells.get(address)?.formula ?? '', id)?.[place]
@@ -22,7 +25,7 @@ export function wordsBeside<P extends Parameters>(
   const held = sheetNamed(book, range.sheet)
   const textAt = (row: number, column: number) => held && labelsOf(held.cells).textAt(range.top + row, column)
   const given = [args[place]].flat(2)
-  return given.flatMap((name, row) => (
-    isBlank(name) ? [] : [textAt(row, range.left + 1) ?? textAt(row, range.left - 1)]
-  ))
+  return given.flatMap((name, row) =>
+    isBlank(name) ? [] : [textAt(row, range.left + 1) ?? textAt(row, range.left - 1)],
+  )
 }

@@ -44,7 +44,12 @@ export const waysOfRooting: readonly LibraryEntry[] = [
     name: 'Peat or coir with perlite',
     text: 'Own mix in trays. It costs the parts, what vanishes in mixing, lime and wetting agent, mixing labour, the tray with its washing, and breakage.',
     bands: [
-      { of: 'sum of the parts that vanishes, three of bark, one of peat, one of sand', range: '15 to 20 %', source: 'rootmaker-faq', parameter: 'mixShrink' },
+      {
+        of: 'sum of the parts that vanishes, three of bark, one of peat, one of sand',
+        range: '15 to 20 %',
+        source: 'rootmaker-faq',
+        parameter: 'mixShrink',
+      },
       ...fillingBands,
     ],
     functions: ['BLENDCOST', 'BLENDPARTS', 'FILL', 'TRAYS', 'MEDIUMCOST'],

@@ -12,7 +12,19 @@ import { library } from '../../wording/en/library'
 import { parameters } from '../../wording/en/parameters'
 import { sheets } from '../../wording/en/sheets'
 import type { Allowed, Book, Cell } from '../book'
-import { caution, formats, heading, headings, openInput, result, spilledOver, text, title, total, type Row } from '../season/cells'
+import {
+  caution,
+  formats,
+  heading,
+  headings,
+  openInput,
+  result,
+  spilledOver,
+  text,
+  title,
+  total,
+  type Row,
+} from '../season/cells'
 import { withWaitingFormulas } from '../season/waitingFormulas'
 import type { Band, LibraryEntry } from './library'
 
@@ -25,13 +37,7 @@ const figures = 'C'
 /** @param sheet The name that the sheet is to have. */
 export function startingRows(entry: LibraryEntry, sheet: string): Book {
   const { name, text: about, bands, functions, cautions } = entry
-  const rows: Row[] = [
-    [title(words.title(name))],
-    [text(about)],
-    [text(words.about)],
-    [],
-    headings(...words.headings),
-  ]
+  const rows: Row[] = [[title(words.title(name))], [text(about)], [text(words.about)], [], headings(...words.headings)]
   /** Where what a parameter takes, or a function gives, stands: the row of its first cell, from 1, and how many. */
   const placed = new Map<string, { readonly row: number; readonly height: number }>()
   const place = (key: string, added: readonly Row[]) => {
@@ -44,7 +50,14 @@ export function startingRows(entry: LibraryEntry, sheet: string): Book {
   }
   const asked = new Set<Band>()
   for (const definition of functions.flatMap(sheetFunction)) {
-    rows.push([heading(definition.summary), heading(''), heading(''), heading(`STICK.${definition.id}`), heading(''), heading('')])
+    rows.push([
+      heading(definition.summary),
+      heading(''),
+      heading(''),
+      heading(`STICK.${definition.id}`),
+      heading(''),
+      heading(''),
+    ])
     for (const [key, parameter] of Object.entries(definition.parameters)) {
       if (placed.has(key)) continue
       const band = bands.find(({ parameter: of }) => of === key)
@@ -54,9 +67,16 @@ export function startingRows(entry: LibraryEntry, sheet: string): Book {
     const formula = `=STICK.${definition.id}(${Object.keys(definition.parameters).map(reference).join(',')})`
     place(definition.result.name, resultRows(definition, formula))
   }
-  for (const band of bands) if (!asked.has(band)) rows.push([text(capital(band.of)), text(''), text('–'), text(''), ...bandCells(band)])
+  for (const band of bands)
+    if (!asked.has(band)) rows.push([text(capital(band.of)), text(''), text('–'), text(''), ...bandCells(band)])
   rows.push([], ...cautionSentences(cautions).map((sentence) => [caution(sentence)]))
-  return withWaitingFormulas({ names: [], sheets: [{ name: sheet, widths: [64, 24, 14, 52, 18, 60], frozenRows: headingRow, frozenColumns: 0, rows }] }, () => false)
+  return withWaitingFormulas(
+    {
+      names: [],
+      sheets: [{ name: sheet, widths: [64, 24, 14, 52, 18, 60], frozenRows: headingRow, frozenColumns: 0, rows }],
+    },
+    () => false,
+  )
 }
 
 const headingRow = 5
@@ -73,8 +93,11 @@ function inputRows(parameter: Parameter, band: Band | undefined): readonly Row[]
   const { text: label, unit, shape } = parameter
   const count = shape === 'cell' ? 1 : components
   return Array.from({ length: count }, (_, index) => [
-    text(capital(count === 1 ? label : words.component(label, index + 1))), text(unit), inputCell(parameter, band),
-    text(wanted(parameter)), ...(index === 0 ? bandCells(band) : []),
+    text(capital(count === 1 ? label : words.component(label, index + 1))),
+    text(unit),
+    inputCell(parameter, band),
+    text(wanted(parameter)),
+    ...(index === 0 ? bandCells(band) : []),
   ])
 }
 
@@ -82,7 +105,11 @@ function inputRows(parameter: Parameter, band: Band | undefined): readonly Row[]
 function inputCell(parameter: Parameter, band: Band | undefined): Cell {
   const fallback = band === undefined && typeof parameter.default === 'number' ? parameter.default : undefined
   const allowed = allowedFor(parameter)
-  return { ...openInput(formatOf(parameter)), ...(fallback !== undefined && { value: fallback }), ...(allowed && { allowed }) }
+  return {
+    ...openInput(formatOf(parameter)),
+    ...(fallback !== undefined && { value: fallback }),
+    ...(allowed && { allowed }),
+  }
 }
 
 /** The limits of the function, which hold whatever the material. */
@@ -91,7 +118,12 @@ function allowedFor(parameter: Parameter): Allowed | undefined {
   const from = atLeast ?? above
   if (from === undefined) return undefined
   const to = atMost ?? below
-  return { from, ...(to !== undefined && { to }), ...(whole && { whole }), sentence: words.typeThat(wanted(parameter), parameter.unit) }
+  return {
+    from,
+    ...(to !== undefined && { to }),
+    ...(whole && { whole }),
+    sentence: words.typeThat(wanted(parameter), parameter.unit),
+  }
 }
 
 /** A cell is checked as a number, so no text with a unit is asked for. */
@@ -102,7 +134,10 @@ function wanted(parameter: Parameter): string {
 function resultRows({ result: given }: Definition, formula: string): readonly Row[] {
   const row = (cell: Cell): Row => [text(capital(given.text)), text(given.unit), cell]
   if (fillsOneCell(given)) return [row(total(formula, formats.mixed))]
-  return [row({ ...result(formula, formats.mixed), spills: true }), ...Array.from({ length: components - 1 }, () => row(spilledOver(formats.mixed)))]
+  return [
+    row({ ...result(formula, formats.mixed), spills: true }),
+    ...Array.from({ length: components - 1 }, () => row(spilledOver(formats.mixed))),
+  ]
 }
 
 function formatOf({ share, whole }: Parameter): string {

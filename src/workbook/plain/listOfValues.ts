@@ -10,7 +10,10 @@ const words = sheets.copy
 export function listOfValues(fates: readonly PlainFate[], taken: readonly string[]): Sheet {
   const values = fates.filter(({ becomes }) => becomes !== 'formula')
   const lines = values.map(({ sheet, address, cell, because }): Cell[] => [
-    { value: sheet }, { value: address }, isCellError(cell.value) ? { value: cell.value.code } : { value: cell.value ?? '' }, { value: because === undefined ? '' : words.because(because) },
+    { value: sheet },
+    { value: address },
+    isCellError(cell.value) ? { value: cell.value.code } : { value: cell.value ?? '' },
+    { value: because === undefined ? '' : words.because(because) },
   ])
   return {
     name: freeName(words.sheet, taken),

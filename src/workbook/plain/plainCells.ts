@@ -31,7 +31,12 @@ export type NoFormula =
 const longestFormula = 8192
 
 /** @param within Only cells of this block; all where it is missing. */
-export function plainFates(sheet: OpenSheet, into: Into, definitions: readonly Definition[], within?: RangeRead): readonly PlainFate[] {
+export function plainFates(
+  sheet: OpenSheet,
+  into: Into,
+  definitions: readonly Definition[],
+  within?: RangeRead,
+): readonly PlainFate[] {
   const spilled = spilledCells(sheet)
   return [...sheet.cells].flatMap(([address, cell]) => {
     const isMeant = within === undefined || holds(within, sheet.name, cell.row, cell.column)
@@ -41,12 +46,18 @@ export function plainFates(sheet: OpenSheet, into: Into, definitions: readonly D
   })
 }
 
-function fateOf(cell: OpenCell, { cells }: OpenSheet, into: Into, definitions: readonly Definition[]): Pick<PlainFate, 'becomes' | 'formula' | 'because'> {
+function fateOf(
+  cell: OpenCell,
+  { cells }: OpenSheet,
+  into: Into,
+  definitions: readonly Definition[],
+): Pick<PlainFate, 'becomes' | 'formula' | 'because'> {
   const { formula, spill, sentence } = cell
   const shown = [cell, ...cellsFilledBy(spill).map((address) => cells.get(address))]
   const value = shown.map((one) => one?.value).find(isCellError)
   // A plain formula could give a number where our function refuses, and that refusal would be lost.
-  if (value !== undefined) return { becomes: 'left', because: { kind: 'error', code: value.code, ...(sentence && { sentence }) } }
+  if (value !== undefined)
+    return { becomes: 'left', because: { kind: 'error', code: value.code, ...(sentence && { sentence }) } }
   if (into === 'values') return { becomes: 'value' }
   const plain = plainCell(formula, definitions)
   if ('without' in plain) {

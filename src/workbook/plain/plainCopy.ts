@@ -20,9 +20,18 @@ export interface PlainCopy extends BookCopy {
 export function plainCopy(book: Book, open: OpenBook, definitions: readonly Definition[]): PlainCopy {
   const fates = open.sheets.flatMap((sheet) => plainFates(sheet, 'formulas', definitions))
   const names = book.names.map((name) => plainName(name, definitions))
-  const list = listOfValues(fates, book.sheets.map(({ name }) => name))
+  const list = listOfValues(
+    fates,
+    book.sheets.map(({ name }) => name),
+  )
   const values = fates.filter(({ becomes }) => becomes !== 'formula')
-  const sheets = book.sheets.map((sheet) => plainSheet(sheet, open, fates.filter((fate) => fate.sheet === sheet.name)))
+  const sheets = book.sheets.map((sheet) =>
+    plainSheet(
+      sheet,
+      open,
+      fates.filter((fate) => fate.sheet === sheet.name),
+    ),
+  )
   return {
     book: { sheets: [...sheets, list], names },
     calculated: open,
@@ -44,7 +53,7 @@ function plainSheet(sheet: Sheet, open: OpenBook, fates: readonly PlainFate[]): 
   const rows = sheet.rows.map((row) => [...row])
   const put = (address: string, cell: Cell) => {
     const { top, left } = blockOf(address)!
-    const row = rows[top] ??= []
+    const row = (rows[top] ??= [])
     const { value: _value, formula: _formula, spills: _spills, ...looks } = row[left] ?? {}
     row[left] = { ...looks, ...cell }
   }

@@ -15,12 +15,20 @@ export interface PlainPlan {
 }
 
 /** @param place A cell or a block, "B4:C9"; the whole workbook where it is missing. */
-export function plainPlan(book: OpenBook, place: CellPlace | undefined, into: Into, definitions: readonly Definition[]): PlainPlan {
+export function plainPlan(
+  book: OpenBook,
+  place: CellPlace | undefined,
+  into: Into,
+  definitions: readonly Definition[],
+): PlainPlan {
   const block = place && blockOf(place.address)
   const within = place && block && { sheet: place.sheet, ...block }
-  const bySheet = place !== undefined && block === undefined ? [] : book.sheets
-    .filter(({ name }) => place === undefined || name === place.sheet)
-    .map((sheet) => ({ sheet, fates: plainFates(sheet, into, definitions, within) }))
+  const bySheet =
+    place !== undefined && block === undefined
+      ? []
+      : book.sheets
+          .filter(({ name }) => place === undefined || name === place.sheet)
+          .map((sheet) => ({ sheet, fates: plainFates(sheet, into, definitions, within) }))
   return {
     place,
     into,

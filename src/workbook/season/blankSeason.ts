@@ -25,7 +25,8 @@ function withoutSpecies({ sheets, names }: Book): Book {
     sheets: mapCells(sheets, (cell) => {
       // Which species an order line takes its spread from is for the user to say.
       if (cell.formula !== undefined && renamed.has(cell.formula.slice(1))) return { ...cellLike(cell), look: 'input' }
-      if (cell.look === 'heading' && typeof cell.value === 'string') return { ...cell, value: headings.get(cell.value) ?? cell.value }
+      if (cell.look === 'heading' && typeof cell.value === 'string')
+        return { ...cell, value: headings.get(cell.value) ?? cell.value }
       return cell
     }),
   }
@@ -39,10 +40,22 @@ function withoutFigures({ sheets, names }: Book): Book {
     sheets: mapCells(sheets, (cell, place) => {
       if (holdsConvention(place)) return cell
       const kept = cellLike(cell)
-      if (cell.value === inventedMark) return { look: 'text', value: 'Type into the boxed cells. What reads them shows nothing until they are filled.' }
-      if (cell.look === 'input') return typeof cell.value === 'string' && !withOwnWords.has(place.sheet) && !holdsOwnWords(place) ? { ...kept, value: cell.value } : kept
-      if (typeof cell.value === 'string') return { ...kept, value: withoutInvented(cell.value.replace(nursery, 'Your nursery')) }
-      return { ...kept, ...(cell.value !== undefined && { value: cell.value }), ...(cell.formula !== undefined && { formula: cell.formula }) }
+      if (cell.value === inventedMark)
+        return {
+          look: 'text',
+          value: 'Type into the boxed cells. What reads them shows nothing until they are filled.',
+        }
+      if (cell.look === 'input')
+        return typeof cell.value === 'string' && !withOwnWords.has(place.sheet) && !holdsOwnWords(place)
+          ? { ...kept, value: cell.value }
+          : kept
+      if (typeof cell.value === 'string')
+        return { ...kept, value: withoutInvented(cell.value.replace(nursery, 'Your nursery')) }
+      return {
+        ...kept,
+        ...(cell.value !== undefined && { value: cell.value }),
+        ...(cell.formula !== undefined && { formula: cell.formula }),
+      }
     }),
   }
 }
@@ -54,13 +67,24 @@ function inRanges(names: readonly DefinedName[]): (place: Place) => boolean {
 
 /** Costs and shares that a way may not have begin with none; in the order book an empty cell itself says that nothing is asked. */
 function withZeros({ sheets, names }: Book, mayStayEmpty: (place: Place) => boolean): Book {
-  return { names, sheets: mapCells(sheets, (cell, place) => (cell.look === 'input' && mayStayEmpty(place) && !inColumns.has(place.sheet) ? { ...cell, value: 0 } : cell)) }
+  return {
+    names,
+    sheets: mapCells(sheets, (cell, place) =>
+      cell.look === 'input' && mayStayEmpty(place) && !inColumns.has(place.sheet) ? { ...cell, value: 0 } : cell,
+    ),
+  }
 }
 
 /** What a cell is apart from its content. */
 function cellLike({ look, format, spills, allowed, note }: Cell): Cell {
   const words = note === undefined ? '' : withoutInvented(note)
-  return { ...(look && { look }), ...(format !== undefined && { format }), ...(spills && { spills }), ...(allowed && { allowed }), ...(words !== '' && { note: words }) }
+  return {
+    ...(look && { look }),
+    ...(format !== undefined && { format }),
+    ...(spills && { spills }),
+    ...(allowed && { allowed }),
+    ...(words !== '' && { note: words }),
+  }
 }
 
 /** The sheets on which texts in boxes are the nursery's own: species, suppliers. On the others they name a medium or a way. */

@@ -32,9 +32,18 @@ export const text = (value: string): Cell => ({ value, look: 'text' })
 export const heading = (value: string): Cell => ({ value, look: 'heading' })
 export const caution = (value: string): Cell => ({ value, look: 'caution' })
 
-const share: Allowed = { from: 0, to: 1, sentence: 'Type a share from 0 to 1, or a percentage from 0% to 100%: 0.95 or 95%.' }
+const share: Allowed = {
+  from: 0,
+  to: 1,
+  sentence: 'Type a share from 0 to 1, or a percentage from 0% to 100%: 0.95 or 95%.',
+}
 
-const day: Allowed = { from: serialOf('2000-01-01'), to: serialOf('2099-12-31'), day: true, sentence: 'Type a day as year-month-day, such as 2026-02-09.' }
+const day: Allowed = {
+  from: serialOf('2000-01-01'),
+  to: serialOf('2099-12-31'),
+  day: true,
+  sentence: 'Type a day as year-month-day, such as 2026-02-09.',
+}
 
 /** Every share of the season lies between none and all, and every day in this century; what else may be typed a cell says itself. */
 function allowedBy(format: string | undefined): { readonly allowed?: Allowed } {
@@ -44,7 +53,13 @@ function allowedBy(format: string | undefined): { readonly allowed?: Allowed } {
 
 /** The only cells that are meant to be typed into. */
 export function input(value: CellContent, format?: string, note?: string): Cell {
-  return { value, look: 'input', ...(format === undefined ? {} : { format }), ...(note === undefined ? {} : { note }), ...allowedBy(format) }
+  return {
+    value,
+    look: 'input',
+    ...(format === undefined ? {} : { format }),
+    ...(note === undefined ? {} : { note }),
+    ...allowedBy(format),
+  }
 }
 
 /** A day to type over, given as year-month-day. */
@@ -80,7 +95,10 @@ export const headings = (...values: readonly string[]): Row => values.map(headin
 export const inventedMark = 'Invented nursery, invented prices: for demonstration only'
 
 /** The head of every sheet: nobody shall take these prices for somebody's. */
-export function headOf(name: string, about: string): { readonly title: () => Row; readonly invented: () => Row; readonly about: () => Row } {
+export function headOf(
+  name: string,
+  about: string,
+): { readonly title: () => Row; readonly invented: () => Row; readonly about: () => Row } {
   return {
     title: () => [title(name)],
     invented: () => [caution(inventedMark)],

@@ -10,7 +10,10 @@ export function currencyOf({ sheets }: OpenBook): string | undefined {
   const counts = new Map<string, number>()
   for (const { cells } of sheets) {
     for (const { value, formula } of cells.values()) {
-      const code = formula === '' && typeof value === 'string' ? /^([A-Z]{3})(?:,? (?:a|an|each|per|first)\b.*)?$/.exec(value)?.[1] : undefined
+      const code =
+        formula === '' && typeof value === 'string'
+          ? /^([A-Z]{3})(?:,? (?:a|an|each|per|first)\b.*)?$/.exec(value)?.[1]
+          : undefined
       if (code !== undefined && known.has(code)) counts.set(code, (counts.get(code) ?? 0) + 1)
     }
   }
@@ -28,5 +31,8 @@ export function inCurrency({ sheets, names }: Book, currency: string): Book {
     ...(one.note !== undefined && { note: text(one.note) }),
     ...(one.allowed !== undefined && { allowed: { ...one.allowed, sentence: text(one.allowed.sentence) } }),
   })
-  return { names, sheets: sheets.map((sheet) => ({ ...sheet, rows: sheet.rows.map((row) => row.map((one) => one && cell(one))) })) }
+  return {
+    names,
+    sheets: sheets.map((sheet) => ({ ...sheet, rows: sheet.rows.map((row) => row.map((one) => one && cell(one))) })),
+  }
 }

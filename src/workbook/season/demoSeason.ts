@@ -17,8 +17,20 @@ import { waysSheet } from './waysSheet'
 /** An invented nursery's season from the order book to the review of what was spent. Only inputs are typed; all else is calculated. */
 export function demoSeason(): Book {
   const parts = [
-    seasonSheet(), ordersSheet(), batchesSheet(), waysSheet(), compareSheet(), blendsSheet(), reuseSheet(),
-    pricesSheet(), buyingSheet(), offersSheet(), timingSheet(), quoteSheet(), riskSheet(), reviewSheet(),
+    seasonSheet(),
+    ordersSheet(),
+    batchesSheet(),
+    waysSheet(),
+    compareSheet(),
+    blendsSheet(),
+    reuseSheet(),
+    pricesSheet(),
+    buyingSheet(),
+    offersSheet(),
+    timingSheet(),
+    quoteSheet(),
+    riskSheet(),
+    reviewSheet(),
   ]
   return { sheets: parts.map(({ sheet }) => sheet), names: parts.flatMap(({ names }) => names) }
 }

@@ -9,6 +9,10 @@ export function naming(sheet: string): (name: string, column: string, row: numbe
 }
 
 /** Names cells of one row, or of several, from one column to another. */
-export function namingAcross(sheet: string, firstColumn: string, lastColumn: string): (name: string, row: number, lastRow?: number) => DefinedName {
+export function namingAcross(
+  sheet: string,
+  firstColumn: string,
+  lastColumn: string,
+): (name: string, row: number, lastRow?: number) => DefinedName {
   return (name, row, lastRow = row) => ({ name, refersTo: `${sheet}!$${firstColumn}$${row}:$${lastColumn}$${lastRow}` })
 }

@@ -7,5 +7,7 @@ import type { CellPlace } from '../port'
 export function lastOrderLine(names: readonly DefinedName[]): CellPlace | undefined {
   const species = names.find(({ name }) => name.toLowerCase() === 'orderspecies')
   const [range] = species === undefined ? [] : rangesRead(`=${species.refersTo}`, '', new Map())
-  return range === undefined || range.sheet === '' ? undefined : { sheet: range.sheet, address: addressOf(range.bottom, range.left) }
+  return range === undefined || range.sheet === ''
+    ? undefined
+    : { sheet: range.sheet, address: addressOf(range.bottom, range.left) }
 }

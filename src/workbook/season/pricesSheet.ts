@@ -65,32 +65,132 @@ function single(label: string, unit: string, cell: Cell, how = '', bought?: Boug
 /** What every medium costs for a loose litre that reaches the bench. */
 export function pricesSheet(): NamedSheet {
   const { rows, at } = layOut({
-    ...headOf('Price list', 'What a loose litre costs by the time it reaches the bench. Prices without recoverable tax; what that means for you is for your accountant to say.'),
-    convention: () => [text('A bale declares pressed litres: expansion tells the loose litres in one of them. Measured: by volume, by weight, or by litres per kg. Suppliers and days are invented too.')],
+    ...headOf(
+      'Price list',
+      'What a loose litre costs by the time it reaches the bench. Prices without recoverable tax; what that means for you is for your accountant to say.',
+    ),
+    convention: () => [
+      text(
+        'A bale declares pressed litres: expansion tells the loose litres in one of them. Measured: by volume, by weight, or by litres per kg. Suppliers and days are invented too.',
+      ),
+    ],
     gap: blank,
-    units: () => headings('name', '', 'EUR a loose L', 'EUR a pack', 'EUR a pack', 'in its unit', 'of the size', 'L a kg', 'kg a m3 loose', 'share of weight', 'L a pack', 'loose per L', 'share', 'L a pack', '', '', 'year-month-day', ''),
-    heading: () => headings('Product', 'Sold as', 'A litre', 'Price', 'Delivery', 'Pack size', 'Unit', 'Label yield', 'Dry density', 'Water in it', 'Declared', 'Expansion', 'Waste', 'Loose', 'Measured', 'Supplier', 'Price of', 'Where the figure comes from'),
-    media: { height: priceList.length, rows: (at) => priceList.map((medium, index) => mediumRow(medium, at.media + index)) },
+    units: () =>
+      headings(
+        'name',
+        '',
+        'EUR a loose L',
+        'EUR a pack',
+        'EUR a pack',
+        'in its unit',
+        'of the size',
+        'L a kg',
+        'kg a m3 loose',
+        'share of weight',
+        'L a pack',
+        'loose per L',
+        'share',
+        'L a pack',
+        '',
+        '',
+        'year-month-day',
+        '',
+      ),
+    heading: () =>
+      headings(
+        'Product',
+        'Sold as',
+        'A litre',
+        'Price',
+        'Delivery',
+        'Pack size',
+        'Unit',
+        'Label yield',
+        'Dry density',
+        'Water in it',
+        'Declared',
+        'Expansion',
+        'Waste',
+        'Loose',
+        'Measured',
+        'Supplier',
+        'Price of',
+        'Where the figure comes from',
+      ),
+    media: {
+      height: priceList.length,
+      rows: (at) => priceList.map((medium, index) => mediumRow(medium, at.media + index)),
+    },
     gapBetween: blank,
     others: () => headings('Sold in other ways', 'Unit', 'Supplier', 'Figure', 'Price of', 'Note'),
-    cartonPrice: () => single('Rockwool blocks, price of a carton', 'EUR a carton', input(84, formats.price), '', cartons),
+    cartonPrice: () =>
+      single('Rockwool blocks, price of a carton', 'EUR a carton', input(84, formats.price), '', cartons),
     cartonDelivery: () => single('Rockwool blocks, delivery', 'EUR a carton', input(4.5, formats.price), '', cartons),
     sheetsPerCarton: () => single('Rockwool blocks, sheets in a carton', 'sheets', input(20, formats.count)),
-    sheetPrice: (at) => single('Rockwool blocks, price of a sheet', 'EUR a sheet', result(`=(${priced(`D${at.cartonPrice}`)}+D${at.cartonDelivery})/D${at.sheetsPerCarton}`, formats.each), 'Price and delivery of the carton over its sheets'),
-    rockwoolDisposal: () => single('Rockwool blocks, disposal', 'EUR a sheet', input(0.12, formats.price), 'Invented. How they are disposed of is for your local rules to say', { from: 'Tipworth', priceOf: '2025-11-10' }),
+    sheetPrice: (at) =>
+      single(
+        'Rockwool blocks, price of a sheet',
+        'EUR a sheet',
+        result(`=(${priced(`D${at.cartonPrice}`)}+D${at.cartonDelivery})/D${at.sheetsPerCarton}`, formats.each),
+        'Price and delivery of the carton over its sheets',
+      ),
+    rockwoolDisposal: () =>
+      single(
+        'Rockwool blocks, disposal',
+        'EUR a sheet',
+        input(0.12, formats.price),
+        'Invented. How they are disposed of is for your local rules to say',
+        { from: 'Tipworth', priceOf: '2025-11-10' },
+      ),
     thinTray: () => single('Thin tray, single use', 'EUR a tray', input(0.46, formats.price), '', tradePost),
-    thinTrayDisposal: () => single('Thin tray, disposal', 'EUR a tray', input(0.02, formats.price), '', { from: 'Tipworth', priceOf: '2025-11-10' }),
-    water: () => single('Mains water', 'EUR a m3', input(2.6, formats.price), 'Metered, so it is on no buying list', { from: 'Town water', priceOf: '2026-01-01' }),
-    acid: () => single('Acid to soak rockwool', 'EUR a m3 of water', input(3.4, formats.price), 'Invented. Follow the label; acids and bleach must never meet', tradePost),
-    pot: () => single('Pot, square, 8 cm', 'EUR a pot', input(0.028, formats.each), 'For potting on, on Quote; on no buying list', tradePost),
-    label: () => single('Label', 'EUR a label', input(0.011, formats.each), 'For grading, on Quote; on no buying list', { from: 'Hillside', priceOf: '2026-01-26' }),
+    thinTrayDisposal: () =>
+      single('Thin tray, disposal', 'EUR a tray', input(0.02, formats.price), '', {
+        from: 'Tipworth',
+        priceOf: '2025-11-10',
+      }),
+    water: () =>
+      single('Mains water', 'EUR a m3', input(2.6, formats.price), 'Metered, so it is on no buying list', {
+        from: 'Town water',
+        priceOf: '2026-01-01',
+      }),
+    acid: () =>
+      single(
+        'Acid to soak rockwool',
+        'EUR a m3 of water',
+        input(3.4, formats.price),
+        'Invented. Follow the label; acids and bleach must never meet',
+        tradePost,
+      ),
+    pot: () =>
+      single(
+        'Pot, square, 8 cm',
+        'EUR a pot',
+        input(0.028, formats.each),
+        'For potting on, on Quote; on no buying list',
+        tradePost,
+      ),
+    label: () =>
+      single('Label', 'EUR a label', input(0.011, formats.each), 'For grading, on Quote; on no buying list', {
+        from: 'Hillside',
+        priceOf: '2026-01-26',
+      }),
     gapBelow: blank,
     cautions: cautionLines(bags, weightToLitres),
   })
   const name = naming('Prices')
   const last = at.media + priceList.length - 1
   return {
-    sheet: { name: 'Prices', widths: [36, 19, 14, 12, 12, 14, 12, 12, 15, 16, 12, 13, 9, 12, 16, 14, 15, 70], frozenRows: at.heading, frozenColumns: 1, rows, tables: [tableIn('MediaPrices', 'A', at.heading, 'R', last), tableIn('OtherPrices', 'A', at.others, 'F', at.label)] },
+    sheet: {
+      name: 'Prices',
+      widths: [36, 19, 14, 12, 12, 14, 12, 12, 15, 16, 12, 13, 9, 12, 16, 14, 15, 70],
+      frozenRows: at.heading,
+      frozenColumns: 1,
+      rows,
+      tables: [
+        tableIn('MediaPrices', 'A', at.heading, 'R', last),
+        tableIn('OtherPrices', 'A', at.others, 'F', at.label),
+      ],
+    },
     names: [
       name('MediumName', 'A', at.media, last),
       name('SoldAs', 'B', at.media, last),

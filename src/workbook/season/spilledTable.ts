@@ -6,7 +6,9 @@ import type { Cell } from '../book'
 import { heading, spilledOver, type Row } from './cells'
 
 /** The definition of a table. */
-interface Spilling<C extends Columns> { readonly result: { readonly columns: C } }
+interface Spilling<C extends Columns> {
+  readonly result: { readonly columns: C }
+}
 
 type ByColumn<C extends Columns, T> = { readonly [K in keyof C]: T }
 
@@ -15,11 +17,14 @@ type ByColumn<C extends Columns, T> = { readonly [K in keyof C]: T }
  * grow. A column without a format holds texts.
  */
 export function spilledTable<C extends Columns>(
-  { result: { columns } }: Spilling<C>, formula: string, formats: ByColumn<C, string | undefined>, height: number,
+  { result: { columns } }: Spilling<C>,
+  formula: string,
+  formats: ByColumn<C, string | undefined>,
+  height: number,
 ): readonly Row[] {
   const keys: readonly (keyof C)[] = Object.keys(columns)
-  const headings = keys.map(
-    (_, column): Cell => (column === 0 ? { formula, spills: true, look: 'heading' } : { look: 'heading' }),
+  const headings = keys.map((_, column): Cell =>
+    column === 0 ? { formula, spills: true, look: 'heading' } : { look: 'heading' },
   )
   return [headings, ...Array.from({ length: height }, () => keys.map((key) => spilledOver(formats[key])))]
 }
@@ -31,7 +36,9 @@ export function aboveTable<C extends Columns>({ result: { columns } }: Spilling<
 
 /** The letter of one of its columns, where the table begins in column `corner`. */
 export function letterOf<C extends Columns>(
-  { result: { columns } }: Spilling<C>, key: keyof C & string, corner = 'A',
+  { result: { columns } }: Spilling<C>,
+  key: keyof C & string,
+  corner = 'A',
 ): string {
   return addressOf(0, positionOf(`${corner}1`).column + columnsBefore(columns, key)).replace('1', '')
 }

@@ -16,13 +16,18 @@ export interface Place {
 /** Of the inputs that are empty, some may stay so: nothing waits for those. */
 export function withWaitingFormulas({ sheets, names }: Book, mayStayEmpty: (place: Place) => boolean): Book {
   const named = namedRanges(names)
-  const formulas = placedCells(sheets).filter(({ cell }) => cell.formula !== undefined).map(({ cell, ...place }) => ({
-    place,
-    relative: relativeFormula(cell.formula!, addressIn(place)),
-    reads: referencesIn(cell.formula!).flatMap((text) => rangesRead(`=${text}`, place.sheet, named).map((range) => ({ text, range }))),
-  }))
+  const formulas = placedCells(sheets)
+    .filter(({ cell }) => cell.formula !== undefined)
+    .map(({ cell, ...place }) => ({
+      place,
+      relative: relativeFormula(cell.formula!, addressIn(place)),
+      reads: referencesIn(cell.formula!).flatMap((text) =>
+        rangesRead(`=${text}`, place.sheet, named).map((range) => ({ text, range })),
+      ),
+    }))
   const empty = new EmptyCells()
-  for (const { cell, ...place } of placedCells(sheets)) if (isEmptyAtFirst(cell) && !mayStayEmpty(place)) empty.add(place)
+  for (const { cell, ...place } of placedCells(sheets))
+    if (isEmptyAtFirst(cell) && !mayStayEmpty(place)) empty.add(place)
 
   let waiting = formulas.filter(({ reads }) => reads.some(({ range }) => empty.hasIn(range)))
   for (let known = 0; known < waiting.length;) {
@@ -35,7 +40,8 @@ export function withWaitingFormulas({ sheets, names }: Book, mayStayEmpty: (plac
   const conditions = new Map<string, Set<string>>()
   for (const { place, relative, reads } of waiting) {
     const alike = conditions.get(columnOf(place, relative)) ?? new Set()
-    for (const { text, range } of reads) if (empty.hasIn(range)) alike.add(relativeFormula(`=${isEmptyText(text, range)}`, addressIn(place)))
+    for (const { text, range } of reads)
+      if (empty.hasIn(range)) alike.add(relativeFormula(`=${isEmptyText(text, range)}`, addressIn(place)))
     conditions.set(columnOf(place, relative), alike)
   }
   return {
@@ -43,7 +49,11 @@ export function withWaitingFormulas({ sheets, names }: Book, mayStayEmpty: (plac
     sheets: mapCells(sheets, (cell, place) => {
       if (cell.formula === undefined) return cell
       const alike = conditions.get(columnOf(place, relativeFormula(cell.formula, addressIn(place)))) ?? []
-      return waitingFor([...alike].map((condition) => formulaAt(condition, addressIn(place)).slice(1)), cell, cell.formula)
+      return waitingFor(
+        [...alike].map((condition) => formulaAt(condition, addressIn(place)).slice(1)),
+        cell,
+        cell.formula,
+      )
     }),
   }
 }
@@ -51,7 +61,9 @@ export function withWaitingFormulas({ sheets, names }: Book, mayStayEmpty: (plac
 export function mapCells(sheets: readonly Sheet[], change: (cell: Cell, place: Place) => Cell): readonly Sheet[] {
   return sheets.map((sheet) => ({
     ...sheet,
-    rows: sheet.rows.map((row, rowIndex) => Array.from(row, (cell, column) => cell && change(cell, { sheet: sheet.name, row: rowIndex, column }))),
+    rows: sheet.rows.map((row, rowIndex) =>
+      Array.from(row, (cell, column) => cell && change(cell, { sheet: sheet.name, row: rowIndex, column })),
+    ),
   }))
 }
 
@@ -90,9 +102,13 @@ class EmptyCells {
 }
 
 function placedCells(sheets: readonly Sheet[]): readonly (Place & { readonly cell: Cell })[] {
-  return sheets.flatMap((sheet) => sheet.rows.flatMap((row, rowIndex) => (
-    Array.from(row).flatMap((cell, column) => (cell === undefined ? [] : [{ sheet: sheet.name, row: rowIndex, column, cell }]))
-  )))
+  return sheets.flatMap((sheet) =>
+    sheet.rows.flatMap((row, rowIndex) =>
+      Array.from(row).flatMap((cell, column) =>
+        cell === undefined ? [] : [{ sheet: sheet.name, row: rowIndex, column, cell }],
+      ),
+    ),
+  )
 }
 
 function columnOf({ sheet, column }: Place, relative: string): string {

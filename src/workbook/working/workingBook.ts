@@ -59,11 +59,19 @@ function callRows({ definition: { id, summary, parameters }, args, working }: Wo
   return [
     ...top,
     heading(words.argument, words.readAs, words.unit, words.given, words.meaning),
-    ...working.inputs.flatMap((input) => listed(
-      [input.value].flat(), text(unitText(input.unit)), input.given ? givenContents(given.get(input.name)) : [words.leftOut], input.name, input.text,
-    )),
+    ...working.inputs.flatMap((input) =>
+      listed(
+        [input.value].flat(),
+        text(unitText(input.unit)),
+        input.given ? givenContents(given.get(input.name)) : [words.leftOut],
+        input.name,
+        input.text,
+      ),
+    ),
     heading(words.step, words.quantity, words.unit, words.expression, words.meaning),
-    ...working.steps.flatMap((step) => listed([step.value].flat(), text(unitText(step.unit)), [step.formula], step.name, step.text)),
+    ...working.steps.flatMap((step) =>
+      listed([step.value].flat(), text(unitText(step.unit)), [step.formula], step.name, step.text),
+    ),
     [{ value: words.convention }, text(working.convention)],
   ]
 }
@@ -75,10 +83,18 @@ function readRows(read: readonly FilledCells[]): readonly Row[] {
     heading(words.cellRead, words.quantity, '', words.place, words.name),
     ...read.flatMap(({ sheet, address, name, label, values, count }): readonly Row[] => {
       const called = text(name ?? '')
-      if (count === 1) return [[text(label), { value: contentOf(values[0]?.value ?? null) }, undefined, text(`${sheet}!${address}`), called]]
+      if (count === 1)
+        return [
+          [text(label), { value: contentOf(values[0]?.value ?? null) }, undefined, text(`${sheet}!${address}`), called],
+        ]
       return [
         [text(label), undefined, undefined, text(`${sheet}!${address}`), called],
-        ...values.map((one): Row => [undefined, { value: contentOf(one.value) }, undefined, text(`${sheet}!${one.address}`)]),
+        ...values.map((one): Row => [
+          undefined,
+          { value: contentOf(one.value) },
+          undefined,
+          text(`${sheet}!${one.address}`),
+        ]),
         ...(count > values.length ? [[undefined, text(words.more(count - values.length))]] : []),
       ]
     }),
@@ -94,7 +110,8 @@ function recalculation(cell: WorkedCell, place: string, above: number): readonly
   const formula = fromOtherSheet(plain.formula, sheet)
   const [first, second] = [addressOf(above + 1, 1), addressOf(above + 2, 1)]
   if (filled === undefined) {
-    const difference = typeof cell.value === 'number' ? `=ROUND(ABS(${first}-${second}),9)` : `=IF(${first}=${second},0,1)`
+    const difference =
+      typeof cell.value === 'number' ? `=ROUND(ABS(${first}-${second}),9)` : `=IF(${first}=${second},0,1)`
     return [
       [{ value: words.plainFormula }, text(plain.formula)],
       [{ value: words.plainGives }, { formula, look: 'result' }],
@@ -103,11 +120,22 @@ function recalculation(cell: WorkedCell, place: string, above: number): readonly
     ]
   }
   const top = above + 5
-  const copy = blockAddress({ top, left: 0, bottom: top + filled.bottom - filled.top, right: filled.right - filled.left })
+  const copy = blockAddress({
+    top,
+    left: 0,
+    bottom: top + filled.bottom - filled.top,
+    right: filled.right - filled.left,
+  })
   return [
     [{ value: words.plainFormula }, text(plain.formula)],
     [{ value: words.cellShows }, text(`${sheet}!${spill}`)],
-    [{ value: words.cellsThatDiffer }, { formula: `=SUMPRODUCT(--IF(ISNUMBER(${filledPlace}),ABS(${filledPlace}-${copy})>0.000000001,${filledPlace}<>${copy}))`, look: 'total' }],
+    [
+      { value: words.cellsThatDiffer },
+      {
+        formula: `=SUMPRODUCT(--IF(ISNUMBER(${filledPlace}),ABS(${filledPlace}-${copy})>0.000000001,${filledPlace}<>${copy}))`,
+        look: 'total',
+      },
+    ],
     [],
     [{ value: words.plainGives }],
     [{ formula, spills: true }],
@@ -115,15 +143,27 @@ function recalculation(cell: WorkedCell, place: string, above: number): readonly
 }
 
 /** Where the whole cell is one call, the check of its answer can be live too: it calls the answer by the name of the result. */
-function withoutPlain({ id, reason, check }: { readonly id: string; readonly reason?: string; readonly check?: string }, { formula, sheet, calls }: WorkedCell, answer: string): readonly Row[] {
+function withoutPlain(
+  { id, reason, check }: { readonly id: string; readonly reason?: string; readonly check?: string },
+  { formula, sheet, calls }: WorkedCell,
+  answer: string,
+): readonly Row[] {
   const definition = calls.find((call) => call.definition.id === id)?.definition
   const isWhole = definition !== undefined && callArguments(formula, id) !== undefined
   return [
     [text(words.noPlainFormula(id)), text(reason ?? pane.unreadArgument)],
     ...(check === undefined ? [] : [[{ value: words.check }, text(check)]]),
-    ...(check === undefined || !isWhole ? [] : [[
-      { value: words.answerHolds }, { formula: fromOtherSheet(check, sheet, new Map([[definition.result.name.toLowerCase(), answer]])), look: 'total' as const },
-    ]]),
+    ...(check === undefined || !isWhole
+      ? []
+      : [
+          [
+            { value: words.answerHolds },
+            {
+              formula: fromOtherSheet(check, sheet, new Map([[definition.result.name.toLowerCase(), answer]])),
+              look: 'total' as const,
+            },
+          ],
+        ]),
   ]
 }
 
@@ -136,15 +176,23 @@ function text(value: string): Cell | undefined {
 }
 
 function contentOf(value: ReadCell): CellContent {
-  return isCellError(value) ? value.code : value ?? ''
+  return isCellError(value) ? value.code : (value ?? '')
 }
 
 /** A list takes a row for each of its values, so that none is hidden and all can be added up. */
-function listed(values: readonly CellContent[], unit: Cell | undefined, besides: readonly CellContent[], name: string, meaning: string): readonly Row[] {
+function listed(
+  values: readonly CellContent[],
+  unit: Cell | undefined,
+  besides: readonly CellContent[],
+  name: string,
+  meaning: string,
+): readonly Row[] {
   const cell = (value: CellContent | undefined): Cell | undefined => (value === undefined ? undefined : { value })
-  return Array.from({ length: Math.max(values.length, besides.length, 1) }, (_, index): Row => (
-    index === 0 ? [text(name), cell(values[0]), unit, cell(besides[0]), text(meaning)] : [undefined, cell(values[index]), undefined, cell(besides[index])]
-  ))
+  return Array.from({ length: Math.max(values.length, besides.length, 1) }, (_, index): Row =>
+    index === 0
+      ? [text(name), cell(values[0]), unit, cell(besides[0]), text(meaning)]
+      : [undefined, cell(values[index]), undefined, cell(besides[index])],
+  )
 }
 
 function givenContents(argument: unknown): readonly CellContent[] {

@@ -12,13 +12,23 @@ import { firstInstalled, inWindows } from './installed'
 import type { Engine, Tab } from './tab'
 
 const usualPlaces: Partial<Record<NodeJS.Platform, readonly string[]>> = {
-  linux: ['google-chrome-stable', 'google-chrome', 'microsoft-edge-stable', 'microsoft-edge', 'chromium', 'chromium-browser'],
+  linux: [
+    'google-chrome-stable',
+    'google-chrome',
+    'microsoft-edge-stable',
+    'microsoft-edge',
+    'chromium',
+    'chromium-browser',
+  ],
   darwin: [
     '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
     '/Applications/Microsoft Edge.app/Contents/MacOS/Microsoft Edge',
     '/Applications/Chromium.app/Contents/MacOS/Chromium',
   ],
-  win32: [...inWindows('Google', 'Chrome', 'Application', 'chrome.exe'), ...inWindows('Microsoft', 'Edge', 'Application', 'msedge.exe')],
+  win32: [
+    ...inWindows('Google', 'Chrome', 'Application', 'chrome.exe'),
+    ...inWindows('Microsoft', 'Edge', 'Application', 'msedge.exe'),
+  ],
 }
 
 /** What CHROME_PATH says instead of a file, to take the packaged one where another is installed. */
@@ -32,10 +42,16 @@ interface FoundChromium {
 /** Throws where there is none. */
 export function findChromium(): FoundChromium {
   const named = process.env.CHROME_PATH
-  if (named !== undefined && named !== packaged && !existsSync(named)) throw new Error(`CHROME_PATH names "${named}", and no file is there.`)
-  const installed = named === packaged ? undefined : firstInstalled(named === undefined ? usualPlaces[process.platform] ?? [] : [named])
-  if (installed !== undefined) return { version: installed.version, options: async () => ({ executablePath: installed.program }) }
-  if (process.platform === 'linux' && process.arch === 'x64') return { version: `${packageVersion()} from its package`, options: fromPackage }
+  if (named !== undefined && named !== packaged && !existsSync(named))
+    throw new Error(`CHROME_PATH names "${named}", and no file is there.`)
+  const installed =
+    named === packaged
+      ? undefined
+      : firstInstalled(named === undefined ? (usualPlaces[process.platform] ?? []) : [named])
+  if (installed !== undefined)
+    return { version: installed.version, options: async () => ({ executablePath: installed.program }) }
+  if (process.platform === 'linux' && process.arch === 'x64')
+    return { version: `${packageVersion()} from its package`, options: fromPackage }
   throw new Error('No Chrome, Edge or Chromium was found. Install one, or set CHROME_PATH to its program file.')
 }
 
@@ -82,9 +98,19 @@ export async function launchChromium(): Promise<Browser> {
 
 /** The first two would draw a page of the browser's own for each window. The others Playwright leaves out too, whose list this one replaces. */
 const unwantedFeatures = [
-  'WebUIOmniboxPopup', 'WebUIOmniboxAimPopup',
-  'AimEnabled', 'AvoidUnnecessaryBeforeUnloadCheckSync', 'DestroyProfileOnBrowserClose', 'HttpsFirstBalancedModeAutoEnable', 'HttpsUpgrades',
-  'MediaRouter', 'NetworkTimeServiceQuerying', 'OptimizationHints', 'PaintHolding', 'PreconnectToSearch', 'ThirdPartyStoragePartitioning',
+  'WebUIOmniboxPopup',
+  'WebUIOmniboxAimPopup',
+  'AimEnabled',
+  'AvoidUnnecessaryBeforeUnloadCheckSync',
+  'DestroyProfileOnBrowserClose',
+  'HttpsFirstBalancedModeAutoEnable',
+  'HttpsUpgrades',
+  'MediaRouter',
+  'NetworkTimeServiceQuerying',
+  'OptimizationHints',
+  'PaintHolding',
+  'PreconnectToSearch',
+  'ThirdPartyStoragePartitioning',
 ]
 
 async function options(): Promise<LaunchOptions> {
@@ -95,7 +121,11 @@ async function options(): Promise<LaunchOptions> {
     // Nothing may leave the machine, and a container that runs as root has no sandbox to offer.
     args: [
       ...(process.getuid?.() === 0 ? ['--no-sandbox'] : []),
-      '--disable-background-networking', '--disable-component-update', '--disable-sync', '--no-first-run', '--disable-gpu',
+      '--disable-background-networking',
+      '--disable-component-update',
+      '--disable-sync',
+      '--no-first-run',
+      '--disable-gpu',
       `--disable-features=${unwantedFeatures.join(',')}`,
     ],
     env: { ...process.env, ...env },
@@ -103,7 +133,11 @@ async function options(): Promise<LaunchOptions> {
 }
 
 function packageVersion(): string {
-  return (JSON.parse(readFileSync(join(root, 'node_modules', '@sparticuz', 'chromium', 'package.json'), 'utf8')) as { version: string }).version
+  return (
+    JSON.parse(readFileSync(join(root, 'node_modules', '@sparticuz', 'chromium', 'package.json'), 'utf8')) as {
+      version: string
+    }
+  ).version
 }
 
 async function fromPackage(): Promise<LaunchOptions> {

@@ -8,9 +8,11 @@ export async function downloadedInto(folder: string, act: () => Promise<void>): 
   const before = files()
   await act()
   let file: string | undefined
-  await expect.poll(() => {
-    file = files().find((name) => !before.includes(name) && readFileSync(join(folder, name)).length > 0)
-    return file
-  }).toBeDefined()
+  await expect
+    .poll(() => {
+      file = files().find((name) => !before.includes(name) && readFileSync(join(folder, name)).length > 0)
+      return file
+    })
+    .toBeDefined()
   return readFileSync(join(folder, file!))
 }

@@ -31,18 +31,25 @@ async function pressOften(tab: Tab, key: string, times: number): Promise<void> {
  * a busy machine it may move once more before the click is there, so that the click goes elsewhere, and is made again.
  */
 async function click(tab: Tab, xpath: string): Promise<void> {
-  await expect.poll(async () => {
-    const { x, y } = await placeAtRest(tab, xpath)
-    await tab.click(x, y)
-    return tab.evaluate('window.clicked')
-  }, { message: xpath }).toBe(true)
+  await expect
+    .poll(
+      async () => {
+        const { x, y } = await placeAtRest(tab, xpath)
+        await tab.click(x, y)
+        return tab.evaluate('window.clicked')
+      },
+      { message: xpath },
+    )
+    .toBe(true)
 }
 
 async function placeAtRest(tab: Tab, xpath: string): Promise<Middle> {
   let middle: Middle | null = null
-  await expect.poll(async () => {
-    const before = middle
-    middle = await tab.evaluate<Middle | null>(`(() => {
+  await expect
+    .poll(
+      async () => {
+        const before = middle
+        middle = await tab.evaluate<Middle | null>(`(() => {
       const element = document.evaluate(${JSON.stringify(xpath)}, document, null, XPathResult.FIRST_ORDERED_NODE_TYPE).singleNodeValue
       if (element === null || element.disabled) return null
       element.scrollIntoView({ block: 'center' })
@@ -52,8 +59,11 @@ async function placeAtRest(tab: Tab, xpath: string): Promise<Middle> {
       document.addEventListener('click', ({ target }) => { window.clicked = element.contains(target) }, { once: true, capture: true })
       return element.contains(document.elementFromPoint(x, y)) ? { x, y } : null
     })()`)
-    return middle !== null && middle.x === before?.x && middle.y === before?.y
-  }, { message: xpath, interval: 100 }).toBe(true)
+        return middle !== null && middle.x === before?.x && middle.y === before?.y
+      },
+      { message: xpath, interval: 100 },
+    )
+    .toBe(true)
   return middle!
 }
 
@@ -67,14 +77,23 @@ const numberIn = (line: string) => Number(/(-?[\d,.]+)$/.exec(line)?.[1]?.replac
 const inPane = (xpath: string) => `//aside[contains(@class, "functions")]${xpath}`
 
 /** Whether something of the page stands out of the window, or of the pane. */
-const tooWide = (tab: Tab) => tab.evaluate<string[]>(`[...document.querySelectorAll('.bar, .cell, aside.functions :is(h1, h2, h3, h4, h5, p, li, dt, dd, code, label, button, input, select)')]
+const tooWide = (tab: Tab) =>
+  tab.evaluate<
+    string[]
+  >(`[...document.querySelectorAll('.bar, .cell, aside.functions :is(h1, h2, h3, h4, h5, p, li, dt, dd, code, label, button, input, select)')]
   .filter((element) => element.getBoundingClientRect().right > document.documentElement.clientWidth + 0.5).map((element) => element.outerHTML.slice(0, 200))`)
 
 /** The heading of what is shown in the tab's panel. */
 async function chooseSection(tab: Tab, section: string): Promise<void> {
   await click(tab, inPane(`//*[@role="tab"][starts-with(normalize-space(), "${section}")]`))
-  await expect.poll(() => tab.evaluate(`[...document.querySelectorAll('aside.functions [role="tabpanel"]')]
-    .filter((panel) => getComputedStyle(panel).display !== 'none').map((panel) => panel.querySelector('h2')?.textContent).join()`), { message: section }).toMatch(new RegExp(`^${section}`))
+  await expect
+    .poll(
+      () =>
+        tab.evaluate(`[...document.querySelectorAll('aside.functions [role="tabpanel"]')]
+    .filter((panel) => getComputedStyle(panel).display !== 'none').map((panel) => panel.querySelector('h2')?.textContent).join()`),
+      { message: section },
+    )
+    .toMatch(new RegExp(`^${section}`))
 }
 
 /** Types an order as a grower does and reads what follows from it. */
@@ -100,13 +119,21 @@ async function changeFirstOrder(tab: Tab, liners: number): Promise<void> {
 async function openThreeFunctions(tab: Tab): Promise<void> {
   for (const id of ['BATCHSPREAD', 'BUYPLAN', 'UNITS']) {
     await click(tab, inPane(`//*[@data-function="${id}"]//h4/button`))
-    await expect.poll(() => tab.evaluate(`document.querySelector('[data-function="${id}"] h5')?.textContent`), { message: id }).toBe('Example')
+    await expect
+      .poll(() => tab.evaluate(`document.querySelector('[data-function="${id}"] h5')?.textContent`), { message: id })
+      .toBe('Example')
     // The name of the function that was opened is in sight, at the top of its text.
-    await expect.poll(() => tab.evaluate(`(() => {
+    await expect
+      .poll(
+        () =>
+          tab.evaluate(`(() => {
       const name = document.querySelector('[data-function="${id}"] h4').getBoundingClientRect()
       const list = document.querySelector('[data-function="${id}"]').closest('div').getBoundingClientRect()
       return name.top >= list.top - 1 && name.bottom <= list.bottom + 1
-    })()`), { message: `${id} in sight` }).toBe(true)
+    })()`),
+        { message: `${id} in sight` },
+      )
+      .toBe(true)
   }
 }
 
@@ -119,7 +146,9 @@ async function putAndUndo(tab: Tab): Promise<void> {
   await atCell(tab, /=STICK\.FILL\(72,"4\.38 in3"\) gives 5\.167/)
   for (const part of ['.bar', 'main.sheet']) {
     await tab.press('F6')
-    await expect.poll(() => tab.evaluate(`document.querySelector('${part}').contains(document.activeElement)`), { message: part }).toBe(true)
+    await expect
+      .poll(() => tab.evaluate(`document.querySelector('${part}').contains(document.activeElement)`), { message: part })
+      .toBe(true)
   }
   await tab.press('Control+z')
   await expect.poll(() => cellLine(tab)).toBe(before)
@@ -134,7 +163,9 @@ async function showInNarrowWindow(tab: Tab): Promise<void> {
     expect(await tooWide(tab), section).toEqual([])
   }
   await click(tab, '//button[normalize-space()="Sheet"]')
-  await expect.poll(() => tab.evaluate(`getComputedStyle(document.querySelector('.sheet .grid')).visibility`)).toBe('visible')
+  await expect
+    .poll(() => tab.evaluate(`getComputedStyle(document.querySelector('.sheet .grid')).visibility`))
+    .toBe('visible')
 }
 
 describe.each(engines.filter(({ version }) => version !== undefined))('$name $version', (engine) => {

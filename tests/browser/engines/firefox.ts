@@ -25,7 +25,11 @@ export const firefox: Engine = {
       browser: 'firefox',
       executablePath: installed!.program,
       headless: true,
-      extraPrefsFirefox: { 'browser.download.folderList': 2, 'browser.download.dir': folder, 'browser.download.alwaysOpenPanel': false },
+      extraPrefsFirefox: {
+        'browser.download.folderList': 2,
+        'browser.download.dir': folder,
+        'browser.download.alwaysOpenPanel': false,
+      },
     })
     try {
       const page = await browser.newPage()

@@ -25,11 +25,20 @@ function inPath(place: string): string[] {
 
 /** On Windows a browser asked for its version opens a window instead, so the file itself is asked. */
 export function versionOf(program: string, env = process.env): string {
-  const [command, words] = process.platform === 'win32'
-    ? ['powershell', ['-NoProfile', '-Command', `(Get-Item '${program.replaceAll("'", "''")}').VersionInfo.ProductVersion`]] as const
-    : [program, ['--version']] as const
+  const [command, words] =
+    process.platform === 'win32'
+      ? ([
+          'powershell',
+          ['-NoProfile', '-Command', `(Get-Item '${program.replaceAll("'", "''")}').VersionInfo.ProductVersion`],
+        ] as const)
+      : ([program, ['--version']] as const)
   try {
-    const said = execFileSync(command, words, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'], timeout: 60_000, env })
+    const said = execFileSync(command, words, {
+      encoding: 'utf8',
+      stdio: ['ignore', 'pipe', 'ignore'],
+      timeout: 60_000,
+      env,
+    })
     return /\d+(\.\d+)+/.exec(said)?.[0] ?? said.trim()
   } catch {
     return 'of unknown version'
@@ -38,7 +47,7 @@ export function versionOf(program: string, env = process.env): string {
 
 /** A program in the folders in which Windows keeps programs. */
 export function inWindows(...path: readonly string[]): string[] {
-  return [process.env.PROGRAMFILES, process.env['PROGRAMFILES(X86)'], process.env.LOCALAPPDATA].flatMap((folder) => (
-    folder === undefined ? [] : [join(folder, ...path)]
-  ))
+  return [process.env.PROGRAMFILES, process.env['PROGRAMFILES(X86)'], process.env.LOCALAPPDATA].flatMap((folder) =>
+    folder === undefined ? [] : [join(folder, ...path)],
+  )
 }

@@ -24,8 +24,9 @@ const zoom = 1.1
 
 export const webkit: Engine = {
   name: 'WebKit',
-  version: driverProgram && screenProgram && browserProgram && await versionOfBrowser(),
-  missing: 'On Linux, install WebKitGTK\'s driver and a screen in memory (in Debian the packages webkit2gtk-driver and xvfb).',
+  version: driverProgram && screenProgram && browserProgram && (await versionOfBrowser()),
+  missing:
+    "On Linux, install WebKitGTK's driver and a screen in memory (in Debian the packages webkit2gtk-driver and xvfb).",
   async visit(address, act) {
     const folder = mkdtempSync(join(tmpdir(), 'sticksheet-webkit-'))
     const processes: ChildProcess[] = []
@@ -33,7 +34,14 @@ export const webkit: Engine = {
       const display = await startScreen(processes)
       const port = await freePort()
       // Its home is the folder, because files that are saved go there.
-      const env = { ...process.env, DISPLAY: display, GDK_DPI_SCALE: String(zoom), HOME: folder, XDG_CONFIG_HOME: folder, XDG_DOWNLOAD_DIR: folder }
+      const env = {
+        ...process.env,
+        DISPLAY: display,
+        GDK_DPI_SCALE: String(zoom),
+        HOME: folder,
+        XDG_CONFIG_HOME: folder,
+        XDG_DOWNLOAD_DIR: folder,
+      }
       processes.push(spawn(driverProgram!, [`--port=${port}`], { env, stdio: 'ignore' }))
       const driver = await connect(port)
       try {
@@ -51,8 +59,15 @@ export const webkit: Engine = {
 
 /** Where Debian and its kin keep it: in a folder for each version of the library. */
 function miniBrowser(): string | undefined {
-  const libraries = ['/usr/lib/x86_64-linux-gnu', '/usr/lib/aarch64-linux-gnu', '/usr/libexec', '/usr/lib'].filter((folder) => existsSync(folder))
-  return libraries.flatMap((folder) => readdirSync(folder).filter((name) => name.startsWith('webkit2gtk-')).map((name) => join(folder, name, 'MiniBrowser')))
+  const libraries = ['/usr/lib/x86_64-linux-gnu', '/usr/lib/aarch64-linux-gnu', '/usr/libexec', '/usr/lib'].filter(
+    (folder) => existsSync(folder),
+  )
+  return libraries
+    .flatMap((folder) =>
+      readdirSync(folder)
+        .filter((name) => name.startsWith('webkit2gtk-'))
+        .map((name) => join(folder, name, 'MiniBrowser')),
+    )
     .find((program) => existsSync(program))
 }
 
@@ -68,7 +83,11 @@ async function versionOfBrowser(): Promise<string> {
 
 /** Resolves to its name, which it chooses itself. */
 async function startScreen(processes: ChildProcess[]): Promise<string> {
-  const child = spawn(screenProgram!, ['-displayfd', '3', '-screen', '0', `${screen.width}x${screen.height}x24`, '-nolisten', 'tcp'], { stdio: ['ignore', 'ignore', 'ignore', 'pipe'] })
+  const child = spawn(
+    screenProgram!,
+    ['-displayfd', '3', '-screen', '0', `${screen.width}x${screen.height}x24`, '-nolisten', 'tcp'],
+    { stdio: ['ignore', 'ignore', 'ignore', 'pipe'] },
+  )
   processes.push(child)
   const number = await new Promise<Buffer>((resolve, reject) => {
     child.stdio[3]!.once('data', resolve)
@@ -88,15 +107,20 @@ async function freePort(): Promise<number> {
 /** The driver is asked once it listens: what Selenium asked before would fail a second time, where nobody hears of it. */
 async function connect(port: number): Promise<WebDriver> {
   await untilListening(port)
-  const capabilities = new Capabilities({ 'browserName': 'MiniBrowser', 'webkitgtk:browserOptions': { binary: browserProgram, args: ['--automation', '--full-screen'] } })
+  const capabilities = new Capabilities({
+    browserName: 'MiniBrowser',
+    'webkitgtk:browserOptions': { binary: browserProgram, args: ['--automation', '--full-screen'] },
+  })
   return new Builder().usingServer(`http://127.0.0.1:${port}`).withCapabilities(capabilities).build()
 }
 
 async function untilListening(port: number): Promise<void> {
   const giveUp = Date.now() + patience
-  while (!await answers(port)) {
+  while (!(await answers(port))) {
     if (Date.now() > giveUp) throw new Error(`The driver of WebKit does not listen at port ${port}`)
-    await new Promise((resolve) => { setTimeout(resolve, 50) })
+    await new Promise((resolve) => {
+      setTimeout(resolve, 50)
+    })
   }
 }
 
@@ -114,7 +138,15 @@ function answers(port: number): Promise<boolean> {
 function tabOf(driver: WebDriver, folder: string): Tab {
   return {
     evaluate: (expression) => answered(expression, driver.executeScript(`return ${expression}`)),
-    click: (x, y) => answered(`a click at ${x}, ${y}`, driver.actions().move({ x: Math.round(x * zoom), y: Math.round(y * zoom) }).click().perform()),
+    click: (x, y) =>
+      answered(
+        `a click at ${x}, ${y}`,
+        driver
+          .actions()
+          .move({ x: Math.round(x * zoom), y: Math.round(y * zoom) })
+          .click()
+          .perform(),
+      ),
     type: (text) => answered(text, driver.actions().sendKeys(text).perform()),
     async press(key) {
       const keys = key.split('+').map(codeOf)
@@ -124,7 +156,10 @@ function tabOf(driver: WebDriver, folder: string): Tab {
       await answered(key, actions.perform())
     },
     async resize(width, height) {
-      await driver.manage().window().setRect({ x: 0, y: 0, width: Math.floor(width * zoom), height: Math.floor(height * zoom) })
+      await driver
+        .manage()
+        .window()
+        .setRect({ x: 0, y: 0, width: Math.floor(width * zoom), height: Math.floor(height * zoom) })
     },
     download: (cause) => downloadedInto(folder, cause),
   }

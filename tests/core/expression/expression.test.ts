@@ -3,7 +3,11 @@ import { compile, type Environment } from '../../../src/core/expression/expressi
 import { Decimal } from '../../../src/core/quantity/decimal'
 
 const environment: Environment = {
-  two: new Decimal(2), half: new Decimal('0.5'), line: [1, 2, 3].map((value) => new Decimal(value)), other: [4, 5, 6].map((value) => new Decimal(value)), short: [new Decimal(7)],
+  two: new Decimal(2),
+  half: new Decimal('0.5'),
+  line: [1, 2, 3].map((value) => new Decimal(value)),
+  other: [4, 5, 6].map((value) => new Decimal(value)),
+  short: [new Decimal(7)],
 }
 const known = new Set(Object.keys(environment))
 
@@ -13,24 +17,51 @@ function value(source: string): number | readonly number[] {
 }
 
 test('the operators bind as in Excel: a leading minus before the power', () => {
-  expect(['1+2*3', '(1+2)*3', '7-2-1', '12/3/2', '2^3^2', '-2^2', '2^-1', '1.5+two'].map(value)).toEqual([7, 9, 4, 2, 64, 4, 0.5, 3.5])
+  expect(['1+2*3', '(1+2)*3', '7-2-1', '12/3/2', '2^3^2', '-2^2', '2^-1', '1.5+two'].map(value)).toEqual([
+    7, 9, 4, 2, 64, 4, 0.5, 3.5,
+  ])
 })
 
 test('a range and a number are combined cell by cell, on either side', () => {
-  expect([value('line-1'), value('10-line'), value('line*other'), value('line/two'), value('-line')]).toEqual([[0, 1, 2], [9, 8, 7], [4, 10, 18], [0.5, 1, 1.5], [-1, -2, -3]])
+  expect([value('line-1'), value('10-line'), value('line*other'), value('line/two'), value('-line')]).toEqual([
+    [0, 1, 2],
+    [9, 8, 7],
+    [4, 10, 18],
+    [0.5, 1, 1.5],
+    [-1, -2, -3],
+  ])
   // A cell that the other range does not have counts as 0.
   expect(value('line+short')).toEqual([8, 2, 3])
 })
 
 test('the functions give what those of Excel give', () => {
-  expect(['SUM(line)', 'SUM(line,two,1)', 'PRODUCT(line,two)', 'SUMPRODUCT(line,other)', 'SUMPRODUCT(line,short)', 'MIN(line,half)', 'MAX(line,two)', 'ROUNDUP(two+half,0)', 'roundup(2.0000000001,0)'].map(value)).toEqual([6, 9, 12, 32, 7, 0.5, 3, 3, 2])
+  expect(
+    [
+      'SUM(line)',
+      'SUM(line,two,1)',
+      'PRODUCT(line,two)',
+      'SUMPRODUCT(line,other)',
+      'SUMPRODUCT(line,short)',
+      'MIN(line,half)',
+      'MAX(line,two)',
+      'ROUNDUP(two+half,0)',
+      'roundup(2.0000000001,0)',
+    ].map(value),
+  ).toEqual([6, 9, 12, 32, 7, 0.5, 3, 3, 2])
   expect(value('PI()')).toBe(Math.PI)
 })
 
 test('every comparison decides an IF, at and beside the tie', () => {
   const choose = (comparison: string) => ['1', '2', '3'].map((left) => value(`IF(${left}${comparison}two,1,0)`))
-  expect(Object.fromEntries(['=', '<>', '<', '<=', '>', '>='].map((comparison) => [comparison, choose(comparison)]))).toEqual({
-    '=': [0, 1, 0], '<>': [1, 0, 1], '<': [1, 0, 0], '<=': [1, 1, 0], '>': [0, 0, 1], '>=': [0, 1, 1],
+  expect(
+    Object.fromEntries(['=', '<>', '<', '<=', '>', '>='].map((comparison) => [comparison, choose(comparison)])),
+  ).toEqual({
+    '=': [0, 1, 0],
+    '<>': [1, 0, 1],
+    '<': [1, 0, 0],
+    '<=': [1, 1, 0],
+    '>': [0, 0, 1],
+    '>=': [0, 1, 1],
   })
 })
 

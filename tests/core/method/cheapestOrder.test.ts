@@ -1,6 +1,21 @@
 import { describe, expect, test } from 'vitest'
-import { cheapestOrders, litresToBeHad, mostLookedAt, mostWorthBuying, type Pack, type Purchase } from '../../../src/core/method/cheapestOrder'
-import { costOf, everyOrder, litresOf, randomFrom, randomPurchase, smallPurchase, tiedPurchase } from '../../oracles/purchases'
+import {
+  cheapestOrders,
+  litresToBeHad,
+  mostLookedAt,
+  mostWorthBuying,
+  type Pack,
+  type Purchase,
+} from '../../../src/core/method/cheapestOrder'
+import {
+  costOf,
+  everyOrder,
+  litresOf,
+  randomFrom,
+  randomPurchase,
+  smallPurchase,
+  tiedPurchase,
+} from '../../oracles/purchases'
 import { lowestCosts } from './lowestCosts'
 
 function pack(litres: number, price: number, more: Partial<Pack> = {}): Pack {
@@ -8,10 +23,15 @@ function pack(litres: number, price: number, more: Partial<Pack> = {}): Pack {
 }
 
 /** The bags of the cheapest order, and of the runner-up. */
-function bagsOf(need: number, packs: readonly Pack[], deliveries: readonly number[] = [0]): readonly (readonly number[])[] {
+function bagsOf(
+  need: number,
+  packs: readonly Pack[],
+  deliveries: readonly number[] = [0],
+): readonly (readonly number[])[] {
   const purchase = { need, packs, deliveries }
   const orders = cheapestOrders(purchase, 2)!
-  for (const { bags, cost, litres } of orders) expect([cost, litres]).toEqual([costOf(purchase, bags), litresOf(purchase, bags)])
+  for (const { bags, cost, litres } of orders)
+    expect([cost, litres]).toEqual([costOf(purchase, bags), litresOf(purchase, bags)])
   expect(cheapestOrders(purchase, 1)).toEqual(orders.slice(0, 1))
   return orders.map(({ bags }) => bags)
 }
@@ -44,17 +64,44 @@ describe('orders that can be weighed by hand', () => {
   test('a delivery is paid once for each supplier that sells something', () => {
     const packs = [pack(50, 10), pack(40, 9), pack(45, 4, { supplier: 1 })]
     // 10 + 9 + 5 = 24, 4 + 4 + 15 = 23.
-    expect(bagsOf(90, packs, [5, 15])).toEqual([[0, 0, 2], [1, 1, 0]])
-    expect(bagsOf(90, packs, [5, 18])).toEqual([[1, 1, 0], [2, 0, 0]])
+    expect(bagsOf(90, packs, [5, 15])).toEqual([
+      [0, 0, 2],
+      [1, 1, 0],
+    ])
+    expect(bagsOf(90, packs, [5, 18])).toEqual([
+      [1, 1, 0],
+      [2, 0, 0],
+    ])
     // 10 + 4 with both deliveries is 1 + 1 + 14.
-    expect(bagsOf(95, packs.map((one) => ({ ...one, available: 1 })), [1, 1])).toEqual([[1, 0, 1], [1, 1, 1]])
+    expect(
+      bagsOf(
+        95,
+        packs.map((one) => ({ ...one, available: 1 })),
+        [1, 1],
+      ),
+    ).toEqual([
+      [1, 0, 1],
+      [1, 1, 1],
+    ])
   })
 
   test('of equal costs the order with less left over comes first, then that with fewer bags, then that with more of the earlier packs', () => {
-    expect(bagsOf(10, [pack(12, 10), pack(11, 10)])).toEqual([[0, 1], [1, 0]])
-    expect(bagsOf(12, [pack(6, 5), pack(12, 10)])).toEqual([[0, 1], [2, 0]])
-    expect(bagsOf(12, [pack(12, 10), pack(12, 10)])).toEqual([[1, 0], [0, 1]])
-    expect(bagsOf(24, [pack(12, 10), pack(12, 10)])).toEqual([[2, 0], [1, 1]])
+    expect(bagsOf(10, [pack(12, 10), pack(11, 10)])).toEqual([
+      [0, 1],
+      [1, 0],
+    ])
+    expect(bagsOf(12, [pack(6, 5), pack(12, 10)])).toEqual([
+      [0, 1],
+      [2, 0],
+    ])
+    expect(bagsOf(12, [pack(12, 10), pack(12, 10)])).toEqual([
+      [1, 0],
+      [0, 1],
+    ])
+    expect(bagsOf(24, [pack(12, 10), pack(12, 10)])).toEqual([
+      [2, 0],
+      [1, 1],
+    ])
   })
 })
 
@@ -66,8 +113,14 @@ describe('any purchase', () => {
       const what = JSON.stringify(purchase)
       const expected = lowestCosts(purchase)
       const orders = cheapestOrders(purchase, 2)!
-      expect(orders.map(({ cost }) => cost), what).toEqual(expected)
-      expect(orders.map(({ bags }) => costOf(purchase, bags)), what).toEqual(expected)
+      expect(
+        orders.map(({ cost }) => cost),
+        what,
+      ).toEqual(expected)
+      expect(
+        orders.map(({ bags }) => costOf(purchase, bags)),
+        what,
+      ).toEqual(expected)
       expect(cheapestOrders(purchase, 1), what).toEqual(orders.slice(0, 1))
       for (const { bags, litres } of orders) {
         expect(litresOf(purchase, bags)).toBe(litres)
@@ -89,7 +142,9 @@ describe('any purchase', () => {
   test('of small ones, the two first of all orders are found', () => {
     const random = randomFrom(3)
     // Those of which all orders are quickly listed.
-    const purchases = Array.from({ length: 300 }, () => smallPurchase(random)).filter(({ need, packs }) => (need + 12) ** packs.length < 8000)
+    const purchases = Array.from({ length: 300 }, () => smallPurchase(random)).filter(
+      ({ need, packs }) => (need + 12) ** packs.length < 8000,
+    )
     expect(purchases.length).toBeGreaterThan(150)
     for (const purchase of purchases) {
       const all = everyOrder(purchase)
@@ -117,8 +172,14 @@ function mediumPurchase(random: (limit: number) => number): Purchase {
 
 describe('the search', () => {
   test('is given up after so many partial orders, and finds the same with just as many as it needs', () => {
-    const purchase = { need: 9, packs: [pack(1, 11, { priceBreak: { from: 10, price: 9 } }), pack(4, 40)], deliveries: [3] }
-    const enough = Array.from({ length: 400 }, (_, most) => most).find((most) => cheapestOrders(purchase, 2, most) !== undefined)!
+    const purchase = {
+      need: 9,
+      packs: [pack(1, 11, { priceBreak: { from: 10, price: 9 } }), pack(4, 40)],
+      deliveries: [3],
+    }
+    const enough = Array.from({ length: 400 }, (_, most) => most).find(
+      (most) => cheapestOrders(purchase, 2, most) !== undefined,
+    )!
     expect(enough).toBeGreaterThan(20)
     expect(cheapestOrders(purchase, 2, enough)).toEqual(everyOrder(purchase).slice(0, 2))
     expect(cheapestOrders(purchase, 2, enough - 1)).toBeUndefined()
@@ -134,13 +195,36 @@ describe('the search', () => {
 
   test.each([
     // As measured when this was written. To need more would be slower, not wrong.
-    [1, [[100, 16], [140, 44], [180, 63], [250, 84], [400, 94], [2100, 100]]],
-    [2, [[100, 13], [140, 31], [180, 49], [250, 70], [400, 88], [2500, 100]]],
+    [
+      1,
+      [
+        [100, 16],
+        [140, 44],
+        [180, 63],
+        [250, 84],
+        [400, 94],
+        [2100, 100],
+      ],
+    ],
+    [
+      2,
+      [
+        [100, 13],
+        [140, 31],
+        [180, 49],
+        [250, 70],
+        [400, 88],
+        [2500, 100],
+      ],
+    ],
   ] as const)('for %i of the first orders of 100 random purchases few partial orders are enough', (howMany, proofs) => {
     const random = randomFrom(17)
     const purchases = Array.from({ length: 100 }, () => randomPurchase(random))
     for (const [most, atLeast] of proofs) {
-      expect(purchases.filter((purchase) => cheapestOrders(purchase, howMany, most) !== undefined).length, `within ${most}`).toBeGreaterThanOrEqual(atLeast)
+      expect(
+        purchases.filter((purchase) => cheapestOrders(purchase, howMany, most) !== undefined).length,
+        `within ${most}`,
+      ).toBeGreaterThanOrEqual(atLeast)
     }
   })
 })

@@ -9,7 +9,9 @@ export function lowestCosts({ need, packs, deliveries }: Purchase): readonly num
   reached.take(0, 0)
   deliveries.forEach((delivery, supplier) => {
     let used = new Lowest(need)
-    for (const { litres, price, priceBreak, available, multiple } of packs.filter((pack) => pack.supplier === supplier)) {
+    for (const { litres, price, priceBreak, available, multiple } of packs.filter(
+      (pack) => pack.supplier === supplier,
+    )) {
       const longer = used.copy()
       // Beyond the need and the break, more than one lot more is never among the first two.
       const most = Math.min(available, Math.max(Math.ceil(need / litres), priceBreak?.from ?? 0) + 2 * multiple)

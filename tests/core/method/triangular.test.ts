@@ -6,10 +6,19 @@ import { quantileOf } from '../../../src/core/method/triangular'
  * density is that of a triangle, and above it what a triangle leaves of 1.
  */
 function shareBelow(value: number, low: number, likely: number, high: number): number {
-  return value < likely ? (value - low) ** 2 / ((high - low) * (likely - low)) : 1 - (high - value) ** 2 / ((high - low) * (high - likely))
+  return value < likely
+    ? (value - low) ** 2 / ((high - low) * (likely - low))
+    : 1 - (high - value) ** 2 / ((high - low) * (high - likely))
 }
 
-test.each([[2, 5, 12], [0, 1, 2], [0, 0, 3], [5, 9, 9], [-4, -1, 7], [0.001, 500, 1000]])('below the quantile of %d, %d and %d lies just the share that was asked for', (low, likely, high) => {
+test.each([
+  [2, 5, 12],
+  [0, 1, 2],
+  [0, 0, 3],
+  [5, 9, 9],
+  [-4, -1, 7],
+  [0.001, 500, 1000],
+])('below the quantile of %d, %d and %d lies just the share that was asked for', (low, likely, high) => {
   for (let percent = 1; percent < 100; percent++) {
     const value = quantileOf({ low, likely, high }, percent / 100)
     expect(shareBelow(value, low, likely, high)).toBeCloseTo(percent / 100, 12)

@@ -19,7 +19,9 @@ export interface Chances {
 export function chancesOf({ alive, dead, added }: Urn, draws: number): Chances {
   const weights = [1n << 600n]
   for (let k = 0; k < draws; k++) {
-    weights.push(weights[k]! * BigInt((draws - k) * (alive + added * k)) / BigInt((k + 1) * (dead + added * (draws - k - 1))))
+    weights.push(
+      (weights[k]! * BigInt((draws - k) * (alive + added * k))) / BigInt((k + 1) * (dead + added * (draws - k - 1))),
+    )
   }
   return { weights, sum: weights.reduce((sum, one) => sum + one, 0n) }
 }
@@ -34,5 +36,5 @@ export function onAverage({ weights, sum }: Chances, amount: (living: number) =>
 export function survivalOf({ alive, dead, added }: Urn): { readonly mean: number; readonly batchSpread: number } {
   const mean = alive / (alive + dead)
   // A beta distribution with the sum of its rates s has the variance mean (1 - mean) / (s + 1).
-  return { mean, batchSpread: added === 0 ? 0 : Math.sqrt(mean * (1 - mean) / ((alive + dead) / added + 1)) }
+  return { mean, batchSpread: added === 0 ? 0 : Math.sqrt((mean * (1 - mean)) / ((alive + dead) / added + 1)) }
 }

@@ -23,7 +23,13 @@ test('the largest whole number below ignores the same dust', () => {
 
 test('an amount is at most another one if it exceeds it by dust alone', () => {
   const atMost = (amount: string, other: string) => isAtMost(new Decimal(amount), new Decimal(other))
-  expect([atMost('1', '1'), atMost('1.000000000001', '1'), atMost('1.0000000000011', '1'), atMost('2', '1'), atMost('-1', '1')]).toEqual([true, true, false, false, true])
+  expect([
+    atMost('1', '1'),
+    atMost('1.000000000001', '1'),
+    atMost('1.0000000000011', '1'),
+    atMost('2', '1'),
+    atMost('-1', '1'),
+  ]).toEqual([true, true, false, false, true])
   expect([atMost('-0.999999999999', '-1'), atMost('-0.9999999999', '-1')]).toEqual([true, false])
   expect([atMost('9000000.000001', '9000000'), atMost('9000000.0000011', '9000000')]).toEqual([true, false])
 })

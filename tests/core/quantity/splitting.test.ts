@@ -2,7 +2,11 @@ import { expect, test } from 'vitest'
 import { Decimal } from '../../../src/core/quantity/decimal'
 import { splitByWeights } from '../../../src/core/quantity/splitting'
 
-const parts = (amount: string, weights: readonly number[]) => splitByWeights(new Decimal(amount), weights.map((weight) => new Decimal(weight))).map(String)
+const parts = (amount: string, weights: readonly number[]) =>
+  splitByWeights(
+    new Decimal(amount),
+    weights.map((weight) => new Decimal(weight)),
+  ).map(String)
 
 test('the cents that are left go to the largest remainders, the earlier part first where they tie', () => {
   expect(parts('10', [1, 1, 1])).toEqual(['3.34', '3.33', '3.33'])

@@ -29,31 +29,43 @@ test('every spelling that a user may type is read as the unit that the project w
     ['short ton', 'short_tons us_ton us_tons'],
   ]
   for (const [symbol, words] of spellings) {
-    for (const word of words.split(' ').map((one) => one.replaceAll('_', ' '))) expect(readUnit(` ${word} `), word).toMatchObject({ symbol })
+    for (const word of words.split(' ').map((one) => one.replaceAll('_', ' ')))
+      expect(readUnit(` ${word} `), word).toMatchObject({ symbol })
   }
 })
 
 test('a word that means two units is refused with both spellings', () => {
   expect(readUnit(' Gal ')).toEqual({ code: 'unitAmbiguous', unit: 'Gal', spellings: ['US gal', 'imp gal'] })
   for (const [words, spellings] of [
-    ['gallon gallons', ['US gal', 'imp gal']], ['bu bushel bushels', ['US bushel', 'imp bushel']], ['qt quart quarts', ['US dry qt', 'L']], ['ton tons', ['t', 'short ton']],
-  ] as const) for (const word of words.split(' ')) expect(readUnit(word)).toEqual({ code: 'unitAmbiguous', unit: word, spellings })
+    ['gallon gallons', ['US gal', 'imp gal']],
+    ['bu bushel bushels', ['US bushel', 'imp bushel']],
+    ['qt quart quarts', ['US dry qt', 'L']],
+    ['ton tons', ['t', 'short ton']],
+  ] as const)
+    for (const word of words.split(' '))
+      expect(readUnit(word)).toEqual({ code: 'unitAmbiguous', unit: word, spellings })
 })
 
 test('a word that every object has is no unit', () => {
-  for (const word of ['constructor', 'toString', '', 'kg/constructor']) expect(readUnit(word)).toEqual({ code: 'unitUnknown', unit: word })
+  for (const word of ['constructor', 'toString', '', 'kg/constructor'])
+    expect(readUnit(word)).toEqual({ code: 'unitUnknown', unit: word })
 })
 
 test('a ratio is mass per volume or volume per mass, and no other', () => {
   expect(readUnit('kg per m3')).toMatchObject({ symbol: 'kg/m3', dimension: 'massPerVolume' })
   expect(readUnit('lb / cu yd')).toMatchObject({ symbol: 'lb/yd3', dimension: 'massPerVolume' })
   expect(readUnit('L/kg')).toMatchObject({ symbol: 'L/kg', dimension: 'volumePerMass' })
-  for (const text of ['L/m3', 'kg/g', 'm/kg', 'kg/m', 'm/L', 'L/m', 'kg/m3/L', 'kg/', '/m3', 'kg/parsec', 'parsec/L']) expect(readUnit(` ${text}`), text).toEqual({ code: 'unitUnknown', unit: text })
+  for (const text of ['L/m3', 'kg/g', 'm/kg', 'kg/m', 'm/L', 'L/m', 'kg/m3/L', 'kg/', '/m3', 'kg/parsec', 'parsec/L'])
+    expect(readUnit(` ${text}`), text).toEqual({ code: 'unitUnknown', unit: text })
 })
 
 test('a ratio of a word that means two units is refused with every spelling of the ratio', () => {
   expect(readUnit('lb/gal ')).toEqual({ code: 'unitAmbiguous', unit: 'lb/gal', spellings: ['lb/US gal', 'lb/imp gal'] })
-  expect(readUnit('ton/bu')).toEqual({ code: 'unitAmbiguous', unit: 'ton/bu', spellings: ['t/US bushel', 't/imp bushel', 'short ton/US bushel', 'short ton/imp bushel'] })
+  expect(readUnit('ton/bu')).toEqual({
+    code: 'unitAmbiguous',
+    unit: 'ton/bu',
+    spellings: ['t/US bushel', 't/imp bushel', 'short ton/US bushel', 'short ton/imp bushel'],
+  })
 })
 
 test('a number of the same unit stays as it is, and another kind of unit is a mistake of ours', () => {

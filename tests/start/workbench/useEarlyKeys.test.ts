@@ -29,7 +29,9 @@ const show = (isReady: boolean) => act(async () => root.render(createElement(Pag
 function gets(key: string, after: number, target: Element = document.body): boolean {
   const event = new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true })
   Object.defineProperty(event, 'timeStamp', { value: performance.now() + after })
-  act(() => { target.dispatchEvent(event) })
+  act(() => {
+    target.dispatchEvent(event)
+  })
   return !event.defaultPrevented
 }
 

@@ -24,20 +24,39 @@ describe('calculating a book without a screen', () => {
   })
 
   it('lets no comparison hide an error, however often and on whichever side its cell is compared', async () => {
-    const compared = ['A1<1', '1>A1', 'A1=1', '1=A1', 'A1<>1', 'A1>=B1', '(A1<1)*1', 'IF(A1<1,"less","not less")', 'IF(1<=A1,"less","not less")', 'SUM((A1:A2<1)*1)']
-    const rows = [[formula('=NA()'), typed(2)], [formula('=1/0')], ...compared.map((text) => [formula(`=${text}`)]), ...compared.map((text) => [formula(`=${text.replaceAll('A1', 'A2').replace('A2:A2', 'A1:A2')}`)])]
+    const compared = [
+      'A1<1',
+      '1>A1',
+      'A1=1',
+      '1=A1',
+      'A1<>1',
+      'A1>=B1',
+      '(A1<1)*1',
+      'IF(A1<1,"less","not less")',
+      'IF(1<=A1,"less","not less")',
+      'SUM((A1:A2<1)*1)',
+    ]
+    const rows = [
+      [formula('=NA()'), typed(2)],
+      [formula('=1/0')],
+      ...compared.map((text) => [formula(`=${text}`)]),
+      ...compared.map((text) => [formula(`=${text.replaceAll('A1', 'A2').replace('A2:A2', 'A1:A2')}`)]),
+    ]
     const cells = await cellsOf(bookOf(rows))
-    for (let row = 1; row <= rows.length; row++) expect(errorOf(cells.get(`A${row}`)), String(rows[row - 1]![0]!.formula)).toBeDefined()
+    for (let row = 1; row <= rows.length; row++)
+      expect(errorOf(cells.get(`A${row}`)), String(rows[row - 1]![0]!.formula)).toBeDefined()
   })
 
   it('compares a range cell by cell, and a row with a column as a table', async () => {
-    const cells = await cellsOf(bookOf([
-      [typed(1), typed(2), typed(3), formula('=SUM((A1:C1>=2)*1)')],
-      [typed(3), undefined, undefined, formula('=SUM((A1:C1=A1:A3)*1)')],
-      [typed(''), undefined, undefined, formula('=SUMPRODUCT((A1:C1<=A2:C2)*A1:C1)')],
-      [typed('peat'), typed('Peat'), undefined, formula('=A4=B4')],
-      [undefined, undefined, undefined, formula('=A5=0')],
-    ]))
+    const cells = await cellsOf(
+      bookOf([
+        [typed(1), typed(2), typed(3), formula('=SUM((A1:C1>=2)*1)')],
+        [typed(3), undefined, undefined, formula('=SUM((A1:C1=A1:A3)*1)')],
+        [typed(''), undefined, undefined, formula('=SUMPRODUCT((A1:C1<=A2:C2)*A1:C1)')],
+        [typed('peat'), typed('Peat'), undefined, formula('=A4=B4')],
+        [undefined, undefined, undefined, formula('=A5=0')],
+      ]),
+    )
     expect(['D1', 'D2', 'D3', 'D4', 'D5'].map((address) => cells.get(address)?.value)).toEqual([2, 2, 1, true, true])
   })
 
@@ -52,12 +71,17 @@ describe('calculating a book without a screen', () => {
   })
 
   it('says the address, the code and the sentence of every cell that refuses', async () => {
-    const book = await calculateBook(bookOf([[typed(100), typed(15)], [formula('=STICK.FILL(A1,B1,B1)')], [formula('=A2+1')]]))
+    const book = await calculateBook(
+      bookOf([[typed(100), typed(15)], [formula('=STICK.FILL(A1,B1,B1)')], [formula('=A2+1')]]),
+    )
     const refusals = refusalsIn(book)
     expect(refusals).toHaveLength(1)
     expect(refusals[0]).toMatchObject({ sheet: 'Plan', address: 'A2', code: '#VALUE!' })
     expect(refusals[0]!.sentence).toMatch(/15/)
-    expect(book.sheets[0]!.cells.get('A2')).toMatchObject({ value: { code: '#VALUE!' }, sentence: refusals[0]!.sentence })
+    expect(book.sheets[0]!.cells.get('A2')).toMatchObject({
+      value: { code: '#VALUE!' },
+      sentence: refusals[0]!.sentence,
+    })
     expect(errorOf(book.sheets[0]!.cells.get('A3'))).toBe('#VALUE!')
     expect(book.sheets[0]!.cells.get('A3')).not.toHaveProperty('sentence')
   })
@@ -93,7 +117,13 @@ describe('calculating a book without a screen', () => {
   })
 
   it('gives every cell a formula spills over, and the range at its first cell', async () => {
-    const cells = await cellsOf(bookOf([[typed(1), typed(3)], [{ formula: '=STICK.BLENDPARTS(100,A1:B1,0)', spills: true }], [formula('=SUM(A2:B2)')]]))
+    const cells = await cellsOf(
+      bookOf([
+        [typed(1), typed(3)],
+        [{ formula: '=STICK.BLENDPARTS(100,A1:B1,0)', spills: true }],
+        [formula('=SUM(A2:B2)')],
+      ]),
+    )
     expect(cells.get('A2')).toMatchObject({ value: 25, spill: 'A2:B2' })
     expect(cells.get('B2')).toMatchObject({ value: 75 })
     expect(cells.get('B2')).not.toHaveProperty('spill')
@@ -102,14 +132,21 @@ describe('calculating a book without a screen', () => {
 
   it('follows formulas that spill into one another, in whatever order they stand', async () => {
     const spilling = (text: string): Cell => ({ formula: text, spills: true })
-    const cells = await cellsOf(bookOf([[formula('=B2'), spilling('=SEQUENCE(2)*C1'), formula('=D2'), spilling('=SEQUENCE(3)*E1'), typed(5)]]))
+    const cells = await cellsOf(
+      bookOf([[formula('=B2'), spilling('=SEQUENCE(2)*C1'), formula('=D2'), spilling('=SEQUENCE(3)*E1'), typed(5)]]),
+    )
     // The second cell of a SEQUENCE is twice its first.
     expect(cells.get('A1')).toMatchObject({ value: 20 })
   })
 
   it('follows names to the place that each book gives them, one book after another and side by side', async () => {
-    const withPriceIn = (refersTo: string): Book => bookOf([[typed(7), typed(9)], [formula('=Price*2')]], [{ name: 'Price', refersTo }])
-    const [first, second, third] = await Promise.all([cellsOf(withPriceIn('Plan!$A$1')), cellsOf(withPriceIn('Plan!$B$1')), cellsOf(withPriceIn('Plan!$A$1'))])
+    const withPriceIn = (refersTo: string): Book =>
+      bookOf([[typed(7), typed(9)], [formula('=Price*2')]], [{ name: 'Price', refersTo }])
+    const [first, second, third] = await Promise.all([
+      cellsOf(withPriceIn('Plan!$A$1')),
+      cellsOf(withPriceIn('Plan!$B$1')),
+      cellsOf(withPriceIn('Plan!$A$1')),
+    ])
     expect([first, second, third].map((cells) => cells!.get('A2')!.value)).toEqual([14, 18, 14])
   })
 

@@ -6,7 +6,11 @@ import { openGrid, type OpenGrid } from './univerInNode'
 
 const definition = catalogue[0]!
 const answered: MadeCall = { definition, args: [], outcome: { kind: 'value', value: 1 } }
-const refused = (sentence: string): MadeCall => ({ definition, args: [], outcome: { kind: 'error', code: '#VALUE!', sentence } })
+const refused = (sentence: string): MadeCall => ({
+  definition,
+  args: [],
+  outcome: { kind: 'error', code: '#VALUE!', sentence },
+})
 
 const here: Place = { workbook: 'book', sheet: 'sheet1', row: 3, column: 1 }
 
@@ -45,13 +49,19 @@ describe('the sentences of refusing cells while a workbook is edited', () => {
   beforeEach(async () => {
     grid = openGrid()
     const rows = [[{ value: 100 }, { value: 15 }], [{ formula: '=STICK.FILL(A1,50,B1)' }], [{ value: 'free' }]]
-    await grid.calculated(() => grid.replace({ names: [], sheets: [{ name: 'Plan', widths: [], frozenRows: 0, frozenColumns: 0, rows }] }, 'book'))
+    await grid.calculated(() =>
+      grid.replace(
+        { names: [], sheets: [{ name: 'Plan', widths: [], frozenRows: 0, frozenColumns: 0, rows }] },
+        'book',
+      ),
+    )
     keepCellCalls(grid.injector, grid.calls)
   })
   afterEach(() => grid.close())
 
   const sheet = () => grid.api.getActiveWorkbook()!.getActiveSheet()
-  const sentenceIn = (row: number) => grid.calls.sentence({ workbook: 'book', sheet: 'sheet1', row, column: 0 }, '#VALUE!')
+  const sentenceIn = (row: number) =>
+    grid.calls.sentence({ workbook: 'book', sheet: 'sheet1', row, column: 0 }, '#VALUE!')
 
   it('is there as soon as the workbook is calculated', () => {
     expect(sentenceIn(1)).toMatch(/15/)

@@ -10,7 +10,10 @@ import type { Cell } from '../../../src/workbook/book'
 const registered = customFunctions(catalogue, new CellCalls())
 
 async function sentenceOf(formula: string, ...inputs: Cell[]): Promise<string | undefined> {
-  const { sheets } = await calculateBook({ names: [], sheets: [{ name: 'Plan', widths: [], frozenRows: 0, frozenColumns: 0, rows: [inputs, [{ formula }]] }] })
+  const { sheets } = await calculateBook({
+    names: [],
+    sheets: [{ name: 'Plan', widths: [], frozenRows: 0, frozenColumns: 0, rows: [inputs, [{ formula }]] }],
+  })
   const cell = sheets[0]!.cells.get('A2')!
   return cell.sentence ?? errorOf(cell)
 }

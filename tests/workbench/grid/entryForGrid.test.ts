@@ -16,14 +16,24 @@ test.each([
   expect(entryForGrid(entry, ',')).toBe(expected)
 })
 
-test.each(['2,200', '1,234,567.5', '$12,500', '-1,000', '12,500 %', '1.5', '3/4', 'peat, perlite', 'May 5, 2026', '=(1,5)'])(
-  'with the point for the decimal mark, the grid reads %s itself', (entry) => {
-    expect(entryForGrid(entry, '.')).toBe(entry)
-  },
-)
+test.each([
+  '2,200',
+  '1,234,567.5',
+  '$12,500',
+  '-1,000',
+  '12,500 %',
+  '1.5',
+  '3/4',
+  'peat, perlite',
+  'May 5, 2026',
+  '=(1,5)',
+])('with the point for the decimal mark, the grid reads %s itself', (entry) => {
+  expect(entryForGrid(entry, '.')).toBe(entry)
+})
 
 test.each(['1,5', '15,5%', '0,500', '1,5e3', '1,2345', '-0,5 %', '$1,5', ',5', '5,'])(
-  'with the point for the decimal mark, %s stays a text, because its comma parts no thousands', (entry) => {
+  'with the point for the decimal mark, %s stays a text, because its comma parts no thousands',
+  (entry) => {
     expect(entryForGrid(entry, '.')).toBeUndefined()
   },
 )

@@ -25,19 +25,53 @@ test.each([
 test('a comparison with a number that is written with an exponent is right', async () => {
   const formulas = ['=IF(0.5<1E-15,1,2)', '=IF(0.5>1E-3,1,2)', '=IF(0.5<0.0000001,1,2)', '=2E3+1']
   const rows = formulas.map((formula) => [{ formula }])
-  const { sheets } = await calculateBook({ sheets: [{ name: 'S', widths: [], frozenRows: 0, frozenColumns: 0, rows }], names: [] })
+  const { sheets } = await calculateBook({
+    sheets: [{ name: 'S', widths: [], frozenRows: 0, frozenColumns: 0, rows }],
+    names: [],
+  })
   expect(formulas.map((_, index) => sheets[0]!.cells.get(`A${index + 1}`)?.value)).toEqual([2, 1, 2, 2001])
 })
 
 test('a number is compared right however it is written', async () => {
-  const formulas = ['=IF(A1>1.50,1,2)', '=IF(A1>.5,1,2)', '=IF(A1>01,1,2)', '=A1=10.0', '=MATCH(A1,{1.50,10.0},0)', '=SUM({1.50,2})', '=COUNTIF(A1:A1,">1.50")', '=IF(A1>-1.50,1,2)', '=IF(A1>Rate,1,2)', '=IF(A1>Tiny,1,2)']
+  const formulas = [
+    '=IF(A1>1.50,1,2)',
+    '=IF(A1>.5,1,2)',
+    '=IF(A1>01,1,2)',
+    '=A1=10.0',
+    '=MATCH(A1,{1.50,10.0},0)',
+    '=SUM({1.50,2})',
+    '=COUNTIF(A1:A1,">1.50")',
+    '=IF(A1>-1.50,1,2)',
+    '=IF(A1>Rate,1,2)',
+    '=IF(A1>Tiny,1,2)',
+  ]
   const rows = [[{ value: 10 }], ...formulas.map((formula) => [{ formula }])]
-  const { sheets } = await calculateBook({ sheets: [{ name: 'S', widths: [], frozenRows: 0, frozenColumns: 0, rows }], names: [{ name: 'Rate', refersTo: '0.50' }, { name: 'Tiny', refersTo: '1E-9' }] })
-  expect(formulas.map((_, index) => sheets[0]!.cells.get(`A${index + 2}`)?.value)).toEqual([1, 1, 1, true, 2, 3.5, 1, 1, 1, 1])
+  const { sheets } = await calculateBook({
+    sheets: [{ name: 'S', widths: [], frozenRows: 0, frozenColumns: 0, rows }],
+    names: [
+      { name: 'Rate', refersTo: '0.50' },
+      { name: 'Tiny', refersTo: '1E-9' },
+    ],
+  })
+  expect(formulas.map((_, index) => sheets[0]!.cells.get(`A${index + 2}`)?.value)).toEqual([
+    1,
+    1,
+    1,
+    true,
+    2,
+    3.5,
+    1,
+    1,
+    1,
+    1,
+  ])
 })
 
 test('a minus before a name is read as in Excel', async () => {
   const rows = [[{ value: 5 }], [{ formula: '=-Rate' }], [{ formula: '=10-Rate' }], [{ formula: '=2*-Rate' }]]
-  const { sheets } = await calculateBook({ sheets: [{ name: 'S', widths: [], frozenRows: 0, frozenColumns: 0, rows }], names: [{ name: 'Rate', refersTo: 'S!$A$1' }] })
+  const { sheets } = await calculateBook({
+    sheets: [{ name: 'S', widths: [], frozenRows: 0, frozenColumns: 0, rows }],
+    names: [{ name: 'Rate', refersTo: 'S!$A$1' }],
+  })
   expect(['A2', 'A3', 'A4'].map((address) => sheets[0]!.cells.get(address)?.value)).toEqual([-5, 5, -10])
 })

@@ -14,9 +14,17 @@ const small: Book = {
       frozenRows: 1,
       frozenColumns: 2,
       rows: [
-        [{ value: 12.5, look: 'input', format: '#,##0.00', allowed: { from: 0, sentence: 'Type a price.' } }, undefined, { value: true }],
+        [
+          { value: 12.5, look: 'input', format: '#,##0.00', allowed: { from: 0, sentence: 'Type a price.' } },
+          undefined,
+          { value: true },
+        ],
         [],
-        [{ formula: '=SEQUENCE(2)*Price', spills: true, look: 'result' }, { value: '60' }, { value: '15%', look: 'text' }],
+        [
+          { formula: '=SEQUENCE(2)*Price', spills: true, look: 'result' },
+          { value: '60' },
+          { value: '15%', look: 'text' },
+        ],
       ],
     },
   ],
@@ -33,7 +41,13 @@ describe('a book in the grid', () => {
     expect(read.names).toEqual(season.names)
     for (const [index, sheet] of season.sheets.entries()) {
       const { rows, ...rest } = read.sheets[index]!
-      expect({ ...rest, widths: [] }).toEqual({ name: sheet.name, frozenRows: sheet.frozenRows, frozenColumns: sheet.frozenColumns, widths: [], ...(sheet.tables && { tables: sheet.tables }) })
+      expect({ ...rest, widths: [] }).toEqual({
+        name: sheet.name,
+        frozenRows: sheet.frozenRows,
+        frozenColumns: sheet.frozenColumns,
+        widths: [],
+        ...(sheet.tables && { tables: sheet.tables }),
+      })
       for (const [row, cells] of sheet.rows.entries()) {
         for (const [column, cell] of cells.entries()) {
           // An empty text is nothing typed, and a cell with nothing at all needs no place.
@@ -48,7 +62,19 @@ describe('a book in the grid', () => {
   it('comes back with a table that grew with a row inserted into it and moved with one above it', async () => {
     const headings: Cell[] = [{ value: 'Species' }, { value: 'Liners' }]
     const lines: Cell[][] = [1, 2, 3].map((liners) => [{ value: 'Hebe' }, { value: liners }])
-    const book: Book = { names: [], sheets: [{ name: 'Mine', widths: [], frozenRows: 0, frozenColumns: 0, rows: [headings, ...lines], tables: [{ name: 'Lines', range: 'A1:B4' }] }] }
+    const book: Book = {
+      names: [],
+      sheets: [
+        {
+          name: 'Mine',
+          widths: [],
+          frozenRows: 0,
+          frozenColumns: 0,
+          rows: [headings, ...lines],
+          tables: [{ name: 'Lines', range: 'A1:B4' }],
+        },
+      ],
+    }
     const grid = openGrid()
     try {
       await grid.calculated(() => grid.replace(book, 'book'))
@@ -80,7 +106,12 @@ describe('a book in the grid', () => {
       })
       expect(workbook.getActiveSheet().getRange('A4').getRawValue()).toBe(14)
       const [sheet] = gridToBook(workbook.save()).sheets
-      expect(sheet!.rows[0]![0]).toEqual({ value: 14, look: 'input', format: '#,##0.00', allowed: { from: 0, sentence: 'Type a price.' } })
+      expect(sheet!.rows[0]![0]).toEqual({
+        value: 14,
+        look: 'input',
+        format: '#,##0.00',
+        allowed: { from: 0, sentence: 'Type a price.' },
+      })
       expect(sheet!.rows[3]![0]).toEqual({ formula: '=SEQUENCE(2)*Price', spills: true, look: 'result' })
       expect(sheet!.rows[4]).toBeUndefined()
     } finally {

@@ -12,12 +12,14 @@ import { CellCalls } from '../../../src/workbench/grid/cellCalls'
 import type { Book } from '../../../src/workbook/book'
 
 // The drawing package of the grid asks a font library for names that Node sees only in its .mjs file.
-register(`data:text/javascript,${encodeURIComponent(`
+register(
+  `data:text/javascript,${encodeURIComponent(`
   export async function resolve(specifier, context, next) {
     const found = await next(specifier, context)
     return specifier === 'opentype.js' ? { ...found, format: 'module', url: found.url.replace(/\\.js$/, '.mjs') } : found
   }
-`)}`)
+`)}`,
+)
 const { CalculationMode, UniverSheetsNodeCorePreset } = await import('@univerjs/preset-sheets-node-core')
 
 export interface OpenGrid {

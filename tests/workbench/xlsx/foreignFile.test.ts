@@ -18,9 +18,19 @@ async function foreignFile(): Promise<Uint8Array> {
   const workbook = new Workbook()
   const prices = workbook.addWorksheet('Price list')
   prices.addTable({
-    name: 'Prices', ref: 'A1', headerRow: true, totalsRow: true,
-    columns: [{ name: 'Pack', totalsRowLabel: 'Total' }, { name: 'Each #1' }, { name: 'Litres', totalsRowFunction: 'sum' }],
-    rows: [['bag', 12.5, 60], ['bale', 24, 250]],
+    name: 'Prices',
+    ref: 'A1',
+    headerRow: true,
+    totalsRow: true,
+    columns: [
+      { name: 'Pack', totalsRowLabel: 'Total' },
+      { name: 'Each #1' },
+      { name: 'Litres', totalsRowFunction: 'sum' },
+    ],
+    rows: [
+      ['bag', 12.5, 60],
+      ['bale', 24, 250],
+    ],
   })
   const work = workbook.addWorksheet('Work')
   work.getCell('A1').value = { formula: "SUM(Prices[Each '#1])", result: 36.5 }
@@ -42,7 +52,10 @@ async function foreignFile(): Promise<Uint8Array> {
   work.getCell('F1').value = { formula: 'TRANSPOSE(C1:C2)', result: 'two words', shareType: 'array', ref: 'F1:G1' }
   work.getCell('G1').value = 'label law'
   work.getCell('A5').dataValidation = { type: 'whole', operator: 'greaterThan', formulae: [0] }
-  work.addConditionalFormatting({ ref: 'A1:A5', rules: [{ type: 'cellIs', operator: 'lessThan', formulae: [0], style: {} }] })
+  work.addConditionalFormatting({
+    ref: 'A1:A5',
+    rules: [{ type: 'cellIs', operator: 'lessThan', formulae: [0], style: {} }],
+  })
   workbook.addWorksheet('Behind', { state: 'hidden' }).getCell('A1').value = 'kept'
   workbook.definedNames.addFormula('each', "'Price list'!$B$2")
   return workbook.xlsx.writeBuffer({ validate: false })
@@ -55,7 +68,14 @@ describe('a workbook of somebody else', () => {
     const [prices, work] = book.sheets
     expect(prices?.rows.map((row) => row[3]?.formula)).toEqual([undefined, '=$B$2*2', '=ROWS($A$2:$C$3)', undefined])
     expect(work?.rows.map((row) => row.slice(0, 7).map((cell) => cell?.formula ?? cell?.value))).toEqual([
-      ["=SUM('Price list'!$B$2:$B$3)", '=C1&"C1"&\'Price list\'!$B$2&C$1', 'two words', 'over four cells', undefined, '=TRANSPOSE(C1:C2)'],
+      [
+        "=SUM('Price list'!$B$2:$B$3)",
+        '=C1&"C1"&\'Price list\'!$B$2&C$1',
+        'two words',
+        'over four cells',
+        undefined,
+        '=TRANSPOSE(C1:C2)',
+      ],
       ["='Price list'!$C$4", '=C2&"C1"&\'Price list\'!$B$2&C$1', 'label law'],
       ["=COUNTA('Price list'!$A$1:$C$4)", '=C3&"C1"&\'Price list\'!$B$2&C$1', '=#N/A'],
       ['=Prices[No such column]', undefined, 45351.6],
@@ -67,16 +87,28 @@ describe('a workbook of somebody else', () => {
   it('calculates to what its tables hold', async () => {
     const { book } = await readXlsx(await foreignFile())
     const [prices, work] = (await calculateBook(book)).sheets
-    expect([prices?.cells.get('D2'), work?.cells.get('A1'), work?.cells.get('A2'), work?.cells.get('A3')].map((cell) => cell?.value)).toEqual([25, 36.5, 310, 11])
+    expect(
+      [prices?.cells.get('D2'), work?.cells.get('A1'), work?.cells.get('A2'), work?.cells.get('A3')].map(
+        (cell) => cell?.value,
+      ),
+    ).toEqual([25, 36.5, 310, 11])
   })
 
   it('keeps a text that is bold as a heading, by which its cells are called, and no bold figure', async () => {
     const workbook = new Workbook()
     const prices = workbook.addWorksheet('Prices')
-    prices.addRows([['Medium', 'Price'], ['Peat', 21.8], ['Both', 21.8]])
+    prices.addRows([
+      ['Medium', 'Price'],
+      ['Peat', 21.8],
+      ['Both', 21.8],
+    ])
     for (const address of ['A1', 'B1', 'B3']) prices.getCell(address).font = { bold: true }
     const { book } = await readXlsx(await workbook.xlsx.writeBuffer())
-    expect(book.sheets[0]!.rows.map((row) => row.map((cell) => cell?.look))).toEqual([['heading', 'heading'], [undefined, undefined], [undefined, undefined]])
+    expect(book.sheets[0]!.rows.map((row) => row.map((cell) => cell?.look))).toEqual([
+      ['heading', 'heading'],
+      [undefined, undefined],
+      [undefined, undefined],
+    ])
     const { cells } = (await calculateBook(book)).sheets[0]!
     expect(labelsOf(cells).of({ row: 2, column: 1 })).toMatchObject({ row: 'Both', column: 'Price' })
   })
@@ -101,7 +133,10 @@ describe('a workbook of somebody else', () => {
     ['xl/pivotTables/pivotTable1.xml', 'Pivot tables are left out.'],
     ['xl/charts/chart1.xml', 'Charts are left out.'],
     ['xl/media/image1.png', 'Pictures are left out.'],
-    ['xl/externalLinks/externalLink1.xml', 'Links to other workbooks are not followed: a formula that reads one shows an error.'],
+    [
+      'xl/externalLinks/externalLink1.xml',
+      'Links to other workbooks are not followed: a formula that reads one shows an error.',
+    ],
     ['xl/vbaProject.bin', 'Macros are left out.'],
   ])('is said to lose what lies in %s', async (path, sentence) => {
     const archive = await editZip(await writeXlsx(sampleBook))
@@ -111,13 +146,23 @@ describe('a workbook of somebody else', () => {
 
   it('is read although a chart lies on a sheet, which is not read', async () => {
     const bytes = await writeXlsx(sampleBook)
-    const { 'xl/worksheets/sheet1.xml': xml = '', 'xl/worksheets/_rels/sheet1.xml.rels': relations = '' } = await partsOf(bytes)
+    const { 'xl/worksheets/sheet1.xml': xml = '', 'xl/worksheets/_rels/sheet1.xml.rels': relations = '' } =
+      await partsOf(bytes)
     const type = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships'
     const archive = await editZip(bytes)
     archive.set('xl/worksheets/sheet1.xml', xml.replace('<legacyDrawing', '<drawing r:id="rId9"/><legacyDrawing'))
-    archive.set('xl/worksheets/_rels/sheet1.xml.rels', relations.replace('</Relationships>', `<Relationship Id="rId9" Type="${type}/drawing" Target="../drawings/drawing1.xml"/></Relationships>`))
+    archive.set(
+      'xl/worksheets/_rels/sheet1.xml.rels',
+      relations.replace(
+        '</Relationships>',
+        `<Relationship Id="rId9" Type="${type}/drawing" Target="../drawings/drawing1.xml"/></Relationships>`,
+      ),
+    )
     archive.set('xl/drawings/drawing1.xml', '<xdr:wsDr/>')
-    archive.set('xl/drawings/_rels/drawing1.xml.rels', `<Relationships><Relationship Id="rId1" Type="${type}/chart" Target="../charts/chart1.xml"/></Relationships>`)
+    archive.set(
+      'xl/drawings/_rels/drawing1.xml.rels',
+      `<Relationships><Relationship Id="rId1" Type="${type}/chart" Target="../charts/chart1.xml"/></Relationships>`,
+    )
     archive.set('xl/charts/chart1.xml', '<c:chartSpace/>')
     const { book, lost } = await readXlsx(await archive.bytes())
     expect(book.sheets[0]?.rows[0]?.[0]).toEqual(sampleBook.sheets[0]?.rows[0]?.[0])
@@ -129,12 +174,18 @@ describe('a workbook of somebody else', () => {
     const bytes = await writeXlsx(book)
     const archive = await editZip(bytes)
     const { 'xl/workbook.xml': xml = '' } = await partsOf(bytes)
-    archive.set('xl/workbook.xml', xml.replace('<calcPr', `<definedNames>
+    archive.set(
+      'xl/workbook.xml',
+      xml.replace(
+        '<calcPr',
+        `<definedNames>
       <definedName name="rate" localSheetId="0">One!$A$1</definedName>
       <definedName name="rate" localSheetId="1">Two!$A$1</definedName>
       <definedName name="_xlnm.Print_Area" localSheetId="1">Two!$A$1</definedName>
       <definedName name="_hidden" hidden="1">Two!$A$1</definedName>
-    </definedNames><calcPr`))
+    </definedNames><calcPr`,
+      ),
+    )
     const { book: read, lost } = await readXlsx(await archive.bytes())
     expect(read.names).toEqual([{ name: 'rate', refersTo: 'One!$A$1' }])
     expect(said(lost)).toEqual(['The name rate of the sheet Two is left out, because another one has the same name.'])

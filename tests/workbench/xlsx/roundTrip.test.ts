@@ -30,8 +30,12 @@ describe('a book that was written to a file', () => {
 
   it('says in the file what may be typed, one rule for each block of cells', async () => {
     const { 'xl/worksheets/sheet1.xml': xml } = await partsOf(await writeXlsx(sampleBook))
-    expect(xml).toContain('<dataValidation type="list" allowBlank="1" showErrorMessage="1" errorStyle="stop" errorTitle="Sticksheet" error="Choose a part." sqref="A4"><formula1>parts</formula1></dataValidation>')
-    expect(xml).toMatch(/<dataValidation type="whole" [^>]*error="Type &quot;1&quot; to &lt;9&gt;\." sqref="A5:A6"><formula1>1<\/formula1><formula2>9<\/formula2>/)
+    expect(xml).toContain(
+      '<dataValidation type="list" allowBlank="1" showErrorMessage="1" errorStyle="stop" errorTitle="Sticksheet" error="Choose a part." sqref="A4"><formula1>parts</formula1></dataValidation>',
+    )
+    expect(xml).toMatch(
+      /<dataValidation type="whole" [^>]*error="Type &quot;1&quot; to &lt;9&gt;\." sqref="A5:A6"><formula1>1<\/formula1><formula2>9<\/formula2>/,
+    )
   })
 
   it('keeps any typed value in any place', async () => {
@@ -40,12 +44,19 @@ describe('a book that was written to a file', () => {
       fc.double({ noNaN: true, noDefaultInfinity: true }).map((number) => number + 0),
       fc.boolean(),
     )
-    const cell = fc.option(content.map((value): Cell => ({ value })), { nil: undefined })
-    await fc.assert(fc.asyncProperty(fc.array(fc.array(cell, { maxLength: 5 }), { maxLength: 5 }), async (rows) => {
-      const { book } = await readXlsx(await writeXlsx({ names: [], sheets: [sheet('Any', rows)] }))
-      const cells = (grid: readonly (readonly (Cell | undefined)[])[]) => grid.flatMap((row, y) => row.flatMap((one, x) => one === undefined ? [] : [[y, x, one.value]]))
-      expect(cells(book.sheets[0]?.rows ?? [])).toEqual(cells(rows))
-    }), { numRuns: 150 })
+    const cell = fc.option(
+      content.map((value): Cell => ({ value })),
+      { nil: undefined },
+    )
+    await fc.assert(
+      fc.asyncProperty(fc.array(fc.array(cell, { maxLength: 5 }), { maxLength: 5 }), async (rows) => {
+        const { book } = await readXlsx(await writeXlsx({ names: [], sheets: [sheet('Any', rows)] }))
+        const cells = (grid: readonly (readonly (Cell | undefined)[])[]) =>
+          grid.flatMap((row, y) => row.flatMap((one, x) => (one === undefined ? [] : [[y, x, one.value]])))
+        expect(cells(book.sheets[0]?.rows ?? [])).toEqual(cells(rows))
+      }),
+      { numRuns: 150 },
+    )
   })
 })
 
@@ -55,15 +66,23 @@ describe('the file', () => {
   })
 
   it('stores each function of ours as Excel does: with its prefix, as a dynamic array, and with its result', async () => {
-    const { 'xl/worksheets/sheet1.xml': xml, 'xl/metadata.xml': metadata } = await partsOf(await writeXlsx(sampleBook, await calculateBook(sampleBook)))
-    expect(xml).toMatch(/<c r="B5" s="\d+" cm="1"><f t="array" ref="B5:B6">_xldudf_STICK_BLENDPARTS\(100,A5:A6,mixShrink\)<\/f><v>39\.2/)
+    const { 'xl/worksheets/sheet1.xml': xml, 'xl/metadata.xml': metadata } = await partsOf(
+      await writeXlsx(sampleBook, await calculateBook(sampleBook)),
+    )
+    expect(xml).toMatch(
+      /<c r="B5" s="\d+" cm="1"><f t="array" ref="B5:B6">_xldudf_STICK_BLENDPARTS\(100,A5:A6,mixShrink\)<\/f><v>39\.2/,
+    )
     expect(xml).toMatch(/<c r="B6"[^>]*><v>78\.4/)
-    expect(xml).toMatch(/<c r="B7" s="\d+" cm="1"><f t="array" ref="B7">_xldudf_STICK_BAGS\(SUM\(B5:B6\),&quot;60 L&quot;\)<\/f><v>2<\/v>/)
+    expect(xml).toMatch(
+      /<c r="B7" s="\d+" cm="1"><f t="array" ref="B7">_xldudf_STICK_BAGS\(SUM\(B5:B6\),&quot;60 L&quot;\)<\/f><v>2<\/v>/,
+    )
     expect(metadata).toContain('<xda:dynamicArrayProperties fDynamic="1" fCollapsed="0"/>')
   })
 
   it('stores a plain formula as a plain one, and an error as an error', async () => {
-    const { 'xl/worksheets/sheet2.xml': xml } = await partsOf(await writeXlsx(sampleBook, await calculateBook(sampleBook)))
+    const { 'xl/worksheets/sheet2.xml': xml } = await partsOf(
+      await writeXlsx(sampleBook, await calculateBook(sampleBook)),
+    )
     expect(xml).toContain('<c r="A4" t="e"><f>1/0</f><v>#DIV/0!</v></c>')
     expect(xml).toContain('<f t="array" ref="B4">SUM(A1:A3*2)</f>')
     expect(xml).toContain('_xlfn.XLOOKUP(')
@@ -84,9 +103,19 @@ describe('the file', () => {
   })
 
   it('gives a blocked spill no room in the file', async () => {
-    const book: Book = { names: [], sheets: [sheet('S', [[{ value: 1 }, { formula: '=A1:A2*2', spills: true }], [{ value: 2 }, { value: 'in the way' }]])] }
+    const book: Book = {
+      names: [],
+      sheets: [
+        sheet('S', [
+          [{ value: 1 }, { formula: '=A1:A2*2', spills: true }],
+          [{ value: 2 }, { value: 'in the way' }],
+        ]),
+      ],
+    }
     const bytes = await writeXlsx(book, await calculateBook(book))
-    expect((await partsOf(bytes))['xl/worksheets/sheet1.xml']).toContain('<f t="array" ref="B1">A1:A2*2</f><v>#SPILL!</v>')
+    expect((await partsOf(bytes))['xl/worksheets/sheet1.xml']).toContain(
+      '<f t="array" ref="B1">A1:A2*2</f><v>#SPILL!</v>',
+    )
     expect((await readXlsx(bytes)).book.sheets[0]?.rows[1]).toEqual([{ value: 2 }, { value: 'in the way' }])
   })
 })

@@ -35,10 +35,18 @@ describe('a file that cannot be read', () => {
     ['an empty file', () => new Uint8Array(), 'empty'],
     ['a text file', () => text('pack;price\nbag;12,50\n'), 'notWorkbook'],
     ['a workbook of Excel 2003', () => new Uint8Array([...oldContainer, ...utf16('Workbook')]), 'oldExcel'],
-    ['a workbook under a password', () => new Uint8Array([...oldContainer, 0, 0, ...utf16('EncryptedPackage')]), 'protected'],
+    [
+      'a workbook under a password',
+      () => new Uint8Array([...oldContainer, 0, 0, ...utf16('EncryptedPackage')]),
+      'protected',
+    ],
     ['an archive under a password', async () => markedAsEncrypted(await writeXlsx(sampleBook)), 'protected'],
     ['a binary workbook', () => zip().add('xl/workbook.bin', 'x').bytes(), 'binaryExcel'],
-    ['an OpenDocument spreadsheet', () => zip().add('mimetype', 'application/vnd.oasis.opendocument.spreadsheet').bytes(), 'openDocument'],
+    [
+      'an OpenDocument spreadsheet',
+      () => zip().add('mimetype', 'application/vnd.oasis.opendocument.spreadsheet').bytes(),
+      'openDocument',
+    ],
     ['another archive', () => zip().add('word/document.xml', '<x/>').bytes(), 'notWorkbook'],
     ['a workbook without sheets', () => zip().add('xl/workbook.xml', '<workbook/>').bytes(), 'damaged'],
     ['a workbook whose archive ends early', async () => (await writeXlsx(sampleBook)).slice(0, -200), 'damaged'],
@@ -58,20 +66,30 @@ describe('a file that cannot be read', () => {
 
   it('never brings a stack to light, whichever byte of a workbook is damaged', async () => {
     const whole = await writeXlsx(sampleBook)
-    await fc.assert(fc.asyncProperty(fc.nat(whole.length - 1), fc.integer({ min: 1, max: 255 }), async (place, change) => {
-      const damaged = whole.slice()
-      damaged[place] = (damaged[place] ?? 0) ^ change
-      await problemOf(damaged)
-    }), { numRuns: 200 })
+    await fc.assert(
+      fc.asyncProperty(fc.nat(whole.length - 1), fc.integer({ min: 1, max: 255 }), async (place, change) => {
+        const damaged = whole.slice()
+        damaged[place] = (damaged[place] ?? 0) ^ change
+        await problemOf(damaged)
+      }),
+      { numRuns: 200 },
+    )
   })
 
   it('never brings a stack to light, whichever part of a workbook is cut short', async () => {
     const whole = await writeXlsx(sampleBook)
     const parts = Object.entries(await partsOf(whole))
-    await fc.assert(fc.asyncProperty(fc.constantFrom(...parts), fc.double({ min: 0, max: 1, noNaN: true }), async ([path, content], share) => {
-      const archive = await editZip(whole)
-      archive.set(path, content.slice(0, Math.floor(content.length * share)))
-      await problemOf(await archive.bytes())
-    }), { numRuns: 100 })
+    await fc.assert(
+      fc.asyncProperty(
+        fc.constantFrom(...parts),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        async ([path, content], share) => {
+          const archive = await editZip(whole)
+          archive.set(path, content.slice(0, Math.floor(content.length * share)))
+          await problemOf(await archive.bytes())
+        },
+      ),
+      { numRuns: 100 },
+    )
   })
 })

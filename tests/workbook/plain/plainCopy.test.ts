@@ -30,7 +30,9 @@ test('In the copy of the demo season every call is a plain formula or a value, a
       const now = recalculated.get(address)
       if (typeof value === 'number') {
         numbers += 1
-        expect(Math.abs(Number(now?.value) - value), `${name}!${address}`).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(value)))
+        expect(Math.abs(Number(now?.value) - value), `${name}!${address}`).toBeLessThanOrEqual(
+          1e-9 * Math.max(1, Math.abs(value)),
+        )
       } else if (value !== null && typeof value !== 'object') expect(now?.value ?? '', `${name}!${address}`).toBe(value)
     }
   }
@@ -54,19 +56,28 @@ test('Its last sheet lists each cell that became a value, with the value and the
   expect(lines).toHaveLength(copy.values)
   const cuttings = lines.find((line) => line[0]?.value === 'Orders')!
   expect(cuttings[3]?.value).toMatch(/^CUTTINGS: /)
-  const { row, column, value } = before.sheets.find(({ name }) => name === 'Orders')!.cells.get(String(cuttings[1]?.value))!
+  const { row, column, value } = before.sheets
+    .find(({ name }) => name === 'Orders')!
+    .cells.get(String(cuttings[1]?.value))!
   expect(cuttings[2]?.value).toBe(value)
   expect(copy.book.sheets.find(({ name }) => name === 'Orders')!.rows[row]![column]).toMatchObject({ value })
 })
 
-const bookOf = (rows: Cell[][], names: Book['names'] = []): Book => ({ names, sheets: [{ name: 'Plan', widths: [9], frozenRows: 1, frozenColumns: 0, rows }] })
+const bookOf = (rows: Cell[][], names: Book['names'] = []): Book => ({
+  names,
+  sheets: [{ name: 'Plan', widths: [9], frozenRows: 1, frozenColumns: 0, rows }],
+})
 
 async function copyOf(book: Book): Promise<PlainCopy> {
   return plainCopy(book, await calculateBook(book), catalogue)
 }
 
 test('What a function fills becomes values cell by cell, and each cell keeps how it looks.', async () => {
-  const rows: Cell[][] = [[{ value: '100 L' }], [{ formula: '=STICK.BLENDPARTS(A1,{1,3},0)', spills: true, look: 'result', format: '0.0' }], [{ formula: '=STICK.BAGS("much",60)', look: 'result' }]]
+  const rows: Cell[][] = [
+    [{ value: '100 L' }],
+    [{ formula: '=STICK.BLENDPARTS(A1,{1,3},0)', spills: true, look: 'result', format: '0.0' }],
+    [{ formula: '=STICK.BAGS("much",60)', look: 'result' }],
+  ]
   const { book } = await copyOf(bookOf(rows))
   expect(book.sheets[0]!.rows.slice(1)).toEqual([
     [{ value: 25, look: 'result', format: '0.0' }, { value: 75 }],
@@ -77,19 +88,40 @@ test('What a function fills becomes values cell by cell, and each cell keeps how
 })
 
 test('A cell that reads a text with a unit becomes its value, since plain Excel would not take that text for a number.', async () => {
-  const { book, values } = await copyOf(bookOf([[{ value: '300 L' }], [{ formula: '=STICK.BAGS(A1,60)' }], [{ formula: '=STICK.BAGS("300 L",60)' }]]))
+  const { book, values } = await copyOf(
+    bookOf([[{ value: '300 L' }], [{ formula: '=STICK.BAGS(A1,60)' }], [{ formula: '=STICK.BAGS("300 L",60)' }]]),
+  )
   expect(values).toBe(1)
   expect(book.sheets[0]!.rows[1]![0]).toEqual({ value: 5 })
   expect(book.sheets[0]!.rows[2]![0]?.formula).toMatch(/^=ROUNDUP/)
-  expect(book.sheets[1]!.rows[5]?.map((cell) => cell?.value)).toEqual(['Plan', 'A2', 5, 'It reads the text “300 L”, which plain Excel does not take for a number.'])
+  expect(book.sheets[1]!.rows[5]?.map((cell) => cell?.value)).toEqual([
+    'Plan',
+    'A2',
+    5,
+    'It reads the text “300 L”, which plain Excel does not take for a number.',
+  ])
 })
 
 test('The list takes another name where the workbook has a sheet called so.', async () => {
-  const { listedOn } = await copyOf({ names: [], sheets: [{ name: 'WITHOUT the add-in', widths: [], frozenRows: 0, frozenColumns: 0, rows: [] }] })
+  const { listedOn } = await copyOf({
+    names: [],
+    sheets: [{ name: 'WITHOUT the add-in', widths: [], frozenRows: 0, frozenColumns: 0, rows: [] }],
+  })
   expect(listedOn).toBe('Without the add-in (2)')
 })
 
 test('A name that stands for a call is written plainly too.', async () => {
-  const { book } = await copyOf(bookOf([[{ value: 1 }]], [{ name: 'PerLiner', refersTo: 'STICK.PERLINER(Plan!$A$1,0.5)' }, { name: 'One', refersTo: 'Plan!$A$1' }]))
-  expect(book.names).toEqual([{ name: 'PerLiner', refersTo: 'Plan!$A$1/PRODUCT(0.5)' }, { name: 'One', refersTo: 'Plan!$A$1' }])
+  const { book } = await copyOf(
+    bookOf(
+      [[{ value: 1 }]],
+      [
+        { name: 'PerLiner', refersTo: 'STICK.PERLINER(Plan!$A$1,0.5)' },
+        { name: 'One', refersTo: 'Plan!$A$1' },
+      ],
+    ),
+  )
+  expect(book.names).toEqual([
+    { name: 'PerLiner', refersTo: 'Plan!$A$1/PRODUCT(0.5)' },
+    { name: 'One', refersTo: 'Plan!$A$1' },
+  ])
 })

@@ -17,7 +17,11 @@ beforeAll(async () => {
 const keyOf = ({ sheet, address }: { readonly sheet: string; readonly address: string }) => `${sheet}!${address}`
 
 test('A plan for the whole workbook changes every cell that calls a function of ours, on every sheet, and gives none such a call again.', () => {
-  const calling = open.sheets.flatMap(({ name, cells }) => [...cells].filter(([, { formula }]) => idsCalled(formula).length > 0).map(([address]) => keyOf({ sheet: name, address })))
+  const calling = open.sheets.flatMap(({ name, cells }) =>
+    [...cells]
+      .filter(([, { formula }]) => idsCalled(formula).length > 0)
+      .map(([address]) => keyOf({ sheet: name, address })),
+  )
   expect(new Set(calling.map((key) => key.split('!')[0])).size).toBeGreaterThan(10)
   const changed = new Set(plan.changes.map(keyOf))
   expect(calling.filter((key) => !changed.has(key))).toEqual([])
@@ -25,7 +29,8 @@ test('A plan for the whole workbook changes every cell that calls a function of 
 })
 
 test('It says of each of these cells which formula stands there, and touches no other cell but those that a table fills.', () => {
-  const formulaAt = (sheet: string, address: string) => open.sheets.find(({ name }) => name === sheet)!.cells.get(address)?.formula
+  const formulaAt = (sheet: string, address: string) =>
+    open.sheets.find(({ name }) => name === sheet)!.cells.get(address)?.formula
   for (const { sheet, address, was } of plan.changes) {
     if (was !== undefined) expect(was, keyOf({ sheet, address })).toBe(formulaAt(sheet, address))
   }

@@ -18,7 +18,10 @@ function cellOf(book: Book, sheet: string, row: number, column: number): Cell | 
 /** The blank season with what the demo has in its boxes, or in some of them. */
 function filled(isFilled: (sheet: string, row: number) => boolean): Book {
   // Where the demo reads the spread of a species from its past batches, a user of the blank season would refer to it too.
-  const spreads: Readonly<Record<string, string>> = { '=PelargoniumSpread': '=FirstSpread', '=LavandulaSpread': '=SecondSpread' }
+  const spreads: Readonly<Record<string, string>> = {
+    '=PelargoniumSpread': '=FirstSpread',
+    '=LavandulaSpread': '=SecondSpread',
+  }
   return {
     names: blank.names,
     sheets: mapCells(blank.sheets, (cell, { sheet, row, column }) => {
@@ -31,16 +34,20 @@ function filled(isFilled: (sheet: string, row: number) => boolean): Book {
 }
 
 function errorsOf({ sheets }: OpenBook): string[] {
-  return sheets.flatMap(({ name, cells }) => [...cells].flatMap(([address, cell]) => (
-    errorOf(cell) === undefined ? [] : [`${name}!${address} ${errorOf(cell)} ${cell.sentence ?? ''}`]
-  )))
+  return sheets.flatMap(({ name, cells }) =>
+    [...cells].flatMap(([address, cell]) =>
+      errorOf(cell) === undefined ? [] : [`${name}!${address} ${errorOf(cell)} ${cell.sentence ?? ''}`],
+    ),
+  )
 }
 
 const isOrderLine = (sheet: string, row: number) => sheet === 'Orders' && cellOf(demo, sheet, row, 0)?.look === 'input'
 
 describe('the blank season', () => {
   it('has the sheets, the formats and as many names as the demo, and no figure of it but how old a price may be', () => {
-    expect(blank.sheets.map(({ name, widths }) => [name, widths])).toEqual(demo.sheets.map(({ name, widths }) => [name, widths]))
+    expect(blank.sheets.map(({ name, widths }) => [name, widths])).toEqual(
+      demo.sheets.map(({ name, widths }) => [name, widths]),
+    )
     expect(blank.names.map(({ refersTo }) => refersTo)).toEqual(demo.names.map(({ refersTo }) => refersTo))
     const inBoxes: unknown[] = []
     mapCells(blank.sheets, (cell, { sheet, row, column }) => {
@@ -52,9 +59,23 @@ describe('the blank season', () => {
     expect(new Set(inBoxes)).toEqual(new Set([0, 180]))
   })
 
-  it('calls nothing invented and names neither the demo\'s nursery nor its species and suppliers', () => {
+  it("calls nothing invented and names neither the demo's nursery nor its species and suppliers", () => {
     const words = JSON.stringify(blank)
-    for (const word of ['nvented', 'Vellimoor', 'Lavandula', 'Pelargonium', 'Fuchsia', 'Hillside', 'Quayside', 'Fenbridge', 'Gravelhope', 'Stonewick', 'Tipworth', 'Town water']) expect(words).not.toContain(word)
+    for (const word of [
+      'nvented',
+      'Vellimoor',
+      'Lavandula',
+      'Pelargonium',
+      'Fuchsia',
+      'Hillside',
+      'Quayside',
+      'Fenbridge',
+      'Gravelhope',
+      'Stonewick',
+      'Tipworth',
+      'Town water',
+    ])
+      expect(words).not.toContain(word)
   })
 
   it('shows no error while nothing is typed', async () => {
@@ -83,7 +104,9 @@ describe('the blank season', () => {
   })
 
   it('takes order lines that are left blank for none', async () => {
-    const lines = demo.sheets.find(({ name }) => name === 'Orders')!.rows.flatMap((_row, row) => (isOrderLine('Orders', row) ? [row] : []))
+    const lines = demo.sheets
+      .find(({ name }) => name === 'Orders')!
+      .rows.flatMap((_row, row) => (isOrderLine('Orders', row) ? [row] : []))
     const left = new Set(lines.slice(-5))
     const results = await calculateBook(filled((sheet, row) => !(sheet === 'Orders' && left.has(row))))
     expect(errorsOf(results)).toEqual([])
@@ -92,7 +115,8 @@ describe('the blank season', () => {
     expect(orders.get(addressOf(lines.at(-1)!, 4))?.value ?? '').toBe('')
     expect([...orders.values()].map(({ value }) => value)).toContain('Every way of rooting is one of the six on Ways.')
     const season = results.sheets.find(({ name }) => name === 'Season')!.cells
-    const figure = (label: string) => season.get([...season].find(([, { value }]) => value === label)![0].replace('A', 'B'))?.value
+    const figure = (label: string) =>
+      season.get([...season].find(([, { value }]) => value === label)![0].replace('A', 'B'))?.value
     expect(figure('Order lines')).toBe(12)
     expect(figure('Cuttings that no way counts')).toBe(0)
     expect(figure('Rates left blank')).toBe(0)

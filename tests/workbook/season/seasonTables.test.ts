@@ -5,25 +5,49 @@ import { blankSeason } from '../../../src/workbook/season/blankSeason'
 import { demoSeason } from '../../../src/workbook/season/demoSeason'
 import { realTables } from '../../../src/workbook/realTables'
 
-describe.each([['demo', demoSeason()], ['empty', blankSeason()]] as const)('the tables of the %s season', (_, book) => {
+describe.each([
+  ['demo', demoSeason()],
+  ['empty', blankSeason()],
+] as const)('the tables of the %s season', (_, book) => {
   const tables = book.sheets.flatMap(({ tables: ofSheet = [] }) => ofSheet)
 
   it('cover the order book, the ways, the blends, the prices, the buying list, the offers and the review', () => {
-    expect(book.sheets.filter(({ tables: ofSheet }) => ofSheet !== undefined).map(({ name }) => name)).toEqual(['Orders', 'Ways', 'Blends', 'Prices', 'Buying', 'Offers', 'Review'])
+    expect(book.sheets.filter(({ tables: ofSheet }) => ofSheet !== undefined).map(({ name }) => name)).toEqual([
+      'Orders',
+      'Ways',
+      'Blends',
+      'Prices',
+      'Buying',
+      'Offers',
+      'Review',
+    ])
   })
 
   it('are all such as Excel takes, and have names that nothing else has', () => {
-    expect(book.sheets.flatMap((sheet) => realTables(sheet).map(({ name }) => name))).toEqual(tables.map(({ name }) => name))
+    expect(book.sheets.flatMap((sheet) => realTables(sheet).map(({ name }) => name))).toEqual(
+      tables.map(({ name }) => name),
+    )
     const names = [...book.names, ...tables].map(({ name }) => name.toLowerCase())
     expect(new Set(names).size).toBe(names.length)
   })
 
   it('hold no cell that a formula spills over', async () => {
     const { sheets } = await calculateBook(book)
-    const spilled = sheets.flatMap(({ name, cells }) => [...cells.values()].flatMap(({ spill }) => (spill === undefined ? [] : rangesRead(`=${spill}`, name, new Map()))))
-    const overlaps = book.sheets.flatMap((sheet) => realTables(sheet).filter(({ top, left, bottom, right }) => (
-      spilled.some((spill) => spill.sheet === sheet.name && spill.top <= bottom && spill.bottom >= top && spill.left <= right && spill.right >= left)
-    )))
+    const spilled = sheets.flatMap(({ name, cells }) =>
+      [...cells.values()].flatMap(({ spill }) => (spill === undefined ? [] : rangesRead(`=${spill}`, name, new Map()))),
+    )
+    const overlaps = book.sheets.flatMap((sheet) =>
+      realTables(sheet).filter(({ top, left, bottom, right }) =>
+        spilled.some(
+          (spill) =>
+            spill.sheet === sheet.name &&
+            spill.top <= bottom &&
+            spill.bottom >= top &&
+            spill.left <= right &&
+            spill.right >= left,
+        ),
+      ),
+    )
     expect(overlaps.map(({ name }) => name)).toEqual([])
     if (_ === 'demo') expect(spilled.length).toBeGreaterThan(10)
   })

@@ -1,39 +1,54 @@
 /** The texts of the functions of counting, each beside the first function that has it. */
 export const counting: Readonly<Record<string, string>> = {
   // CUTTINGS
-  'Cuttings to stick for the liners that were promised, on average or with a chance of having enough.': 'Wie viele Stecklinge für die zugesagten Jungpflanzen zu stecken sind, im Mittel oder mit einer gewünschten Sicherheit.',
-  'The rates multiply, and the loss divides: 10 % lost of 100 needs 112 cuttings, not 110. Without a confidence the number is right on average only, so it falls short about every second time; batchSpread counts only with a confidence.': 'Die Raten werden miteinander multipliziert, und für den Ausfall wird geteilt, nicht zugeschlagen: bei 10 % Ausfall sind für 100 Jungpflanzen 112 Stecklinge nötig, nicht 110. Ohne Sicherheit stimmt die Zahl nur im Mittel und reicht etwa jedes zweite Mal nicht; batchSpread zählt nur mit einer Sicherheit.',
+  'Cuttings to stick for the liners that were promised, on average or with a chance of having enough.':
+    'Wie viele Stecklinge für die zugesagten Jungpflanzen zu stecken sind, im Mittel oder mit einer gewünschten Sicherheit.',
+  'The rates multiply, and the loss divides: 10 % lost of 100 needs 112 cuttings, not 110. Without a confidence the number is right on average only, so it falls short about every second time; batchSpread counts only with a confidence.':
+    'Die Raten werden miteinander multipliziert, und für den Ausfall wird geteilt, nicht zugeschlagen: bei 10 % Ausfall sind für 100 Jungpflanzen 112 Stecklinge nötig, nicht 110. Ohne Sicherheit stimmt die Zahl nur im Mittel und reicht etwa jedes zweite Mal nicht; batchSpread zählt nur mit einer Sicherheit.',
   'liners that must be saleable': 'Jungpflanzen, die verkaufsfähig sein müssen',
-  'the share that survives each stage (strike, potting on, grade-out), one cell a stage': 'der Anteil, der jede Stufe übersteht (Bewurzeln, Topfen, Aussortieren), eine Zelle pro Stufe',
-  'the chance of having at least that many liners; left out, the average decides': 'die Wahrscheinlichkeit, mindestens so viele Jungpflanzen zu haben; ohne Angabe gilt der Mittelwert',
-  'the standard deviation of the overall rate from batch to batch': 'die Standardabweichung der gesamten Rate von Partie zu Partie',
+  'the share that survives each stage (strike, potting on, grade-out), one cell a stage':
+    'der Anteil, der jede Stufe übersteht (Bewurzeln, Topfen, Aussortieren), eine Zelle pro Stufe',
+  'the chance of having at least that many liners; left out, the average decides':
+    'die Wahrscheinlichkeit, mindestens so viele Jungpflanzen zu haben; ohne Angabe gilt der Mittelwert',
+  'the standard deviation of the overall rate from batch to batch':
+    'die Standardabweichung der gesamten Rate von Partie zu Partie',
   'cuttings to stick': 'zu steckende Stecklinge',
-  'share of the cuttings that becomes a saleable liner': 'Anteil der Stecklinge, aus denen verkaufsfähige Jungpflanzen werden',
+  'share of the cuttings that becomes a saleable liner':
+    'Anteil der Stecklinge, aus denen verkaufsfähige Jungpflanzen werden',
   'cuttings that are enough on average': 'Stecklinge, die im Mittel reichen',
   'least number with the confidence asked for': 'kleinste Zahl mit der gewünschten Sicherheit',
   'chance of having enough with that number': 'Wahrscheinlichkeit, dass diese Zahl reicht',
-  'Excel has no formula for the number of trials. Without a confidence it is ROUNDUP(liners/PRODUCT(stageRates),0).': 'Excel hat keine Formel für die Zahl der Versuche. Ohne Sicherheit ist es ROUNDUP(liners/PRODUCT(stageRates),0).',
-  '1,000 liners at 85 % take 1,177 cuttings on average': '1.000 Jungpflanzen bei 85 % brauchen im Mittel 1.177 Stecklinge',
-  'More than 50 survivors (51) at 90 %, with a chance of 95 %': 'Mehr als 50 Überlebende (51) bei 90 %, mit einer Sicherheit von 95 %',
-  'Batches that differ with an intra-batch correlation of 0.02': 'Partien, die sich unterscheiden: die Korrelation innerhalb der Partie ist 0,02',
+  'Excel has no formula for the number of trials. Without a confidence it is ROUNDUP(liners/PRODUCT(stageRates),0).':
+    'Excel hat keine Formel für die Zahl der Versuche. Ohne Sicherheit ist es ROUNDUP(liners/PRODUCT(stageRates),0).',
+  '1,000 liners at 85 % take 1,177 cuttings on average':
+    '1.000 Jungpflanzen bei 85 % brauchen im Mittel 1.177 Stecklinge',
+  'More than 50 survivors (51) at 90 %, with a chance of 95 %':
+    'Mehr als 50 Überlebende (51) bei 90 %, mit einer Sicherheit von 95 %',
+  'Batches that differ with an intra-batch correlation of 0.02':
+    'Partien, die sich unterscheiden: die Korrelation innerhalb der Partie ist 0,02',
 
   // BATCHSPREAD
-  'How much the true rate differs from batch to batch, from past batches, for CUTTINGS and OVERSTICK.': 'Wie stark sich die wahre Rate von Partie zu Partie unterscheidet, aus früheren Partien, für CUTTINGS und OVERSTICK.',
-  'A standard deviation, of the rates behind the batches: what chance alone adds is taken off by an analysis of variance, and 0 is left where the batches differ no more than chance. A correlation above 0.9999 counts as 0.9999.': 'Eine Standardabweichung, und zwar der Raten hinter den Partien: was der Zufall allein beiträgt, zieht eine Varianzanalyse ab, und es bleibt 0, wo sich die Partien nicht stärker unterscheiden, als der Zufall es erklärt. Eine Korrelation über 0,9999 zählt als 0,9999.',
+  'How much the true rate differs from batch to batch, from past batches, for CUTTINGS and OVERSTICK.':
+    'Wie stark sich die wahre Rate von Partie zu Partie unterscheidet, aus früheren Partien, für CUTTINGS und OVERSTICK.',
+  'A standard deviation, of the rates behind the batches: what chance alone adds is taken off by an analysis of variance, and 0 is left where the batches differ no more than chance. A correlation above 0.9999 counts as 0.9999.':
+    'Eine Standardabweichung, und zwar der Raten hinter den Partien: was der Zufall allein beiträgt, zieht eine Varianzanalyse ab, und es bleibt 0, wo sich die Partien nicht stärker unterscheiden, als der Zufall es erklärt. Eine Korrelation über 0,9999 zählt als 0,9999.',
   'cuttings that were stuck, one cell a batch': 'gesteckte Stecklinge, eine Zelle pro Partie',
   'those of them that became liners, one cell a batch': 'davon zu Jungpflanzen geworden, eine Zelle pro Partie',
   'standard deviation of the rate from batch to batch': 'Standardabweichung der Rate von Partie zu Partie',
   'share of all cuttings that was taken': 'Anteil der angewachsenen an allen Stecklingen',
   'mean square between the batches': 'mittleres Quadrat zwischen den Partien',
   'mean square within the batches': 'mittleres Quadrat innerhalb der Partien',
-  'mean size of a batch, less where the sizes differ': 'mittlere Größe einer Partie, kleiner, wo die Größen sich unterscheiden',
-  'correlation within a batch, 0 where the batches differ no more than chance': 'Korrelation innerhalb einer Partie, 0, wo sich die Partien nicht stärker als zufällig unterscheiden',
+  'mean size of a batch, less where the sizes differ':
+    'mittlere Größe einer Partie, kleiner, wo die Größen sich unterscheiden',
+  'correlation within a batch, 0 where the batches differ no more than chance':
+    'Korrelation innerhalb einer Partie, 0, wo sich die Partien nicht stärker als zufällig unterscheiden',
   'Three batches of 100, of which 90, 80 and 70 took': 'Drei Partien zu 100, von denen 90, 80 und 70 angewachsen sind',
   'Batches that differ no more than chance': 'Partien, die sich nicht stärker als zufällig unterscheiden',
 
   // TRAYS
   'Whole trays for a number of cuttings.': 'Ganze Platten für eine Zahl von Stecklingen.',
-  'Part of a tray counts as a tray. spareShare is a share of the cells, not of the cuttings.': 'Eine angebrochene Platte zählt als ganze. spareShare ist ein Anteil der Zellen, nicht der Stecklinge.',
+  'Part of a tray counts as a tray. spareShare is a share of the cells, not of the cuttings.':
+    'Eine angebrochene Platte zählt als ganze. spareShare ist ein Anteil der Zellen, nicht der Stecklinge.',
   'cells in one tray': 'Zellen einer Platte',
   'share of the cells that is left empty': 'Anteil der Zellen, die leer bleiben',
   'trays to fill': 'zu füllende Platten',
@@ -43,23 +58,31 @@ export const counting: Readonly<Record<string, string>> = {
   'The same with a tenth of the cells left empty': 'Dasselbe, wenn ein Zehntel der Zellen leer bleibt',
 
   // OVERSTICK
-  'Cuttings to stick so that cuttings, missing liners and surplus liners together leave the most money on average.': 'Wie viele Stecklinge zu stecken sind, damit nach Stecklingen, fehlenden und überzähligen Jungpflanzen im Mittel am meisten Geld bleibt.',
-  'A missing liner loses lostPerMissingLiner: the price that is not earned, plus any penalty. A surplus liner brings valuePerSurplusLiner. Part of a liner counts as a whole one, and of two numbers that leave the same the smaller is given: 0 where no cutting pays.': 'Eine fehlende Jungpflanze kostet lostPerMissingLiner: den entgangenen Preis und eine etwaige Vertragsstrafe. Eine überzählige bringt valuePerSurplusLiner. Ein Bruchteil einer Jungpflanze zählt als ganze, und von zwei Zahlen, bei denen gleich viel bleibt, gilt die kleinere: 0, wo sich kein Steckling lohnt.',
+  'Cuttings to stick so that cuttings, missing liners and surplus liners together leave the most money on average.':
+    'Wie viele Stecklinge zu stecken sind, damit nach Stecklingen, fehlenden und überzähligen Jungpflanzen im Mittel am meisten Geld bleibt.',
+  'A missing liner loses lostPerMissingLiner: the price that is not earned, plus any penalty. A surplus liner brings valuePerSurplusLiner. Part of a liner counts as a whole one, and of two numbers that leave the same the smaller is given: 0 where no cutting pays.':
+    'Eine fehlende Jungpflanze kostet lostPerMissingLiner: den entgangenen Preis und eine etwaige Vertragsstrafe. Eine überzählige bringt valuePerSurplusLiner. Ein Bruchteil einer Jungpflanze zählt als ganze, und von zwei Zahlen, bei denen gleich viel bleibt, gilt die kleinere: 0, wo sich kein Steckling lohnt.',
   'liners that were promised': 'zugesagte Jungpflanzen',
-  'what one more cutting costs until it is sold or lost': 'was ein weiterer Steckling kostet, bis er verkauft oder ausgefallen ist',
-  'price not earned and penalty for each liner that is missing': 'entgangener Preis und Vertragsstrafe für jede fehlende Jungpflanze',
+  'what one more cutting costs until it is sold or lost':
+    'was ein weiterer Steckling kostet, bis er verkauft oder ausgefallen ist',
+  'price not earned and penalty for each liner that is missing':
+    'entgangener Preis und Vertragsstrafe für jede fehlende Jungpflanze',
   'what a liner beyond those promised brings': 'was eine Jungpflanze über die zugesagten hinaus bringt',
-  'what a cutting too few loses, where it would have survived': 'was durch einen Steckling zu wenig verloren geht, wenn er überlebt hätte',
+  'what a cutting too few loses, where it would have survived':
+    'was durch einen Steckling zu wenig verloren geht, wenn er überlebt hätte',
   'what a cutting too many loses': 'was durch einen Steckling zu viel verloren geht',
-  'chance of having enough up to which one more cutting pays': 'Wahrscheinlichkeit, genug zu haben, bis zu der sich ein weiterer Steckling lohnt',
+  'chance of having enough up to which one more cutting pays':
+    'Wahrscheinlichkeit, genug zu haben, bis zu der sich ein weiterer Steckling lohnt',
   'least number that reaches it': 'kleinste Zahl, die sie erreicht',
   'liners that are missing, on average': 'fehlende Jungpflanzen im Mittel',
   'liners beyond those promised, on average': 'Jungpflanzen über die zugesagten hinaus, im Mittel',
   'what is left on average': 'was im Mittel bleibt',
   'what would be left with one cutting fewer': 'was mit einem Steckling weniger bliebe',
   'what would be left with one cutting more': 'was mit einem Steckling mehr bliebe',
-  'Excel has no formula for the number of trials. The check is for batches that do not differ, and for a number above 0.': 'Excel hat keine Formel für die Zahl der Versuche. Die Prüfung gilt für Partien, die sich nicht unterscheiden, und für eine Zahl über 0.',
-  '100 liners at 80 %, a cutting at 0.10, and 1.50 lost with each missing liner': '100 Jungpflanzen bei 80 %, ein Steckling zu 0,10, und jede fehlende Jungpflanze kostet 1,50',
+  'Excel has no formula for the number of trials. The check is for batches that do not differ, and for a number above 0.':
+    'Excel hat keine Formel für die Zahl der Versuche. Die Prüfung gilt für Partien, die sich nicht unterscheiden, und für eine Zahl über 0.',
+  '100 liners at 80 %, a cutting at 0.10, and 1.50 lost with each missing liner':
+    '100 Jungpflanzen bei 80 %, ein Steckling zu 0,10, und jede fehlende Jungpflanze kostet 1,50',
   'The same, where a surplus liner still brings 0.05': 'Dasselbe, wenn eine überzählige Jungpflanze noch 0,05 bringt',
   'The same, with batches that differ by 0.06': 'Dasselbe mit Partien, die sich um 0,06 unterscheiden',
 }

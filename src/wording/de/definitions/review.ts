@@ -1,44 +1,62 @@
 /** The texts of the functions of comparing and reviewing, each beside the first function that has it. */
 export const review: Readonly<Record<string, string>> = {
   // COMPARE
-  'Ways of rooting side by side per saleable liner, the cheapest first.': 'Bewurzelungsverfahren nebeneinander, pro verkaufsfähige Jungpflanze, das günstigste zuerst.',
-  'The level cost is that of REUSECOST, per unit in use; cuttingsPerRound are the cuttings in one such unit, so a unit lost takes its cuttings along. Per cutting adds the other costs, and per saleable liner divides by the yield, as ROOTINGCOST does. Equal costs keep the given order. Cash before the first sale is the whole first round of one unit: firstCost and the other costs of its cuttings; to compare it, and the level costs, let a unit of each way take equally many cuttings. A way with 1 round is single use; a reusable one beats it from the least number of its rounds at which its cost per saleable liner is no higher than that of the cheapest single use, an exact tie counting.': 'Die gleichmäßigen Kosten sind die von REUSECOST, pro genutzte Einheit; cuttingsPerRound sind die Stecklinge in einer solchen Einheit, eine verlorene Einheit nimmt also ihre Stecklinge mit. Pro Steckling kommen die übrigen Kosten hinzu, und pro verkaufsfähige Jungpflanze wird durch die Ausbeute geteilt, wie in ROOTINGCOST. Bei gleichen Kosten bleibt die gegebene Reihenfolge. Der Geldbedarf vor dem ersten Verkauf ist der ganze erste Durchgang einer Einheit: firstCost und die übrigen Kosten ihrer Stecklinge; um ihn und die gleichmäßigen Kosten zu vergleichen, lassen Sie eine Einheit jedes Verfahrens gleich viele Stecklinge aufnehmen. Ein Verfahren mit 1 Durchgang ist Einweg; Mehrweg schlägt es ab der kleinsten Zahl seiner Durchgänge, bei der seine Kosten pro verkaufsfähige Jungpflanze nicht höher sind als die des günstigsten Einwegverfahrens; genauer Gleichstand zählt.',
+  'Ways of rooting side by side per saleable liner, the cheapest first.':
+    'Bewurzelungsverfahren nebeneinander, pro verkaufsfähige Jungpflanze, das günstigste zuerst.',
+  'The level cost is that of REUSECOST, per unit in use; cuttingsPerRound are the cuttings in one such unit, so a unit lost takes its cuttings along. Per cutting adds the other costs, and per saleable liner divides by the yield, as ROOTINGCOST does. Equal costs keep the given order. Cash before the first sale is the whole first round of one unit: firstCost and the other costs of its cuttings; to compare it, and the level costs, let a unit of each way take equally many cuttings. A way with 1 round is single use; a reusable one beats it from the least number of its rounds at which its cost per saleable liner is no higher than that of the cheapest single use, an exact tie counting.':
+    'Die gleichmäßigen Kosten sind die von REUSECOST, pro genutzte Einheit; cuttingsPerRound sind die Stecklinge in einer solchen Einheit, eine verlorene Einheit nimmt also ihre Stecklinge mit. Pro Steckling kommen die übrigen Kosten hinzu, und pro verkaufsfähige Jungpflanze wird durch die Ausbeute geteilt, wie in ROOTINGCOST. Bei gleichen Kosten bleibt die gegebene Reihenfolge. Der Geldbedarf vor dem ersten Verkauf ist der ganze erste Durchgang einer Einheit: firstCost und die übrigen Kosten ihrer Stecklinge; um ihn und die gleichmäßigen Kosten zu vergleichen, lassen Sie eine Einheit jedes Verfahrens gleich viele Stecklinge aufnehmen. Ein Verfahren mit 1 Durchgang ist Einweg; Mehrweg schlägt es ab der kleinsten Zahl seiner Durchgänge, bei der seine Kosten pro verkaufsfähige Jungpflanze nicht höher sind als die des günstigsten Einwegverfahrens; genauer Gleichstand zählt.',
   'the ways of rooting': 'die Bewurzelungsverfahren',
-  'what one unit costs new: the medium, tray or bed of one round': 'was eine Einheit neu kostet: Substrat, Platte oder Beet eines Durchgangs',
-  'rounds it is used, the first one included; 1 for single use': 'Durchgänge, in denen sie verwendet wird, der erste mitgezählt; 1 für Einweg',
+  'what one unit costs new: the medium, tray or bed of one round':
+    'was eine Einheit neu kostet: Substrat, Platte oder Beet eines Durchgangs',
+  'rounds it is used, the first one included; 1 for single use':
+    'Durchgänge, in denen sie verwendet wird, der erste mitgezählt; 1 für Einweg',
   'cuttings that one unit takes in a round': 'Stecklinge, die eine Einheit in einem Durchgang aufnimmt',
-  'share of the first cost that is topped up before each later round': 'Anteil der Anschaffungskosten, der vor jedem späteren Durchgang ergänzt wird',
-  'all else in every round: cutting, hormone, labour, bench': 'alles Übrige in jedem Durchgang: Steckling, Bewurzelungshormon, Arbeit, Stellfläche',
+  'share of the first cost that is topped up before each later round':
+    'Anteil der Anschaffungskosten, der vor jedem späteren Durchgang ergänzt wird',
+  'all else in every round: cutting, hormone, labour, bench':
+    'alles Übrige in jedem Durchgang: Steckling, Bewurzelungshormon, Arbeit, Stellfläche',
   comparison: 'Vergleich',
-  'a row for each way, the cheapest per saleable liner first': 'eine Zeile für jedes Verfahren, das günstigste pro verkaufsfähige Jungpflanze zuerst',
+  'a row for each way, the cheapest per saleable liner first':
+    'eine Zeile für jedes Verfahren, das günstigste pro verkaufsfähige Jungpflanze zuerst',
   name: 'Name',
   'the way of rooting': 'das Bewurzelungsverfahren',
   'level cost per round': 'gleichmäßige Kosten pro Durchgang',
-  'first cost, washing, topping up, loss and end value over the rounds': 'Anschaffung, Waschen, Ergänzen, Verlust und Restwert über die Durchgänge',
+  'first cost, washing, topping up, loss and end value over the rounds':
+    'Anschaffung, Waschen, Ergänzen, Verlust und Restwert über die Durchgänge',
   'per cutting': 'pro Steckling',
   'that and all other costs, per cutting': 'das und alle übrigen Kosten, pro Steckling',
   'per saleable liner': 'pro verkaufsfähige Jungpflanze',
-  'the same, borne by the cuttings that become saleable': 'dasselbe, getragen von den Stecklingen, die verkaufsfähig werden',
+  'the same, borne by the cuttings that become saleable':
+    'dasselbe, getragen von den Stecklingen, die verkaufsfähig werden',
   'cash before the first sale': 'Geldbedarf vor dem ersten Verkauf',
   'first cost and other costs of the first round': 'Anschaffung und übrige Kosten des ersten Durchgangs',
   'rounds until it beats single use': 'Durchgänge, bis es Einweg schlägt',
-  'the round from which it is no dearer than the cheapest single use, or why there is none': 'der Durchgang, ab dem es nicht teurer ist als das günstigste Einwegverfahren, oder warum es keinen gibt',
+  'the round from which it is no dearer than the cheapest single use, or why there is none':
+    'der Durchgang, ab dem es nicht teurer ist als das günstigste Einwegverfahren, oder warum es keinen gibt',
   'level cost per round, in the given order': 'gleichmäßige Kosten pro Durchgang, in der gegebenen Reihenfolge',
   'cost per cutting': 'Kosten pro Steckling',
   'the cheapest single use per saleable liner': 'das günstigste Einwegverfahren pro verkaufsfähige Jungpflanze',
   'cash before the first sale, in the given order': 'Geldbedarf vor dem ersten Verkauf, in der gegebenen Reihenfolge',
-  'rounds until it beats single use, in the given order': 'Durchgänge, bis es Einweg schlägt, in der gegebenen Reihenfolge',
+  'rounds until it beats single use, in the given order':
+    'Durchgänge, bis es Einweg schlägt, in der gegebenen Reihenfolge',
   'the ways, cheapest per saleable liner first': 'die Verfahren, das günstigste pro verkaufsfähige Jungpflanze zuerst',
-  'A plug used once beside a tray of 50 that is washed and used six times: in round 5 the tray costs exactly as much, and then less': 'Ein einmal verwendeter Plug neben einer Platte zu 50, die gewaschen und sechsmal verwendet wird: in Durchgang 5 kostet die Platte genau gleich viel, danach weniger',
-  'A bed of 300, topped up by a tenth and sold for 30 after three rounds, beside two that are used once': 'Ein Beet zu 300, um ein Zehntel ergänzt und nach drei Durchgängen für 30 verkauft, neben zwei Einwegverfahren',
+  'A plug used once beside a tray of 50 that is washed and used six times: in round 5 the tray costs exactly as much, and then less':
+    'Ein einmal verwendeter Plug neben einer Platte zu 50, die gewaschen und sechsmal verwendet wird: in Durchgang 5 kostet die Platte genau gleich viel, danach weniger',
+  'A bed of 300, topped up by a tenth and sold for 30 after three rounds, beside two that are used once':
+    'Ein Beet zu 300, um ein Zehntel ergänzt und nach drei Durchgängen für 30 verkauft, neben zwei Einwegverfahren',
 
   // SWINGS
-  'What each uncertain argument of another function does to its result, widest first: the table of a tornado chart.': 'Was jedes unsichere Argument einer anderen Funktion an deren Ergebnis ändert, das mit dem größten Ausschlag zuerst: die Tabelle eines Tornadodiagramms.',
-  'Each argument alone goes to its low and to its high while the others stay at their likely values, so what moves together is not shown. The swing is the difference of those two results; what happens between the two ends does not count. Equal swings keep the order of the rows. Arguments that are not named take their defaults.': 'Jedes Argument geht für sich allein auf seinen niedrigsten und seinen höchsten Wert, während die anderen auf ihrem wahrscheinlichsten bleiben; was sich gemeinsam bewegt, zeigt sich also nicht. Der Ausschlag ist der Unterschied dieser beiden Ergebnisse; was zwischen den beiden Enden geschieht, zählt nicht. Bei gleichem Ausschlag bleibt die Reihenfolge der Zeilen. Für Argumente, die nicht genannt sind, gelten die Vorgabewerte.',
-  'the function to ask for by name; any that takes numbers and gives one': 'die gefragte Funktion, mit Namen; jede, die Zahlen nimmt und eine Zahl ergibt',
-  'its arguments by name, one a row; the same range again is its next cell, so stageRates three times are three stages': 'ihre Argumente mit Namen, eines pro Zeile; derselbe Bereich noch einmal ist seine nächste Zelle, dreimal stageRates sind also drei Stufen',
+  'What each uncertain argument of another function does to its result, widest first: the table of a tornado chart.':
+    'Was jedes unsichere Argument einer anderen Funktion an deren Ergebnis ändert, das mit dem größten Ausschlag zuerst: die Tabelle eines Tornadodiagramms.',
+  'Each argument alone goes to its low and to its high while the others stay at their likely values, so what moves together is not shown. The swing is the difference of those two results; what happens between the two ends does not count. Equal swings keep the order of the rows. Arguments that are not named take their defaults.':
+    'Jedes Argument geht für sich allein auf seinen niedrigsten und seinen höchsten Wert, während die anderen auf ihrem wahrscheinlichsten bleiben; was sich gemeinsam bewegt, zeigt sich also nicht. Der Ausschlag ist der Unterschied dieser beiden Ergebnisse; was zwischen den beiden Enden geschieht, zählt nicht. Bei gleichem Ausschlag bleibt die Reihenfolge der Zeilen. Für Argumente, die nicht genannt sind, gelten die Vorgabewerte.',
+  'the function to ask for by name; any that takes numbers and gives one':
+    'die gefragte Funktion, mit Namen; jede, die Zahlen nimmt und eine Zahl ergibt',
+  'its arguments by name, one a row; the same range again is its next cell, so stageRates three times are three stages':
+    'ihre Argumente mit Namen, eines pro Zeile; derselbe Bereich noch einmal ist seine nächste Zelle, dreimal stageRates sind also drei Stufen',
   'the least that the argument can be': 'der kleinste Wert, den das Argument haben kann',
-  'what it most likely is; where there is no doubt, all three are the same': 'sein wahrscheinlichster Wert; wo es keinen Zweifel gibt, sind alle drei gleich',
+  'what it most likely is; where there is no doubt, all three are the same':
+    'sein wahrscheinlichster Wert; wo es keinen Zweifel gibt, sind alle drei gleich',
   'the most that it can be': 'der größte Wert, den es haben kann',
   swings: 'Ausschläge',
   'one row for each argument, widest swing first': 'eine Zeile für jedes Argument, der größte Ausschlag zuerst',
@@ -51,45 +69,65 @@ export const review: Readonly<Record<string, string>> = {
   'at low': 'beim niedrigsten Wert',
   'the result with this argument at its low': 'das Ergebnis mit diesem Argument auf seinem niedrigsten Wert',
   'all likely': 'mit wahrscheinlichsten Werten',
-  'the result with every argument at its likely value, the middle of the chart': 'das Ergebnis mit jedem Argument auf seinem wahrscheinlichsten Wert, die Mitte des Diagramms',
+  'the result with every argument at its likely value, the middle of the chart':
+    'das Ergebnis mit jedem Argument auf seinem wahrscheinlichsten Wert, die Mitte des Diagramms',
   'at high': 'beim höchsten Wert',
   'the result with this argument at its high': 'das Ergebnis mit diesem Argument auf seinem höchsten Wert',
   swing: 'Ausschlag',
   'the difference between the two ends': 'der Unterschied zwischen den beiden Enden',
   'the arguments in the order of their swings': 'die Argumente in der Reihenfolge ihrer Ausschläge',
-  'the result with this argument alone at its low': 'das Ergebnis, wenn allein dieses Argument auf seinem niedrigsten Wert ist',
-  'the result with this argument alone at its high': 'das Ergebnis, wenn allein dieses Argument auf seinem höchsten Wert ist',
-  'Excel has no formula that computes a function by its name. Each end is one call of that function, with one argument at its low or high and the others at their likely values; its own plain formula checks it.': 'Excel hat keine Formel, die eine Funktion nach ihrem Namen aufruft. Jedes Ende ist ein Aufruf dieser Funktion mit einem Argument auf seinem niedrigsten oder höchsten Wert und den anderen auf ihrem wahrscheinlichsten; ihre eigene reine Excel-Formel prüft ihn.',
-  'Cost of the medium of a cutting, 50 to 80 mL at 0.10 to 0.20 a litre': 'Kosten des Substrats eines Stecklings, 50 bis 80 mL zu 0,10 bis 0,20 pro Liter',
-  'Cost of a liner with two stages of losses: the same range twice is two cells of it': 'Kosten einer Jungpflanze mit zwei Stufen von Ausfällen: derselbe Bereich zweimal sind zwei seiner Zellen',
+  'the result with this argument alone at its low':
+    'das Ergebnis, wenn allein dieses Argument auf seinem niedrigsten Wert ist',
+  'the result with this argument alone at its high':
+    'das Ergebnis, wenn allein dieses Argument auf seinem höchsten Wert ist',
+  'Excel has no formula that computes a function by its name. Each end is one call of that function, with one argument at its low or high and the others at their likely values; its own plain formula checks it.':
+    'Excel hat keine Formel, die eine Funktion nach ihrem Namen aufruft. Jedes Ende ist ein Aufruf dieser Funktion mit einem Argument auf seinem niedrigsten oder höchsten Wert und den anderen auf ihrem wahrscheinlichsten; ihre eigene reine Excel-Formel prüft ihn.',
+  'Cost of the medium of a cutting, 50 to 80 mL at 0.10 to 0.20 a litre':
+    'Kosten des Substrats eines Stecklings, 50 bis 80 mL zu 0,10 bis 0,20 pro Liter',
+  'Cost of a liner with two stages of losses: the same range twice is two cells of it':
+    'Kosten einer Jungpflanze mit zwei Stufen von Ausfällen: derselbe Bereich zweimal sind zwei seiner Zellen',
 
   // ODDS
-  'How likely each result of another function is, when its arguments may lie anywhere between a low and a high.': 'Wie wahrscheinlich jedes Ergebnis einer anderen Funktion ist, wenn ihre Argumente irgendwo zwischen einem niedrigsten und einem höchsten Wert liegen können.',
-  'Each argument is drawn from the triangular distribution of its low, likely and high, independently of the others: arguments that move together are not modelled. Whole arguments are rounded to the nearest whole number. A draw with which the function has no answer is counted in the last row, and percentiles and mean are those of the others. Between two draws the percentiles are interpolated as by PERCENTILE.INC. The draws come from the Mersenne Twister MT19937, the result is rounded to 10 significant digits, and the same seed and rows give the same numbers on every machine; another seed shows how far they depend on chance.': 'Jedes Argument wird aus der Dreiecksverteilung seines niedrigsten, wahrscheinlichsten und höchsten Werts gezogen, unabhängig von den anderen: Argumente, die sich gemeinsam bewegen, sind nicht abgebildet. Ganzzahlige Argumente werden auf die nächste ganze Zahl gerundet. Eine Ziehung, mit der die Funktion keine Antwort hat, wird in der letzten Zeile gezählt; Perzentile und Mittelwert sind die der übrigen. Zwischen zwei Ziehungen werden die Perzentile interpoliert wie von PERCENTILE.INC. Die Ziehungen kommen aus dem Mersenne-Twister MT19937, das Ergebnis wird auf 10 gültige Ziffern gerundet, und derselbe Startwert und dieselben Zeilen ergeben auf jedem Rechner dieselben Zahlen; ein anderer Startwert zeigt, wie weit sie vom Zufall abhängen.',
-  'how often the arguments are drawn; at most 1,000 for functions that search, such as CUTTINGS and BREAKEVEN': 'wie oft die Argumente gezogen werden; höchstens 1.000 für Funktionen, die suchen, etwa CUTTINGS und BREAKEVEN',
+  'How likely each result of another function is, when its arguments may lie anywhere between a low and a high.':
+    'Wie wahrscheinlich jedes Ergebnis einer anderen Funktion ist, wenn ihre Argumente irgendwo zwischen einem niedrigsten und einem höchsten Wert liegen können.',
+  'Each argument is drawn from the triangular distribution of its low, likely and high, independently of the others: arguments that move together are not modelled. Whole arguments are rounded to the nearest whole number. A draw with which the function has no answer is counted in the last row, and percentiles and mean are those of the others. Between two draws the percentiles are interpolated as by PERCENTILE.INC. The draws come from the Mersenne Twister MT19937, the result is rounded to 10 significant digits, and the same seed and rows give the same numbers on every machine; another seed shows how far they depend on chance.':
+    'Jedes Argument wird aus der Dreiecksverteilung seines niedrigsten, wahrscheinlichsten und höchsten Werts gezogen, unabhängig von den anderen: Argumente, die sich gemeinsam bewegen, sind nicht abgebildet. Ganzzahlige Argumente werden auf die nächste ganze Zahl gerundet. Eine Ziehung, mit der die Funktion keine Antwort hat, wird in der letzten Zeile gezählt; Perzentile und Mittelwert sind die der übrigen. Zwischen zwei Ziehungen werden die Perzentile interpoliert wie von PERCENTILE.INC. Die Ziehungen kommen aus dem Mersenne-Twister MT19937, das Ergebnis wird auf 10 gültige Ziffern gerundet, und derselbe Startwert und dieselben Zeilen ergeben auf jedem Rechner dieselben Zahlen; ein anderer Startwert zeigt, wie weit sie vom Zufall abhängen.',
+  'how often the arguments are drawn; at most 1,000 for functions that search, such as CUTTINGS and BREAKEVEN':
+    'wie oft die Argumente gezogen werden; höchstens 1.000 für Funktionen, die suchen, etwa CUTTINGS und BREAKEVEN',
   'where the random numbers start': 'wo die Zufallszahlen anfangen',
   odds: 'Wahrscheinlichkeiten',
-  'percentiles of the result, then its mean, what it is with all likely values, and how many draws have no answer': 'Perzentile des Ergebnisses, dann sein Mittelwert, was es mit lauter wahrscheinlichsten Werten ist, und wie viele Ziehungen keine Antwort haben',
+  'percentiles of the result, then its mean, what it is with all likely values, and how many draws have no answer':
+    'Perzentile des Ergebnisses, dann sein Mittelwert, was es mit lauter wahrscheinlichsten Werten ist, und wie viele Ziehungen keine Antwort haben',
   'share of draws': 'Anteil der Ziehungen',
-  'which share of the draws that have an answer lies at or below the result beside it, 0 for the least and 1 for the largest; or what the last rows hold': 'welcher Anteil der Ziehungen mit Antwort bei dem Ergebnis daneben oder darunter liegt, 0 für das kleinste und 1 für das größte; oder was die letzten Zeilen enthalten',
+  'which share of the draws that have an answer lies at or below the result beside it, 0 for the least and 1 for the largest; or what the last rows hold':
+    'welcher Anteil der Ziehungen mit Antwort bei dem Ergebnis daneben oder darunter liegt, 0 für das kleinste und 1 für das größte; oder was die letzten Zeilen enthalten',
   result: 'Ergebnis',
-  'the result of the function, and in the last row a number of draws': 'das Ergebnis der Funktion, und in der letzten Zeile eine Zahl von Ziehungen',
+  'the result of the function, and in the last row a number of draws':
+    'das Ergebnis der Funktion, und in der letzten Zeile eine Zahl von Ziehungen',
   'the arguments that are drawn': 'die Argumente, die gezogen werden',
-  'the first draw of each, so that one draw can be followed by hand': 'die erste Ziehung für jedes, damit sich eine Ziehung von Hand nachrechnen lässt',
+  'the first draw of each, so that one draw can be followed by hand':
+    'die erste Ziehung für jedes, damit sich eine Ziehung von Hand nachrechnen lässt',
   'draws with which the function has no answer': 'Ziehungen, mit denen die Funktion keine Antwort hat',
   'mean of the draws that have an answer': 'Mittelwert der Ziehungen mit Antwort',
-  'results below which 0, 1, 5, 10, 25, 50, 75, 90, 95, 99, 100 % of these draws lie': 'Ergebnisse, unter denen 0, 1, 5, 10, 25, 50, 75, 90, 95, 99, 100 % dieser Ziehungen liegen',
-  'RAND of Excel cannot be given a seed, so no plain formula makes these draws again. SWINGS shows the two ends of each argument without any draws.': 'RAND von Excel nimmt keinen Startwert, also kann keine reine Excel-Formel diese Ziehungen wiederholen. SWINGS zeigt die beiden Enden jedes Arguments ohne Ziehungen.',
-  'Cost of a liner with doubt about the cost of a cutting and about both stages of losses': 'Kosten einer Jungpflanze, wenn die Kosten des Stecklings und beide Stufen von Ausfällen unsicher sind',
+  'results below which 0, 1, 5, 10, 25, 50, 75, 90, 95, 99, 100 % of these draws lie':
+    'Ergebnisse, unter denen 0, 1, 5, 10, 25, 50, 75, 90, 95, 99, 100 % dieser Ziehungen liegen',
+  'RAND of Excel cannot be given a seed, so no plain formula makes these draws again. SWINGS shows the two ends of each argument without any draws.':
+    'RAND von Excel nimmt keinen Startwert, also kann keine reine Excel-Formel diese Ziehungen wiederholen. SWINGS zeigt die beiden Enden jedes Arguments ohne Ziehungen.',
+  'Cost of a liner with doubt about the cost of a cutting and about both stages of losses':
+    'Kosten einer Jungpflanze, wenn die Kosten des Stecklings und beide Stufen von Ausfällen unsicher sind',
   'Where nothing is in doubt, every draw is the same': 'Wo nichts unsicher ist, ist jede Ziehung gleich',
 
   // VARIANCE
-  'Splits what was spent beyond the standard into price and usage.': 'Teilt, was über den Standard hinaus ausgegeben wurde, in Preis und Verbrauch auf.',
-  'Positive means that more was spent than the standard allows, which is adverse; negative is favourable. The price is compared at the actual quantity and the quantity at the standard price, so the two add up exactly to actual quantity x actual price less standard quantity x standard price. The standard quantity is the one for what was really produced. Nothing is rounded.': 'Positiv heißt, dass mehr ausgegeben wurde, als der Standard vorsieht, also ungünstig; negativ ist günstig. Der Preis wird bei der Ist-Menge verglichen und die Menge beim Standardpreis; so ergeben die beiden genau Ist-Menge x Ist-Preis minus Standardmenge x Standardpreis. Die Standardmenge ist die für das, was wirklich erzeugt wurde. Nichts wird gerundet.',
+  'Splits what was spent beyond the standard into price and usage.':
+    'Teilt, was über den Standard hinaus ausgegeben wurde, in Preis und Verbrauch auf.',
+  'Positive means that more was spent than the standard allows, which is adverse; negative is favourable. The price is compared at the actual quantity and the quantity at the standard price, so the two add up exactly to actual quantity x actual price less standard quantity x standard price. The standard quantity is the one for what was really produced. Nothing is rounded.':
+    'Positiv heißt, dass mehr ausgegeben wurde, als der Standard vorsieht, also ungünstig; negativ ist günstig. Der Preis wird bei der Ist-Menge verglichen und die Menge beim Standardpreis; so ergeben die beiden genau Ist-Menge x Ist-Preis minus Standardmenge x Standardpreis. Die Standardmenge ist die für das, was wirklich erzeugt wurde. Nichts wird gerundet.',
   'quantity that the standard allows for what was produced': 'Menge, die der Standard für das Erzeugte vorsieht',
-  'price that the standard allows; negative where one is paid to take it': 'Preis, den der Standard vorsieht; negativ, wo man für die Abnahme bezahlt wird',
+  'price that the standard allows; negative where one is paid to take it':
+    'Preis, den der Standard vorsieht; negativ, wo man für die Abnahme bezahlt wird',
   'quantity that was used': 'verbrauchte Menge',
-  'price that was paid; negative where one was paid to take it': 'bezahlter Preis; negativ, wo man für die Abnahme bezahlt wurde',
+  'price that was paid; negative where one was paid to take it':
+    'bezahlter Preis; negativ, wo man für die Abnahme bezahlt wurde',
   variance: 'Abweichung',
   'a row each for price, usage and their total': 'je eine Zeile für Preis, Verbrauch und ihre Summe',
   'price, usage or total': 'Preis (price), Verbrauch (usage) oder Summe (total)',
@@ -103,15 +141,20 @@ export const review: Readonly<Record<string, string>> = {
   'usage variance': 'Verbrauchsabweichung',
   'both, which is actualCost - standardCost': 'beide zusammen, also actualCost - standardCost',
   '24 kg at 4.50 used where the standard is 20 kg at 4': '24 kg zu 4,50 verbraucht, wo 20 kg zu 4 der Standard sind',
-  'A lower price paid for with more waste: 2,200 kg at 4.50 where the standard is 2,000 kg at 5': 'Ein niedrigerer Preis, erkauft mit mehr Abfall: 2.200 kg zu 4,50, wo 2.000 kg zu 5 der Standard sind',
+  'A lower price paid for with more waste: 2,200 kg at 4.50 where the standard is 2,000 kg at 5':
+    'Ein niedrigerer Preis, erkauft mit mehr Abfall: 2.200 kg zu 4,50, wo 2.000 kg zu 5 der Standard sind',
 
   // STOCKPLAN
-  'When to order how much over the season, so that ordering, goods and holding stock together cost least.': 'Wann in der Saison wie viel zu bestellen ist, damit Bestellen, Ware und Lagerhaltung zusammen am wenigsten kosten.',
-  "An order arrives at the start of its period and pays that period's order cost and unit price. Holding is charged on the stock at the end of each period, onHand included, which is used up first and is worth nothing at the end. Equally cheap plans: the one with fewer orders, then the one whose last order is later, and so on backwards. Type 0 for a period without a need, since a blank cell is no period. The total row adds the stocks up, as holding is charged on their sum.": 'Eine Bestellung trifft am Anfang ihrer Periode ein und zahlt die Bestellkosten und den Stückpreis dieser Periode. Lagerkosten fallen auf den Bestand am Ende jeder Periode an, onHand eingerechnet, das zuerst verbraucht wird und am Ende nichts wert ist. Von gleich günstigen Plänen gilt der mit weniger Bestellungen, dann der mit der späteren letzten Bestellung, und so weiter rückwärts. Geben Sie 0 für eine Periode ohne Bedarf ein, denn eine leere Zelle ist keine Periode. Die Summenzeile zählt die Bestände zusammen, weil die Lagerkosten auf ihre Summe anfallen.',
+  'When to order how much over the season, so that ordering, goods and holding stock together cost least.':
+    'Wann in der Saison wie viel zu bestellen ist, damit Bestellen, Ware und Lagerhaltung zusammen am wenigsten kosten.',
+  "An order arrives at the start of its period and pays that period's order cost and unit price. Holding is charged on the stock at the end of each period, onHand included, which is used up first and is worth nothing at the end. Equally cheap plans: the one with fewer orders, then the one whose last order is later, and so on backwards. Type 0 for a period without a need, since a blank cell is no period. The total row adds the stocks up, as holding is charged on their sum.":
+    'Eine Bestellung trifft am Anfang ihrer Periode ein und zahlt die Bestellkosten und den Stückpreis dieser Periode. Lagerkosten fallen auf den Bestand am Ende jeder Periode an, onHand eingerechnet, das zuerst verbraucht wird und am Ende nichts wert ist. Von gleich günstigen Plänen gilt der mit weniger Bestellungen, dann der mit der späteren letzten Bestellung, und so weiter rückwärts. Geben Sie 0 für eine Periode ohne Bedarf ein, denn eine leere Zelle ist keine Periode. Die Summenzeile zählt die Bestände zusammen, weil die Lagerkosten auf ihre Summe anfallen.',
   'what each period needs, in any one unit': 'was jede Periode braucht, in einer beliebigen Einheit',
-  'cost of placing and receiving an order, one for all periods or one for each': 'Kosten, eine Bestellung aufzugeben und anzunehmen, ein Wert für alle Perioden oder einer für jede',
+  'cost of placing and receiving an order, one for all periods or one for each':
+    'Kosten, eine Bestellung aufzugeben und anzunehmen, ein Wert für alle Perioden oder einer für jede',
   'cost of holding a unit to the next period': 'Kosten, eine Einheit bis in die nächste Periode zu lagern',
-  'price of a unit, one for all periods or one for each': 'Preis einer Einheit, einer für alle Perioden oder einer für jede',
+  'price of a unit, one for all periods or one for each':
+    'Preis einer Einheit, einer für alle Perioden oder einer für jede',
   'stock at the start': 'Bestand am Anfang',
   'a row for each period, then the total': 'eine Zeile für jede Periode, dann die Summe',
   'the period, from 1': 'die Periode, ab 1',
@@ -126,7 +169,10 @@ export const review: Readonly<Record<string, string>> = {
   'price of the goods': 'Preis der Ware',
   'cost of holding stock': 'Kosten der Lagerhaltung',
   'the least cost of the season': 'die geringsten Kosten der Saison',
-  'Excel has no formula that weighs every timing of the orders. The check is whether the orders of the plan cover the needs of every period at the cost that the plan says; no other timing costs less.': 'Excel hat keine Formel, die alle Zeitpunkte der Bestellungen gegeneinander abwägt. Die Prüfung ist, ob die Bestellungen des Plans den Bedarf jeder Periode zu den Kosten decken, die der Plan nennt; kein anderer Zeitpunkt kostet weniger.',
-  'Two small needs are ordered together, the large ones each on its own': 'Zwei kleine Mengen werden zusammen bestellt, die großen je für sich',
-  'A dearer price from the third period on is worth holding stock for': 'Weil der Preis ab der dritten Periode höher ist, lohnt sich ein Vorrat',
+  'Excel has no formula that weighs every timing of the orders. The check is whether the orders of the plan cover the needs of every period at the cost that the plan says; no other timing costs less.':
+    'Excel hat keine Formel, die alle Zeitpunkte der Bestellungen gegeneinander abwägt. Die Prüfung ist, ob die Bestellungen des Plans den Bedarf jeder Periode zu den Kosten decken, die der Plan nennt; kein anderer Zeitpunkt kostet weniger.',
+  'Two small needs are ordered together, the large ones each on its own':
+    'Zwei kleine Mengen werden zusammen bestellt, die großen je für sich',
+  'A dearer price from the third period on is worth holding stock for':
+    'Weil der Preis ab der dritten Periode höher ist, lohnt sich ein Vorrat',
 }

@@ -31,7 +31,7 @@ export function guardFormulaCaches(injector: Injector): void {
     }
     // The grid would recalculate what it believes to be touched, and for a name it believes in the old place.
     if (placesMoved && id === SetFormulaCalculationStartMutation.id) {
-      (params as { forceCalculation?: boolean }).forceCalculation = true
+      ;(params as { forceCalculation?: boolean }).forceCalculation = true
       placesMoved = false
     }
   }

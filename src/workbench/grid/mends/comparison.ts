@@ -5,7 +5,13 @@
  */
 import type { Injector } from '@univerjs/core'
 import {
-  ArrayValueObject, BaseFunction, type BaseValueObject, ErrorType, ErrorValueObject, IFunctionService, NullValueObject,
+  ArrayValueObject,
+  BaseFunction,
+  type BaseValueObject,
+  ErrorType,
+  ErrorValueObject,
+  IFunctionService,
+  NullValueObject,
 } from '@univerjs/engine-formula'
 
 type Comparison = Parameters<BaseValueObject['compare']>[1]

@@ -7,7 +7,11 @@
  */
 import { CommandType, EDITOR_ACTIVATED, ICommandService, type IContextService, type Injector } from '@univerjs/core'
 import {
-  DeviceInputEventType, IEditorBridgeService, IShortcutService, KeyCode, SetCellEditVisibleOperation,
+  DeviceInputEventType,
+  IEditorBridgeService,
+  IShortcutService,
+  KeyCode,
+  SetCellEditVisibleOperation,
 } from '@univerjs/preset-sheets-core'
 import { typedBody } from './typedBody'
 
@@ -27,7 +31,10 @@ export function endTypedFormulas(injector: Injector): void {
       // The grid keeps its editor open while cells of another sheet are chosen for the formula.
       editor.disableForceKeepVisible()
       return commands.syncExecuteCommand(SetCellEditVisibleOperation.id, {
-        visible: false, eventType: DeviceInputEventType.Keyboard, keycode, unitId: editor.getEditLocation()?.unitId,
+        visible: false,
+        eventType: DeviceInputEventType.Keyboard,
+        keycode,
+        unitId: editor.getEditLocation()?.unitId,
       })
     },
   })
@@ -36,7 +43,11 @@ export function endTypedFormulas(injector: Injector): void {
   const isTyped = (contexts: IContextService) => contexts.getContextValue(EDITOR_ACTIVATED) && typed().startsWith('=')
   const takeKey = (keycode: KeyCode, preconditions: (contexts: IContextService) => boolean) => {
     shortcuts.registerShortcut({
-      id: endFormula, binding: keycode, priority: beforeTheList, preconditions, staticParameters: { keycode },
+      id: endFormula,
+      binding: keycode,
+      priority: beforeTheList,
+      preconditions,
+      staticParameters: { keycode },
     })
   }
   takeKey(KeyCode.ENTER, isTyped)

@@ -5,7 +5,9 @@
 import { type ICellData, ICommandService, type Injector } from '@univerjs/core'
 import { LexerTreeBuilder } from '@univerjs/engine-formula'
 import {
-  IEditorBridgeService, type ISetRangeValuesCommandParams, SetRangeValuesCommand,
+  IEditorBridgeService,
+  type ISetRangeValuesCommandParams,
+  SetRangeValuesCommand,
 } from '@univerjs/preset-sheets-core'
 
 export function fillFormulas(injector: Injector): void {
@@ -24,8 +26,11 @@ export function fillFormulas(injector: Injector): void {
     const columns = range.endColumn - range.startColumn + 1
     if (rows * columns === 1) return
     const [right, down] = [range.startColumn - typedIn.column, range.startRow - typedIn.row]
-    params.value = Array.from({ length: rows }, (_row, row) => Array.from({ length: columns }, (_cell, column) => (
-      { ...value, f: lexer.moveFormulaRefOffset(formula, right + column, down + row) }
-    )))
+    params.value = Array.from({ length: rows }, (_row, row) =>
+      Array.from({ length: columns }, (_cell, column) => ({
+        ...value,
+        f: lexer.moveFormulaRefOffset(formula, right + column, down + row),
+      })),
+    )
   }
 }

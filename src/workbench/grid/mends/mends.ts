@@ -10,6 +10,12 @@ import { readTypedFormulas } from './typedFormulas'
 
 /** All that is repaired at the start of the grid; the other files of this folder are called where they are needed. */
 export const allMends: readonly Mend[] = [
-  ...engineMends, giveOwnFormulas, keepTyping, readTypedFormulas, fillFormulas, takeEmptiedCells, endTypedFormulas,
+  ...engineMends,
+  giveOwnFormulas,
+  keepTyping,
+  readTypedFormulas,
+  fillFormulas,
+  takeEmptiedCells,
+  endTypedFormulas,
   mendNameBox,
 ]

@@ -19,12 +19,20 @@ export function mendNameBox(_injector: Injector, container: HTMLElement): void {
   // Before the grid: it empties its hidden editor while it takes the key.
   type Events = HTMLElementEventMap
   const atBox = <Name extends keyof Events>(name: Name, act: (event: Events[Name]) => void): void => {
-    container.addEventListener(name, (event) => {
-      if (event.target instanceof Element && event.target.closest(box)) act(event)
-    }, { capture: true })
+    container.addEventListener(
+      name,
+      (event) => {
+        if (event.target instanceof Element && event.target.closest(box)) act(event)
+      },
+      { capture: true },
+    )
   }
-  atBox('keydown', ({ key }) => { hasJumped = key === 'Enter' })
-  atBox('pointerdown', () => { hasJumped = false })
+  atBox('keydown', ({ key }) => {
+    hasJumped = key === 'Enter'
+  })
+  atBox('pointerdown', () => {
+    hasJumped = false
+  })
   atBox('focusin', selectAll)
   // The click that brings the keyboard puts the cursor between the letters.
   atBox('click', selectAll)

@@ -6,9 +6,14 @@ import { type Token, tokenTypes } from '@borgar/fx'
 
 export function isNegatedName(tokens: readonly Token[], index: number): boolean {
   if (tokens[index]?.type !== tokenTypes.REF_NAMED) return false
-  const [minus, before] = tokens.slice(0, index).filter(({ type }) => type !== tokenTypes.WHITESPACE).reverse()
+  const [minus, before] = tokens
+    .slice(0, index)
+    .filter(({ type }) => type !== tokenTypes.WHITESPACE)
+    .reverse()
   if (minus?.value !== '-') return false
-  const isOperand = before !== undefined && before.type !== tokenTypes.FX_PREFIX
-    && (before.type !== tokenTypes.OPERATOR || [')', '}', '%', '#'].includes(before.value))
+  const isOperand =
+    before !== undefined &&
+    before.type !== tokenTypes.FX_PREFIX &&
+    (before.type !== tokenTypes.OPERATOR || [')', '}', '%', '#'].includes(before.value))
   return !isOperand
 }

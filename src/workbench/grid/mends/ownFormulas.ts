@@ -43,7 +43,9 @@ interface Sharing {
 }
 
 function cellsOf({ cellValue = {} }: Written): readonly Sharing[] {
-  return Object.entries(cellValue).flatMap(([row, cells]) => Object.entries(cells).flatMap(([column, cell]) => (
-    cell?.si ? [{ cell, row: Number(row), column: Number(column) }] : []
-  )))
+  return Object.entries(cellValue).flatMap(([row, cells]) =>
+    Object.entries(cells).flatMap(([column, cell]) =>
+      cell?.si ? [{ cell, row: Number(row), column: Number(column) }] : [],
+    ),
+  )
 }

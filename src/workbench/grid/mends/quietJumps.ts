@@ -9,7 +9,9 @@ import { SheetsSelectionsService } from '@univerjs/preset-sheets-core'
 export function onQuietJump(injector: Injector, listener: () => void): () => void {
   // What is selected already is told at once, and is no jump.
   let isLater = false
-  const selecting = injector.get(SheetsSelectionsService).selectionSet$.subscribe(() => { if (isLater) listener() })
+  const selecting = injector.get(SheetsSelectionsService).selectionSet$.subscribe(() => {
+    if (isLater) listener()
+  })
   isLater = true
   return () => selecting.unsubscribe()
 }

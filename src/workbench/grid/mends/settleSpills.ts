@@ -6,7 +6,9 @@
  */
 import { ICommandService, type ICellData, type Injector, type IUnitRange, type Nullable } from '@univerjs/core'
 import {
-  type ISetArrayFormulaDataMutationParams, SetArrayFormulaDataMutation, SetFormulaCalculationStartMutation,
+  type ISetArrayFormulaDataMutationParams,
+  SetArrayFormulaDataMutation,
+  SetFormulaCalculationStartMutation,
 } from '@univerjs/engine-formula'
 import { endsCalculation } from '../endsCalculation'
 

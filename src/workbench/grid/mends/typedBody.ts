@@ -1,5 +1,9 @@
 import {
-  DOCS_NORMAL_EDITOR_UNIT_ID_KEY, type DocumentDataModel, type IDocumentBody, type Injector, IUniverInstanceService,
+  DOCS_NORMAL_EDITOR_UNIT_ID_KEY,
+  type DocumentDataModel,
+  type IDocumentBody,
+  type Injector,
+  IUniverInstanceService,
   UniverInstanceType,
 } from '@univerjs/core'
 

@@ -19,14 +19,20 @@ const dataColumns = 7
 
 /** A sheet of numbers, and one that adds up the same cells twice: by their name, and by their address. */
 function bookOf(id: WorkbookId, random: () => number): Book {
-  const data = Array.from({ length: dataRows }, () => Array.from({ length: dataColumns }, (): Cell => ({ value: Math.floor(random() * 1e6) })))
+  const data = Array.from({ length: dataRows }, () =>
+    Array.from({ length: dataColumns }, (): Cell => ({ value: Math.floor(random() * 1e6) })),
+  )
   const entries = Object.entries(places[id])
   const bare = { widths: [], frozenRows: 0, frozenColumns: 0 }
   return {
     names: entries.map(([name, place]) => ({ name, refersTo: `Data!${absolute(place)}` })),
     sheets: [
       { ...bare, name: 'Data', rows: data },
-      { ...bare, name: 'Sums', rows: entries.map(([name, place]) => [{ formula: `=SUM(${name})*2` }, { formula: `=SUM(Data!${place})*2` }]) },
+      {
+        ...bare,
+        name: 'Sums',
+        rows: entries.map(([name, place]) => [{ formula: `=SUM(${name})*2` }, { formula: `=SUM(Data!${place})*2` }]),
+      },
     ],
   }
 }
@@ -51,9 +57,12 @@ async function edit(grid: OpenGrid, id: WorkbookId, random: () => number): Promi
   const sheet = workbook.getSheetByName('Data')!
   const subUnitId = sheet.getSheetId()
   const [row, column] = [below(16), below(4)]
-  const block = (startRow: number, startColumn: number, height: number, width: number) => (
-    { startRow, startColumn, endRow: startRow + height - 1, endColumn: startColumn + width - 1 }
-  )
+  const block = (startRow: number, startColumn: number, height: number, width: number) => ({
+    startRow,
+    startColumn,
+    endRow: startRow + height - 1,
+    endColumn: startColumn + width - 1,
+  })
   const edits: Record<string, () => unknown> = {
     insertRows: () => sheet.insertRows(row, 1 + below(3)),
     deleteRow: () => sheet.deleteRows(row, 1),
@@ -61,13 +70,23 @@ async function edit(grid: OpenGrid, id: WorkbookId, random: () => number): Promi
     deleteColumn: () => sheet.deleteColumns(column + 6, 1),
     moveRow: () => sheet.moveRows(sheet.getRange(row, 0, 1, 1), below(16)),
     moveColumn: () => sheet.moveColumns(sheet.getRange(0, column, 1, 1), below(6)),
-    cutAndPaste: () => grid.execute('sheet.command.move-range', {
-      fromUnitId: id, toUnitId: id, fromSubUnitId: subUnitId, toSubUnitId: subUnitId,
-      fromRange: block(row, column, 2, 2), toRange: block(below(16), below(5), 2, 2),
-    }),
-    sort: () => grid.execute('sheet.command.sort-range', {
-      unitId: id, subUnitId, range: block(row, 0, 5, dataColumns), orderRules: [{ colIndex: column, type: 'asc' }], hasTitle: false,
-    }),
+    cutAndPaste: () =>
+      grid.execute('sheet.command.move-range', {
+        fromUnitId: id,
+        toUnitId: id,
+        fromSubUnitId: subUnitId,
+        toSubUnitId: subUnitId,
+        fromRange: block(row, column, 2, 2),
+        toRange: block(below(16), below(5), 2, 2),
+      }),
+    sort: () =>
+      grid.execute('sheet.command.sort-range', {
+        unitId: id,
+        subUnitId,
+        range: block(row, 0, 5, dataColumns),
+        orderRules: [{ colIndex: column, type: 'asc' }],
+        hasTitle: false,
+      }),
     type: () => sheet.getRange(row, column).setValue(below(1e6)),
     undo: () => grid.execute(UndoCommandId, {}),
     redo: () => grid.execute(RedoCommandId, {}),
@@ -80,12 +99,31 @@ async function edit(grid: OpenGrid, id: WorkbookId, random: () => number): Promi
 }
 
 /** Gives the first name another place, and its companion by address with it. */
-async function moveName(grid: OpenGrid, id: WorkbookId, { startRow, startColumn, endRow, endColumn }: { startRow: number; startColumn: number; endRow: number; endColumn: number }) {
+async function moveName(
+  grid: OpenGrid,
+  id: WorkbookId,
+  {
+    startRow,
+    startColumn,
+    endRow,
+    endColumn,
+  }: { startRow: number; startColumn: number; endRow: number; endColumn: number },
+) {
   const workbook = grid.api.getWorkbook(id)!
-  const place = workbook.getSheetByName('Data')!.getRange(startRow, startColumn, endRow - startRow + 1, endColumn - startColumn + 1).getA1Notation()
+  const place = workbook
+    .getSheetByName('Data')!
+    .getRange(startRow, startColumn, endRow - startRow + 1, endColumn - startColumn + 1)
+    .getA1Notation()
   const known = grid.injector.get(IDefinedNamesService).getValueByName(id, 'Alpha')!
-  await grid.execute('sheet.command.set-defined-name', { ...known, unitId: id, formulaOrRefString: `Data!${absolute(place)}` })
-  workbook.getSheetByName('Sums')!.getRange(0, 1).setValue({ f: `=SUM(Data!${place})*2` })
+  await grid.execute('sheet.command.set-defined-name', {
+    ...known,
+    unitId: id,
+    formulaOrRefString: `Data!${absolute(place)}`,
+  })
+  workbook
+    .getSheetByName('Sums')!
+    .getRange(0, 1)
+    .setValue({ f: `=SUM(Data!${place})*2` })
 }
 
 /** How often a name and its address were compared, and where they disagreed. */
@@ -107,14 +145,20 @@ async function fuzz(seed: number, rounds: number, guarded: boolean): Promise<{ c
         done.push(await edit(grid, id, random))
         // Some edits find nothing to do; this one calculates for certain, and cannot be undone.
         const subUnitId = grid.api.getWorkbook(id)!.getSheetByName('Data')!.getSheetId()
-        await grid.execute('sheet.mutation.set-range-values', { unitId: id, subUnitId, cellValue: { 40: { 12: { v: round } } } })
+        await grid.execute('sheet.mutation.set-range-values', {
+          unitId: id,
+          subUnitId,
+          cellValue: { 40: { 12: { v: round } } },
+        })
       })
       const sums = grid.api.getWorkbook(id)!.getSheetByName('Sums')!
       for (const row of [0, 1, 2]) {
         const [byName, byAddress] = [sums.getRange(row, 0), sums.getRange(row, 1)]
         compared += 1
         if (byName.getRawValue() !== byAddress.getRawValue()) {
-          wrong.push(`${byName.getFormula()} is ${byName.getRawValue()}, ${byAddress.getFormula()} is ${byAddress.getRawValue()} after ${done.join(', ')}`)
+          wrong.push(
+            `${byName.getFormula()} is ${byName.getRawValue()}, ${byAddress.getFormula()} is ${byAddress.getRawValue()} after ${done.join(', ')}`,
+          )
         }
       }
     }
