@@ -131,7 +131,6 @@ export function batchesSheet(): NamedSheet {
     names: [
       name(spreadName(one.species), 'C', at.spread),
       name(spreadName(other.species), 'E', at.spread),
-      name('CuttingsThatPay', 'B', at.pays),
       name('CuttingsToAdd', 'B', at.more),
     ],
   }

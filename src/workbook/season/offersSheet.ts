@@ -218,8 +218,6 @@ export function offersSheet(): NamedSheet {
       tables: [tableIn('BuyingOffers', 'A', at.heading, 'J', at.offers + offers.length - 1)],
     },
     names: [
-      name('OfferPriceOf', 'J', at.offers, at.offers + offers.length - 1),
-      name('OfferedMedium', 'B', at.medium),
       name('SavedByOrder', 'B', at.saved),
     ],
   }

@@ -319,7 +319,6 @@ export function quoteSheet(): NamedSheet {
       name('AnswerToOrder', 'B', at.answerToOrder),
       name('OrderMarginLeft', 'B', at.marginLeft),
       name('QuoteTable', 'A', at.quote),
-      name('LargestQuantity', letterOf(quote, 'quantity'), at.quote + breaks.length),
       name('LargestPriceEach', letterOf(quote, 'price'), at.quote + breaks.length),
       name('QuoteWarnings', letterOf(quote, 'warning'), at.quote + 1, at.quote + breaks.length),
     ],
