@@ -217,8 +217,6 @@ export function offersSheet(): NamedSheet {
       rows,
       tables: [tableIn('BuyingOffers', 'A', at.heading, 'J', at.offers + offers.length - 1)],
     },
-    names: [
-      name('SavedByOrder', 'B', at.saved),
-    ],
+    names: [name('SavedByOrder', 'B', at.saved)],
   }
 }

@@ -201,6 +201,8 @@ export function pricesSheet(): NamedSheet {
       name('Expansion', 'L', at.media, last),
       name('WasteShare', 'M', at.media, last),
       name('PricePerLooseLitre', 'C', at.media, last),
+      name('MediumSupplier', 'P', at.media, last),
+      name('OtherSupplier', 'C', at.cartonPrice, at.label),
       name('OtherPrice', 'D', at.cartonPrice, at.label),
       name('RockwoolCartonPrice', 'D', at.cartonPrice),
       name('RockwoolCartonDelivery', 'D', at.cartonDelivery),

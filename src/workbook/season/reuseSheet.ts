@@ -277,6 +277,7 @@ export function reuseSheet(): NamedSheet {
   return {
     sheet: { name: 'Reuse', widths: [37, 20, 14, 22, 23, 26, 96], frozenRows: at.invented, frozenColumns: 1, rows },
     names: [
+      { name: 'ReuseSupplier', refersTo: `Reuse!$C$${at.supplier}:$F$${at.supplier}` },
       { name: 'PieceFirstCost', refersTo: `Reuse!$C$${at.first}:$F$${at.first}` },
       name('TrayPrice', 'C', at.first),
       name('TrayRounds', 'C', at.rounds),
