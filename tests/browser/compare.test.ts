@@ -22,8 +22,6 @@ async function openCompare(): Promise<Page> {
   await selectedCell(page)
     .filter({ hasText: /^Season, A1:/ })
     .waitFor()
-  // Before its first section is drawn, F6 leads to a tab beside the chosen one.
-  await page.locator(pane).getByRole('searchbox', { includeHidden: true }).waitFor({ state: 'attached' })
   await pressF6To(page, pane)
   const chosen = page.locator(pane).getByRole('tab', { selected: true })
   await tabTo(page, chosen)

@@ -14,8 +14,6 @@ async function openLibrary(): Promise<Page> {
   await selectedCell(page)
     .filter({ hasText: /^Season, A1:/ })
     .waitFor()
-  // Before its first section is drawn, F6 leads to a tab beside the chosen one.
-  await page.locator(pane).getByRole('searchbox', { includeHidden: true }).waitFor({ state: 'attached' })
   await page.keyboard.press('F6')
   await pressUntilFocused(page, 'Tab', page.locator(pane).getByRole('tab', { selected: true }))
   await pressUntilFocused(page, 'ArrowRight', page.locator(pane).getByRole('tab', { name: 'Library' }))

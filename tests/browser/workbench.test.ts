@@ -136,6 +136,28 @@ describe('the workbench', () => {
     expect(await atCell(page, 'Season, A1')).toMatch(/season/i)
   })
 
+  it('leads to the chosen tab where F6 is pressed the moment that the pane shows its tabs, from which Tab goes on into what it shows', async () => {
+    const page = await pages.blank({ viewport: wide })
+    await page.addInitScript(() => {
+      const waiting = new MutationObserver(() => {
+        if (document.querySelector('aside.functions [role="tab"][aria-selected="true"]') === null) return
+        waiting.disconnect()
+        document.body.dispatchEvent(new KeyboardEvent('keydown', { key: 'F6', bubbles: true }))
+      })
+      waiting.observe(document, { childList: true, subtree: true })
+    })
+    await page.goto(pages.address)
+    const functions = page.locator('aside.functions')
+    await functions.getByRole('searchbox').waitFor()
+    await focusIsIn(page, '.functions')
+    const chosen = functions.getByRole('tab', { selected: true })
+    await expect.poll(() => chosen.evaluate((tab) => tab === document.activeElement)).toBe(true)
+    await page.keyboard.press('Tab')
+    await expect
+      .poll(() => functions.getByRole('searchbox').evaluate((box) => box === document.activeElement))
+      .toBe(true)
+  })
+
   it('jumps by a name that is typed or chosen, tells the cell that it reached, and leaves no list of names over the cells', async () => {
     const page = await openWorkbench(wide)
     const box = page.locator('.sheet [data-u-comp="defined-name"] input')
