@@ -22,34 +22,48 @@ function read(file: string): string {
 
 const { scripts } = JSON.parse(read('package.json')) as { readonly scripts: Readonly<Record<string, string>> }
 
-describe.each(documents)('%s', (document) => {
-  const text = read(document)
+/** What a pattern finds in the pages: at least so much that the pattern cannot have missed it all. */
+function foundInPages(pattern: RegExp, atLeast: number): readonly (readonly string[])[] {
+  const found = documents.flatMap((document) =>
+    [...read(document).matchAll(pattern)].map((match) => [document, ...match.slice(1)]),
+  )
+  expect(found.length).toBeGreaterThanOrEqual(atLeast)
+  return found
+}
 
-  test('names only npm commands that package.json has.', () => {
-    const named = [...text.matchAll(/npm (?:run (?:--silent )?)?([a-z]+(?::[a-z]+)?)/g)].map(([, name]) => name!)
-    expect(named.filter((name) => !(name in scripts) && name !== 'ci')).toEqual([])
+/** "## What was tried instead" is linked to as #what-was-tried-instead. */
+const anchorsOf = (file: string): readonly string[] =>
+  [...read(file).matchAll(/^#+ (.+)$/gm)].map(([, heading]) =>
+    heading!
+      .toLowerCase()
+      .replace(/[^\p{L}\p{N} -]/gu, '')
+      .replaceAll(' ', '-'),
+  )
+
+describe('The pages', () => {
+  test('name only npm commands that package.json has.', () => {
+    const named = foundInPages(/npm (?:run (?:--silent )?)?([a-z]+(?::[a-z]+)?)/g, 15)
+    expect(named.filter(([, name]) => !(name! in scripts) && name !== 'ci')).toEqual([])
   })
 
-  test('links only to files that exist, and has no picture without a description.', () => {
-    const links = [...text.matchAll(/(!?)\[([^\]]*)\]\(([^)]+)\)/g)].map(([, picture, words, target]) => ({
-      picture,
-      words,
-      target: target!,
-    }))
-    const files = links.map(({ target }) => target).filter((target) => !target.startsWith('https://'))
-    expect(files.filter((file) => !existsSync(join(root, dirname(document), file.replace(/#.*$/, ''))))).toEqual([])
-    expect(links.filter(({ words }) => words === '')).toEqual([])
+  test('link only to files and headings that exist, and have no picture without a description.', () => {
+    const links = foundInPages(/!?\[([^\]]*)\]\((?!https:)([^)#]*)(?:#([^)]+))?\)/g, 30)
+    const broken = links.filter(([document, words, target, anchor]) => {
+      const file = target === '' ? document! : join(dirname(document!), target!)
+      return words === '' || !existsSync(join(root, file)) || (anchor && !anchorsOf(file).includes(anchor))
+    })
+    expect(broken).toEqual([])
   })
 
-  test('names only files and folders of the project that exist.', () => {
-    const named = [...text.matchAll(/`((?:src|tests|assets|\.ci)\/[\w./-]*)`/g)].map(([, path]) => path!)
-    expect(named.filter((path) => !existsSync(join(root, path)))).toEqual([])
+  test('name only files and folders of the project that exist.', () => {
+    const named = foundInPages(/`((?:src|tests|assets|\.ci)\/[\w./-]*)`/g, 15)
+    expect(named.filter(([, path]) => !existsSync(join(root, path!)))).toEqual([])
   })
 
-  test('names only cell functions that are in the catalogue.', () => {
+  test('name only cell functions that are in the catalogue.', () => {
     const ids = catalogue.map(({ id }) => id)
-    const named = [...text.matchAll(/STICK\.([A-Z]+)/g)].map(([, id]) => id!)
-    expect(named.filter((id) => !ids.includes(id))).toEqual([])
+    const named = foundInPages(/STICK\.([A-Z]+)/g, ids.length)
+    expect(named.filter(([, id]) => !ids.includes(id!))).toEqual([])
   })
 })
 

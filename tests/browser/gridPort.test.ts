@@ -1,6 +1,7 @@
 /** Holds the workbench to the contract that the Excel side is held to, with the hands of a user on a real grid. */
 import type { Page } from 'playwright-core'
 import { afterEach, expect, test } from 'vitest'
+import { positionOf } from '../../src/formula/address'
 import type { Cell, Sheet } from '../../src/workbook/book'
 import type { OpenBook, OpenCell } from '../../src/workbook/openBook'
 import { PortProblem, type WorkbookPort } from '../../src/workbook/port'
@@ -25,7 +26,7 @@ portContract('The workbench', async (): Promise<Scene> => {
     const [first = '', last] = address.split(':')
     await selectCell(first)
     if (last === undefined) return
-    const [from, to] = [placeOf(first), placeOf(last)]
+    const [from, to] = [positionOf(first), positionOf(last)]
     await pressOften(page, 'Shift+ArrowDown', to.row - from.row)
     await pressOften(page, 'Shift+ArrowRight', to.column - from.column)
     await page.waitForFunction(async (wanted) => (await window.port!.selectedRange()).address === wanted, address)
@@ -36,8 +37,8 @@ portContract('The workbench', async (): Promise<Scene> => {
       await pressOften(page, 'ArrowDown', 1)
       await pressOften(page, 'ArrowUp', 1)
     }
-    const target = placeOf(address)
-    const now = placeOf((await port.selectedCell()).address)
+    const target = positionOf(address)
+    const now = positionOf((await port.selectedCell()).address)
     await pressOften(page, target.row > now.row ? 'ArrowDown' : 'ArrowUp', Math.abs(target.row - now.row))
     await pressOften(
       page,
@@ -276,11 +277,6 @@ async function portOf(page: Page): Promise<WorkbookPort> {
       return () => void page.evaluate((own) => window.stops!.get(own)!(), number)
     },
   }
-}
-
-function placeOf(address: string): { column: number; row: number } {
-  const [, letters = '', digits] = /^([A-Z]+)(\d+)$/.exec(address) ?? []
-  return { column: [...letters].reduce((sum, letter) => 26 * sum + letter.charCodeAt(0) - 64, 0), row: Number(digits) }
 }
 
 async function pressOften(page: Page, key: string, times: number): Promise<void> {

@@ -14,5 +14,6 @@ test('Every name of the season is read by a formula, by a list of what may be ty
   )
   const read = new Set([...formulas.flatMap(referencesIn), ...lists, ...readByCode].map((name) => name.toLowerCase()))
   expect(names.length).toBeGreaterThan(100)
+  expect(names.map(({ name }) => name)).toEqual(expect.arrayContaining(readByCode))
   expect(names.map(({ name }) => name).filter((name) => !read.has(name.toLowerCase()))).toEqual([])
 })
