@@ -53,7 +53,8 @@ export const files: Words['files'] = {
     secondName: ([name, sheet]) =>
       `Der Name ${name} des Blatts ${sheet} wird weggelassen, weil ein anderer ebenso heißt.`,
     richText: () => 'Formate einzelner Wörter in einer Zelle werden weggelassen; der Text bleibt.',
-    ownStyles: () => 'Farben, Schriften, Rahmen und Ausrichtung werden weggelassen; Zahlenformate bleiben.',
+    ownStyles: () =>
+      'Farben, Schriften, Rahmen und Ausrichtung werden weggelassen, und fette Texte werden zu Überschriften; Zahlenformate bleiben.',
     fixedArrays: () =>
       'Matrixformeln, die mit Strg+Umschalt+Eingabe eingegeben wurden, werden zu Formeln, die überlaufen.',
     otherRules: () =>

@@ -48,7 +48,8 @@ export const files = {
     secondName: ([name, sheet]: readonly string[]) =>
       `The name ${name} of the sheet ${sheet} is left out, because another one has the same name.`,
     richText: () => 'Formats of single words within a cell are left out; the text stays.',
-    ownStyles: () => 'Colours, fonts, borders and alignment are left out; number formats stay.',
+    ownStyles: () =>
+      'Colours, fonts, borders and alignment are left out, and bold texts become headings; number formats stay.',
     fixedArrays: () => 'Array formulas entered with Ctrl+Shift+Enter become formulas that spill.',
     otherRules: () =>
       'Rules for what may be typed into a cell (data validation) are left out, unless they ask for a number or a day within limits or an entry of a list and say so in words.',

@@ -123,7 +123,7 @@ describe('a workbook of somebody else', () => {
       'The print set-up is replaced: landscape, one page wide, with the frozen rows on every page.',
       'Hidden sheets are shown: Behind.',
       'Formats of single words within a cell are left out; the text stays.',
-      'Colours, fonts, borders and alignment are left out; number formats stay.',
+      'Colours, fonts, borders and alignment are left out, and bold texts become headings; number formats stay.',
       'Array formulas entered with Ctrl+Shift+Enter become formulas that spill.',
       'Rules for what may be typed into a cell (data validation) are left out, unless they ask for a number or a day within limits or an entry of a list and say so in words.',
     ])
