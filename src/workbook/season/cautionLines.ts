@@ -10,3 +10,8 @@ export function cautionLines(...definitions: readonly Definition[]): {
   const rows = cautionsFor(definitions).map((sentence) => [caution(sentence)])
   return { height: rows.length, rows: () => rows }
 }
+
+/** The same as rows. */
+export function cautionRows(...definitions: readonly Definition[]): readonly Row[] {
+  return cautionLines(...definitions).rows()
+}

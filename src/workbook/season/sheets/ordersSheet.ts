@@ -1,0 +1,96 @@
+import { perLiner } from '../../../functions/cost/perLiner'
+import { batchSpread } from '../../../functions/counting/batchSpread'
+import { cuttings } from '../../../functions/counting/cuttings'
+import { trays } from '../../../functions/counting/trays'
+import type { NamedSheet } from '../cells'
+import { call } from '../table/call'
+import { mondayOf } from '../table/mondayOf'
+import { figureOf } from '../table/figures'
+import { all, lookUp, onlyWhere, sumWhere, type ColumnOf, type RowOf } from '../table/table'
+import { tableSheet, type Typed } from '../table/tableSheet'
+import { batches } from '../tables/batches'
+import { containers } from '../tables/containers'
+import { methods } from '../tables/methods'
+import { orders } from '../tables/orders'
+import { past } from '../tables/past'
+import { setup } from '../tables/setup'
+
+type Order = RowOf<typeof orders>
+
+const ofMethod = ({ method }: Order, column: ColumnOf<typeof methods>) => lookUp(methods, method, column)
+const ofContainer = ({ container }: Order, column: ColumnOf<typeof containers>) => lookUp(containers, container, column)
+
+export function ordersSheet(mark: string, rows: Typed<typeof orders>, open: number): NamedSheet {
+  return tableSheet(
+    orders,
+    {
+      title: 'Order book',
+      about: [
+        'What was promised, the cuttings to stick for it and when, what they stand in, and what rooting them costs. Rates multiply, losses divide.',
+      ],
+      totals: ['liners', 'cuttings', 'batched', 'planned', 'expected', 'short', 'cost', 'hours'],
+      needs: ({ liners, weeks, strike, pottingOn, grading }) => [
+        ['SetupState<>"ready"', '"see Setup"'],
+        [`${liners}<>INT(${liners})`, '"Ordered: a whole number"'],
+        [`${weeks}<=0`, '"Lead time: more than 0"'],
+        [`MIN(${strike},${pottingOn},${grading})<=0`, '"Rates: more than 0"'],
+      ],
+      results: {
+        stickDay: (r) => `STICK.STICKDAY(${r.delivery},${r.weeks})`,
+        note: (r) =>
+          `IF(${r.stickDay}<${figureOf(setup, 'firstDay')},"to be stuck before the season begins",IF(${r.weeks}<${ofMethod(r, 'weeks')},"lead time shorter than rooting","in time"))`,
+        rate: (r) => `${r.strike}*${r.pottingOn}*${r.grading}`,
+        spreadUsed: spreadOf,
+        cuttings: cuttingsOf,
+        batched: (r) =>
+          `IF(COUNTIFS(${all(batches, 'line')},${r.line},${all(batches, 'state')},"<>ready")>0,NA(),${sumWhere(batches, 'cuttings', 'line', r.line)})`,
+        planned: (r) => `MAX(0,${r.cuttings}-${r.batched})`,
+        pieces: (r) =>
+          call(trays, {
+            cuttings: r.planned,
+            cellsPerTray: ofContainer(r, 'places'),
+            spareShare: ofMethod(r, 'spare'),
+          }),
+        expected: (r) => `${sumWhere(batches, 'expected', 'line', r.line)}+${r.planned}*${r.rate}`,
+        chance: chanceOf,
+        short: (r) => `MAX(0,ROUND(${r.liners}-${r.expected},9))`,
+        costPerCutting: (r) => ofMethod(r, 'cost'),
+        costPerLiner: (r) => call(perLiner, { costPerCutting: r.costPerCutting, stageRates: r.rate }),
+        cost: (r) => `ROUND(${r.cuttings}*${r.costPerCutting},2)`,
+        container: (r) => ofMethod(r, 'container'),
+        benchWeeks: (r) => ofMethod(r, 'weeks'),
+        from: (r) => mondayOf(r.stickDay),
+        until: (r) => `${r.from}+7*ROUNDUP(${r.benchWeeks},0)`,
+        benchM2: (r) => `IF(${ofMethod(r, 'stands')}="bench",${r.pieces}*${ofContainer(r, 'ground')},0)`,
+        groundM2: (r) => `IF(${ofMethod(r, 'stands')}="ground",${r.pieces}*${ofContainer(r, 'ground')},0)`,
+        hours: (r) => `${r.planned}/${ofMethod(r, 'stuckPerHour')}+${r.pieces}/${ofMethod(r, 'setPerHour')}`,
+      },
+    },
+    mark,
+    rows,
+    open,
+  )
+}
+
+/** Some builds of Excel hand a blank cell over as 0, which is no confidence at all; so blanks are told apart here. */
+function cuttingsOf({ liners, rate, confidence, spreadUsed }: Order): string {
+  const general = figureOf(setup, 'confidence')
+  const onAverage = call(cuttings, { liners, stageRates: rate })
+  const sureBy = (chance: string) =>
+    call(cuttings, { liners, stageRates: rate, confidence: chance, batchSpread: spreadUsed })
+  return `IF(LEN(${confidence})>0,${sureBy(confidence)},IF(LEN(${general})>0,${sureBy(general)},${onAverage}))`
+}
+
+/** Typed, else of the past batches of the species, where there are two; nothing where there are not. */
+function spreadOf({ species, spread }: Order): string {
+  const ofPast = (column: ColumnOf<typeof past>) => onlyWhere(past, column, 'species', species)
+  return `IF(LEN(${spread})>0,${spread},IF(COUNTIFS(${all(past, 'species')},${species},${all(past, 'state')},"ready")<2,"",${call(batchSpread, { stuck: ofPast('stuck'), taken: ofPast('saleable') })}))`
+}
+
+/** Of the batches as last counted, and of what is still to plan as one batch more. */
+function chanceOf({ line, liners, planned, rate, spreadUsed }: Order): string {
+  const growing = `VSTACK(${onlyWhere(batches, 'alive', 'line', line)},${planned})`
+  const ratesLeft = `VSTACK(${onlyWhere(batches, 'rateLeft', 'line', line)},${rate})`
+  // The chance is the second column, below its heading.
+  return `INDEX(STICK.ONTRACK(${liners},${growing},${ratesLeft},${spreadUsed}),2,2)`
+}

@@ -1,0 +1,44 @@
+/** What keeps a row or a sheet from being complete. */
+import type { Column } from './column'
+import { all, lookUp, type Table } from './table'
+
+/** When it is not complete, and what is then said, both as formulas. */
+export type Check = readonly [when: string, sentence: string]
+
+/** "ready", or the first sentence that holds. */
+export function firstOf(checks: readonly Check[]): string {
+  return checks.reduceRight((rest, [when, sentence]) => `IF(${when},${sentence},${rest})`, '"ready"')
+}
+
+/** A word that is not on its list, and a row of another table that is missing or not complete. */
+export function checksOfEntry({ isIn, isAwaited, words, heading, filling }: Column, cell: string): readonly Check[] {
+  if (words !== undefined) return [[`ISNA(MATCH(${cell},${words.name},0))`, `"${heading}: choose from the list"`]]
+  if (isIn === undefined) return []
+  const given = (condition: string) => (filling === 'text' ? condition : `IF(LEN(${cell})>0,${condition})`)
+  const isMissing: Check = [
+    given(`ISNA(MATCH(${cell},${all<Table>(isIn, isIn.key)},0))`),
+    `"${heading}: not on ${isIn.sheet}"`,
+  ]
+  const isNotReady: Check = [
+    given(`${lookUp(isIn, cell, 'state')}<>"ready"`),
+    `"${heading}: not complete on ${isIn.sheet}"`,
+  ]
+  return isAwaited ? [isMissing] : [isMissing, isNotReady]
+}
+
+/** A figure that stands alone and is missing, or no number. */
+export function checksOfFigure({ heading, filling }: Column, cell: string): readonly Check[] {
+  const sentence = `"${heading}: type ${filling}"`
+  if (filling === 'text') return [[`LEN(${cell})=0`, sentence]]
+  if (filling === 'number')
+    return [
+      [`NOT(ISNUMBER(${cell}))`, sentence],
+      [`${cell}<0`, sentence],
+    ]
+  if (filling === 'number or blank')
+    return [
+      [`AND(LEN(${cell})>0,NOT(ISNUMBER(${cell})))`, sentence],
+      [`IF(ISNUMBER(${cell}),${cell}<0)`, sentence],
+    ]
+  return []
+}

@@ -1,0 +1,126 @@
+/** The columns a table of the season can have: what is typed into one, or that it is calculated. */
+import type { Allowed } from '../../book'
+import { formats } from '../cells'
+import { serialOf } from '../../day'
+import { all, type Table } from './table'
+
+/** A unit as it stands above a heading; money is named by the currency of the season, which is a cell. */
+export type Unit = string | { readonly money: string }
+
+/** Money for each of something: "EUR per liner". */
+export const money = (per = ''): Unit => ({ money: per === '' ? '' : ` per ${per}` })
+
+/** What a cell takes: the words stand above the column, and the state of each row is found by them. */
+export type Filling = 'number' | 'text' | 'number or blank' | 'any number or blank' | 'text or blank' | 'calculated'
+
+export interface Column {
+  readonly heading: string
+  readonly unit: Unit
+  readonly filling: Filling
+  readonly format?: string
+  readonly note?: string
+  readonly allowed?: Allowed
+  /** The only words that are taken. */
+  readonly words?: Words
+  /** The table in which a row must have this entry as its key. */
+  readonly isIn?: Table
+  /** True where that row need not be complete, because it waits for this one. */
+  readonly isAwaited?: true
+  /** In characters; left out, as wide as its heading. */
+  readonly width?: number
+}
+
+/** A few words of the trade to choose from, which stand as a named list in the workbook. */
+export interface Words {
+  readonly name: string
+  readonly words: readonly string[]
+}
+
+type More = Partial<Omit<Column, 'heading' | 'unit' | 'filling' | 'format'>>
+
+export const text = (heading: string, unit = '', more: More = {}): Column => ({
+  heading,
+  unit,
+  filling: 'text',
+  width: 18,
+  ...more,
+})
+
+/** A text that may stay blank. */
+export const openText = (heading: string, unit = '', more: More = {}): Column => ({
+  ...text(heading, unit, more),
+  filling: 'text or blank',
+})
+
+export const figure = (heading: string, unit: Unit, format: string, more: More = {}): Column => ({
+  heading,
+  unit,
+  filling: 'number',
+  format,
+  allowed: allowedBy(format),
+  ...more,
+})
+
+/** A figure that may stay blank; `blankIs` says what that means. */
+export const openFigure = (heading: string, unit: Unit, format: string, blankIs: string, more: More = {}): Column => ({
+  ...figure(heading, unit, format, more),
+  filling: 'number or blank',
+  note: [more.note, `Blank: ${blankIs}.`].filter(Boolean).join(' '),
+})
+
+/** The same where less than nothing has a meaning too, such as what is paid for taking something away. */
+export const signedFigure = (
+  heading: string,
+  unit: Unit,
+  format: string,
+  blankIs: string,
+  more: More = {},
+): Column => ({
+  ...openFigure(heading, unit, format, blankIs, { allowed: { from: -1e9, sentence: 'Type a number.' }, ...more }),
+  filling: 'any number or blank',
+})
+
+/** One of a few words. */
+export const choiceOf = (heading: string, words: Words, more: More = {}): Column => ({
+  ...text(heading, '', more),
+  words,
+  allowed: { list: words.name, sentence: `Type one of these: ${words.words.join(', ')}.` },
+})
+
+/** One of the rows of another table, by its key. */
+export const oneOf = (heading: string, isIn: Table, more: More = {}): Column => ({
+  ...text(heading, '', more),
+  isIn,
+  allowed: {
+    list: all(isIn, isIn.key),
+    sentence: `Type it as it is written on ${isIn.sheet}, or choose it from the list.`,
+  },
+})
+
+/** The same where a row may do without. */
+export const oneOfOrNone = (heading: string, isIn: Table, more: More = {}): Column => ({
+  ...oneOf(heading, isIn, more),
+  filling: 'text or blank',
+})
+
+export const result = (heading: string, unit: Unit, format?: string, more: More = {}): Column => ({
+  heading,
+  unit,
+  filling: 'calculated',
+  ...(format === undefined ? {} : { format }),
+  ...more,
+})
+
+function allowedBy(format: string): Allowed {
+  if (format === formats.share)
+    return { from: 0, to: 1, sentence: 'Type a share from 0 to 1, or a percentage from 0% to 100%: 0.95 or 95%.' }
+  if (format === formats.day)
+    return {
+      from: serialOf('2000-01-01'),
+      to: serialOf('2099-12-31'),
+      day: true,
+      sentence: 'Type a day as year-month-day, such as 2026-02-09.',
+    }
+  if (format === formats.count) return { from: 0, whole: true, sentence: 'Type a whole number, 0 or more.' }
+  return { from: 0, sentence: 'Type a number, 0 or more, without its unit.' }
+}

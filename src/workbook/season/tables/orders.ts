@@ -1,0 +1,66 @@
+import { formats } from '../cells'
+import { figure, money, oneOf, openFigure, openText, result, text } from '../table/column'
+import { declareTable } from '../table/table'
+import { methods } from './methods'
+
+/** The order book: a line for each promise. */
+export const orders = declareTable({
+  sheet: 'Orders',
+  row: 'Order',
+  key: 'line',
+  typed: {
+    line: text('Line', 'its number or name', { width: 12, note: 'Each line has its own.' }),
+    customer: openText('Customer'),
+    species: text('Species'),
+    liners: figure('Ordered', 'liners', formats.count),
+    delivery: figure('Delivery', 'year-month-day', formats.day, { width: 14 }),
+    method: oneOf('Method', methods, { width: 26 }),
+    weeks: figure('Lead time', 'weeks', formats.measure, { note: 'From sticking to delivery.' }),
+    strike: figure('Strike', 'share rooted', formats.share),
+    pottingOn: figure('Potting on', 'share', formats.share),
+    grading: figure('Passes grading', 'share', formats.share),
+    confidence: openFigure('Confidence', 'chance', formats.share, 'that of Setup'),
+    spread: openFigure(
+      'Batch spread',
+      'std. deviation',
+      formats.share,
+      'that of the past batches of its species, else by chance only',
+    ),
+  },
+  results: {
+    stickDay: result('Stick on', 'year-month-day', formats.day, { width: 14 }),
+    note: result('In time', '', undefined, { width: 34 }),
+    rate: result('Overall rate', 'share saleable', formats.share),
+    spreadUsed: result('Batch spread used', 'std. deviation', formats.share, {
+      note: 'The one typed, else that of two or more past batches of the species.',
+    }),
+    cuttings: result('To stick', 'cuttings', formats.count),
+    batched: result('In batches', 'cuttings', formats.count, { note: 'What stands on Batches for this line.' }),
+    planned: result('Still to plan', 'cuttings', formats.count, {
+      note: 'Stuck on the day beside, as long as no batch is written down.',
+    }),
+    pieces: result('Containers', 'pieces', formats.count, {
+      note: 'For what is still to plan; each line starts a new one.',
+    }),
+    expected: result('Expected', 'liners', formats.count, { note: 'On average.' }),
+    chance: result('Chance of enough', 'chance', formats.share, {
+      note: 'With what grows by now and what is still to plan.',
+    }),
+    short: result('Short by', 'liners', formats.count, { note: 'Ordered less expected, where that is more.' }),
+    costPerCutting: result('Rooting a cutting', money('cutting'), formats.each),
+    costPerLiner: result('Rooting a liner', money('saleable liner'), formats.each),
+    cost: result('Rooting the line', money(), formats.price, {
+      note: 'Cuttings to stick x cost per cutting, to the cent.',
+    }),
+    container: result('Container', '', undefined, { width: 22 }),
+    benchWeeks: result('Stands for', 'weeks', formats.measure),
+    from: result('Stands from', 'Monday', formats.day, { width: 14 }),
+    until: result('Until', 'Monday', formats.day, {
+      width: 14,
+      note: 'The Monday on which it is gone: a part of a week takes the whole week.',
+    }),
+    benchM2: result('Bench', 'm2', formats.litres),
+    groundM2: result('Ground', 'm2', formats.litres),
+    hours: result('Work', 'hours', formats.litres, { note: 'Setting out and sticking, in the week of sticking.' }),
+  },
+})
