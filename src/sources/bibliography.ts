@@ -142,7 +142,8 @@ export const bibliography = {
   },
   'sicoma-capacity': {
     title: 'SICOMA, "What is the difference between filling capacity, uncompacted output and compacted output?"',
-    detail: 'The capacity of a mixer is that of the loose materials filled in; where these lose a fifth, so much less comes out',
+    detail:
+      'The capacity of a mixer is that of the loose materials filled in; where these lose a fifth, so much less comes out',
   },
   definition: { title: 'By arithmetic from the definition', detail: 'Follows exactly from the numbers given' },
 } as const satisfies Readonly<Record<string, Source>>

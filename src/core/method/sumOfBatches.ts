@@ -33,8 +33,7 @@ function chancesOfBatch({ size, survival }: Batch): Chances {
   const prior = priorOf(survival)
   /** How many times likelier one more than k is. */
   const factor = (k: number) =>
-    ((size - k) / (k + 1)) *
-    (prior === undefined ? mean / (1 - mean) : (prior.alive + k) / (prior.dead + size - k - 1))
+    ((size - k) / (k + 1)) * (prior === undefined ? mean / (1 - mean) : (prior.alive + k) / (prior.dead + size - k - 1))
   const start = Math.floor(size * mean)
   const below: number[] = []
   for (let [k, chance] = [start, 1]; k > 0 && chance > tooSmall; k--) below.push((chance /= factor(k - 1)))
@@ -71,8 +70,7 @@ function transform(real: Float64Array, imaginary: Float64Array): void {
     let bit = size >> 1
     for (; mirrored & bit; bit >>= 1) mirrored ^= bit
     mirrored ^= bit
-    if (at < mirrored)
-      for (const part of [real, imaginary]) [part[at], part[mirrored]] = [part[mirrored]!, part[at]!]
+    if (at < mirrored) for (const part of [real, imaginary]) [part[at], part[mirrored]] = [part[mirrored]!, part[at]!]
   }
   for (let span = 1; span < size; span *= 2)
     for (let turn = 0; turn < span; turn++) {

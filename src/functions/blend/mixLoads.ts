@@ -2,23 +2,28 @@ import { headingRow, inOrder } from '../../core/definition/columns'
 import { defineTable, type Cell } from '../../core/definition/definition'
 import { numbers, quantities, quantity, share, texts } from '../../core/definition/parameter'
 import { Decimal, one, zero } from '../../core/quantity/decimal'
-import { isAtMost, roundDownToWhole } from '../../core/quantity/rounding'
+import { roundDownToWhole, roundUpToWhole } from '../../core/quantity/rounding'
 
 const columns = {
   item: { heading: 'item', text: 'a component, an additive or the finished mix', unit: 'text' },
   unit: { heading: 'unit', text: 'what its amounts are in', unit: 'text' },
   fullLoad: { heading: 'full load', text: 'what goes into a full load', unit: 'L or kg' },
   fullLoads: { heading: 'full loads', text: 'full loads to mix', unit: 'loads' },
-  lastLoad: { heading: 'last load', text: 'what goes into the last, smaller load; 0 where there is none', unit: 'L or kg' },
+  lastLoad: {
+    heading: 'last load',
+    text: 'what goes into the last, smaller load; 0 where there is none',
+    unit: 'L or kg',
+  },
   together: { heading: 'together', text: 'what goes into all loads', unit: 'L or kg' },
 }
 
 export const mixLoads = defineTable({
   id: 'MIXLOADS',
   subject: 'blend',
-  summary: 'What goes into each mixer load of a blend: litres of each component, and kg of lime, feed and wetting agent.',
+  summary:
+    'What goes into each mixer load of a blend: litres of each component, and kg of lime, feed and wetting agent.',
   convention:
-    'mixerLitres are loose litres: all components together as they are filled in, before they shrink; where the maker states finished mix, divide it by 1 - mixShrink. Additives are weighed for the finished mix, not for the summed components. All loads are full but the last, which is as much smaller as it comes out. In each row full load x full loads + last load is together. Without names the components and additives are numbered as they come.',
+    'The mixer takes loose litres: all components together as they are filled in, before they shrink; where its maker states finished mix, divide that by 1 - mixShrink. Additives are weighed for the finished mix, not for the summed components. All loads are full but the last, which is as much smaller as it comes out. In each row full load x full loads + last load is together. Without names the components and additives are numbered as they come.',
   parameters: {
     finishedLitres: quantity('L', { text: 'finished mix that is needed', atLeast: 0 }),
     parts: numbers('parts', { text: 'parts by volume, one cell a component', notAllZero: true }),
@@ -33,13 +38,18 @@ export const mixLoads = defineTable({
     partNames: texts({ text: 'the names of the components', optional: true }),
     additiveNames: texts({ text: 'the names of the additives', optional: true, list: 'additives' }),
   },
-  result: { name: 'loads', text: 'a row for each component and additive, then the finished mix', unit: 'table', columns },
+  result: {
+    name: 'loads',
+    text: 'a row for each component and additive, then the finished mix',
+    unit: 'table',
+    columns,
+  },
   method: ({ finishedLitres, parts, mixerLitres, mixShrink, additiveKgM3, partNames, additiveNames }) => {
     const stays = one.sub(mixShrink)
     const loose = finishedLitres.div(stays)
-    const fullLoads = roundDownToWhole(loose.div(mixerLitres))
-    const filled = fullLoads.mul(mixerLitres)
-    const last = isAtMost(loose, filled) ? zero : loose.sub(filled)
+    const loads = loose.div(mixerLitres)
+    const fullLoads = roundDownToWhole(loads)
+    const last = roundUpToWhole(loads).gt(fullLoads) ? loose.sub(fullLoads.mul(mixerLitres)) : zero
     const allParts = parts.reduce((sum, part) => sum.add(part))
     /** @param perLoose What goes in for a loose litre. */
     const row = (item: Cell, unit: string, perLoose: Decimal) => {
@@ -97,12 +107,13 @@ export const mixLoads = defineTable({
   plain: {
     formula:
       'LET(partEach, TOCOL(parts, 1), stays, 1 - mixShrink, loose, finishedLitres / stays, ' +
-      'fullCount, INT(ROUND(loose / mixerLitres, 9)), lastLoose, MAX(0, ROUND(loose - fullCount * mixerLitres, 9)), ' +
-      'partNamed, FILTER(TOCOL(partNames) & IF(LEN(TOCOL(parts)) > 0, "", ""), LEN(TOCOL(parts)) > 0), ' +
+      'fullCount, INT(ROUND(loose / mixerLitres, 9)), lastLoose, IF(ROUND(loose / mixerLitres - fullCount, 9) > 0, loose - fullCount * mixerLitres, 0), ' +
+      // A blank cell is an empty text only where it is joined to one before TOCOL, which makes 0 of it.
+      'partText, TOCOL(parts & ""), partNamed, FILTER(TOCOL(partNames & "") & IF(LEN(partText) > 0, "", ""), LEN(partText) > 0), ' +
       'partItem, IF(LEN(partNamed) > 0, partNamed, "component " & SEQUENCE(ROWS(partEach))), ' +
-      'kgText, TOCOL(additiveKgM3) & IF(LEN(TOCOL(additiveNames)) > 0, "", ""), ' +
-      'addNamed, TOCOL(additiveNames) & IF(LEN(kgText) > 0, "", ""), given, LEN(kgText & addNamed) > 0, ' +
-      'addCount, SUM(given * 1), addText, FILTER(kgText, given, ""), addName, FILTER(addNamed, given, ""), ' +
+      'kgText, TOCOL(additiveKgM3 & "") & IF(LEN(TOCOL(additiveNames & "")) > 0, "", ""), ' +
+      'addNamed, TOCOL(additiveNames & "") & IF(LEN(kgText) > 0, "", ""), given, LEN(kgText & addNamed) > 0, ' +
+      'addCount, SUM(IF(given, 1, 0)), addText, FILTER(kgText, given, ""), addName, FILTER(addNamed, given, ""), ' +
       'addItem, IF(LEN(addName) > 0, addName, "additive " & SEQUENCE(ROWS(addName))), ' +
       'addEach, IF(LEN(addText) > 0, VALUE(0 & addText), 0) * stays / 1000, ' +
       'itemEach, IF(addCount > 0, VSTACK(partItem, addItem, "finished mix"), VSTACK(partItem, "finished mix")), ' +

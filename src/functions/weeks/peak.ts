@@ -59,7 +59,11 @@ export const peak = defineByMethod({
   examples: [
     {
       text: 'Of 40, 25 and 30 trays at most 65 stand at once, since the first are free when the last are stuck',
-      given: [['2026-12-21', '2026-12-30', '2027-01-11'], [3, 2, 4], [40, 25, 30]],
+      given: [
+        ['2026-12-21', '2026-12-30', '2027-01-11'],
+        [3, 2, 4],
+        [40, 25, 30],
+      ],
       gives: 65,
       source: 'definition',
     },

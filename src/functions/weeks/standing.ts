@@ -80,7 +80,11 @@ export const standing = defineTable({
   examples: [
     {
       text: '40 trays for 3 weeks and, a week later, 25 for 2 weeks: 65 stand in the second and third week',
-      given: [['2026-12-21', '2026-12-30'], [3, 2], [40, 25]],
+      given: [
+        ['2026-12-21', '2026-12-30'],
+        [3, 2],
+        [40, 25],
+      ],
       gives: [
         [46377, 40],
         [46384, 65],

@@ -49,9 +49,7 @@ export function changesOf({ startDays, weeksHeld, amounts, turnroundWeeks }: Sta
     change(week + roundUpToWhole(held.add(turnroundWeeks)).toNumber(), amount.neg())
   })
   let standing = zero
-  return [...byWeek]
-    .sort(([a], [b]) => a - b)
-    .map(([week, by]) => ({ week, standing: (standing = standing.add(by)) }))
+  return [...byWeek].sort(([a], [b]) => a - b).map(([week, by]) => ({ week, standing: (standing = standing.add(by)) }))
 }
 
 /** Each start in weeks, for the plain formulas: from its first week until it is free again. */
