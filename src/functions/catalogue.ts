@@ -6,8 +6,10 @@ import { packPrice } from './buying/packPrice'
 import { blendCost } from './blend/blendCost'
 import { blendParts } from './blend/blendParts'
 import { blendWeight } from './blend/blendWeight'
+import { mixLoads } from './blend/mixLoads'
 import { batchSpread } from './counting/batchSpread'
 import { cuttings } from './counting/cuttings'
+import { motherPlants } from './counting/motherPlants'
 import { overstick } from './counting/overstick'
 import { trays } from './counting/trays'
 import { benchCost } from './cost/benchCost'
@@ -22,11 +24,15 @@ import { breakEven } from './reuse/breakEven'
 import { reuseCost } from './reuse/reuseCost'
 import { reuseLedger } from './reuse/reuseLedger'
 import { compare } from './review/compare'
+import { onTrack } from './review/onTrack'
 import { stockPlan } from './review/stockPlan'
 import { variance } from './review/variance'
 import { thoseOfNumbers } from './review/asked'
 import { oddsOver } from './review/odds'
 import { swingsOver } from './review/swings'
+import { peak } from './weeks/peak'
+import { standing } from './weeks/standing'
+import { stickDay } from './weeks/stickDay'
 import { bedFill } from './volume/bedFill'
 import { blocks } from './volume/blocks'
 import { cellVolume } from './volume/cellVolume'
@@ -41,6 +47,10 @@ const upToCompare: readonly Definition[] = [
   batchSpread,
   trays,
   overstick,
+  motherPlants,
+  stickDay,
+  standing,
+  peak,
   units,
   cellVolume,
   roundCell,
@@ -52,6 +62,7 @@ const upToCompare: readonly Definition[] = [
   blendCost,
   blendParts,
   blendWeight,
+  mixLoads,
   packPrice,
   bags,
   buyPlan,
@@ -69,7 +80,7 @@ const upToCompare: readonly Definition[] = [
   compare,
 ]
 
-const afterOdds: readonly Definition[] = [variance, stockPlan]
+const afterOdds: readonly Definition[] = [onTrack, variance, stockPlan]
 
 /** SWINGS and ODDS compute any of these by name. */
 const ofNumbers = thoseOfNumbers([...upToCompare, ...afterOdds])

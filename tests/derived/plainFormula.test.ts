@@ -159,6 +159,7 @@ test('only these have no plain formula: each says why, and gives a formula that 
     'BUYPLAN',
     'CUTTINGS',
     'ODDS',
+    'ONTRACK',
     'OVERSTICK',
     'STOCKPLAN',
     'SWINGS',
@@ -221,6 +222,11 @@ const checkedCalls: Readonly<Record<string, readonly (readonly Argument[])[]>> =
   OVERSTICK: [
     [[100], [0.8], [0.1], [1.5]],
     [[500], [0.9, 0.95], [0.08], [0.9], [0.05]],
+  ],
+  ONTRACK: [
+    [[51], [60], [0.9]],
+    [[40], [30, 20], [0.9], [0.05]],
+    [[40], [30, 20], [0.9, 0.8], [0], [0.9], [0.95]],
   ],
   UNITS: [
     [[1], ['ft3'], ['L']],

@@ -25,6 +25,11 @@ export interface Parameter<Value = unknown> {
   readonly notAllZero?: true
   /** A range of which one cell stands for all: one price for every period. */
   readonly oneForAll?: true
+  /**
+   * Ranges of one list belong together, place by place, and are of one length. Those without a name are the first list;
+   * a second one, such as the additives beside the parts of a mix, has a length of its own.
+   */
+  readonly list?: string
   readonly optional: boolean
   /** The value of a missing argument, or of a blank cell in a range, or the parameter whose value it takes then. */
   readonly default?: number | { readonly sameAs: string }
@@ -40,6 +45,7 @@ interface Range {
   readonly whole?: true
   readonly notAllZero?: true
   readonly oneForAll?: true
+  readonly list?: string
 }
 
 interface Required {
@@ -87,6 +93,9 @@ export function number<N extends Need>(unit: string, need: N & Range): Read<N, D
   return build<N, Decimal>(need, { ...cell, unit, ...limits(need) })
 }
 
+/** The unit of a day as a cell holds it: a number that the spreadsheet shows as a date. */
+export const dayUnit = 'day'
+
 /** An amount of the workbook's one currency. */
 export function money<N extends Need>(unit: string, need: N & Range): Read<N, Decimal> {
   return build<N, Decimal>(need, { ...cell, unit, ...limits({ atLeast: 0, ...need }) })
@@ -127,8 +136,8 @@ export function text<N extends Need>(need: N): Read<N, string> {
 }
 
 /** A row or a column of names; a number in a cell is a name too. */
-export function texts<N extends Need>(need: N): ReadLine<N, string> {
-  return buildLine<N, string>(need, { takes: 'text', shape: 'line', unit: 'text' })
+export function texts<N extends Need>(need: N & Pick<Range, 'list'>): ReadLine<N, string> {
+  return buildLine<N, string>(need, { takes: 'text', shape: 'line', unit: 'text', ...limits(need) })
 }
 
 function limits(range: Range): Range {
@@ -140,5 +149,6 @@ function limits(range: Range): Range {
   if (range.whole === true) kept.whole = true
   if (range.notAllZero === true) kept.notAllZero = true
   if (range.oneForAll === true) kept.oneForAll = true
+  if (range.list !== undefined) kept.list = range.list
   return kept
 }
