@@ -4,7 +4,7 @@ import { season } from '../../../src/workbook/season/season'
 import { vellimoor } from '../../../src/workbook/season/data/vellimoor'
 it('x', async () => {
   const made = season(vellimoor)
-  const fake = JSON.parse(JSON.stringify(made).replace(/null/g,'{}').replace(/STICK\.STICKDAY\(([^,]+),([^)]+)\)/g, '($1-7*$2)').replace(/STICK\.PEAK\((VSTACK\(IF\(.*?\)\)),(VSTACK\(IF\(.*?\)\)),(VSTACK\(IF\(.*?\)\)),([^)]*)\)/g, 'MAX($3)'))
+  const fake = made
   const t = Date.now()
   const out = await calculateBook(fake)
   console.log('ms', Date.now() - t, 'names', made.names.length)

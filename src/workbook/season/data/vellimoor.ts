@@ -1,5 +1,5 @@
 /** An invented nursery with invented prices and rates: for demonstration only. */
-import { serialOf } from '../../day'
+import { serialOf } from '../../../core/quantity/day'
 import { pastBatches } from '../pastBatches'
 import type { SeasonData } from '../season'
 

@@ -1,7 +1,7 @@
 /** The columns a table of the season can have: what is typed into one, or that it is calculated. */
 import type { Allowed } from '../../book'
 import { formats } from '../cells'
-import { serialOf } from '../../day'
+import { serialOf } from '../../../core/quantity/day'
 import { all, type Table } from './table'
 
 /** A unit as it stands above a heading; money is named by the currency of the season, which is a cell. */
