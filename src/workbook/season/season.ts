@@ -2,6 +2,10 @@
 import { referencesIn } from '../../formula/rangesRead'
 import type { Book } from '../book'
 import type { NamedSheet } from './cells'
+import { figureOf } from './table/figures'
+import { rowsOf } from './table/rowsSheet'
+import { all } from './table/table'
+import { calendar } from './tables/calendar'
 import type { TypedFigures } from './table/figuresSheet'
 import type { Typed } from './table/tableSheet'
 import { batchesSheet } from './sheets/batchesSheet'
@@ -44,8 +48,8 @@ import type { components } from './tables/components'
 import { containerKinds, type containers } from './tables/containers'
 import { packUnits, type media } from './tables/media'
 import { methodKinds, standings, type methods } from './tables/methods'
-import type { orders } from './tables/orders'
-import type { setup } from './tables/setup'
+import { orders } from './tables/orders'
+import { setup } from './tables/setup'
 
 /** What a nursery typed; the sheets calculate everything else. */
 export interface SeasonData {
@@ -77,6 +81,15 @@ export interface SeasonData {
   /** How many empty rows stand below those of each table. */
   readonly open: Readonly<Record<TableName, number>>
 }
+
+/** The pane reads these, whether or not a formula does. */
+const readByPane = new Set([
+  figureOf(setup, 'firstDay'),
+  figureOf(setup, 'longestPriceAge'),
+  figureOf(setup, 'currency'),
+  all(orders, 'line'),
+  ...Object.keys(calendar.columns).map((key) => rowsOf(calendar, key as keyof typeof calendar.columns)),
+])
 
 type TableName =
   | 'containers'
@@ -141,5 +154,6 @@ export function season({ mark, open, ...typed }: SeasonData): Book {
       ),
     ),
   )
-  return { sheets, names: parts.flatMap(({ names }) => names.filter(({ name }) => read.has(name))) }
+  const isRead = (name: string) => read.has(name) || readByPane.has(name) || name.endsWith('State')
+  return { sheets, names: parts.flatMap(({ names }) => names.filter(({ name }) => isRead(name))) }
 }

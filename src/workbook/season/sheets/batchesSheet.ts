@@ -40,7 +40,7 @@ export function batchesSheet(mark: string, rows: Typed<typeof batches>, open: nu
         method: (r) => ofLine(r, 'method'),
         alive: (r) => lastCounted(r, [r.saleable, r.potted, r.rooted, r.cuttings]),
         rateLeft: (r) => {
-          const [strike, pottingOn, grading] = (['strike', 'pottingOn', 'grading'] as const).map((key) =>
+          const [strike, pottingOn, grading] = (['strikeUsed', 'pottingOnUsed', 'gradingUsed'] as const).map((key) =>
             ofLine(r, key),
           )
           return lastCounted(r, ['1', grading!, `${pottingOn}*${grading}`, `${strike}*${pottingOn}*${grading}`])

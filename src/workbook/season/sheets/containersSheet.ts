@@ -2,6 +2,7 @@ import { bags } from '../../../functions/buying/bags'
 import { blocks } from '../../../functions/volume/blocks'
 import { cellVolume } from '../../../functions/volume/cellVolume'
 import { roundCell } from '../../../functions/volume/roundCell'
+import { peak } from '../../../functions/weeks/peak'
 import { cautionRows } from '../cautionLines'
 import type { NamedSheet } from '../cells'
 import { call } from '../table/call'
@@ -41,7 +42,13 @@ export function containersSheet(mark: string, rows: Typed<typeof containers>, op
         peak: (r) => {
           const both = (ofOrders: 'stickDay' | 'benchWeeks' | 'pieces', ofBatches: 'day' | 'benchWeeks' | 'pieces') =>
             `VSTACK(${onlyWhere(orders, ofOrders, 'container', r.name)},${onlyWhere(batches, ofBatches, 'container', r.name)})`
-          return `IF(${r.filled}=0,0,STICK.PEAK(${both('stickDay', 'day')},${both('benchWeeks', 'benchWeeks')},${both('pieces', 'pieces')},${r.turnround}))`
+          const most = call(peak, {
+            startDays: both('stickDay', 'day'),
+            weeksHeld: both('benchWeeks', 'benchWeeks'),
+            amounts: both('pieces', 'pieces'),
+            turnroundWeeks: r.turnround,
+          })
+          return `IF(${r.filled}=0,0,${most})`
         },
         needed: (r) => `IF(${r.rounds}=1,${r.filled},${r.peak}+ROUNDUP(${r.broken}*(${r.filled}-${r.peak}),0))`,
         toBuy: (r) => call(bags, { neededL: r.needed, bagVolumeL: '1', onHandL: r.onHand, orderMultiple: r.multiple }),

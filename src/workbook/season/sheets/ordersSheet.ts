@@ -1,3 +1,5 @@
+import { onTrack } from '../../../functions/review/onTrack'
+import { stickDay } from '../../../functions/weeks/stickDay'
 import { perLiner } from '../../../functions/cost/perLiner'
 import { batchSpread } from '../../../functions/counting/batchSpread'
 import { cuttings } from '../../../functions/counting/cuttings'
@@ -29,17 +31,21 @@ export function ordersSheet(mark: string, rows: Typed<typeof orders>, open: numb
         'What was promised, the cuttings to stick for it and when, what they stand in, and what rooting them costs. Rates multiply, losses divide.',
       ],
       totals: ['liners', 'cuttings', 'batched', 'planned', 'expected', 'short', 'cost', 'hours'],
-      needs: ({ liners, weeks, strike, pottingOn, grading }) => [
+      needs: ({ liners, weeks, strike, grading }) => [
         ['SetupState<>"ready"', '"see Setup"'],
         [`${liners}<>INT(${liners})`, '"Ordered: a whole number"'],
         [`${weeks}<=0`, '"Lead time: more than 0"'],
-        [`MIN(${strike},${pottingOn},${grading})<=0`, '"Rates: more than 0"'],
+        [`COUNTIF(${strike}:${grading},0)>0`, '"Rates: more than 0"'],
+        [`COUNTIF(${strike}:${grading},">1")>0`, '"Rates: at most 100 %"'],
       ],
       results: {
-        stickDay: (r) => `STICK.STICKDAY(${r.delivery},${r.weeks})`,
+        stickDay: (r) => call(stickDay, { deliveryDay: r.delivery, stageWeeks: r.weeks }),
         note: (r) =>
           `IF(${r.stickDay}<${figureOf(setup, 'firstDay')},"to be stuck before the season begins",IF(${r.weeks}<${ofMethod(r, 'weeks')},"lead time shorter than rooting","in time"))`,
-        rate: (r) => `${r.strike}*${r.pottingOn}*${r.grading}`,
+        strikeUsed: (r) => orOf(r.strike, ofMethod(r, 'strike')),
+        pottingOnUsed: (r) => orOf(r.pottingOn, ofMethod(r, 'pottingOn')),
+        gradingUsed: (r) => orOf(r.grading, ofMethod(r, 'grading')),
+        rate: (r) => `${r.strikeUsed}*${r.pottingOnUsed}*${r.gradingUsed}`,
         spreadUsed: spreadOf,
         cuttings: cuttingsOf,
         batched: (r) =>
@@ -53,7 +59,9 @@ export function ordersSheet(mark: string, rows: Typed<typeof orders>, open: numb
           }),
         expected: (r) => `${sumWhere(batches, 'expected', 'line', r.line)}+${r.planned}*${r.rate}`,
         chance: chanceOf,
-        short: (r) => `MAX(0,ROUND(${r.liners}-${r.expected},9))`,
+        short: (r) => `MAX(0,ROUNDDOWN(${r.liners}-${r.expected},0))`,
+        again: againOf,
+        againBy: (r) => `IF(${r.again}=0,"",${r.stickDay})`,
         costPerCutting: (r) => ofMethod(r, 'cost'),
         costPerLiner: (r) => call(perLiner, { costPerCutting: r.costPerCutting, stageRates: r.rate }),
         cost: (r) => `ROUND(${r.cuttings}*${r.costPerCutting},2)`,
@@ -72,6 +80,9 @@ export function ordersSheet(mark: string, rows: Typed<typeof orders>, open: numb
   )
 }
 
+/** What was typed, else another figure. */
+const orOf = (cell: string, other: string) => `IF(LEN(${cell})>0,${cell},${other})`
+
 /** Some builds of Excel hand a blank cell over as 0, which is no confidence at all; so blanks are told apart here. */
 function cuttingsOf({ liners, rate, confidence, spreadUsed }: Order): string {
   const general = figureOf(setup, 'confidence')
@@ -87,10 +98,24 @@ function spreadOf({ species, spread }: Order): string {
   return `IF(LEN(${spread})>0,${spread},IF(COUNTIFS(${all(past, 'species')},${species},${all(past, 'state')},"ready")<2,"",${call(batchSpread, { stuck: ofPast('stuck'), taken: ofPast('saleable') })}))`
 }
 
-/** Of the batches as last counted, and of what is still to plan as one batch more. */
-function chanceOf({ line, liners, planned, rate, spreadUsed }: Order): string {
-  const growing = `VSTACK(${onlyWhere(batches, 'alive', 'line', line)},${planned})`
-  const ratesLeft = `VSTACK(${onlyWhere(batches, 'rateLeft', 'line', line)},${rate})`
-  // The chance is the second column, below its heading.
-  return `INDEX(STICK.ONTRACK(${liners},${growing},${ratesLeft},${spreadUsed}),2,2)`
+/** The batches as last counted, and what is still to plan as one batch more. */
+function outlookOf({ line, liners, planned, rate, spreadUsed }: Order) {
+  return {
+    liners,
+    growing: `VSTACK(${onlyWhere(batches, 'alive', 'line', line)},${planned})`,
+    ratesLeft: `VSTACK(${onlyWhere(batches, 'rateLeft', 'line', line)},${rate})`,
+    batchSpread: spreadUsed,
+  }
+}
+
+/** The chance is the second column of its table, below its heading. */
+const chanceOf = (r: Order) => `INDEX(${call(onTrack, outlookOf(r))},2,2)`
+
+/** The third column: what brings the chance up to the confidence, or the average where none is wanted. */
+function againOf(r: Order): string {
+  const general = figureOf(setup, 'confidence')
+  const further = (confidence: string) =>
+    `INDEX(${call(onTrack, { ...outlookOf(r), newRates: r.rate, confidence })},2,3)`
+  const wanted = `IF(LEN(${r.confidence})>0,${further(r.confidence)},IF(LEN(${general})>0,${further(general)},${further('')}))`
+  return `IF(${r.batched}=0,0,${wanted})`
 }

@@ -38,6 +38,10 @@ function completeness(): string {
     [`${stateOf(setup)}<>"ready"`, `"Not complete: Setup. "&${stateOf(setup)}`],
     ...tables,
     [`${countReady(orders)}=0`, '"Nothing ordered yet: type the first line on Orders"'],
+    [
+      `ISERROR(${[at('rooting'), at('buying'), at('expected'), at('fullWeeks')].join('+')})`,
+      '"An error stands behind the totals: see Check in the pane"',
+    ],
     ...answers.map(
       (figures) => [`${stateOf(figures)}<>"ready"`, `"Not complete: ${figures.sheet}. "&${stateOf(figures)}`] as const,
     ),

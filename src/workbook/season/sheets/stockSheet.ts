@@ -1,3 +1,4 @@
+import { motherPlants } from '../../../functions/counting/motherPlants'
 import { labourCost } from '../../../functions/cost/labourCost'
 import type { NamedSheet } from '../cells'
 import { call } from '../table/call'
@@ -23,7 +24,14 @@ export function stockSheet(mark: string, rows: Typed<typeof stockPlants>, open: 
       ],
       results: {
         cuttings: (r) => sumWhere(orders, 'cuttings', 'species', r.species),
-        plants: (r) => `STICK.MOTHERPLANTS(${r.cuttings},${r.perFlush},${r.flushes},${r.usable},${r.spare})`,
+        plants: (r) =>
+          call(motherPlants, {
+            cuttings: r.cuttings,
+            perPlantAndFlush: r.perFlush,
+            flushes: r.flushes,
+            usableShare: r.usable,
+            spareShare: r.spare,
+          }),
         toAdd: (r) => `MAX(0,${r.plants}-${r.kept})`,
         perCutting: (r) =>
           `${r.plants}*${r.perPlant}/${r.cuttings}+IF(LEN(${r.work})=0,0,${call(labourCost, {

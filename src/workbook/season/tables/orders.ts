@@ -16,9 +16,9 @@ export const orders = declareTable({
     delivery: figure('Delivery', 'year-month-day', formats.day, { width: 14 }),
     method: oneOf('Method', methods, { width: 26 }),
     weeks: figure('Lead time', 'weeks', formats.measure, { note: 'From sticking to delivery.' }),
-    strike: figure('Strike', 'share rooted', formats.share),
-    pottingOn: figure('Potting on', 'share', formats.share),
-    grading: figure('Passes grading', 'share', formats.share),
+    strike: openFigure('Strike', 'share rooted', formats.share, 'that of the method'),
+    pottingOn: openFigure('Potting on', 'share', formats.share, 'that of the method'),
+    grading: openFigure('Passes grading', 'share', formats.share, 'that of the method'),
     confidence: openFigure('Confidence', 'chance', formats.share, 'that of Setup'),
     spread: openFigure(
       'Batch spread',
@@ -30,6 +30,9 @@ export const orders = declareTable({
   results: {
     stickDay: result('Stick on', 'year-month-day', formats.day, { width: 14 }),
     note: result('In time', '', undefined, { width: 34 }),
+    strikeUsed: result('Strike used', 'share rooted', formats.share),
+    pottingOnUsed: result('Potting on used', 'share', formats.share),
+    gradingUsed: result('Grading used', 'share', formats.share),
     rate: result('Overall rate', 'share saleable', formats.share),
     spreadUsed: result('Batch spread used', 'std. deviation', formats.share, {
       note: 'The one typed, else that of two or more past batches of the species.',
@@ -47,6 +50,13 @@ export const orders = declareTable({
       note: 'With what grows by now and what is still to plan.',
     }),
     short: result('Short by', 'liners', formats.count, { note: 'Ordered less expected, where that is more.' }),
+    again: result('Stick again', 'cuttings', formats.count, {
+      note: 'To reach the confidence with the batches as counted. 0 without batches.',
+    }),
+    againBy: result('Stick again by', 'year-month-day', formats.day, {
+      width: 14,
+      note: 'Later, and it is delivered late.',
+    }),
     costPerCutting: result('Rooting a cutting', money('cutting'), formats.each),
     costPerLiner: result('Rooting a liner', money('saleable liner'), formats.each),
     cost: result('Rooting the line', money(), formats.price, {

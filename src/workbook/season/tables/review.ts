@@ -9,6 +9,7 @@ export const review = declareTable({
   sheet: 'Review',
   row: 'Review',
   key: 'item',
+  repeats: true,
   typed: {
     item: text('Item', 'as on its sheet', {
       width: 26,

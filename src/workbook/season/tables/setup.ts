@@ -12,6 +12,9 @@ export const setup = declareFigures({
     firstDay: figure('First day of the season', 'year-month-day', formats.day, {
       note: 'The calendar begins with the week in which it lies (ISO 8601: weeks start on Monday) and may run over the end of the year',
     }),
+    longestPriceAge: openFigure('Oldest price that may pass', 'days', formats.count, '180', {
+      note: 'Check in the pane names prices that are older when the season begins.',
+    }),
     currency: text('Currency', 'ISO 4217', { note: 'As it is to stand beside figures: EUR, GBP, USD' }),
     wage: figure('Wage', money('hour'), formats.price, { note: 'Without what the employer pays on top' }),
     onCosts: figure('On-costs', 'share of the wage', formats.share, { note: 'What the employer pays on top' }),
