@@ -25,7 +25,7 @@ import {
   total,
   type Row,
 } from '../season/cells'
-import { withWaitingFormulas } from '../season/waitingFormulas'
+import { withWaitingFormulas } from './waitingFormulas'
 import type { Band, LibraryEntry } from './library'
 
 const words = sheets.library

@@ -1,5 +1,5 @@
 /** The kinds of cells a sheet of the season is written with, so that a sheet reads like its own table of contents. */
-import type { Allowed, Cell, CellContent, DefinedName, Sheet } from '../book'
+import type { Allowed, Cell, DefinedName, Sheet } from '../book'
 import { serialOf } from '../../core/quantity/day'
 
 export type Row = readonly (Cell | undefined)[]
@@ -45,30 +45,17 @@ const day: Allowed = {
   sentence: 'Type a day as year-month-day, such as 2026-02-09.',
 }
 
-/** Every share of the season lies between none and all, and every day in this century; what else may be typed a cell says itself. */
-function allowedBy(format: string | undefined): { readonly allowed?: Allowed } {
-  if (format === formats.share) return { allowed: share }
-  return format === formats.day ? { allowed: day } : {}
+/** Every share lies between none and all, and every day in this century; what else may be typed a cell says itself. */
+export function allowedBy(format: string | undefined): Allowed | undefined {
+  if (format === formats.share) return share
+  return format === formats.day ? day : undefined
 }
 
-/** The only cells that are meant to be typed into. */
-export function input(value: CellContent, format?: string, note?: string): Cell {
-  return {
-    value,
-    look: 'input',
-    ...(format === undefined ? {} : { format }),
-    ...(note === undefined ? {} : { note }),
-    ...allowedBy(format),
-  }
+/** A cell to type into: the only look that is. */
+export function openInput(format: string): Cell {
+  const allowed = allowedBy(format)
+  return { look: 'input', format, ...(allowed === undefined ? {} : { allowed }) }
 }
-
-/** A day to type over, given as year-month-day. */
-export const dayInput = (written: string): Cell => input(serialOf(written), formats.day)
-
-/** An input that a line leaves open on purpose. */
-export const openInput = (format: string): Cell => ({ look: 'input', format, ...allowedBy(format) })
-
-export const allowing = (cell: Cell, allowed: Allowed): Cell => ({ ...cell, allowed })
 
 export function result(formula: string, format?: string): Cell {
   return { formula, look: 'result', ...(format === undefined ? {} : { format }) }
@@ -76,32 +63,7 @@ export function result(formula: string, format?: string): Cell {
 
 export const total = (formula: string, format?: string): Cell => ({ ...result(formula, format), look: 'total' })
 
-export const spilling = (formula: string, format: string): Cell => ({ ...result(formula, format), spills: true })
-
 /** A cell that the formula above spills over: it has no content of its own, but is shown like it. */
 export const spilledOver = (format?: string): Cell => ({ look: 'result', ...(format === undefined ? {} : { format }) })
 
-/**
- * A figure read from a spilled table. Where the function refuses, only the corner of its table shows the error; the
- * other cells stay empty and would count as 0.
- */
-export const ofTable = (corner: string, figure: string): string => `=IF(ISERROR(${corner}),${corner},${figure})`
-
-/** A price or wage that a formula reads by its name alone: left blank it would count as 0, and things as bought for nothing. */
-export const priced = (reference: string): string => `IF(LEN(${reference})=0,NA(),${reference})`
-
 export const headings = (...values: readonly string[]): Row => values.map(heading)
-
-export const inventedMark = 'Invented nursery, invented prices: for demonstration only'
-
-/** The head of every sheet: nobody shall take these prices for somebody's. */
-export function headOf(
-  name: string,
-  about: string,
-): { readonly title: () => Row; readonly invented: () => Row; readonly about: () => Row } {
-  return {
-    title: () => [title(name)],
-    invented: () => [caution(inventedMark)],
-    about: () => [text(about)],
-  }
-}

@@ -5,8 +5,8 @@ import type { CellPlace } from '../port'
 
 /** The first cell of the last line of the order book; undefined where the workbook has none. */
 export function lastOrderLine(names: readonly DefinedName[]): CellPlace | undefined {
-  const species = names.find(({ name }) => name.toLowerCase() === 'orderspecies')
-  const [range] = species === undefined ? [] : rangesRead(`=${species.refersTo}`, '', new Map())
+  const lines = names.find(({ name }) => name.toLowerCase() === 'orderline')
+  const [range] = lines === undefined ? [] : rangesRead(`=${lines.refersTo}`, '', new Map())
   return range === undefined || range.sheet === ''
     ? undefined
     : { sheet: range.sheet, address: addressOf(range.bottom, range.left) }

@@ -1,6 +1,5 @@
 /** An invented nursery with invented prices and rates: for demonstration only. */
 import { serialOf } from '../../../core/quantity/day'
-import { pastBatches } from '../pastBatches'
 import type { SeasonData } from '../season'
 
 const mediumPrices = { fenbridge: serialOf('2026-01-12'), quayside: serialOf('2025-12-03') }
@@ -37,6 +36,30 @@ const lines: readonly Line[] = [
   ['116', 'Euonymus', 4_000, '2026-08-10', 'Sand bed', 12, [0.83, 0.94, 0.94], 0.9, 0.04],
   ['117', 'Ligustrum', 8_000, '2027-02-22', 'Sand bed', 14, [0.86, 0.94, 0.95], 0.5],
 ]
+
+/** Stuck, and the saleable liners that came of it. */
+const counted: Readonly<Record<string, readonly (readonly [stuck: number, saleable: number])[]>> = {
+  Pelargonium: [
+    [2_400, 2_078],
+    [1_800, 1_512],
+    [3_000, 2_631],
+    [2_400, 2_021],
+    [2_100, 1_834],
+    [2_700, 2_252],
+    [1_500, 1_307],
+    [2_400, 2_066],
+  ],
+  Lavandula: [
+    [3_200, 2_604],
+    [2_500, 1_917],
+    [2_800, 2_319],
+    [3_000, 2_272],
+    [2_200, 1_812],
+    [3_400, 2_695],
+    [2_600, 2_164],
+    [3_100, 2_431],
+  ],
+}
 
 /** Lower and higher, as shares of the likely figure. */
 const doubtful: readonly (readonly [string, number, number])[] = [
@@ -407,11 +430,9 @@ export const vellimoor: SeasonData = {
     { name: '111 a', line: '111', day: serialOf('2026-03-30'), cuttings: 12_000, rooted: 10_320, potted: 9_950 },
     { name: '111 b', line: '111', day: serialOf('2026-04-13'), cuttings: 8_500 },
   ],
-  past: [
-    ...pastBatches.flatMap(({ species, batches }) =>
-      batches.map(({ stuck, saleable }) => ({ species, stuck, saleable })),
-    ),
-  ],
+  past: Object.entries(counted).flatMap(([species, batches]) =>
+    batches.map(([stuck, saleable]) => ({ species, stuck, saleable })),
+  ),
   stock: [
     { species: 'Fuchsia', perFlush: 12, flushes: 6, usable: 0.9, spare: 0.05, perPlant: 2.1, work: 900 },
     { species: 'Pelargonium', perFlush: 3, flushes: 14, usable: 0.9, spare: 0.05, perPlant: 2.6, work: 850, kept: 300 },

@@ -1,7 +1,7 @@
 import { blendCost } from '../../../functions/blend/blendCost'
 import { blendWeight } from '../../../functions/blend/blendWeight'
 import { labourCost } from '../../../functions/cost/labourCost'
-import { cautionRows } from '../cautionLines'
+import { cautionRows } from '../cautionRows'
 import type { NamedSheet } from '../cells'
 import { call } from '../table/call'
 import { figureOf } from '../table/figures'

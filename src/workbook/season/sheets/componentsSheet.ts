@@ -1,5 +1,5 @@
 import { blendCost } from '../../../functions/blend/blendCost'
-import { cautionRows } from '../cautionLines'
+import { cautionRows } from '../cautionRows'
 import type { NamedSheet } from '../cells'
 import { lookUp, sumWhere } from '../table/table'
 import { tableSheet, type Typed } from '../table/tableSheet'

@@ -1,6 +1,6 @@
 import { blendCost } from '../../../functions/blend/blendCost'
 import { mixLoads } from '../../../functions/blend/mixLoads'
-import { cautionRows } from '../cautionLines'
+import { cautionRows } from '../cautionRows'
 import { formats, type NamedSheet } from '../cells'
 import { call } from '../table/call'
 import { figureOf, type FigureOf } from '../table/figures'

@@ -1,5 +1,5 @@
 import { bags } from '../../../functions/buying/bags'
-import { cautionRows } from '../cautionLines'
+import { cautionRows } from '../cautionRows'
 import type { NamedSheet } from '../cells'
 import { tableSheet, type Typed } from '../table/tableSheet'
 import { offers } from '../tables/offers'

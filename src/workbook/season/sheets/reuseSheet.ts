@@ -1,7 +1,7 @@
 import { breakEven } from '../../../functions/reuse/breakEven'
 import { reuseCost } from '../../../functions/reuse/reuseCost'
 import { reuseLedger } from '../../../functions/reuse/reuseLedger'
-import { cautionRows } from '../cautionLines'
+import { cautionRows } from '../cautionRows'
 import { formats, type NamedSheet } from '../cells'
 import { call } from '../table/call'
 import { money } from '../table/column'

@@ -35,10 +35,11 @@ export function checksOfFigure({ heading, filling }: Column, cell: string): read
       [`NOT(ISNUMBER(${cell}))`, sentence],
       [`${cell}<0`, sentence],
     ]
-  if (filling === 'number or blank')
+  const isOutside = filling === 'share or blank' ? `OR(${cell}<0,${cell}>1)` : `${cell}<0`
+  if (filling === 'number or blank' || filling === 'share or blank')
     return [
       [`AND(LEN(${cell})>0,NOT(ISNUMBER(${cell})))`, sentence],
-      [`IF(ISNUMBER(${cell}),${cell}<0)`, sentence],
+      [`IF(ISNUMBER(${cell}),${isOutside})`, sentence],
     ]
   return []
 }

@@ -1,7 +1,6 @@
 /** The columns a table of the season can have: what is typed into one, or that it is calculated. */
 import type { Allowed } from '../../book'
-import { formats } from '../cells'
-import { serialOf } from '../../../core/quantity/day'
+import { allowedBy, formats } from '../cells'
 import { all, type Table } from './table'
 
 /** A unit as it stands above a heading; money is named by the currency of the season, which is a cell. */
@@ -11,7 +10,15 @@ export type Unit = string | { readonly money: string }
 export const money = (per = ''): Unit => ({ money: per === '' ? '' : ` per ${per}` })
 
 /** What a cell takes: the words stand above the column, and the state of each row is found by them. */
-export type Filling = 'number' | 'text' | 'number or blank' | 'any number or blank' | 'text or blank' | 'calculated'
+export type Filling =
+  | 'number'
+  | 'share'
+  | 'text'
+  | 'number or blank'
+  | 'share or blank'
+  | 'any number or blank'
+  | 'text or blank'
+  | 'calculated'
 
 export interface Column {
   readonly heading: string
@@ -55,17 +62,23 @@ export const openText = (heading: string, unit = '', more: More = {}): Column =>
 export const figure = (heading: string, unit: Unit, format: string, more: More = {}): Column => ({
   heading,
   unit,
-  filling: 'number',
+  filling: format === formats.share ? 'share' : 'number',
   format,
-  allowed: allowedBy(format),
+  allowed: takenBy(format),
   ...more,
 })
 
 /** A figure that may stay blank; `blankIs` says what that means. */
 export const openFigure = (heading: string, unit: Unit, format: string, blankIs: string, more: More = {}): Column => ({
   ...figure(heading, unit, format, more),
-  filling: 'number or blank',
+  filling: format === formats.share ? 'share or blank' : 'number or blank',
   note: [more.note, `Blank: ${blankIs}.`].filter(Boolean).join(' '),
+})
+
+/** A share that may be more than all. */
+export const anyShare = (heading: string, unit: Unit, more: More = {}): Column => ({
+  ...figure(heading, unit, formats.share, { allowed: { from: 0, sentence: 'Type a share: 0.5 or 50%.' }, ...more }),
+  filling: 'number',
 })
 
 /** The same where less than nothing has a meaning too, such as what is paid for taking something away. */
@@ -111,16 +124,9 @@ export const result = (heading: string, unit: Unit, format?: string, more: More 
   ...more,
 })
 
-function allowedBy(format: string): Allowed {
-  if (format === formats.share)
-    return { from: 0, to: 1, sentence: 'Type a share from 0 to 1, or a percentage from 0% to 100%: 0.95 or 95%.' }
-  if (format === formats.day)
-    return {
-      from: serialOf('2000-01-01'),
-      to: serialOf('2099-12-31'),
-      day: true,
-      sentence: 'Type a day as year-month-day, such as 2026-02-09.',
-    }
+function takenBy(format: string): Allowed {
+  const taken = allowedBy(format)
+  if (taken !== undefined) return taken
   if (format === formats.count) return { from: 0, whole: true, sentence: 'Type a whole number, 0 or more.' }
   return { from: 0, sentence: 'Type a number, 0 or more, without its unit.' }
 }

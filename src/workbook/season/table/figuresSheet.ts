@@ -1,9 +1,9 @@
 /** Lays single figures out as a sheet, one below the other, each with its unit and what it means; below them tables. */
 import { absoluteAddress } from '../../../formula/address'
-import type { Cell, CellContent, DefinedName } from '../../book'
-import { caution, headings, text, title, type NamedSheet, type Row } from '../cells'
+import type { CellContent, DefinedName } from '../../book'
+import { caution, headings, result, text, title, type NamedSheet, type Row } from '../cells'
 import { checksOfEntry, checksOfFigure, firstOf, type Check } from './checks'
-import type { Column } from './column'
+import { resultCell, typedCell } from './cellOf'
 import { figureOf, stateOf, type FigureOf, type Figures } from './figures'
 import { sideBySide, type Spilled } from './spilled'
 import { unitCell } from './unitCell'
@@ -42,7 +42,7 @@ export function figuresSheet<F extends Figures>(
     [caution(mark)],
     ...about.map((line) => [text(line)]),
     ...cautions,
-    [text('State'), { formula: `=${state}`, look: 'result' }],
+    [text('State'), result(`=${state}`)],
     [],
   ]
   const names: DefinedName[] = [{ name: stateOf(figures), refersTo: cellAt(figures.sheet, rows.length - 2) }]
@@ -58,7 +58,7 @@ export function figuresSheet<F extends Figures>(
     const formula = made[key]
     rows.push([
       text(column.heading),
-      formula === undefined ? inputCell(column, given[key]) : resultCell(column, whenReady(figures, formula)),
+      formula === undefined ? typedCell(column, given[key]) : resultCell(column, whenReady(figures, formula)),
       unitCell(column.unit),
       text(column.filling),
       text(column.note ?? ''),
@@ -85,17 +85,4 @@ export function whenReady<F extends Figures>(figures: F, formula: string): strin
 
 function cellAt(sheet: string, row: number): string {
   return `${sheet}!${absoluteAddress({ top: row, bottom: row, left: 1, right: 1 })}`
-}
-
-function inputCell({ format, allowed }: Column, value: CellContent | undefined): Cell {
-  return {
-    look: 'input',
-    ...(value === undefined ? {} : { value }),
-    ...(format === undefined ? {} : { format }),
-    ...(allowed === undefined ? {} : { allowed }),
-  }
-}
-
-function resultCell({ format }: Column, formula: string): Cell {
-  return { formula: `=${formula}`, look: 'result', ...(format === undefined ? {} : { format }) }
 }

@@ -1,10 +1,11 @@
 /** Lays a declared table out as a sheet: what it is about, its totals, its headings, and below them nothing but rows. */
 import { absoluteAddress, addressOf } from '../../../formula/address'
-import type { Cell, CellContent, DefinedName } from '../../book'
-import { caution, formats, heading, text, title, type NamedSheet, type Row } from '../cells'
+import type { CellContent, DefinedName } from '../../book'
+import { caution, formats, heading, result, text, title, total, type NamedSheet, type Row } from '../cells'
 import { checksOfEntry, firstOf, type Check } from './checks'
+import { resultCell, typedCell } from './cellOf'
 import type { Column } from './column'
-import { all, countOf, countReady, notComplete, totalOf, type ColumnOf, type RowOf, type Table } from './table'
+import { all, countOf, notComplete, totalOf, type ColumnOf, type RowOf, type Table } from './table'
 import { unitCell } from './unitCell'
 
 /** What a nursery typed into the rows of a table. */
@@ -27,36 +28,25 @@ export interface TableSheet<T extends Table> {
 /** @param rows What was typed. @param open How many rows stand below them to be typed into. */
 export function tableSheet<T extends Table>(
   table: T,
-  { title: called, about, results, totals = [], needs = () => [], cautions = [] }: TableSheet<T>,
+  written: TableSheet<T>,
   mark: string,
   rows: Typed<T>,
   open: number,
 ): NamedSheet {
-  const columns = { ...table.typed, ...table.results } as Readonly<Record<string, Column>>
+  const columns = columnsOf(table)
   const keys = Object.keys(columns)
-  const above: readonly Row[] = [[title(called)], [caution(mark)], ...about.map((line) => [text(line)]), ...cautions]
-  const place = placeOf(above.length, Object.keys(table.typed).length, keys)
-  const lines: readonly Readonly<Partial<Record<string, CellContent>>>[] = [
-    ...rows,
-    ...Array.from({ length: open }, () => ({})),
+  const above: readonly Row[] = [
+    [title(written.title)],
+    [caution(mark)],
+    ...written.about.map((line) => [text(line)]),
+    ...(written.cautions ?? []),
   ]
-  const last = place.first + lines.length - 1
-
-  const body = lines.map((typed, index): Row => {
-    const row = Object.fromEntries(
-      keys.map((key) => [key, place.inRow(place.first + index, key)]),
-    ) as unknown as RowOf<T>
-    const state = place.inRow(place.first + index, 'state')
-    return [
-      { formula: `=${stateOf(table, place, place.first + index, needs(row))}`, look: 'result' },
-      ...Object.entries(table.typed).map(([key, column]) => typedCell(column, typed[key])),
-      ...Object.entries(table.results).map(([key, column]) =>
-        resultCell(column, `IF(${state}="ready",${results[key as ResultOf<T>](row)},"")`),
-      ),
-    ]
-  })
-
-  const named = (name: string, column: number, top: number, bottom = top): DefinedName => ({
+  const place = placeOf(above.length, Object.keys(table.typed).length, keys)
+  const body = [...rows, ...Array.from({ length: open }, () => ({}))].map((typed, index) =>
+    rowOf(table, written, place, place.first + index, typed),
+  )
+  const last = place.first + body.length - 1
+  const named = (name: string, column: number, top: number, bottom: number): DefinedName => ({
     name,
     refersTo: `${table.sheet}!${absoluteAddress({ top, bottom, left: column, right: column })}`,
   })
@@ -66,47 +56,71 @@ export function tableSheet<T extends Table>(
       widths: [22, ...keys.map((key) => columns[key]!.width ?? Math.max(10, columns[key]!.heading.length + 2))],
       frozenRows: place.first,
       frozenColumns: 2,
-      rows: [
-        ...above,
-        [
-          text('Rows not complete'),
-          {
-            formula: `=COUNTA(${all(table, table.key as ColumnOf<T>)})-${countReady(table)}`,
-            look: 'result',
-            format: formats.count,
-          },
-          {
-            formula: `=IF(${notComplete(table)}=0,"Every row is complete.","What a row lacks stands in its first column. Totals wait for it.")`,
-            look: 'result',
-          },
-        ],
-        [
-          heading('All rows'),
-          ...keys.map((key) =>
-            totals.includes(key as ColumnOf<T>)
-              ? totalCell(columns[key]!, totalOf(table, key as ColumnOf<T>))
-              : undefined,
-          ),
-        ],
-        [heading('What to type'), ...keys.map((key) => heading(columns[key]!.filling))],
-        [heading(''), ...keys.map((key) => unitCell(columns[key]!.unit))],
-        [heading('State'), ...keys.map((key) => headingCell(columns[key]!))],
-        ...body,
-      ],
+      rows: [...above, ...headingsOf(table, written.totals ?? []), ...body],
       tables: [
-        {
-          name: `${table.sheet}Table`,
-          range: `${addressOf(place.headings, 0)}:${addressOf(last, keys.length)}`,
-        },
+        { name: `${table.sheet}Table`, range: `${addressOf(place.headings, 0)}:${addressOf(last, keys.length)}` },
       ],
     },
     names: [
-      named(notComplete(table), 1, above.length),
-      ...['state', ...keys].map((key, column) =>
-        named(all(table, key as ColumnOf<T> | 'state'), column, place.first, last),
-      ),
+      named(notComplete(table), 1, above.length, above.length),
+      ...['state', ...keys].map((key, column) => named(all<Table>(table, key), column, place.first, last)),
     ],
   }
+}
+
+function columnsOf({ typed, results }: Table): Readonly<Record<string, Column>> {
+  return { ...typed, ...results }
+}
+
+/** What stands between the lines about the sheet and its rows: how complete it is, totals, what to type, units, headings. */
+function headingsOf(table: Table, totals: readonly string[]): readonly Row[] {
+  const columns = Object.entries(columnsOf(table))
+  const state = all<Table>(table, 'state')
+  return [
+    [
+      text('Rows not complete'),
+      result(`=SUMPRODUCT((LEN(${state})>0)*(${state}<>"ready"))`, formats.count),
+      result(
+        `=IF(${notComplete(table)}=0,"Every row is complete.","What a row lacks stands in its first column. Totals wait for it.")`,
+      ),
+    ],
+    [
+      heading('All rows'),
+      ...columns.map(([key, { format }]) =>
+        totals.includes(key) ? total(`=${totalOf<Table>(table, key)}`, format) : undefined,
+      ),
+    ],
+    [heading('What to type'), ...columns.map(([, { filling }]) => heading(filling))],
+    [undefined, ...columns.map(([, { unit }]) => unitCell(unit))],
+    [
+      heading('State'),
+      ...columns.map(([, { heading: called, note }]) => ({
+        ...heading(called),
+        ...(note === undefined ? {} : { note }),
+      })),
+    ],
+  ]
+}
+
+/** One row, with what was typed into it. */
+function rowOf<T extends Table>(
+  table: T,
+  { results, needs = () => [] }: TableSheet<T>,
+  place: Place,
+  at: number,
+  typed: Readonly<Partial<Record<string, CellContent>>>,
+): Row {
+  const cells = Object.fromEntries(
+    Object.keys(columnsOf(table)).map((key) => [key, place.inRow(at, key)]),
+  ) as unknown as RowOf<T>
+  const state = place.inRow(at, 'state')
+  return [
+    result(`=${stateOf(table, place, at, needs(cells))}`),
+    ...Object.entries(table.typed).map(([key, column]) => typedCell(column, typed[key])),
+    ...Object.entries(table.results).map(([key, column]) =>
+      resultCell(column, `IF(${state}="ready",${results[key as ResultOf<T>](cells)},"")`),
+    ),
+  ]
 }
 
 interface Place {
@@ -148,10 +162,11 @@ function stateOf<T extends Table>(
 ): string {
   const cells = typedIn(row)
   const isText = `(${fillings}="text")*(LEN(${cells})=0)`
-  const isNumber = `(${fillings}="number")*NOT(ISNUMBER(${cells}))`
-  const isOther = `ISNUMBER(SEARCH("number or blank",${fillings}))*(LEN(${cells})>0)*NOT(ISNUMBER(${cells}))`
-  const isBelow = `(LEFT(${fillings},6)="number")*ISNUMBER(${cells})*(${cells}<0)`
-  const wrong = `MATCH(TRUE,IF(ISERROR(${cells}),TRUE,${isText}+${isNumber}+${isOther}+${isBelow}>0),0)`
+  const isNumber = `((${fillings}="number")+(${fillings}="share"))*NOT(ISNUMBER(${cells}))`
+  const isOther = `(RIGHT(${fillings},8)="or blank")*(LEFT(${fillings},4)<>"text")*(LEN(${cells})>0)*NOT(ISNUMBER(${cells}))`
+  const isBelow = `(LEFT(${fillings},3)<>"any")*ISNUMBER(${cells})*(${cells}<0)`
+  const isAbove = `(LEFT(${fillings},5)="share")*ISNUMBER(${cells})*(${cells}>1)`
+  const wrong = `MATCH(TRUE,IF(ISERROR(${cells}),TRUE,${[isText, isNumber, isOther, isBelow, isAbove].join('+')}>0),0)`
   const key = inRow(row, table.key)
   const checks: readonly Check[] = [
     ...(table.repeats ? [] : [[`${countOf<Table>(table, table.key, key)}>1`, '"Two rows have this name"'] as const]),
@@ -160,25 +175,4 @@ function stateOf<T extends Table>(
   ]
   const checked = firstOf(checks)
   return `IF(COUNTA(${cells})=0,"",IF(ISNUMBER(${wrong}),INDEX(${called},${wrong})&": type "&INDEX(${fillings},${wrong}),${checked}))`
-}
-
-function typedCell({ format, allowed }: Column, value: CellContent | undefined): Cell {
-  return {
-    look: 'input',
-    ...(value === undefined ? {} : { value }),
-    ...(format === undefined ? {} : { format }),
-    ...(allowed === undefined ? {} : { allowed }),
-  }
-}
-
-const resultCell = ({ format }: Column, formula: string): Cell => ({
-  formula: `=${formula}`,
-  look: 'result',
-  ...(format === undefined ? {} : { format }),
-})
-
-const totalCell = (column: Column, formula: string): Cell => ({ ...resultCell(column, formula), look: 'total' })
-
-function headingCell({ heading: word, note }: Column): Cell {
-  return { ...heading(word), ...(note === undefined ? {} : { note }) }
 }

@@ -1,5 +1,5 @@
 import { formats } from '../cells'
-import { choiceOf, figure, result } from '../table/column'
+import { anyShare, choiceOf, figure, result } from '../table/column'
 import { declareTable } from '../table/table'
 
 /** The arguments of ROOTINGCOST, which is what Risk asks about. */
@@ -28,9 +28,7 @@ export const doubts = declareTable({
   typed: {
     argument: choiceOf('Argument', doubtful, { width: 24 }),
     lower: figure('Lower by', 'share', formats.share),
-    higher: figure('Higher by', 'share', formats.share, {
-      allowed: { from: 0, sentence: 'Type a share: 0.5 or 50%.' },
-    }),
+    higher: anyShare('Higher by', 'share'),
   },
   results: {
     likely: result('Likely', '', formats.mixed),
