@@ -1,6 +1,6 @@
 import { Button, Field, makeStyles, mergeClasses, Select, Spinner, tokens } from '@fluentui/react-components'
 import { useEffect, useId, useMemo, useState, type ReactNode } from 'react'
-import { definitionIn } from '../derived/definitionIn'
+import { functionIn } from '../derived/definitionIn'
 import { chartedCells, type ChartedCell, type ChartedId } from '../workbook/compare/chartedCells'
 import type { NoChart } from '../workbook/compare/evaluated'
 import { oddsOf } from '../workbook/compare/odds'
@@ -320,7 +320,7 @@ function NoChartText({ noChart }: NoChart) {
         return frame.inputShows(noChart.code)
       case 'problems':
         return noChart.problems
-          .map((problem) => problemSentence(problem, definitionIn(noChart.definition, words)))
+          .map((problem) => problemSentence(problem, functionIn(noChart.definition, words)))
           .join(' ')
       case 'oneRoundOnly':
         return say.oneRoundOnly

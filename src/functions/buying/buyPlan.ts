@@ -3,6 +3,7 @@ import {
   defineTable,
   type Arguments,
   type RefusalWithoutKind,
+  type TextsOf,
   type WorkingStep,
 } from '../../core/definition/definition'
 import type { Fact } from '../../core/definition/fact'
@@ -29,24 +30,31 @@ const mostExact = Number.MAX_SAFE_INTEGER
 const mostPacks = 100
 
 const parameters = {
-  neededL: quantity('L', { text: 'loose litres that are needed', atLeast: 0 }),
-  packNames: texts({ text: 'the packs that can be bought' }),
+  neededL: quantity('L', { text: 'loose litres that are needed', example: 195, atLeast: 0 }),
+  packNames: texts({ text: 'the packs that can be bought', example: 'Loose fill' }),
   packLitres: quantities('L', {
     text: 'loose litres from one bag: its declared litres times its expansion',
     atLeast: 0.001,
   }),
-  packPrices: numbers('money per bag', { text: 'price of one bag; what is yours already is no purchase', above: 0 }),
+  packPrices: numbers('money per bag', {
+    text: 'price of one bag; what is yours already is no purchase',
+    example: 49.5,
+    above: 0,
+  }),
   breakQuantities: numbers('bags', {
     text: 'bags from which the break price holds for all of them; blank or 0 for no break',
+    example: 200,
     default: 0,
     whole: true,
   }),
   breakPrices: numbers('money per bag', {
     text: 'price of every bag from that many on, not above packPrices; blank or 0 for no break',
+    example: 48,
     default: 0,
   }),
   available: numbers('bags', {
     text: 'bags that can be had; blank for no limit',
+    example: 100,
     optional: true,
     above: 0,
     whole: true,
@@ -57,9 +65,10 @@ const parameters = {
     above: 0,
     whole: true,
   }),
-  supplierNames: texts({ text: 'who sells the pack; blank for one common supplier', optional: true }),
+  supplierNames: texts({ text: 'who sells the pack; blank for one common supplier', example: 'North', optional: true }),
   deliveryPerOrder: numbers('money per order', {
     text: 'delivery of one order of that supplier, whatever its size',
+    example: 25,
     optional: true,
   }),
 }
@@ -67,11 +76,11 @@ const parameters = {
 type Given = Arguments<typeof parameters>
 
 const columns = {
-  pack: { heading: 'pack', text: 'the pack', unit: 'text' },
-  bags: { heading: 'bags', text: 'bags to buy', unit: 'bags' },
-  litres: { heading: 'litres', text: 'loose litres in them', unit: 'L' },
-  cost: { heading: 'cost', text: 'their price and their share of the delivery', unit: 'money' },
-  leftover: { heading: 'leftover', text: 'litres that are not needed after the rows before', unit: 'L' },
+  pack: { heading: 'pack' },
+  bags: { heading: 'bags' },
+  litres: { heading: 'litres' },
+  cost: { heading: 'cost' },
+  leftover: { heading: 'leftover' },
 }
 
 /** A row of the arguments. */
@@ -105,17 +114,8 @@ interface Line {
 export const buyPlan = defineTable({
   id: 'BUYPLAN',
   subject: 'buying',
-  summary:
-    'The cheapest order of whole bags that covers a need, from packs with price breaks, limits and suppliers, proven optimal.',
-  convention:
-    'The need and the packs are loose litres: a compressed bale counts as its declared litres times its expansion. From breakQuantity on, the break price holds for every bag of its row. A delivery is paid once for each supplier used; rows without a name have one common supplier, and rows that name no delivery or 0 take that of their supplier. Cost holds the share of the delivery by litres, in cents, the cents left over to the largest remainders. Of equally cheap orders the one with less left over is taken, then the one with fewer bags, then the one with more bags of the earlier rows. A row leaves over what is not needed any more after the rows before it. What is short of the need by no more than binary dust covers it, as in BAGS.',
   parameters,
-  result: {
-    name: 'plan',
-    text: 'a row for each pack to buy, then the total',
-    unit: 'table',
-    columns,
-  },
+  result: { name: 'plan', unit: 'table', columns },
   method: (given) => {
     const slip = slipIn(given)
     if (slip !== undefined) return { problem: slip }
@@ -184,7 +184,22 @@ export const buyPlan = defineTable({
       ],
     }
   },
-  plain: {
+})
+
+export const buyPlanText: TextsOf<typeof buyPlan> = {
+  summary:
+    'The cheapest order of whole bags that covers a need, from packs with price breaks, limits and suppliers, proven optimal.',
+  convention:
+    'The need and the packs are loose litres: a compressed bale counts as its declared litres times its expansion. From breakQuantity on, the break price holds for every bag of its row. A delivery is paid once for each supplier used; rows without a name have one common supplier, and rows that name no delivery or 0 take that of their supplier. Cost holds the share of the delivery by litres, in cents, the cents left over to the largest remainders. Of equally cheap orders the one with less left over is taken, then the one with fewer bags, then the one with more bags of the earlier rows. A row leaves over what is not needed any more after the rows before it. What is short of the need by no more than binary dust covers it, as in BAGS.',
+  result: 'a row for each pack to buy, then the total',
+  columns: {
+    pack: { text: 'the pack', unit: 'text' },
+    bags: { text: 'bags to buy', unit: 'bags' },
+    litres: { text: 'loose litres in them', unit: 'L' },
+    cost: { text: 'their price and their share of the delivery', unit: 'money' },
+    leftover: { text: 'litres that are not needed after the rows before', unit: 'L' },
+  },
+  plain: (columns) => ({
     reason:
       'Excel has no formula that weighs every order of whole bags. The check is for packs of different names and a plan that buys some: whether the bags cover the need, and the costs of the rows make the total.',
     check:
@@ -193,7 +208,7 @@ export const buyPlan = defineTable({
       `totalCost, ${lastOf(columns, 'cost', 'plan')}, ` +
       'AND(SUM(bagsEach * litresEach) * (1 + 10 ^ -12) >= neededL, ' +
       `ABS(SUM(${columnOf(columns, 'cost', 'boughtEach')}) - totalCost) <= totalCost / 10 ^ 12))`,
-  },
+  }),
   examples: [
     {
       text: '195 L at 49.50 a bag, and 48.00 from 200 on: five more bags cost less',
@@ -236,7 +251,7 @@ export const buyPlan = defineTable({
       source: 'definition',
     },
   ],
-})
+}
 
 /** What is wrong with a price or a break beside the others of its row. */
 function slipIn({ packNames, packPrices, breakQuantities, breakPrices }: Given): RefusalWithoutKind | undefined {

@@ -1,5 +1,5 @@
 import { headingRow, inOrder } from '../../core/definition/columns'
-import { defineTable } from '../../core/definition/definition'
+import { defineTable, type TextsOf } from '../../core/definition/definition'
 import type { Fact } from '../../core/definition/fact'
 import { money, numbers, shares } from '../../core/definition/parameter'
 import { resultOfSteps } from '../../core/definition/runSteps'
@@ -11,52 +11,48 @@ import { linerPrice } from './linerPrice'
 const mostQuantities = 200
 
 const columns = {
-  quantity: { heading: 'quantity', text: 'liners from which this price is each', unit: 'liners' },
-  price: { heading: 'price each', text: 'selling price of one liner', unit: 'money per liner' },
-  total: { heading: 'total', text: 'price of the whole quantity', unit: 'money' },
-  marginKept: { heading: 'margin kept', text: 'what is left of the price, as a share of the price', unit: 'share' },
-  markup: { heading: 'markup', text: 'what is left of the price, as a share of the cost', unit: 'share of the cost' },
-  floor: {
-    heading: 'floor price',
-    text: 'cost of one liner with its part of the setup: below it the order loses money',
-    unit: 'money per liner',
-  },
-  warning: {
-    heading: 'warning',
-    text: 'orders that cost more than a larger one, and a price dearer each than that of fewer',
-    unit: 'text',
-  },
+  quantity: { heading: 'quantity' },
+  price: { heading: 'price each' },
+  total: { heading: 'total' },
+  marginKept: { heading: 'margin kept' },
+  markup: { heading: 'markup' },
+  floor: { heading: 'floor price' },
+  warning: { heading: 'warning' },
 }
 
 export const quote = defineTable({
   id: 'QUOTE',
   subject: 'cost',
-  summary:
-    'Prices for several quantities, with the margin kept, the floor price, and a warning where a smaller order would cost more than a larger one.',
-  convention:
-    'Each price holds for every liner of an order from its quantity up to the next one. The setup is spread over the quantity of the row; price and step are those of LINERPRICE. Just below a break an order can cost more than the break itself: the warning names the first such order and the last, against the cheapest larger quantity. Rows stay in the order given. Without tax.',
   parameters: {
     costPerLiner: money('money per saleable liner', {
       text: 'cost of one saleable liner, without the setup',
+      example: 0.6,
       above: 0,
     }),
     quantities: numbers('liners', {
       text: 'quantities to quote, each once',
+      example: 500,
       above: 0,
       atMost: 1_000_000_000,
       whole: true,
     }),
-    margins: shares({ text: 'margin wanted at each quantity, as a share of the selling price', below: 1 }),
+    margins: shares({
+      text: 'margin wanted at each quantity, as a share of the selling price',
+      example: 0.425,
+      below: 1,
+    }),
     setupCost: money('money per order', {
       text: 'what an order costs once, however large: picking, packing, papers',
+      example: 0,
       default: 0,
     }),
     priceStep: money('money', {
       text: 'what prices are whole multiples of, such as 0.05; 0 for no rounding',
+      example: 0.05,
       default: 0,
     }),
   },
-  result: { name: 'quote', text: 'a row for each quantity', unit: 'table', columns },
+  result: { name: 'quote', unit: 'table', columns },
   method: ({ costPerLiner, quantities, margins, setupCost, priceStep }) => {
     if (quantities.length > mostQuantities)
       return { problem: { code: 'tooManyRows', parameter: 'quantities', got: quantities.length, most: mostQuantities } }
@@ -135,7 +131,30 @@ export const quote = defineTable({
       ],
     }
   },
-  plain: {
+})
+
+export const quoteText: TextsOf<typeof quote> = {
+  summary:
+    'Prices for several quantities, with the margin kept, the floor price, and a warning where a smaller order would cost more than a larger one.',
+  convention:
+    'Each price holds for every liner of an order from its quantity up to the next one. The setup is spread over the quantity of the row; price and step are those of LINERPRICE. Just below a break an order can cost more than the break itself: the warning names the first such order and the last, against the cheapest larger quantity. Rows stay in the order given. Without tax.',
+  result: 'a row for each quantity',
+  columns: {
+    quantity: { text: 'liners from which this price is each', unit: 'liners' },
+    price: { text: 'selling price of one liner', unit: 'money per liner' },
+    total: { text: 'price of the whole quantity', unit: 'money' },
+    marginKept: { text: 'what is left of the price, as a share of the price', unit: 'share' },
+    markup: { text: 'what is left of the price, as a share of the cost', unit: 'share of the cost' },
+    floor: {
+      text: 'cost of one liner with its part of the setup: below it the order loses money',
+      unit: 'money per liner',
+    },
+    warning: {
+      text: 'orders that cost more than a larger one, and a price dearer each than that of fewer',
+      unit: 'text',
+    },
+  },
+  plain: (columns) => ({
     // MIN(IF(…)) takes the least of the larger quantities. MAX stands for those that are not: it is never less than
     // the least, and makes the zone of the largest quantity end before it begins. INT leaves whole quantities as they
     // are: the workbench's grid compares what TOCOL took straight from cells with the wrong numbers. The floor price is
@@ -161,7 +180,7 @@ export const quote = defineTable({
         floor: 'floorEach',
         warning: 'warningEach',
       })})))`,
-  },
+  }),
   examples: [
     {
       text: 'A break at 1,000: 953 liners at 1.05 cost 1,000.65, a thousand at 1.00 cost 1,000',
@@ -182,7 +201,7 @@ export const quote = defineTable({
       source: 'definition',
     },
   ],
-})
+}
 
 interface Tier {
   readonly quantity: Decimal

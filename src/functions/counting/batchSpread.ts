@@ -1,4 +1,4 @@
-import { defineByMethod } from '../../core/definition/definition'
+import { defineByMethod, type TextsOf } from '../../core/definition/definition'
 import { numbers } from '../../core/definition/parameter'
 import { Decimal, one, zero } from '../../core/quantity/decimal'
 import { isAtMost } from '../../core/quantity/rounding'
@@ -9,14 +9,21 @@ const mostCorrelation = new Decimal('0.9999')
 export const batchSpread = defineByMethod({
   id: 'BATCHSPREAD',
   subject: 'counting',
-  summary: 'How much the true rate differs from batch to batch, from past batches, for CUTTINGS and OVERSTICK.',
-  convention:
-    'A standard deviation, of the rates behind the batches: what chance alone adds is taken off by an analysis of variance, and 0 is left where the batches differ no more than chance. A correlation above 0.9999 counts as 0.9999.',
   parameters: {
-    stuck: numbers('cuttings', { text: 'cuttings that were stuck, one cell a batch', above: 0, whole: true }),
-    taken: numbers('liners', { text: 'those of them that became liners, one cell a batch', atLeast: 0, whole: true }),
+    stuck: numbers('cuttings', {
+      text: 'cuttings that were stuck, one cell a batch',
+      example: 100,
+      above: 0,
+      whole: true,
+    }),
+    taken: numbers('liners', {
+      text: 'those of them that became liners, one cell a batch',
+      example: 90,
+      atLeast: 0,
+      whole: true,
+    }),
   },
-  result: { name: 'batchSpread', text: 'standard deviation of the rate from batch to batch', unit: 'share' },
+  result: { name: 'batchSpread', unit: 'share' },
   method: ({ stuck, taken }) => {
     if (stuck.length < 2) return { problem: { code: 'tooFewRows', parameter: 'stuck', got: stuck.length, least: 2 } }
     const above = taken.findIndex((count, batch) => count.gt(stuck[batch]!))
@@ -97,6 +104,13 @@ export const batchSpread = defineByMethod({
       ],
     }
   },
+})
+
+export const batchSpreadText: TextsOf<typeof batchSpread> = {
+  summary: 'How much the true rate differs from batch to batch, from past batches, for CUTTINGS and OVERSTICK.',
+  convention:
+    'A standard deviation, of the rates behind the batches: what chance alone adds is taken off by an analysis of variance, and 0 is left where the batches differ no more than chance. A correlation above 0.9999 counts as 0.9999.',
+  result: 'standard deviation of the rate from batch to batch',
   plain: {
     // A blank row has 0 in both ranges, and the empty batch is left out of what divides by it.
     formula:
@@ -127,7 +141,7 @@ export const batchSpread = defineByMethod({
       source: 'definition',
     },
   ],
-})
+}
 
 function sum(values: readonly Decimal[]): Decimal {
   return values.reduce((total, value) => total.add(value), zero)

@@ -1,4 +1,4 @@
-import { defineByMethod, type WorkingStep } from '../../core/definition/definition'
+import { defineByMethod, type TextsOf, type WorkingStep } from '../../core/definition/definition'
 import { money, number, share, shares } from '../../core/definition/parameter'
 import {
   besideASurvivor,
@@ -14,29 +14,35 @@ import { distributionName, mostCuttings, rateOf, rateStepOf, survivalOf } from '
 export const overstick = defineByMethod({
   id: 'OVERSTICK',
   subject: 'counting',
-  summary:
-    'Cuttings to stick so that cuttings, missing liners and surplus liners together leave the most money on average.',
-  convention:
-    'A missing liner loses lostPerMissingLiner: the price that is not earned, plus any penalty. A surplus liner brings valuePerSurplusLiner. Part of a liner counts as a whole one, and of two numbers that leave the same the smaller is given: 0 where no cutting pays.',
   parameters: {
-    liners: number('liners', { text: 'liners that were promised', atLeast: 0 }),
+    liners: number('liners', { text: 'liners that were promised', example: 100, atLeast: 0 }),
     stageRates: shares({
       text: 'the share that survives each stage (strike, potting on, grade-out), one cell a stage',
+      example: 0.8,
       above: 0,
       atMost: 1,
     }),
-    costPerCutting: money('money per cutting', { text: 'what one more cutting costs until it is sold or lost' }),
+    costPerCutting: money('money per cutting', {
+      text: 'what one more cutting costs until it is sold or lost',
+      example: 0.1,
+    }),
     lostPerMissingLiner: money('money per liner', {
       text: 'price not earned and penalty for each liner that is missing',
+      example: 1.5,
     }),
-    valuePerSurplusLiner: money('money per liner', { text: 'what a liner beyond those promised brings', default: 0 }),
+    valuePerSurplusLiner: money('money per liner', {
+      text: 'what a liner beyond those promised brings',
+      example: 0.05,
+      default: 0,
+    }),
     batchSpread: share({
       text: 'the standard deviation of the overall rate from batch to batch',
+      example: 0.06,
       default: 0,
       below: 1,
     }),
   },
-  result: { name: 'cuttings', text: 'cuttings to stick', unit: 'cuttings' },
+  result: { name: 'cuttings', unit: 'cuttings' },
   method: ({ liners, stageRates, costPerCutting, lostPerMissingLiner, valuePerSurplusLiner, batchSpread }) => {
     const rate = rateOf(stageRates)
     const surplusBrings = valuePerSurplusLiner.mul(rate)
@@ -104,6 +110,14 @@ export const overstick = defineByMethod({
       ],
     }
   },
+})
+
+export const overstickText: TextsOf<typeof overstick> = {
+  summary:
+    'Cuttings to stick so that cuttings, missing liners and surplus liners together leave the most money on average.',
+  convention:
+    'A missing liner loses lostPerMissingLiner: the price that is not earned, plus any penalty. A surplus liner brings valuePerSurplusLiner. Part of a liner counts as a whole one, and of two numbers that leave the same the smaller is given: 0 where no cutting pays.',
+  result: 'cuttings to stick',
   plain: {
     reason:
       'Excel has no formula for the number of trials. The check is for batches that do not differ, and for a number above 0.',
@@ -131,7 +145,7 @@ export const overstick = defineByMethod({
       source: 'definition',
     },
   ],
-})
+}
 
 interface Money {
   readonly cost: Decimal

@@ -1,60 +1,39 @@
 import { headingRow, inOrder } from '../../core/definition/columns'
-import { defineTable, type WorkingStep } from '../../core/definition/definition'
-import { number } from '../../core/definition/parameter'
+import { defineTable, type TextsOf, type WorkingStep } from '../../core/definition/definition'
+import { number, withExamples } from '../../core/definition/parameter'
 import { one } from '../../core/quantity/decimal'
 import { levelCosts } from './levelCost'
 import { reuseParameters } from './reuseCost'
 
 const columns = {
-  round: { heading: 'round', text: 'the round, from 1', unit: 'rounds' },
-  unitsInUse: {
-    heading: 'units in use',
-    text: 'share of the units bought that is still in use in that round',
-    unit: 'units per unit bought',
-  },
-  outlay: {
-    heading: 'outlay',
-    text: 'paid at the start of the round for the units then in use',
-    unit: 'money per unit bought',
-  },
-  presentValue: {
-    heading: 'present value',
-    text: 'that outlay, discounted to the start of round 1',
-    unit: 'money per unit bought',
-  },
-  runningPresentValue: {
-    heading: 'running present value',
-    text: 'the present values so far',
-    unit: 'money per unit bought',
-  },
-  levelCost: {
-    heading: 'level cost if stopped here',
-    text: 'REUSECOST over the rounds so far, with the end value',
-    unit: 'money per unit and round',
-  },
+  round: { heading: 'round' },
+  unitsInUse: { heading: 'units in use' },
+  outlay: { heading: 'outlay' },
+  presentValue: { heading: 'present value' },
+  runningPresentValue: { heading: 'running present value' },
+  levelCost: { heading: 'level cost if stopped here' },
 }
 
 export const reuseLedger = defineTable({
   id: 'REUSELEDGER',
   subject: 'reuse',
-  summary: 'The money that flows, round by round, for something that is washed and used again.',
-  convention:
-    'Every amount is for one unit bought. The outlay is paid at the start of the round for the units then in use, and is not discounted: the first cost in round 1, washing and topping up in each later round, never a replacement of lost units. The end value is in no outlay and in no present value: it counts in the level cost alone, which takes it as coming back one round after the round of its row. The last level cost is that of REUSECOST.',
   parameters: {
-    ...reuseParameters,
+    ...withExamples(reuseParameters, {
+      firstCost: 2.4,
+      washCost: 0.12,
+      lossShare: 0.25,
+      endValue: -0.4,
+      yearlyInterest: 0.25,
+    }),
     rounds: number('rounds', {
       text: 'rounds it is used, the first one included; each is a row of the table',
+      example: 3,
       atLeast: 1,
       atMost: 1000,
       whole: true,
     }),
   },
-  result: {
-    name: 'ledger',
-    text: 'a row for each round, per unit bought',
-    unit: 'table',
-    columns,
-  },
+  result: { name: 'ledger', unit: 'table', columns },
   method: (args) => {
     const { firstCost, rounds, lossShare } = args
     const { over, upkeep, kept } = levelCosts(args)
@@ -131,7 +110,22 @@ export const reuseLedger = defineTable({
     ]
     return { table, working }
   },
-  plain: {
+})
+
+export const reuseLedgerText: TextsOf<typeof reuseLedger> = {
+  summary: 'The money that flows, round by round, for something that is washed and used again.',
+  convention:
+    'Every amount is for one unit bought. The outlay is paid at the start of the round for the units then in use, and is not discounted: the first cost in round 1, washing and topping up in each later round, never a replacement of lost units. The end value is in no outlay and in no present value: it counts in the level cost alone, which takes it as coming back one round after the round of its row. The last level cost is that of REUSECOST.',
+  result: 'a row for each round, per unit bought',
+  columns: {
+    round: { text: 'the round, from 1', unit: 'rounds' },
+    unitsInUse: { text: 'share of the units bought that is still in use in that round', unit: 'units per unit bought' },
+    outlay: { text: 'paid at the start of the round for the units then in use', unit: 'money per unit bought' },
+    presentValue: { text: 'that outlay, discounted to the start of round 1', unit: 'money per unit bought' },
+    runningPresentValue: { text: 'the present values so far', unit: 'money per unit bought' },
+    levelCost: { text: 'REUSECOST over the rounds so far, with the end value', unit: 'money per unit and round' },
+  },
+  plain: (columns) => ({
     formula:
       'LET(inRound, SEQUENCE(rounds), keptEach, (1 - lossShare) / (1 + yearlyInterest) ^ (1 / roundsPerYear), ' +
       'upkeepEach, washCost + topUpShare * firstCost, unitsInUse, IF(inRound = 1, 1, (1 - lossShare) ^ (inRound - 1)), ' +
@@ -146,7 +140,7 @@ export const reuseLedger = defineTable({
         runningPresentValue: 'runningValue',
         levelCost: '(runningValue - endValue * keptEach ^ inRound) / usesSoFar',
       })})))`,
-  },
+  }),
   examples: [
     {
       text: 'First cost 2.40, washing 0.12, used three times',
@@ -168,4 +162,4 @@ export const reuseLedger = defineTable({
       source: 'definition',
     },
   ],
-})
+}

@@ -1,12 +1,12 @@
 /** What SWINGS and ODDS have in common: another function, asked for by name with arguments that are uncertain. */
-import { fillsOneCell, type Definition, type RefusalWithoutKind } from '../../core/definition/definition'
+import { fillsOneCell, type CellFunction, type RefusalWithoutKind } from '../../core/definition/definition'
 import { evaluate } from '../../core/definition/evaluate'
 import { signedNumbers, text, texts } from '../../core/definition/parameter'
 import type { NoAnswer } from '../../core/definition/problem'
 import { toCell, type Decimal } from '../../core/quantity/decimal'
 
 /** The functions that can be asked for by numbers alone, and answer with one number. */
-export function thoseOfNumbers(functions: readonly Definition[]): readonly Definition[] {
+export function thoseOfNumbers(functions: readonly CellFunction[]): readonly CellFunction[] {
   return functions.filter(
     ({ parameters, result }) =>
       fillsOneCell(result) && Object.values(parameters).every(({ takes, optional }) => takes === 'number' || optional),
@@ -19,13 +19,20 @@ const mostRows = 50
 const unit = 'in the unit of the argument'
 
 export const askedParameters = {
-  functionName: text({ text: 'the function to ask for by name; any that takes numbers and gives one' }),
+  functionName: text({
+    text: 'the function to ask for by name; any that takes numbers and gives one',
+    example: 'MEDIUMCOST',
+  }),
   argumentNames: texts({
     text: 'its arguments by name, one a row; the same range again is its next cell, so stageRates three times are three stages',
+    example: 'cuttingVolumeMl',
   }),
-  lows: signedNumbers(unit, { text: 'the least that the argument can be' }),
-  likelies: signedNumbers(unit, { text: 'what it most likely is; where there is no doubt, all three are the same' }),
-  highs: signedNumbers(unit, { text: 'the most that it can be' }),
+  lows: signedNumbers(unit, { text: 'the least that the argument can be', example: 50 }),
+  likelies: signedNumbers(unit, {
+    text: 'what it most likely is; where there is no doubt, all three are the same',
+    example: 65,
+  }),
+  highs: signedNumbers(unit, { text: 'the most that it can be', example: 80 }),
 }
 
 export interface AskedRow {
@@ -40,7 +47,7 @@ export interface AskedRow {
 }
 
 export interface Asked {
-  readonly of: Definition
+  readonly of: CellFunction
   readonly rows: readonly AskedRow[]
 }
 
@@ -57,7 +64,7 @@ interface Given {
 }
 
 export function readAsked(
-  functions: readonly Definition[],
+  functions: readonly CellFunction[],
   { functionName, argumentNames, lows, likelies, highs }: Given,
 ): Asked | Refused {
   if (argumentNames.length > mostRows)

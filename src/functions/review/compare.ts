@@ -1,5 +1,5 @@
 import { headingRow, inOrder } from '../../core/definition/columns'
-import { defineTable } from '../../core/definition/definition'
+import { defineTable, type TextsOf } from '../../core/definition/definition'
 import type { Fact } from '../../core/definition/fact'
 import { number, numbers, share, shares, signedNumbers, texts } from '../../core/definition/parameter'
 import { Decimal, one } from '../../core/quantity/decimal'
@@ -9,28 +9,12 @@ import { levelCosts, payback, type LevelCosts } from '../reuse/levelCost'
 const mostWays = 1000
 
 const columns = {
-  name: { heading: 'name', text: 'the way of rooting', unit: 'text' },
-  levelCost: {
-    heading: 'level cost per round',
-    text: 'first cost, washing, topping up, loss and end value over the rounds',
-    unit: 'money per unit and round',
-  },
-  perCutting: { heading: 'per cutting', text: 'that and all other costs, per cutting', unit: 'money per cutting' },
-  perLiner: {
-    heading: 'per saleable liner',
-    text: 'the same, borne by the cuttings that become saleable',
-    unit: 'money per liner',
-  },
-  cashBefore: {
-    heading: 'cash before the first sale',
-    text: 'first cost and other costs of the first round',
-    unit: 'money per unit',
-  },
-  beatsFrom: {
-    heading: 'rounds until it beats single use',
-    text: 'the round from which it is no dearer than the cheapest single use, or why there is none',
-    unit: 'rounds',
-  },
+  name: { heading: 'name' },
+  levelCost: { heading: 'level cost per round' },
+  perCutting: { heading: 'per cutting' },
+  perLiner: { heading: 'per saleable liner' },
+  cashBefore: { heading: 'cash before the first sale' },
+  beatsFrom: { heading: 'rounds until it beats single use' },
 }
 
 interface Way {
@@ -48,47 +32,56 @@ interface Way {
 export const compare = defineTable({
   id: 'COMPARE',
   subject: 'review',
-  summary: 'Ways of rooting side by side per saleable liner, the cheapest first.',
-  convention:
-    'The level cost is that of REUSECOST, per unit in use; cuttingsPerRound are the cuttings in one such unit, so a unit lost takes its cuttings along. Per cutting adds the other costs, and per saleable liner divides by the yield, as ROOTINGCOST does. Equal costs keep the given order. Cash before the first sale is the whole first round of one unit: firstCost and the other costs of its cuttings; to compare it, and the level costs, let a unit of each way take equally many cuttings. A way with 1 round is single use; a reusable one beats it from the least number of its rounds at which its cost per saleable liner is no higher than that of the cheapest single use, an exact tie counting.',
   parameters: {
-    names: texts({ text: 'the ways of rooting' }),
-    firstCosts: numbers('money per unit', { text: 'what one unit costs new: the medium, tray or bed of one round' }),
+    names: texts({ text: 'the ways of rooting', example: 'Plug' }),
+    firstCosts: numbers('money per unit', {
+      text: 'what one unit costs new: the medium, tray or bed of one round',
+      example: 8,
+    }),
     rounds: numbers('rounds', {
       text: 'rounds it is used, the first one included; 1 for single use',
       atLeast: 1,
       atMost: 1_000_000,
       whole: true,
     }),
-    cuttingsPerRound: numbers('cuttings per unit', { text: 'cuttings that one unit takes in a round', above: 0 }),
-    yields: shares({ text: 'share of the cuttings that becomes a saleable liner', above: 0, atMost: 1 }),
+    cuttingsPerRound: numbers('cuttings per unit', {
+      text: 'cuttings that one unit takes in a round',
+      example: 100,
+      above: 0,
+    }),
+    yields: shares({ text: 'share of the cuttings that becomes a saleable liner', example: 0.8, above: 0, atMost: 1 }),
     washCosts: numbers('money per unit and round', {
       text: 'washing and disinfecting before each later round',
+      example: 1.5,
       default: 0,
     }),
     topUpShares: shares({
       text: 'share of the first cost that is topped up before each later round',
+      example: 0.1,
       default: 0,
       atMost: 1,
     }),
-    lossShares: shares({ text: 'share of the units that is lost in each round', default: 0, below: 1 }),
+    lossShares: shares({ text: 'share of the units that is lost in each round', example: 0, default: 0, below: 1 }),
     otherCostsPerCutting: numbers('money per cutting', {
       text: 'all else in every round: cutting, hormone, labour, bench',
+      example: 0.04,
       default: 0,
     }),
     endValues: signedNumbers('money per unit', {
       text: 'what a survivor is worth after the last round; negative for disposal',
+      example: 30,
       default: 0,
     }),
-    yearlyInterest: share({ text: 'interest for a year', default: 0, atMost: 1 }),
-    roundsPerYear: number('rounds per year', { text: 'rounds in a year', default: 1, above: 0, atMost: 366 }),
+    yearlyInterest: share({ text: 'interest for a year', example: 0, default: 0, atMost: 1 }),
+    roundsPerYear: number('rounds per year', {
+      text: 'rounds in a year',
+      example: 4,
+      default: 1,
+      above: 0,
+      atMost: 366,
+    }),
   },
-  result: {
-    name: 'comparison',
-    text: 'a row for each way, the cheapest per saleable liner first',
-    unit: 'table',
-    columns,
-  },
+  result: { name: 'comparison', unit: 'table', columns },
   method: (args) => {
     const { names, yearlyInterest, roundsPerYear } = args
     if (names.length > mostWays)
@@ -186,7 +179,28 @@ export const compare = defineTable({
       ],
     }
   },
-  plain: {
+})
+
+export const compareText: TextsOf<typeof compare> = {
+  summary: 'Ways of rooting side by side per saleable liner, the cheapest first.',
+  convention:
+    'The level cost is that of REUSECOST, per unit in use; cuttingsPerRound are the cuttings in one such unit, so a unit lost takes its cuttings along. Per cutting adds the other costs, and per saleable liner divides by the yield, as ROOTINGCOST does. Equal costs keep the given order. Cash before the first sale is the whole first round of one unit: firstCost and the other costs of its cuttings; to compare it, and the level costs, let a unit of each way take equally many cuttings. A way with 1 round is single use; a reusable one beats it from the least number of its rounds at which its cost per saleable liner is no higher than that of the cheapest single use, an exact tie counting.',
+  result: 'a row for each way, the cheapest per saleable liner first',
+  columns: {
+    name: { text: 'the way of rooting', unit: 'text' },
+    levelCost: {
+      text: 'first cost, washing, topping up, loss and end value over the rounds',
+      unit: 'money per unit and round',
+    },
+    perCutting: { text: 'that and all other costs, per cutting', unit: 'money per cutting' },
+    perLiner: { text: 'the same, borne by the cuttings that become saleable', unit: 'money per liner' },
+    cashBefore: { text: 'first cost and other costs of the first round', unit: 'money per unit' },
+    beatsFrom: {
+      text: 'the round from which it is no dearer than the cheapest single use, or why there is none',
+      unit: 'rounds',
+    },
+  },
+  plain: (columns) => ({
     // All ways lie side by side in a row, and the rounds that are tried run downwards, so that MMULT counts those too dear.
     // The grid's engine compares only a range that was computed, so later rounds are counted and compared with 0.
     // A blank row between the ways is taken along as the dearest way, and left out at the end.
@@ -214,7 +228,7 @@ export const compare = defineTable({
         beatsFrom: 'says',
       })})), VSTACK(${headingRow(columns)}, ` +
       'TAKE(SORTBY(ways, TRANSPOSE(IF(isWay, perLiner, MAX(perLiner) + 1))), SUM(IF(isWay, 1, 0)))))',
-  },
+  }),
   examples: [
     {
       text: 'A plug used once beside a tray of 50 that is washed and used six times: in round 5 the tray costs exactly as much, and then less',
@@ -259,7 +273,7 @@ export const compare = defineTable({
       source: 'definition',
     },
   ],
-})
+}
 
 function shown(cost: Decimal): Decimal {
   return cost.toSignificantDigits(15)

@@ -1,15 +1,15 @@
 import { columnOf, lastOf } from '../../core/definition/columns'
-import { defineTable } from '../../core/definition/definition'
+import { defineTable, type TextsOf } from '../../core/definition/definition'
 import { money, number, numbers } from '../../core/definition/parameter'
 import { Decimal, zero } from '../../core/quantity/decimal'
 
 const mostPeriods = 1000
 
 const columns = {
-  period: { heading: 'period', text: 'the period, from 1', unit: 'period' },
-  order: { heading: 'order', text: 'units to order at its start', unit: 'units' },
-  stock: { heading: 'stock at end', text: 'units in stock at its end', unit: 'units' },
-  cost: { heading: 'cost', text: 'order cost, goods and holding', unit: 'money' },
+  period: { heading: 'period' },
+  order: { heading: 'order' },
+  stock: { heading: 'stock at end' },
+  cost: { heading: 'cost' },
 }
 
 /** An order for the needs from its period on, on top of the cheapest way to cover those before. */
@@ -24,29 +24,23 @@ interface Start {
 export const stockPlan = defineTable({
   id: 'STOCKPLAN',
   subject: 'review',
-  summary: 'When to order how much over the season, so that ordering, goods and holding stock together cost least.',
-  convention:
-    "An order arrives at the start of its period and pays that period's order cost and unit price. Holding is charged on the stock at the end of each period, onHand included, which is used up first and is worth nothing at the end. Equally cheap plans: the one with fewer orders, then the one whose last order is later, and so on backwards. Type 0 for a period without a need, since a blank cell is no period. The total row adds the stocks up, as holding is charged on their sum.",
   parameters: {
-    needsPerPeriod: numbers('units', { text: 'what each period needs, in any one unit' }),
+    needsPerPeriod: numbers('units', { text: 'what each period needs, in any one unit', example: 10 }),
     orderCosts: numbers('money per order', {
       text: 'cost of placing and receiving an order, one for all periods or one for each',
+      example: 30,
       oneForAll: true,
     }),
     holdingCostPerUnitPeriod: money('money per unit and period', { text: 'cost of holding a unit to the next period' }),
     unitPrices: numbers('money per unit', {
       text: 'price of a unit, one for all periods or one for each',
+      example: 2,
       default: 0,
       oneForAll: true,
     }),
-    onHand: number('units', { text: 'stock at the start', default: 0, atLeast: 0 }),
+    onHand: number('units', { text: 'stock at the start', example: 50, default: 0, atLeast: 0 }),
   },
-  result: {
-    name: 'plan',
-    text: 'a row for each period, then the total',
-    unit: 'table',
-    columns,
-  },
+  result: { name: 'plan', unit: 'table', columns },
   method: ({ needsPerPeriod, orderCosts, holdingCostPerUnitPeriod, unitPrices, onHand }) => {
     const periods = needsPerPeriod.length
     if (periods > mostPeriods)
@@ -117,7 +111,20 @@ export const stockPlan = defineTable({
       ],
     }
   },
-  plain: {
+})
+
+export const stockPlanText: TextsOf<typeof stockPlan> = {
+  summary: 'When to order how much over the season, so that ordering, goods and holding stock together cost least.',
+  convention:
+    "An order arrives at the start of its period and pays that period's order cost and unit price. Holding is charged on the stock at the end of each period, onHand included, which is used up first and is worth nothing at the end. Equally cheap plans: the one with fewer orders, then the one whose last order is later, and so on backwards. Type 0 for a period without a need, since a blank cell is no period. The total row adds the stocks up, as holding is charged on their sum.",
+  result: 'a row for each period, then the total',
+  columns: {
+    period: { text: 'the period, from 1', unit: 'period' },
+    order: { text: 'units to order at its start', unit: 'units' },
+    stock: { text: 'units in stock at its end', unit: 'units' },
+    cost: { text: 'order cost, goods and holding', unit: 'money' },
+  },
+  plain: (columns) => ({
     reason:
       'Excel has no formula that weighs every timing of the orders. The check is whether the orders of the plan cover the needs of every period at the cost that the plan says; no other timing costs less.',
     check:
@@ -126,7 +133,7 @@ export const stockPlan = defineTable({
       'lastStock, INDEX(stockEach, ROWS(stockEach)), moved, onHand + SUM(orderEach) - SUM(needsPerPeriod), ' +
       'paid, SUM((orderEach > 0) * TOCOL(orderCosts, 1) + orderEach * TOCOL(unitPrices, 1) + stockEach * holdingCostPerUnitPeriod), ' +
       'AND(MIN(stockEach) >= 0, ABS(moved - lastStock) <= SUM(needsPerPeriod) / 10 ^ 12, ABS(paid - totalCost) <= totalCost / 10 ^ 12))',
-  },
+  }),
   examples: [
     {
       text: 'Two small needs are ordered together, the large ones each on its own',
@@ -152,7 +159,7 @@ export const stockPlan = defineTable({
       source: 'definition',
     },
   ],
-})
+}
 
 /**
  * The orders of Wagner and Whitin's forward recursion, with a price for every period. An order covers the needs of

@@ -1,9 +1,9 @@
-import type { Definition } from '../../core/definition/definition'
+import type { CellFunction } from '../../core/definition/definition'
 import { cautionsFor } from '../../wording/cautions'
 import { caution, type Row } from './cells'
 
 /** The cautions of the functions whose media a sheet handles: the same sentences that the pane shows, each once. */
-export function cautionLines(...definitions: readonly Definition[]): {
+export function cautionLines(...definitions: readonly CellFunction[]): {
   readonly height: number
   readonly rows: () => readonly Row[]
 } {

@@ -1,4 +1,4 @@
-import { odds, swings } from '../../functions/catalogue'
+import { odds, swings } from '../../functions/functions'
 import { formats, headings, headOf, input, result, text, type NamedSheet, type Row } from './cells'
 import { blank, layOut, type RowNumbers } from './layOut'
 import { naming } from './names'
