@@ -3,11 +3,13 @@ import {
   defineTable,
   type Arguments,
   type RefusalWithoutKind,
+  type TableRow,
   type TextsOf,
   type WorkingStep,
 } from '../../core/definition/definition'
 import type { Fact } from '../../core/definition/fact'
 import { numbers, quantities, quantity, texts } from '../../core/definition/parameter'
+import type { NoAnswer } from '../../core/definition/problem'
 import {
   cheapestOrders,
   litresToBeHad,
@@ -117,72 +119,8 @@ export const buyPlan = defineTable({
   parameters,
   result: { name: 'plan', unit: 'table', columns },
   method: (given) => {
-    const slip = slipIn(given)
-    if (slip !== undefined) return { problem: slip }
-    const paid = deliveriesOf(given)
-    if ('problem' in paid) return paid
-    const { deliveries } = paid
-    const rows = rowsOf(given)
-    const scaled = inWholeNumbers(given, rows, deliveries)
-    const { purchase, inLitres, inMoney } = scaled
-    const { neededL } = given
-    const tooLarge = beyondExact(purchase)
-    if (tooLarge !== undefined) return { problem: { code: 'beyondExact', parameter: tooLarge } }
-    const most = litresToBeHad(purchase.packs)
-    if (most < purchase.need) {
-      const had = inLitres(most).toString()
-      return { problem: { kind: 'noAnswer', code: 'cannotCover', needed: neededL.toString(), most: had } }
-    }
-    if (!addsExactly(purchase)) return { problem: { code: 'beyondExact', parameter: 'packPrices' } }
-    const found = purchase.need === 0 ? [] : cheapestOrders(purchase, 1)
-    if (found === undefined)
-      return { problem: { kind: 'noAnswer', code: 'searchGivenUp', most: mostLookedAt.toLocaleString('en-US') } }
-
-    const order = found[0] ?? { bags: rows.map(() => 0), cost: 0, litres: 0 }
-    const lines = linesOf(order, rows, scaled, deliveries, neededL)
-    const total = {
-      bags: new Decimal(order.bags.reduce((sum, bags) => sum + bags, 0)),
-      litres: inLitres(order.litres),
-      cost: inMoney(order.cost),
-      leftover: leftoverOf(inLitres(order.litres), neededL),
-    }
-    return {
-      table: [
-        ...lines.map(({ row, bags, litres, goods, delivery, leftover }) => ({
-          pack: row.name,
-          bags: new Decimal(bags),
-          litres,
-          cost: goods.add(delivery),
-          leftover,
-        })),
-        { pack: { fact: 'total' }, ...total },
-      ],
-      working: () => [
-        ...lines.flatMap((line) => stepsOf(line, purchase.need, order)),
-        ...[...deliveries].flatMap(([supplier, delivery]) =>
-          deliveryStep(
-            lines.filter(({ row }) => row.supplier === supplier),
-            delivery,
-          ),
-        ),
-        ...runnerUp(scaled, rows),
-        { name: 'litres', text: 'loose litres in all', formula: 'sum of the rows', value: total.litres, unit: 'L' },
-        {
-          name: 'leftover',
-          text: 'litres beyond the need',
-          formula: 'litres - neededL',
-          value: total.leftover,
-          unit: 'L',
-        },
-        {
-          name: 'cost',
-          text: 'the least cost that covers the need',
-          formula: 'goods + deliveries, every order weighed',
-          value: total.cost,
-          unit: 'money',
-        },
-      ],
-    }
+    const plan = planOf(given)
+    return 'problem' in plan ? plan : { table: tableOf(plan), working: () => workingOf(plan) }
   },
 })
 
@@ -251,6 +189,91 @@ export const buyPlanText: TextsOf<typeof buyPlan> = {
       source: 'definition',
     },
   ],
+}
+
+/** What is bought, with all that the working reads. */
+interface Plan {
+  readonly rows: readonly Row[]
+  readonly deliveries: Deliveries
+  readonly scaled: Scaled
+  readonly order: Order
+  readonly lines: readonly Line[]
+  readonly total: Omit<TableRow<typeof columns>, 'pack'>
+}
+
+interface NoPlan {
+  readonly problem: RefusalWithoutKind | NoAnswer
+}
+
+function planOf(given: Given): Plan | NoPlan {
+  const slip = slipIn(given)
+  if (slip !== undefined) return { problem: slip }
+  const paid = deliveriesOf(given)
+  if ('problem' in paid) return paid
+  const { deliveries } = paid
+  const { neededL } = given
+  const rows = rowsOf(given)
+  const scaled = inWholeNumbers(given, rows, deliveries)
+  const order = cheapestOrder(scaled, neededL)
+  if ('problem' in order) return order
+  const { inLitres, inMoney } = scaled
+  const total = {
+    bags: new Decimal(order.bags.reduce((sum, bags) => sum + bags, 0)),
+    litres: inLitres(order.litres),
+    cost: inMoney(order.cost),
+    leftover: leftoverOf(inLitres(order.litres), neededL),
+  }
+  return { rows, deliveries, scaled, order, lines: linesOf(order, rows, scaled, deliveries, neededL), total }
+}
+
+function cheapestOrder({ purchase, inLitres }: Scaled, neededL: Decimal): Order | NoPlan {
+  const tooLarge = beyondExact(purchase)
+  if (tooLarge !== undefined) return { problem: { code: 'beyondExact', parameter: tooLarge } }
+  const most = litresToBeHad(purchase.packs)
+  if (most < purchase.need) {
+    const had = inLitres(most).toString()
+    return { problem: { kind: 'noAnswer', code: 'cannotCover', needed: neededL.toString(), most: had } }
+  }
+  if (!addsExactly(purchase)) return { problem: { code: 'beyondExact', parameter: 'packPrices' } }
+  const found = purchase.need === 0 ? [] : cheapestOrders(purchase, 1)
+  if (found === undefined)
+    return { problem: { kind: 'noAnswer', code: 'searchGivenUp', most: mostLookedAt.toLocaleString('en-US') } }
+  return found[0] ?? { bags: purchase.packs.map(() => 0), cost: 0, litres: 0 }
+}
+
+function tableOf({ lines, total }: Plan): readonly TableRow<typeof columns>[] {
+  return [
+    ...lines.map(({ row, bags, litres, goods, delivery, leftover }) => ({
+      pack: row.name,
+      bags: new Decimal(bags),
+      litres,
+      cost: goods.add(delivery),
+      leftover,
+    })),
+    { pack: { fact: 'total' }, ...total },
+  ]
+}
+
+function workingOf({ rows, deliveries, scaled, order, lines, total }: Plan): readonly WorkingStep[] {
+  return [
+    ...lines.flatMap((line) => stepsOf(line, scaled.purchase.need, order)),
+    ...[...deliveries].flatMap(([supplier, delivery]) =>
+      deliveryStep(
+        lines.filter(({ row }) => row.supplier === supplier),
+        delivery,
+      ),
+    ),
+    ...runnerUp(scaled, rows),
+    { name: 'litres', text: 'loose litres in all', formula: 'sum of the rows', value: total.litres, unit: 'L' },
+    { name: 'leftover', text: 'litres beyond the need', formula: 'litres - neededL', value: total.leftover, unit: 'L' },
+    {
+      name: 'cost',
+      text: 'the least cost that covers the need',
+      formula: 'goods + deliveries, every order weighed',
+      value: total.cost,
+      unit: 'money',
+    },
+  ]
 }
 
 /** What is wrong with a price or a break beside the others of its row. */

@@ -1,5 +1,5 @@
 import { headingRow, inOrder } from '../../core/definition/columns'
-import { defineTable, type TextsOf } from '../../core/definition/definition'
+import { defineTable, type TextsOf, type WorkingStep } from '../../core/definition/definition'
 import type { Fact } from '../../core/definition/fact'
 import { money, numbers, shares } from '../../core/definition/parameter'
 import { resultOfSteps } from '../../core/definition/runSteps'
@@ -64,72 +64,8 @@ export const quote = defineTable({
       const price = priceOf(floor, margins[index]!, priceStep)
       return { quantity, floor, price, total: quantity.mul(price) }
     })
-    const kept = tiers.map(({ price, floor }) => price.sub(floor).div(price))
-    const markups = tiers.map(({ price, floor }) => price.sub(floor).div(floor))
-    const zones = tiers.map((tier) => deadZone(tier, tiers))
-    const warnings = tiers.map((tier, index) => warningOf(tier, tiers, zones[index]))
-    return {
-      table: tiers.map(({ quantity, price, total, floor }, index) => ({
-        quantity,
-        price,
-        total,
-        marginKept: kept[index]!,
-        markup: markups[index]!,
-        floor,
-        warning: warnings[index]!,
-      })),
-      working: () => [
-        {
-          name: 'floor',
-          text: 'cost of one liner with its part of the setup, at each quantity',
-          formula: 'costPerLiner + setupCost / quantities',
-          value: tiers.map(({ floor }) => floor),
-          unit: 'money per liner',
-        },
-        {
-          name: 'price',
-          text: 'selling price that keeps the margin, rounded up to the step',
-          formula: 'LINERPRICE of floor, margins and priceStep',
-          value: tiers.map(({ price }) => price),
-          unit: 'money per liner',
-        },
-        {
-          name: 'total',
-          text: 'price of each quantity',
-          formula: 'quantities * price',
-          value: tiers.map(({ total }) => total),
-          unit: 'money',
-        },
-        {
-          name: 'marginKept',
-          text: 'what is left, as a share of the price',
-          formula: '(price - floor) / price',
-          value: kept,
-          unit: 'share',
-        },
-        {
-          name: 'markup',
-          text: 'the same as a share of the cost',
-          formula: '(price - floor) / floor',
-          value: markups,
-          unit: 'share of the cost',
-        },
-        {
-          name: 'deadZone',
-          text: 'the first order that costs more than a larger quantity',
-          formula: 'least order with order * price > total of a larger quantity',
-          value: tiers.map((tier, index) => zoneInMoney(tier, zones[index])),
-          unit: 'text',
-        },
-        {
-          name: 'warning',
-          text: 'what to look at before the quote goes out',
-          formula: 'deadZone, and a larger quantity that is dearer each',
-          value: warnings,
-          unit: 'text',
-        },
-      ],
-    }
+    const rows = tiers.map((tier) => quotedOf(tier, tiers))
+    return { table: rows.map(({ zone: _, ...row }) => row), working: () => workingOf(rows) }
   },
 })
 
@@ -215,6 +151,80 @@ interface DeadZone {
   readonly first: Decimal
   readonly last: Decimal
   readonly than: Tier
+}
+
+/** A row of the quote, and the orders that it makes dearer than a larger quantity. */
+interface Quoted extends Tier {
+  readonly marginKept: Decimal
+  readonly markup: Decimal
+  readonly warning: Fact
+  readonly zone: DeadZone | undefined
+}
+
+function quotedOf(tier: Tier, tiers: readonly Tier[]): Quoted {
+  const { price, floor } = tier
+  const zone = deadZone(tier, tiers)
+  return {
+    ...tier,
+    marginKept: price.sub(floor).div(price),
+    markup: price.sub(floor).div(floor),
+    warning: warningOf(tier, tiers, zone),
+    zone,
+  }
+}
+
+function workingOf(rows: readonly Quoted[]): readonly WorkingStep[] {
+  return [
+    {
+      name: 'floor',
+      text: 'cost of one liner with its part of the setup, at each quantity',
+      formula: 'costPerLiner + setupCost / quantities',
+      value: rows.map(({ floor }) => floor),
+      unit: 'money per liner',
+    },
+    {
+      name: 'price',
+      text: 'selling price that keeps the margin, rounded up to the step',
+      formula: 'LINERPRICE of floor, margins and priceStep',
+      value: rows.map(({ price }) => price),
+      unit: 'money per liner',
+    },
+    {
+      name: 'total',
+      text: 'price of each quantity',
+      formula: 'quantities * price',
+      value: rows.map(({ total }) => total),
+      unit: 'money',
+    },
+    {
+      name: 'marginKept',
+      text: 'what is left, as a share of the price',
+      formula: '(price - floor) / price',
+      value: rows.map(({ marginKept }) => marginKept),
+      unit: 'share',
+    },
+    {
+      name: 'markup',
+      text: 'the same as a share of the cost',
+      formula: '(price - floor) / floor',
+      value: rows.map(({ markup }) => markup),
+      unit: 'share of the cost',
+    },
+    {
+      name: 'deadZone',
+      text: 'the first order that costs more than a larger quantity',
+      formula: 'least order with order * price > total of a larger quantity',
+      value: rows.map((row) => zoneInMoney(row, row.zone)),
+      unit: 'text',
+    },
+    {
+      name: 'warning',
+      text: 'what to look at before the quote goes out',
+      formula: 'deadZone, and a larger quantity that is dearer each',
+      value: rows.map(({ warning }) => warning),
+      unit: 'text',
+    },
+  ]
 }
 
 function priceOf(costPerLiner: Decimal, margin: Decimal, priceStep: Decimal): Decimal {

@@ -45,6 +45,7 @@ export const overstick = defineByMethod({
   result: { name: 'cuttings', unit: 'cuttings' },
   method: ({ liners, stageRates, costPerCutting, lostPerMissingLiner, valuePerSurplusLiner, batchSpread }) => {
     const rate = rateOf(stageRates)
+    const money: Money = { cost: costPerCutting, lost: lostPerMissingLiner, value: valuePerSurplusLiner }
     const surplusBrings = valuePerSurplusLiner.mul(rate)
     if (isAtMost(costPerCutting, surplusBrings)) {
       const shown = (amount: Decimal) => amount.toSignificantDigits(6).toString()
@@ -55,50 +56,15 @@ export const overstick = defineByMethod({
     const read = survivalOf(liners, rate, batchSpread)
     if ('problem' in read) return read
     const { need, survival } = read
-
-    // The next cutting brings lost where it survives and liners are missing, and value where it survives and none are:
-    //   value x P + (lost - value) x Pr(it survives and X < liners) - cost.
-    // That it survives says something of its batch: the chance is P x Pr(Y < liners), Y being the survivors of a batch
-    // beside a survivor. With every cutting Pr(Y < liners) falls, and what the next one brings falls with it where lost
-    // is above value, so sticking stops at the least n at which Pr(Y >= liners) reaches under / (under + over). Where lost
-    // is not above value, no cutting brings more than value x P, which is below its cost.
-    const under = lostPerMissingLiner.mul(rate).sub(costPerCutting)
-    const over = costPerCutting.sub(surplusBrings)
-    const pays = need > 0 && !isAtMost(lostPerMissingLiner.mul(rate), costPerCutting)
-    const ratio = pays ? under.div(under.add(over)) : zero
-    const cuttings = !pays
-      ? 0
-      : losesNone(survival)
-        ? need
-        : leastToStick(need, ratio.toNumber(), besideASurvivor(survival), mostCuttings)
+    const stop = stopOf(need, rate, money)
+    const cuttings = leastReaching(stop.ratio, need, survival)
     if (cuttings === undefined)
       return { problem: { kind: 'noAnswer', code: 'paysBeyond', most: mostCuttings.toLocaleString('en-US') } }
-    const money: Money = { cost: costPerCutting, lost: lostPerMissingLiner, value: valuePerSurplusLiner }
     return {
       value: new Decimal(cuttings),
       working: () => [
         rateStepOf(rate),
-        {
-          name: 'under',
-          text: 'what a cutting too few loses, where it would have survived',
-          formula: 'lostPerMissingLiner * rate - costPerCutting',
-          value: under,
-          unit: 'money per cutting',
-        },
-        {
-          name: 'over',
-          text: 'what a cutting too many loses',
-          formula: 'costPerCutting - valuePerSurplusLiner * rate',
-          value: over,
-          unit: 'money per cutting',
-        },
-        {
-          name: 'ratio',
-          text: 'chance of having enough up to which one more cutting pays',
-          formula: 'under / (under + over), 0 where no cutting pays',
-          value: ratio,
-          unit: 'share',
-        },
+        ...stopSteps(stop),
         {
           name: 'cuttings',
           text: 'least number that reaches it',
@@ -151,6 +117,59 @@ interface Money {
   readonly cost: Decimal
   readonly lost: Decimal
   readonly value: Decimal
+}
+
+/** Where sticking stops: at the least number whose chance of having enough reaches the ratio. */
+interface Stop {
+  readonly under: Decimal
+  readonly over: Decimal
+  readonly ratio: Decimal
+}
+
+/**
+ * The next cutting brings lost where it survives and liners are missing, and value where it survives and none are:
+ *   value x P + (lost - value) x Pr(it survives and X < liners) - cost.
+ * That it survives says something of its batch: the chance is P x Pr(Y < liners), Y being the survivors of a batch
+ * beside a survivor. With every cutting Pr(Y < liners) falls, and what the next one brings falls with it where lost
+ * is above value, so sticking stops at the least n at which Pr(Y >= liners) reaches under / (under + over). Where lost
+ * is not above value, no cutting brings more than value x P, which is below its cost.
+ */
+function stopOf(need: number, rate: Decimal, { cost, lost, value }: Money): Stop {
+  const under = lost.mul(rate).sub(cost)
+  const over = cost.sub(value.mul(rate))
+  const pays = need > 0 && !isAtMost(lost.mul(rate), cost)
+  return { under, over, ratio: pays ? under.div(under.add(over)) : zero }
+}
+
+function leastReaching(ratio: Decimal, need: number, survival: Survival): number | undefined {
+  if (ratio.isZero()) return 0
+  return losesNone(survival) ? need : leastToStick(need, ratio.toNumber(), besideASurvivor(survival), mostCuttings)
+}
+
+function stopSteps({ under, over, ratio }: Stop): readonly WorkingStep[] {
+  return [
+    {
+      name: 'under',
+      text: 'what a cutting too few loses, where it would have survived',
+      formula: 'lostPerMissingLiner * rate - costPerCutting',
+      value: under,
+      unit: 'money per cutting',
+    },
+    {
+      name: 'over',
+      text: 'what a cutting too many loses',
+      formula: 'costPerCutting - valuePerSurplusLiner * rate',
+      value: over,
+      unit: 'money per cutting',
+    },
+    {
+      name: 'ratio',
+      text: 'chance of having enough up to which one more cutting pays',
+      formula: 'under / (under + over), 0 where no cutting pays',
+      value: ratio,
+      unit: 'share',
+    },
+  ]
 }
 
 function losesNone({ mean }: Survival): boolean {

@@ -1,8 +1,8 @@
 import { headingRow, inOrder } from '../../core/definition/columns'
 import { defineTable, type TextsOf, type WorkingStep } from '../../core/definition/definition'
 import { number, withExamples } from '../../core/definition/parameter'
-import { one } from '../../core/quantity/decimal'
-import { levelCosts } from './levelCost'
+import { one, type Decimal } from '../../core/quantity/decimal'
+import { levelCosts, type LevelCosts, type Reuse } from './levelCost'
 import { reuseParameters } from './reuseCost'
 
 const columns = {
@@ -35,80 +35,9 @@ export const reuseLedger = defineTable({
   },
   result: { name: 'ledger', unit: 'table', columns },
   method: (args) => {
-    const { firstCost, rounds, lossShare } = args
-    const { over, upkeep, kept } = levelCosts(args)
-    const survive = one.sub(lossShare)
-    let [unitsInUse, keptSoFar, outlay, presentValue, runningPresentValue, levelCost] = [
-      one,
-      one,
-      firstCost,
-      firstCost,
-      firstCost,
-      over(one),
-    ]
-    const table = [{ round: one, unitsInUse, outlay, presentValue, runningPresentValue, levelCost }]
-    for (let round = one.add(1); round.lte(rounds); round = round.add(1)) {
-      unitsInUse = unitsInUse.mul(survive)
-      keptSoFar = keptSoFar.mul(kept)
-      outlay = upkeep.mul(unitsInUse)
-      presentValue = upkeep.mul(keptSoFar)
-      runningPresentValue = runningPresentValue.add(presentValue)
-      levelCost = over(round)
-      table.push({ round, unitsInUse, outlay, presentValue, runningPresentValue, levelCost })
-    }
-    const bought = 'money per unit bought'
-    const working = (): readonly WorkingStep[] => [
-      {
-        name: 'kept',
-        text: 'what the next round counts today, for a unit in use now',
-        formula: '(1 - lossShare) / (1 + yearlyInterest) ^ (1 / roundsPerYear)',
-        value: kept,
-        unit: 'per round',
-      },
-      {
-        name: 'upkeep',
-        text: 'washing and topping up of a unit before a later round',
-        formula: 'washCost + topUpShare * firstCost',
-        value: upkeep,
-        unit: 'money per unit and round',
-      },
-      {
-        name: 'unitsInUse',
-        text: 'share of the units bought that is in use in the last round',
-        formula: '(1 - lossShare) ^ (round - 1)',
-        value: unitsInUse,
-        unit: 'units per unit bought',
-      },
-      {
-        name: 'outlay',
-        text: 'outlay of the last round',
-        formula: 'firstCost in round 1, later upkeep * unitsInUse',
-        value: outlay,
-        unit: bought,
-      },
-      {
-        name: 'presentValue',
-        text: 'present value of that outlay',
-        formula: 'firstCost in round 1, later upkeep * kept ^ (round - 1)',
-        value: presentValue,
-        unit: bought,
-      },
-      {
-        name: 'runningPresentValue',
-        text: 'present values of all rounds',
-        formula: 'present value of the round + those before',
-        value: runningPresentValue,
-        unit: bought,
-      },
-      {
-        name: 'levelCost',
-        text: 'level cost over all rounds',
-        formula: '(runningPresentValue - endValue * kept ^ rounds) / sum of kept ^ (round - 1)',
-        value: levelCost,
-        unit: 'money per unit and round',
-      },
-    ]
-    return { table, working }
+    const costs = levelCosts(args)
+    const rows = roundsOf(args, costs)
+    return { table: rows, working: () => workingOf(costs, rows.at(-1)!) }
   },
 })
 
@@ -162,4 +91,94 @@ export const reuseLedgerText: TextsOf<typeof reuseLedger> = {
       source: 'definition',
     },
   ],
+}
+
+type Round = { readonly [K in keyof typeof columns]: Decimal }
+
+function roundsOf(
+  { firstCost, rounds, lossShare }: Reuse & { readonly rounds: Decimal },
+  { over, upkeep, kept }: LevelCosts,
+): readonly Round[] {
+  const survive = one.sub(lossShare)
+  const table = [
+    {
+      round: one,
+      unitsInUse: one,
+      outlay: firstCost,
+      presentValue: firstCost,
+      runningPresentValue: firstCost,
+      levelCost: over(one),
+    },
+  ]
+  let keptSoFar = one
+  for (let round = one.add(1); round.lte(rounds); round = round.add(1)) {
+    const before = table.at(-1)!
+    keptSoFar = keptSoFar.mul(kept)
+    const unitsInUse = before.unitsInUse.mul(survive)
+    const presentValue = upkeep.mul(keptSoFar)
+    table.push({
+      round,
+      unitsInUse,
+      outlay: upkeep.mul(unitsInUse),
+      presentValue,
+      runningPresentValue: before.runningPresentValue.add(presentValue),
+      levelCost: over(round),
+    })
+  }
+  return table
+}
+
+function workingOf({ kept, upkeep }: LevelCosts, last: Round): readonly WorkingStep[] {
+  const bought = 'money per unit bought'
+  return [
+    {
+      name: 'kept',
+      text: 'what the next round counts today, for a unit in use now',
+      formula: '(1 - lossShare) / (1 + yearlyInterest) ^ (1 / roundsPerYear)',
+      value: kept,
+      unit: 'per round',
+    },
+    {
+      name: 'upkeep',
+      text: 'washing and topping up of a unit before a later round',
+      formula: 'washCost + topUpShare * firstCost',
+      value: upkeep,
+      unit: 'money per unit and round',
+    },
+    {
+      name: 'unitsInUse',
+      text: 'share of the units bought that is in use in the last round',
+      formula: '(1 - lossShare) ^ (round - 1)',
+      value: last.unitsInUse,
+      unit: 'units per unit bought',
+    },
+    {
+      name: 'outlay',
+      text: 'outlay of the last round',
+      formula: 'firstCost in round 1, later upkeep * unitsInUse',
+      value: last.outlay,
+      unit: bought,
+    },
+    {
+      name: 'presentValue',
+      text: 'present value of that outlay',
+      formula: 'firstCost in round 1, later upkeep * kept ^ (round - 1)',
+      value: last.presentValue,
+      unit: bought,
+    },
+    {
+      name: 'runningPresentValue',
+      text: 'present values of all rounds',
+      formula: 'present value of the round + those before',
+      value: last.runningPresentValue,
+      unit: bought,
+    },
+    {
+      name: 'levelCost',
+      text: 'level cost over all rounds',
+      formula: '(runningPresentValue - endValue * kept ^ rounds) / sum of kept ^ (round - 1)',
+      value: last.levelCost,
+      unit: 'money per unit and round',
+    },
+  ]
 }

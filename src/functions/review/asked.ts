@@ -63,69 +63,65 @@ interface Given {
   readonly highs: readonly Decimal[]
 }
 
-export function readAsked(
-  functions: readonly CellFunction[],
-  { functionName, argumentNames, lows, likelies, highs }: Given,
-): Asked | Refused {
+export function readAsked(functions: readonly CellFunction[], given: Given): Asked | Refused {
+  const { functionName, argumentNames } = given
   if (argumentNames.length > mostRows)
     return { problem: { code: 'tooManyRows', parameter: 'argumentNames', got: argumentNames.length, most: mostRows } }
   const wanted = functionName.toUpperCase().replace(/^STICK\./, '')
   const of = functions.find(({ id }) => id === wanted)
-  if (of === undefined)
-    return {
-      problem: {
-        code: 'functionUnknown',
-        parameter: 'functionName',
-        value: functionName,
-        known: functions.map(({ id }) => id),
-      },
-    }
-  const known = Object.keys(of.parameters).filter((name) => of.parameters[name]!.takes === 'number')
-  const cellsOf = new Map<string, number>()
-  const rows: AskedRow[] = []
-  for (const [index, typed] of argumentNames.entries()) {
-    const row = index + 1
-    const parameter = known.find((name) => name.toLowerCase() === typed.toLowerCase())
-    if (parameter === undefined)
-      return { problem: { code: 'argumentUnknown', parameter: 'argumentNames', row, value: typed, of: of.id, known } }
-    const place = cellsOf.get(parameter) ?? 0
-    if (place > 0 && of.parameters[parameter]!.shape === 'cell')
-      return { problem: { code: 'argumentTwice', parameter: 'argumentNames', row, value: parameter, of: of.id } }
-    cellsOf.set(parameter, place + 1)
-    const [low, likely, high] = [lows[index]!, likelies[index]!, highs[index]!]
-    if (low.gt(likely))
-      return {
-        problem: {
-          code: 'aboveOther',
-          parameter: 'lows',
-          row,
-          value: low.toString(),
-          other: 'likelies',
-          otherValue: likely.toString(),
-        },
-      }
-    if (likely.gt(high))
-      return {
-        problem: {
-          code: 'aboveOther',
-          parameter: 'likelies',
-          row,
-          value: likely.toString(),
-          other: 'highs',
-          otherValue: high.toString(),
-        },
-      }
-    rows.push({ label: parameter, parameter, place, low, likely, high })
+  if (of === undefined) {
+    const known = functions.map(({ id }) => id)
+    return { problem: { code: 'functionUnknown', parameter: 'functionName', value: functionName, known } }
   }
-  const missing = known.find((name) => !of.parameters[name]!.optional && !cellsOf.has(name))
+  const known = Object.keys(of.parameters).filter((name) => of.parameters[name]!.takes === 'number')
+  const rows: AskedRow[] = []
+  for (const index of argumentNames.keys()) {
+    const row = readRow(of, known, given, index, rows)
+    if ('problem' in row) return row
+    rows.push(row)
+  }
+  const rowsOf = (name: string) => rows.filter(({ parameter }) => parameter === name)
+  const missing = known.find((name) => !of.parameters[name]!.optional && rowsOf(name).length === 0)
   if (missing !== undefined)
     return { problem: { code: 'argumentMissing', parameter: 'argumentNames', missing, of: of.id } }
-  return {
-    of,
-    rows: rows.map((row) =>
-      cellsOf.get(row.parameter) === 1 ? row : { ...row, label: `${row.label} ${row.place + 1}` },
-    ),
-  }
+  const labelled = (row: AskedRow) =>
+    rowsOf(row.parameter).length === 1 ? row : { ...row, label: `${row.label} ${row.place + 1}` }
+  return { of, rows: rows.map(labelled) }
+}
+
+/** @param before The rows above it. */
+function readRow(
+  of: CellFunction,
+  known: readonly string[],
+  { argumentNames, lows, likelies, highs }: Given,
+  index: number,
+  before: readonly AskedRow[],
+): AskedRow | Refused {
+  const row = index + 1
+  const typed = argumentNames[index]!
+  const parameter = known.find((name) => name.toLowerCase() === typed.toLowerCase())
+  if (parameter === undefined)
+    return { problem: { code: 'argumentUnknown', parameter: 'argumentNames', row, value: typed, of: of.id, known } }
+  const place = before.filter((other) => other.parameter === parameter).length
+  if (place > 0 && of.parameters[parameter]!.shape === 'cell')
+    return { problem: { code: 'argumentTwice', parameter: 'argumentNames', row, value: parameter, of: of.id } }
+  const [low, likely, high] = [lows[index]!, likelies[index]!, highs[index]!]
+  const above = (
+    name: 'lows' | 'likelies',
+    value: Decimal,
+    other: string,
+    otherValue: Decimal,
+  ): RefusalWithoutKind => ({
+    code: 'aboveOther',
+    parameter: name,
+    row,
+    value: value.toString(),
+    other,
+    otherValue: otherValue.toString(),
+  })
+  if (low.gt(likely)) return { problem: above('lows', low, 'likelies', likely) }
+  if (likely.gt(high)) return { problem: above('likelies', likely, 'highs', high) }
+  return { label: parameter, parameter, place, low, likely, high }
 }
 
 /** The arguments of a call of the function asked for, from a value for each row. */

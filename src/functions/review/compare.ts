@@ -1,5 +1,11 @@
 import { headingRow, inOrder } from '../../core/definition/columns'
-import { defineTable, type TextsOf } from '../../core/definition/definition'
+import {
+  defineTable,
+  type Arguments,
+  type TableRow,
+  type TextsOf,
+  type WorkingStep,
+} from '../../core/definition/definition'
 import type { Fact } from '../../core/definition/fact'
 import { number, numbers, share, shares, signedNumbers, texts } from '../../core/definition/parameter'
 import { Decimal, one } from '../../core/quantity/decimal'
@@ -7,6 +13,58 @@ import { levelCosts, payback, type LevelCosts } from '../reuse/levelCost'
 
 /** Each way searches for its round of payback, and a cell may not take many seconds. */
 const mostWays = 1000
+
+const parameters = {
+  names: texts({ text: 'the ways of rooting', example: 'Plug' }),
+  firstCosts: numbers('money per unit', {
+    text: 'what one unit costs new: the medium, tray or bed of one round',
+    example: 8,
+  }),
+  rounds: numbers('rounds', {
+    text: 'rounds it is used, the first one included; 1 for single use',
+    atLeast: 1,
+    atMost: 1_000_000,
+    whole: true,
+  }),
+  cuttingsPerRound: numbers('cuttings per unit', {
+    text: 'cuttings that one unit takes in a round',
+    example: 100,
+    above: 0,
+  }),
+  yields: shares({ text: 'share of the cuttings that becomes a saleable liner', example: 0.8, above: 0, atMost: 1 }),
+  washCosts: numbers('money per unit and round', {
+    text: 'washing and disinfecting before each later round',
+    example: 1.5,
+    default: 0,
+  }),
+  topUpShares: shares({
+    text: 'share of the first cost that is topped up before each later round',
+    example: 0.1,
+    default: 0,
+    atMost: 1,
+  }),
+  lossShares: shares({ text: 'share of the units that is lost in each round', example: 0, default: 0, below: 1 }),
+  otherCostsPerCutting: numbers('money per cutting', {
+    text: 'all else in every round: cutting, hormone, labour, bench',
+    example: 0.04,
+    default: 0,
+  }),
+  endValues: signedNumbers('money per unit', {
+    text: 'what a survivor is worth after the last round; negative for disposal',
+    example: 30,
+    default: 0,
+  }),
+  yearlyInterest: share({ text: 'interest for a year', example: 0, default: 0, atMost: 1 }),
+  roundsPerYear: number('rounds per year', {
+    text: 'rounds in a year',
+    example: 4,
+    default: 1,
+    above: 0,
+    atMost: 366,
+  }),
+}
+
+type Given = Arguments<typeof parameters>
 
 const columns = {
   name: { heading: 'name' },
@@ -29,155 +87,30 @@ interface Way {
   readonly perLinerAt: (level: Decimal) => Decimal
 }
 
+interface Compared extends Way {
+  readonly beatsFrom: Decimal | Fact
+}
+
+interface Comparison {
+  /** In the given order. */
+  readonly ways: readonly Compared[]
+  /** The cheapest first. */
+  readonly sorted: readonly Compared[]
+  /** The cheapest single use per saleable liner. */
+  readonly singleUse: Decimal | undefined
+}
+
 export const compare = defineTable({
   id: 'COMPARE',
   subject: 'review',
-  parameters: {
-    names: texts({ text: 'the ways of rooting', example: 'Plug' }),
-    firstCosts: numbers('money per unit', {
-      text: 'what one unit costs new: the medium, tray or bed of one round',
-      example: 8,
-    }),
-    rounds: numbers('rounds', {
-      text: 'rounds it is used, the first one included; 1 for single use',
-      atLeast: 1,
-      atMost: 1_000_000,
-      whole: true,
-    }),
-    cuttingsPerRound: numbers('cuttings per unit', {
-      text: 'cuttings that one unit takes in a round',
-      example: 100,
-      above: 0,
-    }),
-    yields: shares({ text: 'share of the cuttings that becomes a saleable liner', example: 0.8, above: 0, atMost: 1 }),
-    washCosts: numbers('money per unit and round', {
-      text: 'washing and disinfecting before each later round',
-      example: 1.5,
-      default: 0,
-    }),
-    topUpShares: shares({
-      text: 'share of the first cost that is topped up before each later round',
-      example: 0.1,
-      default: 0,
-      atMost: 1,
-    }),
-    lossShares: shares({ text: 'share of the units that is lost in each round', example: 0, default: 0, below: 1 }),
-    otherCostsPerCutting: numbers('money per cutting', {
-      text: 'all else in every round: cutting, hormone, labour, bench',
-      example: 0.04,
-      default: 0,
-    }),
-    endValues: signedNumbers('money per unit', {
-      text: 'what a survivor is worth after the last round; negative for disposal',
-      example: 30,
-      default: 0,
-    }),
-    yearlyInterest: share({ text: 'interest for a year', example: 0, default: 0, atMost: 1 }),
-    roundsPerYear: number('rounds per year', {
-      text: 'rounds in a year',
-      example: 4,
-      default: 1,
-      above: 0,
-      atMost: 366,
-    }),
-  },
+  parameters,
   result: { name: 'comparison', unit: 'table', columns },
-  method: (args) => {
-    const { names, yearlyInterest, roundsPerYear } = args
+  method: (given) => {
+    const { names } = given
     if (names.length > mostWays)
       return { problem: { code: 'tooManyRows', parameter: 'names', got: names.length, most: mostWays } }
-    const ways = names.map((name, row): Way => {
-      const [firstCost, rounds, cuttings, yielded, other] = [
-        args.firstCosts[row]!,
-        args.rounds[row]!,
-        args.cuttingsPerRound[row]!,
-        args.yields[row]!,
-        args.otherCostsPerCutting[row]!,
-      ]
-      const costs = levelCosts({
-        firstCost,
-        washCost: args.washCosts[row]!,
-        topUpShare: args.topUpShares[row]!,
-        lossShare: args.lossShares[row]!,
-        endValue: args.endValues[row]!,
-        yearlyInterest,
-        roundsPerYear,
-      })
-      const perCuttingAt = (level: Decimal) => level.div(cuttings).add(other)
-      const perLinerAt = (level: Decimal) => perCuttingAt(level).div(yielded)
-      const levelCost = costs.over(rounds)
-      return {
-        name,
-        rounds,
-        costs,
-        levelCost,
-        perCutting: perCuttingAt(levelCost),
-        perLiner: perLinerAt(levelCost),
-        cashBefore: firstCost.add(other.mul(cuttings)),
-        perLinerAt,
-      }
-    })
-    const singleUses = ways.filter(({ rounds }) => rounds.eq(one)).map(({ perLiner }) => perLiner)
-    const singleUse = singleUses.length === 0 ? undefined : Decimal.min(...singleUses)
-    // Costs that show the same digits are equal to whoever reads the table: a tie keeps the given order.
-    const sorted = [...ways].sort((a, b) => shown(a.perLiner).cmp(shown(b.perLiner)))
-    return {
-      table: sorted.map((way) => {
-        const { name, levelCost, perCutting, perLiner, cashBefore } = way
-        return { name, levelCost, perCutting, perLiner, cashBefore, beatsFrom: beatsFrom(way, singleUse) }
-      }),
-      working: () => [
-        {
-          name: 'levelCost',
-          text: 'level cost per round, in the given order',
-          formula: 'REUSECOST over rounds',
-          value: ways.map(({ levelCost }) => levelCost),
-          unit: 'money per unit and round',
-        },
-        {
-          name: 'perCutting',
-          text: 'cost per cutting',
-          formula: 'levelCost / cuttingsPerRound + otherCostsPerCutting',
-          value: ways.map(({ perCutting }) => perCutting),
-          unit: 'money per cutting',
-        },
-        {
-          name: 'perLiner',
-          text: 'cost per saleable liner',
-          formula: 'perCutting / yields',
-          value: ways.map(({ perLiner }) => perLiner),
-          unit: 'money per liner',
-        },
-        {
-          name: 'singleUse',
-          text: 'the cheapest single use per saleable liner',
-          formula: 'least perLiner where rounds = 1',
-          value: singleUse ?? { fact: 'noWayOfOneRound' },
-          unit: 'money per liner',
-        },
-        {
-          name: 'cashBefore',
-          text: 'cash before the first sale, in the given order',
-          formula: 'firstCosts + otherCostsPerCutting * cuttingsPerRound',
-          value: ways.map(({ cashBefore }) => cashBefore),
-          unit: 'money per unit',
-        },
-        {
-          name: 'beatsFrom',
-          text: 'rounds until it beats single use, in the given order',
-          formula: 'least number of its rounds over which perLiner <= singleUse',
-          value: ways.map((way) => beatsFrom(way, singleUse)),
-          unit: 'rounds',
-        },
-        {
-          name: 'order',
-          text: 'the ways, cheapest per saleable liner first',
-          formula: 'by perLiner, equal ones in the given order',
-          value: sorted.map(({ name }) => name),
-          unit: 'text',
-        },
-      ],
-    }
+    const comparison = comparisonOf(names.map((name, row) => wayOf(name, row, given)))
+    return { table: comparison.sorted.map(rowOf), working: () => workingOf(comparison) }
   },
 })
 
@@ -273,6 +206,105 @@ export const compareText: TextsOf<typeof compare> = {
       source: 'definition',
     },
   ],
+}
+
+function wayOf(name: string, row: number, given: Given): Way {
+  const [firstCost, rounds, cuttings, yielded, other] = [
+    given.firstCosts[row]!,
+    given.rounds[row]!,
+    given.cuttingsPerRound[row]!,
+    given.yields[row]!,
+    given.otherCostsPerCutting[row]!,
+  ]
+  const costs = levelCosts({
+    firstCost,
+    washCost: given.washCosts[row]!,
+    topUpShare: given.topUpShares[row]!,
+    lossShare: given.lossShares[row]!,
+    endValue: given.endValues[row]!,
+    yearlyInterest: given.yearlyInterest,
+    roundsPerYear: given.roundsPerYear,
+  })
+  const perCuttingAt = (level: Decimal) => level.div(cuttings).add(other)
+  const perLinerAt = (level: Decimal) => perCuttingAt(level).div(yielded)
+  const levelCost = costs.over(rounds)
+  return {
+    name,
+    rounds,
+    costs,
+    levelCost,
+    perCutting: perCuttingAt(levelCost),
+    perLiner: perLinerAt(levelCost),
+    cashBefore: firstCost.add(other.mul(cuttings)),
+    perLinerAt,
+  }
+}
+
+function comparisonOf(given: readonly Way[]): Comparison {
+  const singleUses = given.filter(({ rounds }) => rounds.eq(one)).map(({ perLiner }) => perLiner)
+  const singleUse = singleUses.length === 0 ? undefined : Decimal.min(...singleUses)
+  const ways = given.map((way) => ({ ...way, beatsFrom: beatsFrom(way, singleUse) }))
+  // Costs that show the same digits are equal to whoever reads the table: a tie keeps the given order.
+  const sorted = [...ways].sort((a, b) => shown(a.perLiner).cmp(shown(b.perLiner)))
+  return { ways, sorted, singleUse }
+}
+
+function rowOf({ name, levelCost, perCutting, perLiner, cashBefore, beatsFrom }: Compared): TableRow<typeof columns> {
+  return { name, levelCost, perCutting, perLiner, cashBefore, beatsFrom }
+}
+
+function workingOf({ ways, sorted, singleUse }: Comparison): readonly WorkingStep[] {
+  return [
+    {
+      name: 'levelCost',
+      text: 'level cost per round, in the given order',
+      formula: 'REUSECOST over rounds',
+      value: ways.map(({ levelCost }) => levelCost),
+      unit: 'money per unit and round',
+    },
+    {
+      name: 'perCutting',
+      text: 'cost per cutting',
+      formula: 'levelCost / cuttingsPerRound + otherCostsPerCutting',
+      value: ways.map(({ perCutting }) => perCutting),
+      unit: 'money per cutting',
+    },
+    {
+      name: 'perLiner',
+      text: 'cost per saleable liner',
+      formula: 'perCutting / yields',
+      value: ways.map(({ perLiner }) => perLiner),
+      unit: 'money per liner',
+    },
+    {
+      name: 'singleUse',
+      text: 'the cheapest single use per saleable liner',
+      formula: 'least perLiner where rounds = 1',
+      value: singleUse ?? { fact: 'noWayOfOneRound' },
+      unit: 'money per liner',
+    },
+    {
+      name: 'cashBefore',
+      text: 'cash before the first sale, in the given order',
+      formula: 'firstCosts + otherCostsPerCutting * cuttingsPerRound',
+      value: ways.map(({ cashBefore }) => cashBefore),
+      unit: 'money per unit',
+    },
+    {
+      name: 'beatsFrom',
+      text: 'rounds until it beats single use, in the given order',
+      formula: 'least number of its rounds over which perLiner <= singleUse',
+      value: ways.map(({ beatsFrom }) => beatsFrom),
+      unit: 'rounds',
+    },
+    {
+      name: 'order',
+      text: 'the ways, cheapest per saleable liner first',
+      formula: 'by perLiner, equal ones in the given order',
+      value: sorted.map(({ name }) => name),
+      unit: 'text',
+    },
+  ]
 }
 
 function shown(cost: Decimal): Decimal {

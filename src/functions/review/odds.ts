@@ -3,6 +3,7 @@ import {
   placeOf,
   type CellFunction,
   type TableFunction,
+  type TableRow,
   type TextsOf,
   type WorkingStep,
 } from '../../core/definition/definition'
@@ -77,62 +78,11 @@ export function oddsOver(functions: readonly CellFunction[]): TableFunction<type
       if ('problem' in ends) return ends
       if (typeof ends.likely !== 'number') return { problem: endWithoutAnswer(asked, ends)! }
 
-      const { first, answers } = drawn(asked, draws.toNumber(), seed.toNumber())
-      if (answers.length === 0)
+      const draw = drawn(asked, draws.toNumber(), seed.toNumber())
+      if (draw.answers.length === 0)
         return { problem: { kind: 'noAnswer', code: 'noDrawHasAnswer', of: asked.of.id, draws: draws.toString() } }
-      const rounded = roundingFor(answers)
-      const percentiles = shares.map((share) => rounded(percentile(answers, share)))
-      const mean = rounded(answers.reduce((total, answer) => total + answer, 0) / answers.length)
-      const likely = rounded(ends.likely)
-      const without = draws.sub(answers.length)
-      const { unit } = asked.of.result
-      return {
-        table: [
-          ...shares.map((share, index) => ({ share: new Decimal(share), result: percentiles[index]! })),
-          { share: { fact: 'mean' }, result: mean },
-          { share: { fact: 'allLikely' }, result: likely },
-          { share: { fact: 'drawsWithoutAnswer' }, result: without },
-        ],
-        working: (): readonly WorkingStep[] => [
-          {
-            name: 'arguments',
-            text: 'the arguments that are drawn',
-            formula: 'argumentNames',
-            value: asked.rows.map(({ label }) => label),
-            unit: 'text',
-          },
-          {
-            name: 'firstDraw',
-            text: 'the first draw of each, so that one draw can be followed by hand',
-            formula:
-              'low + SQRT(u (high - low)(likely - low)) where u is less than (likely - low) / (high - low), else high - SQRT((1 - u)(high - low)(high - likely)); u random',
-            value: first.map((value) => new Decimal(value)),
-            unit: 'in the units of the arguments',
-          },
-          {
-            name: 'allLikely',
-            text: { fact: 'allLikelyOf', id: asked.of.id },
-            formula: `${asked.of.id} of the likelies`,
-            value: likely,
-            unit,
-          },
-          {
-            name: 'withoutAnswer',
-            text: 'draws with which the function has no answer',
-            formula: 'draws - those with an answer',
-            value: without,
-            unit: 'draws',
-          },
-          { name: 'mean', text: 'mean of the draws that have an answer', formula: 'SUM / COUNT', value: mean, unit },
-          {
-            name: 'percentiles',
-            text: `results below which ${shares.map((share) => `${share * 100}`).join(', ')} % of these draws lie`,
-            formula: 'PERCENTILE.INC of these draws',
-            value: percentiles,
-            unit,
-          },
-        ],
-      }
+      const found = oddsIn(draw, ends.likely, draws)
+      return { table: tableOf(found), working: () => workingOf(asked, draw, found) }
     },
     over: functions,
   })
@@ -216,6 +166,80 @@ interface Drawn {
   readonly first: readonly number[]
   /** The results that there are, ascending. */
   readonly answers: Float64Array
+}
+
+/** What the draws say, rounded. */
+interface Odds {
+  readonly percentiles: readonly Decimal[]
+  readonly mean: Decimal
+  readonly likely: Decimal
+  readonly without: Decimal
+}
+
+function oddsIn({ answers }: Drawn, likely: number, draws: Decimal): Odds {
+  const rounded = roundingFor(answers)
+  return {
+    percentiles: shares.map((share) => rounded(percentile(answers, share))),
+    mean: rounded(answers.reduce((total, answer) => total + answer, 0) / answers.length),
+    likely: rounded(likely),
+    without: draws.sub(answers.length),
+  }
+}
+
+function tableOf({ percentiles, mean, likely, without }: Odds): readonly TableRow<typeof columns>[] {
+  return [
+    ...shares.map((share, index) => ({ share: new Decimal(share), result: percentiles[index]! })),
+    { share: { fact: 'mean' }, result: mean },
+    { share: { fact: 'allLikely' }, result: likely },
+    { share: { fact: 'drawsWithoutAnswer' }, result: without },
+  ]
+}
+
+function workingOf(
+  { of, rows }: Asked,
+  { first }: Drawn,
+  { percentiles, mean, likely, without }: Odds,
+): readonly WorkingStep[] {
+  const { unit } = of.result
+  return [
+    {
+      name: 'arguments',
+      text: 'the arguments that are drawn',
+      formula: 'argumentNames',
+      value: rows.map(({ label }) => label),
+      unit: 'text',
+    },
+    {
+      name: 'firstDraw',
+      text: 'the first draw of each, so that one draw can be followed by hand',
+      formula:
+        'low + SQRT(u (high - low)(likely - low)) where u is less than (likely - low) / (high - low), else high - SQRT((1 - u)(high - low)(high - likely)); u random',
+      value: first.map((value) => new Decimal(value)),
+      unit: 'in the units of the arguments',
+    },
+    {
+      name: 'allLikely',
+      text: { fact: 'allLikelyOf', id: of.id },
+      formula: `${of.id} of the likelies`,
+      value: likely,
+      unit,
+    },
+    {
+      name: 'withoutAnswer',
+      text: 'draws with which the function has no answer',
+      formula: 'draws - those with an answer',
+      value: without,
+      unit: 'draws',
+    },
+    { name: 'mean', text: 'mean of the draws that have an answer', formula: 'SUM / COUNT', value: mean, unit },
+    {
+      name: 'percentiles',
+      text: `results below which ${shares.map((share) => `${share * 100}`).join(', ')} % of these draws lie`,
+      formula: 'PERCENTILE.INC of these draws',
+      value: percentiles,
+      unit,
+    },
+  ]
 }
 
 function drawn(asked: Asked, draws: number, seed: number): Drawn {

@@ -7,7 +7,7 @@ import {
   type WorkingStep,
 } from '../../core/definition/definition'
 import { asShown, Decimal } from '../../core/quantity/decimal'
-import { askedParameters, endsOf, endWithoutAnswer, readAsked } from './asked'
+import { askedParameters, endsOf, endWithoutAnswer, readAsked, type Asked, type Ends } from './asked'
 
 const ofArgument = 'in the unit of the argument'
 const ofResult = 'in the unit of the result'
@@ -36,56 +36,8 @@ export function swingsOver(functions: readonly CellFunction[]): TableFunction<ty
       if ('problem' in ends) return ends
       const problem = endWithoutAnswer(asked, ends)
       if (problem !== undefined) return { problem }
-
-      const likely = new Decimal(ends.likely as number)
-      const rows = asked.rows
-        .map(({ label, low, high }, index) => {
-          const [atLow, atHigh] = [ends.atLow[index] as number, ends.atHigh[index] as number]
-          // From the digits that are shown, so that dust in the last ones does not part what is equal.
-          const swing = new Decimal(asShown(atHigh)).sub(asShown(atLow)).abs()
-          return { label, low, high, atLow: new Decimal(atLow), atHigh: new Decimal(atHigh), swing }
-        })
-        .sort((a, b) => b.swing.cmp(a.swing))
-      return {
-        table: rows.map(({ label, ...row }) => ({ argument: label, likely, ...row })),
-        working: (): readonly WorkingStep[] => [
-          {
-            name: 'allLikely',
-            text: { fact: 'allLikelyOf', id: asked.of.id },
-            formula: `${asked.of.id} of the likelies`,
-            value: likely,
-            unit: asked.of.result.unit,
-          },
-          {
-            name: 'arguments',
-            text: 'the arguments in the order of their swings',
-            formula: 'sorted by swing, widest first',
-            value: rows.map(({ label }) => label),
-            unit: 'text',
-          },
-          {
-            name: 'atLow',
-            text: 'the result with this argument alone at its low',
-            formula: `${asked.of.id} of the likelies, with one low`,
-            value: rows.map(({ atLow }) => atLow),
-            unit: asked.of.result.unit,
-          },
-          {
-            name: 'atHigh',
-            text: 'the result with this argument alone at its high',
-            formula: `${asked.of.id} of the likelies, with one high`,
-            value: rows.map(({ atHigh }) => atHigh),
-            unit: asked.of.result.unit,
-          },
-          {
-            name: 'swing',
-            text: 'the difference between the two ends',
-            formula: 'ABS(atHigh - atLow)',
-            value: rows.map(({ swing }) => swing),
-            unit: asked.of.result.unit,
-          },
-        ],
-      }
+      const rows = rowsOf(asked, ends)
+      return { table: rows, working: () => workingOf(asked.of, rows) }
     },
     over: functions,
   })
@@ -143,4 +95,67 @@ export const swingsText: TextsOf<ReturnType<typeof swingsOver>> = {
       source: 'definition',
     },
   ],
+}
+
+interface Swing {
+  readonly argument: string
+  readonly low: Decimal
+  readonly high: Decimal
+  readonly atLow: Decimal
+  readonly likely: Decimal
+  readonly atHigh: Decimal
+  readonly swing: Decimal
+}
+
+/** The widest first. Every end has an answer. */
+function rowsOf({ rows }: Asked, ends: Ends): readonly Swing[] {
+  const likely = new Decimal(ends.likely as number)
+  return rows
+    .map(({ label, low, high }, index) => {
+      const [atLow, atHigh] = [ends.atLow[index] as number, ends.atHigh[index] as number]
+      // From the digits that are shown, so that dust in the last ones does not part what is equal.
+      const swing = new Decimal(asShown(atHigh)).sub(asShown(atLow)).abs()
+      return { argument: label, low, high, atLow: new Decimal(atLow), likely, atHigh: new Decimal(atHigh), swing }
+    })
+    .sort((a, b) => b.swing.cmp(a.swing))
+}
+
+function workingOf({ id, result: { unit } }: CellFunction, rows: readonly Swing[]): readonly WorkingStep[] {
+  return [
+    {
+      name: 'allLikely',
+      text: { fact: 'allLikelyOf', id },
+      formula: `${id} of the likelies`,
+      value: rows[0]!.likely,
+      unit,
+    },
+    {
+      name: 'arguments',
+      text: 'the arguments in the order of their swings',
+      formula: 'sorted by swing, widest first',
+      value: rows.map(({ argument }) => argument),
+      unit: 'text',
+    },
+    {
+      name: 'atLow',
+      text: 'the result with this argument alone at its low',
+      formula: `${id} of the likelies, with one low`,
+      value: rows.map(({ atLow }) => atLow),
+      unit,
+    },
+    {
+      name: 'atHigh',
+      text: 'the result with this argument alone at its high',
+      formula: `${id} of the likelies, with one high`,
+      value: rows.map(({ atHigh }) => atHigh),
+      unit,
+    },
+    {
+      name: 'swing',
+      text: 'the difference between the two ends',
+      formula: 'ABS(atHigh - atLow)',
+      value: rows.map(({ swing }) => swing),
+      unit,
+    },
+  ]
 }
