@@ -151,14 +151,13 @@ interface Texts {
   readonly examples: readonly Example[]
 }
 
-interface TextsOfMethod extends Texts {
-  readonly plain: PlainFormula
+interface TextsOfMethod<C extends Columns> extends Texts {
+  /** Made when asked for, of the columns of a table: what is computed as a module loads stays in functions.js. */
+  plain(columns: C): PlainFormula
 }
 
-interface TextsOfTable<C extends Columns> extends Texts {
+interface TextsOfTable<C extends Columns> extends TextsOfMethod<C> {
   readonly columns: { readonly [K in keyof C]: ColumnTexts }
-  /** Made when it is asked for: what is computed as the module loads would stay in functions.js. */
-  readonly plain: (columns: C) => PlainFormula
 }
 
 interface ColumnTexts {
@@ -168,7 +167,7 @@ interface ColumnTexts {
 
 /** The texts that a certain function must have: those of each column where it gives a table. */
 export type TextsOf<F> =
-  F extends TableFunction<infer _P, infer C> ? TextsOfTable<C> : F extends StepFunction ? Texts : TextsOfMethod
+  F extends TableFunction<infer _P, infer C> ? TextsOfTable<C> : F extends StepFunction ? Texts : TextsOfMethod<Columns>
 
 /** A cell function with all that people read of it. */
 export interface Definition<
@@ -233,15 +232,15 @@ export function placeOf<P extends Parameters>(
 }
 
 /** Joins a function and its texts. That they belong together the compiler holds where they are listed, by TextsOf. */
-export function described(one: CellFunction, texts: Texts | TextsOfMethod | TextsOfTable<Columns>): Definition {
-  const { columns = {}, ...result } = one.result
-  const { result: text, ...others } = texts
-  if (!('columns' in others)) return { ...one, ...others, result: { ...result, text } }
-  const ofColumn = ([key, column]: [string, Column]) => [key, { ...column, ...others.columns[key]! }] as const
+export function described(one: CellFunction, texts: Texts & Partial<TextsOfTable<Columns>>): Definition {
+  const { columns, ...result } = one.result
+  const { result: text, columns: textsByColumn = {}, plain, ...others } = texts
+  const withTexts = (all: Columns) =>
+    Object.fromEntries(Object.entries(all).map(([key, column]) => [key, { ...column, ...textsByColumn[key]! }]))
   return {
     ...one,
     ...others,
-    result: { ...result, text, columns: Object.fromEntries(Object.entries(columns).map(ofColumn)) },
-    plain: others.plain(columns),
+    result: { ...result, text, ...(columns && { columns: withTexts(columns) }) },
+    ...(plain && { plain: plain(columns ?? {}) }),
   }
 }

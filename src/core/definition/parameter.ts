@@ -151,7 +151,7 @@ export function texts<N extends Need>(need: N & Named): ReadLine<N, string> {
   return buildLine<N, string>(need, { takes: 'text', shape: 'line', unit: 'text' })
 }
 
-function limits(range: Range): Omit<Range, 'example'> {
+function limits(range: Omit<Range, 'example'>): Omit<Range, 'example'> {
   const kept: { -readonly [K in keyof Range]: Range[K] } = {}
   if (range.atLeast !== undefined && range.above === undefined) kept.atLeast = range.atLeast
   if (range.above !== undefined) kept.above = range.above

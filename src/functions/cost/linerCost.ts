@@ -58,12 +58,12 @@ export const linerCostText: TextsOf<typeof linerCost> = {
   convention:
     'The cost of a stage is for each cutting or plant that enters it, and its rate is the share of those that leaves it alive. What is spent early is borne by the few that come through all later stages, so a late loss is the dearest. With one stage it is PERLINER.',
   result: 'cost per saleable liner',
-  plain: {
+  plain: () => ({
     // What was borne up to a stage enters it beside the stage's own cost, and the survivors bear both.
     formula:
       'LET(costEach, TOCOL(stageCosts, 1), rateEach, TOCOL(stageRates, 1), ' +
       'REDUCE(0, SEQUENCE(ROWS(rateEach)), LAMBDA(borne, stage, (borne + INDEX(costEach, stage)) / INDEX(rateEach, stage))))',
-  },
+  }),
   examples: [
     {
       text: 'Sticking 0.20 with 80 % striking, potting on 0.30 with 95 % living',

@@ -50,7 +50,7 @@ export const batchSpreadText: TextsOf<typeof batchSpread> = {
   convention:
     'A standard deviation, of the rates behind the batches: what chance alone adds is taken off by an analysis of variance, and 0 is left where the batches differ no more than chance. A correlation above 0.9999 counts as 0.9999.',
   result: 'standard deviation of the rate from batch to batch',
-  plain: {
+  plain: () => ({
     // A blank row has 0 in both ranges, and the empty batch is left out of what divides by it.
     formula:
       'LET(batches, COUNT(stuck), allStuck, SUM(stuck), rate, SUM(taken) / allStuck, ' +
@@ -59,7 +59,7 @@ export const batchSpreadText: TextsOf<typeof batchSpread> = {
       'batchSize, (allStuck - SUMSQ(stuck) / allStuck) / (batches - 1), ' +
       'correlation, IF(between - within <= 10 ^ -12 * between, 0, (between - within) / (between + (batchSize - 1) * within)), ' +
       'SQRT(MIN(correlation, 0.9999) * rate * (1 - rate)))',
-  },
+  }),
   examples: [
     {
       text: 'Three batches of 100, of which 90, 80 and 70 took',

@@ -81,11 +81,11 @@ export const cuttingsText: TextsOf<typeof cuttings> = {
   convention:
     'The rates multiply, and the loss divides: 10 % lost of 100 needs 112 cuttings, not 110. Without a confidence the number is right on average only, so it falls short about every second time; batchSpread counts only with a confidence.',
   result: 'cuttings to stick',
-  plain: {
+  plain: () => ({
     reason:
       'Excel has no formula for the number of trials. Without a confidence it is ROUNDUP(liners/PRODUCT(stageRates),0).',
     check: '1-BINOM.DIST(liners-1,cuttings,PRODUCT(stageRates),TRUE)>=confidence',
-  },
+  }),
   examples: [
     {
       text: '1,000 liners at 85 % take 1,177 cuttings on average',

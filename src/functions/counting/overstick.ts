@@ -84,13 +84,13 @@ export const overstickText: TextsOf<typeof overstick> = {
   convention:
     'A missing liner loses lostPerMissingLiner: the price that is not earned, plus any penalty. A surplus liner brings valuePerSurplusLiner. Part of a liner counts as a whole one, and of two numbers that leave the same the smaller is given: 0 where no cutting pays.',
   result: 'cuttings to stick',
-  plain: {
+  plain: () => ({
     reason:
       'Excel has no formula for the number of trials. The check is for batches that do not differ, and for a number above 0.',
     check:
       'LET(rate,PRODUCT(stageRates),most,(costPerCutting-valuePerSurplusLiner*rate)/((lostPerMissingLiner-valuePerSurplusLiner)*rate),' +
       'AND(BINOM.DIST(liners-1,cuttings,rate,TRUE)<=most,IF(cuttings>liners,BINOM.DIST(liners-1,cuttings-1,rate,TRUE)>most,TRUE)))',
-  },
+  }),
   examples: [
     {
       text: '100 liners at 80 %, a cutting at 0.10, and 1.50 lost with each missing liner',

@@ -80,14 +80,14 @@ export const breakEvenText: TextsOf<typeof breakEven> = {
   convention:
     'Compares the level cost of REUSECOST, over that many rounds, with single use, each divided by its yield of saleable liners. An exact tie counts as reached. Money flows at the start of a round and the first use is not washed.',
   result: 'the first number of rounds at which reuse is no dearer',
-  plain: {
+  plain: () => ({
     // A share of 10^-12 is binary dust, as in isAtMost: a tie of small money and of large money is reached alike.
     formula:
       'LET(roundsTried, SEQUENCE(mostRounds), keptEach, (1 - lossShare) / (1 + yearlyInterest) ^ (1 / roundsPerYear), ' +
       'usesEach, IF((1 - keptEach) * 10 ^ 15 < 1, roundsTried, (1 - keptEach ^ roundsTried) / MAX(1 - keptEach, 10 ^ -15)), ' +
       'levelEach, (firstCost + (washCost + topUpShare * firstCost) * (usesEach - 1) - endValue * keptEach ^ roundsTried) / usesEach, ' +
       'MATCH(TRUE, levelEach / reusableYield <= singleUseCost / singleUseYield * (1 + 10 ^ -12), 0))',
-  },
+  }),
   examples: [
     {
       text: 'First cost 1,000, washing 50, 5 % topped up, single use 200',

@@ -56,11 +56,11 @@ export const unitsText: TextsOf<typeof units> = {
   convention:
     'Exact factors of NIST SP 811. Volumes, lengths, masses, and mass per volume ("lb/yd3" to "kg/m3"). A gallon, quart, bushel or ton is never guessed: it must say which.',
   result: 'the converted number',
-  plain: {
+  plain: () => ({
     reason:
       "Excel's own CONVERT knows other spellings of the units, and no mass per volume. The check is for units that both spell alike, such as ft3, L, m, in, kg.",
     check: 'ABS(CONVERT(quantity, fromUnit, toUnit) - converted) <= ABS(converted) / 10 ^ 9',
-  },
+  }),
   examples: [
     { text: 'Cubic feet to litres', given: [1, 'ft3', 'L'], gives: 28.316846592, source: 'nist-sp-811' },
     {
