@@ -62,18 +62,18 @@ function labelsIn(cells: OpenSheet['cells']): SheetLabels {
   function partsOf(cell: Position): Parts {
     const { row, column } = cell
     const filler = texts.fillerOf(row, column)
-    const above = headings.above(row, column)
-    const first = above && headings.firstOf(above.row, column)
+    const nearest = headings.above(row, column)
+    const first = nearest && headings.firstOf(nearest.row, column)
     const heading =
-      above === undefined && !headings.areMarkedAbove(row) ? textAbove(texts, row, column) : above?.heading
+      nearest === undefined && !headings.areMarkedAbove(row) ? textAbove(texts, row, column) : nearest?.heading
     return {
       row:
         filler === undefined
-          ? (textBefore(texts, cell, above?.row, true) ?? first)
-          : (textBefore(texts, cell, above?.row, false) ?? partsOf(filler).row ?? first),
+          ? (textBefore(texts, cell, nearest?.row, true) ?? first)
+          : (textBefore(texts, cell, nearest?.row, false) ?? partsOf(filler).row ?? first),
       column: heading !== undefined && sayNothing.has(heading.toLowerCase()) ? undefined : heading,
-      unit: filler === undefined && !above?.hasUnits ? unitOfRow(texts, row, column, above?.row) : undefined,
-      unitAbove: above?.above,
+      unit: filler === undefined && !nearest?.hasUnits ? unitOfRow(texts, row, column, nearest?.row) : undefined,
+      unitAbove: nearest?.above,
       first,
     }
   }
