@@ -3,7 +3,7 @@ import { useDeferredValue, useEffect, useId, useMemo, useRef, useState } from 'r
 import type { Definition } from '../core/definition/definition'
 import type { Words } from '../wording/words'
 import type { SelectedCell, WorkbookPort } from '../workbook/port'
-import { FunctionEntry } from './FunctionEntry'
+import { FunctionGroup } from './FunctionGroup'
 import { functionsUsed } from './functionsUsed'
 import { groupBySubject } from './groupBySubject'
 import { isEmptyQuery, searchOf } from './search'
@@ -55,14 +55,6 @@ const useStyles = makeStyles({
     paddingBottom: tokens.spacingVerticalXXL,
     '@media (max-height: 400px)': { flexShrink: 0, overflowY: 'visible' },
   },
-  subject: {
-    margin: 0,
-    padding: `${tokens.spacingVerticalM} ${tokens.spacingHorizontalM} ${tokens.spacingVerticalXS}`,
-    fontSize: tokens.fontSizeBase300,
-    lineHeight: tokens.lineHeightBase300,
-    fontWeight: tokens.fontWeightSemibold,
-  },
-  entries: { listStyleType: 'none', margin: 0, padding: 0 },
 })
 
 /** The functions by subject, or those that a search finds; one of them opened. */
@@ -107,7 +99,7 @@ export function FunctionsSection({ port, cell, asked }: FunctionsSectionProps) {
           groups
             .filter((group) => group.definitions.length > 0)
             .map((group) => (
-              <Group
+              <FunctionGroup
                 key={group.subject}
                 group={group}
                 headingId={headingId}
@@ -164,44 +156,6 @@ function useShownFunctions(
   }, [asked])
 
   return { query, setQuery, openId, setOpenId, openOnly }
-}
-
-interface GroupProps {
-  /** Of the catalogue, or 'found'. */
-  readonly group: { readonly subject: string; readonly name: string; readonly definitions: readonly Definition[] }
-  /** Of the section's heading: that of the group is made of it. */
-  readonly headingId: string
-  readonly port: WorkbookPort
-  readonly cell: SelectedCell | undefined
-  readonly used: readonly Definition[]
-  readonly openId: string | undefined
-  readonly onOpen: (id: string | undefined) => void
-}
-
-/** The functions of one subject, or those that were found. */
-function Group({ group, headingId, port, cell, used, openId, onOpen }: GroupProps) {
-  const styles = useStyles()
-  const id = `${headingId}-${group.subject}`
-  return (
-    <section aria-labelledby={id}>
-      <h3 id={id} className={styles.subject}>
-        {group.name}
-      </h3>
-      <ul className={styles.entries}>
-        {group.definitions.map((definition) => (
-          <FunctionEntry
-            key={definition.id}
-            definition={definition}
-            port={port}
-            cell={cell}
-            open={definition.id === openId}
-            usedBySelectedCell={used.includes(definition)}
-            onToggle={() => onOpen(definition.id === openId ? undefined : definition.id)}
-          />
-        ))}
-      </ul>
-    </section>
-  )
 }
 
 function countText(count: number, query: string, say: Words['functions']): string {
