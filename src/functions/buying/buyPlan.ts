@@ -10,15 +10,8 @@ import {
 import type { Fact } from '../../core/definition/fact'
 import { numbers, quantities, quantity, texts } from '../../core/definition/parameter'
 import type { NoAnswer } from '../../core/definition/problem'
-import {
-  cheapestOrders,
-  litresToBeHad,
-  mostLookedAt,
-  mostWorthBuying,
-  type Order,
-  type Pack,
-  type Purchase,
-} from '../../core/method/cheapestOrder'
+import { cheapestOrders, mostLookedAt } from '../../core/method/cheapestOrder'
+import { litresToBeHad, mostWorthBuying, type Order, type Pack, type Purchase } from '../../core/method/purchase'
 import { Decimal, zero } from '../../core/quantity/decimal'
 import { leastCovering, roundDownToWhole, roundUpToWhole } from '../../core/quantity/rounding'
 import { splitByWeights } from '../../core/quantity/splitting'
