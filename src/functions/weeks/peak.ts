@@ -1,5 +1,5 @@
 import { defineByMethod } from '../../core/definition/definition'
-import { Decimal, zero } from '../../core/quantity/decimal'
+import { zero, type Decimal } from '../../core/quantity/decimal'
 import { mondayOf } from './calendar'
 import { changesOf, plainStays, standingIn, stayParameters } from './stays'
 
@@ -31,7 +31,10 @@ export const peak = defineByMethod({
           name: 'largest',
           text: 'the largest start that stands',
           formula: 'MAX of amounts with weeksHeld above 0',
-          value: Decimal.max(zero, ...starts.amounts.filter((_, start) => starts.weeksHeld[start]!.gt(0))),
+          value: starts.amounts.reduce(
+            (most, amount, start) => (starts.weeksHeld[start]!.gt(0) && amount.gt(most) ? amount : most),
+            zero,
+          ),
           unit: 'any',
         },
         ...(most.week === undefined

@@ -27,8 +27,8 @@ export const standing = defineTable({
   result: { name: 'standing', text: 'a row for each week', unit: 'table', columns },
   method: ({ firstDay, weeks, ...starts }) => {
     const changes = changesOf(starts)
-    const earliest = Math.min(...starts.startDays.map(weekOf))
-    const first = firstDay === undefined ? (changes[0]?.week ?? earliest) : weekOf(firstDay)
+    const earliest = starts.startDays.reduce((one, other) => (other.lt(one) ? other : one))
+    const first = changes[0] === undefined || firstDay !== undefined ? weekOf(firstDay ?? earliest) : changes[0].week
     const shown = weeks?.toNumber() ?? Math.max(1, (changes.at(-1)?.week ?? first) - first)
     if (shown > mostWeeks) return { problem: tooManyWeeks(shown) }
     let [next, now] = [0, zero]
