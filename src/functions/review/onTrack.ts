@@ -7,6 +7,7 @@ import { roundUpToWhole } from '../../core/quantity/rounding'
 import { distributionName, rateOf } from '../counting/survival'
 
 /** Beyond these a cell of a sheet would wait for the answer. */
+const mostBatches = 1000
 const mostGrowing = 1_000_000
 const mostFurther = 1_000_000
 
@@ -162,6 +163,8 @@ function problemOf(
   newRate: Decimal | undefined,
   batchSpread: Decimal,
 ): RefusalWithoutKind | undefined {
+  if (growing.length > mostBatches)
+    return { code: 'tooManyRows', parameter: 'growing', got: growing.length, most: mostBatches }
   const all = growing.reduce((sum, count) => sum.add(count))
   if (all.gt(mostGrowing))
     return {
