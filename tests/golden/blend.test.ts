@@ -102,6 +102,9 @@ function lime(...args: readonly unknown[]): number {
 describe('the loads of MIXLOADS', () => {
   test('are full ones alone where they come out even, binary dust or not', () => {
     expect(table('MIXLOADS', 0.1 + 0.2, [1], 0.1)[0]).toEqual(['component 1', 'L', 0.1, 3, 0, 0.3])
+    // A third has only 15 digits in a cell, so that the loose litres come to 149.999999999999925 or 150.00000000000002.
+    expect(table('MIXLOADS', 100, [1], 50, 1 / 3)[0]!.slice(2, 5)).toEqual([50, 3, 0])
+    expect(table('MIXLOADS', 100, [1], 50, 0.333333333333334)[0]!.slice(2, 5)).toEqual([50, 3, 0])
     expect(table('MIXLOADS', '3 m3', [1], 1000)[0]).toEqual(['component 1', 'L', 1000, 3, 0, 3000])
   })
 
