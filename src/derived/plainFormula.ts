@@ -45,7 +45,10 @@ function argumentFor(
   earlier: ReadonlyMap<string, AstExpression>,
 ): AstExpression | undefined {
   const fallback =
-    typeof parameter.default === 'object' ? earlier.get(parameter.default.sameAs) : literal(parameter.default)
+    typeof parameter.default === 'object'
+      ? earlier.get(parameter.default.sameAs)
+      : // What has no default is blank where it is left out, as an empty cell is.
+        literal(parameter.default ?? (parameter.optional ? '""' : undefined))
   if (isBlank(text)) return fallback
   const tree = parseFormula(text)
   if (tree.type === 'Literal' && typeof tree.value === 'string' && parameter.takes === 'number') {
@@ -53,8 +56,8 @@ function argumentFor(
     if (read instanceof Decimal) return literal(read.toString())
   }
   // A blank cell counts as 0 in plain Excel, which is the default only where the default is 0.
-  const blankDiffers = tree.type === 'ReferenceIdentifier' && fallback !== undefined && parameter.default !== 0
-  return blankDiffers
+  const defaultDiffers = parameter.default !== undefined && parameter.default !== 0
+  return tree.type === 'ReferenceIdentifier' && fallback !== undefined && defaultDiffers
     ? parseFormula(`IF(${writeFormula(tree)}="",${writeFormula(fallback)},${writeFormula(tree)})`)
     : tree
 }

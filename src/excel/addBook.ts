@@ -1,7 +1,7 @@
 /** Adds the sheets and names of a book to the workbook in Excel: all of them, or none. */
 import { addressOf } from '../formula/address'
 import type { Allowed, Book, Cell, Sheet } from '../workbook/book'
-import { dayText } from '../workbook/day'
+import { dayText } from '../core/quantity/day'
 import { PortProblem, type PortProblemCode } from '../workbook/port'
 import { realTables } from '../workbook/realTables'
 import { listed, takenBy, type NamesInUse } from '../workbook/taken'

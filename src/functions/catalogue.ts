@@ -6,8 +6,10 @@ import { packPriceText } from './buying/packPrice'
 import { blendCostText } from './blend/blendCost'
 import { blendPartsText } from './blend/blendParts'
 import { blendWeightText } from './blend/blendWeight'
+import { mixLoadsText } from './blend/mixLoads'
 import { batchSpreadText } from './counting/batchSpread'
 import { cuttingsText } from './counting/cuttings'
+import { motherPlantsText } from './counting/motherPlants'
 import { overstickText } from './counting/overstick'
 import { traysText } from './counting/trays'
 import { benchCostText } from './cost/benchCost'
@@ -22,10 +24,14 @@ import { breakEvenText } from './reuse/breakEven'
 import { reuseCostText } from './reuse/reuseCost'
 import { reuseLedgerText } from './reuse/reuseLedger'
 import { compareText } from './review/compare'
+import { onTrackText } from './review/onTrack'
 import { stockPlanText } from './review/stockPlan'
 import { varianceText } from './review/variance'
 import { oddsText } from './review/odds'
 import { swingsText } from './review/swings'
+import { peakText } from './weeks/peak'
+import { standingText } from './weeks/standing'
+import { stickDayText } from './weeks/stickDay'
 import { bedFillText } from './volume/bedFill'
 import { blocksText } from './volume/blocks'
 import { cellVolumeText } from './volume/cellVolume'
@@ -44,6 +50,10 @@ const texts: { readonly [Name in keyof Functions]: TextsOf<Functions[Name]> } = 
   batchSpread: batchSpreadText,
   trays: traysText,
   overstick: overstickText,
+  motherPlants: motherPlantsText,
+  stickDay: stickDayText,
+  standing: standingText,
+  peak: peakText,
   units: unitsText,
   cellVolume: cellVolumeText,
   roundCell: roundCellText,
@@ -55,6 +65,7 @@ const texts: { readonly [Name in keyof Functions]: TextsOf<Functions[Name]> } = 
   blendCost: blendCostText,
   blendParts: blendPartsText,
   blendWeight: blendWeightText,
+  mixLoads: mixLoadsText,
   packPrice: packPriceText,
   bags: bagsText,
   buyPlan: buyPlanText,
@@ -72,6 +83,7 @@ const texts: { readonly [Name in keyof Functions]: TextsOf<Functions[Name]> } = 
   compare: compareText,
   swings: swingsText,
   odds: oddsText,
+  onTrack: onTrackText,
   variance: varianceText,
   stockPlan: stockPlanText,
 }

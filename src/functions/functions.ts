@@ -8,8 +8,10 @@ import { packPrice } from './buying/packPrice'
 import { blendCost } from './blend/blendCost'
 import { blendParts } from './blend/blendParts'
 import { blendWeight } from './blend/blendWeight'
+import { mixLoads } from './blend/mixLoads'
 import { batchSpread } from './counting/batchSpread'
 import { cuttings } from './counting/cuttings'
+import { motherPlants } from './counting/motherPlants'
 import { overstick } from './counting/overstick'
 import { trays } from './counting/trays'
 import { benchCost } from './cost/benchCost'
@@ -24,11 +26,15 @@ import { breakEven } from './reuse/breakEven'
 import { reuseCost } from './reuse/reuseCost'
 import { reuseLedger } from './reuse/reuseLedger'
 import { compare } from './review/compare'
+import { onTrack } from './review/onTrack'
 import { stockPlan } from './review/stockPlan'
 import { variance } from './review/variance'
 import { thoseOfNumbers } from './review/asked'
 import { oddsOver } from './review/odds'
 import { swingsOver } from './review/swings'
+import { peak } from './weeks/peak'
+import { standing } from './weeks/standing'
+import { stickDay } from './weeks/stickDay'
 import { bedFill } from './volume/bedFill'
 import { blocks } from './volume/blocks'
 import { cellVolume } from './volume/cellVolume'
@@ -43,6 +49,10 @@ const upToCompare = {
   batchSpread,
   trays,
   overstick,
+  motherPlants,
+  stickDay,
+  standing,
+  peak,
   units,
   cellVolume,
   roundCell,
@@ -54,6 +64,7 @@ const upToCompare = {
   blendCost,
   blendParts,
   blendWeight,
+  mixLoads,
   packPrice,
   bags,
   buyPlan,
@@ -71,7 +82,7 @@ const upToCompare = {
   compare,
 }
 
-const afterOdds = { variance, stockPlan }
+const afterOdds = { onTrack, variance, stockPlan }
 
 /** SWINGS and ODDS compute any of these by name. */
 const ofNumbers = thoseOfNumbers([...Object.values(upToCompare), ...Object.values(afterOdds)])

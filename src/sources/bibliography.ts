@@ -127,6 +127,24 @@ export const bibliography = {
     title: 'All-units price breaks, operations management text',
     detail: 'Yearly 800, order cost 60, holding 30 per cent, five tiers: orders of 200, 40,080 a year',
   },
+  'iso-8601': {
+    title: 'ISO 8601, week dates',
+    detail:
+      'Weeks begin on Monday: Monday 30 December 2019 is the first day of week 1 of 2020, Sunday 31 December 2006 the last of week 52',
+  },
+  'uark-benches': {
+    title: 'University of Arkansas, greenhouse course, unit 2, section 5',
+    detail: 'Benches of 240 and 900, together 1,140 square feet, take half of a house of 2,280',
+  },
+  'faust-dole-lopez': {
+    title: 'Faust, Dole and Lopez, Horticultural Reviews, page 156',
+    detail: 'Geranium stock gives 2 to 3 cuttings a plant and week, or 30 to 45 a square metre and week',
+  },
+  'sicoma-capacity': {
+    title: 'SICOMA, "What is the difference between filling capacity, uncompacted output and compacted output?"',
+    detail:
+      'The capacity of a mixer is that of the loose materials filled in; where these lose a fifth, so much less comes out',
+  },
   definition: { title: 'By arithmetic from the definition', detail: 'Follows exactly from the numbers given' },
 } as const satisfies Readonly<Record<string, Source>>
 

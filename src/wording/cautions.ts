@@ -21,6 +21,7 @@ const byId: Readonly<Record<string, readonly Caution[]>> = {
   WATER: ['water'],
   WEIGHTTOLITRES: ['sand', 'moss'],
   BLENDWEIGHT: ['weight', 'dust'],
+  MIXLOADS: ['dust', 'sand', 'vermiculite', 'lime', 'mixer', 'weight'],
   MEDIUMCOST: ['dust'],
 }
 

@@ -48,6 +48,13 @@ export const sameWords: readonly (readonly string[])[] = [
   ['surplus', 'spare', 'extra', 'overplant', 'overstick'],
   ['missing', 'short', 'shortage', 'shortfall'],
   ['confidence', 'chance', 'probability', 'certainty', 'risk', 'odds'],
+  ['standing', 'calendar', 'occupancy', 'occupied', 'capacity'],
+  ['peak', 'maximum', 'once', 'most'],
+  ['day', 'date', 'when', 'schedule', 'timing'],
+  ['stock', 'mother', 'donor'],
+  ['flush', 'harvest', 'pick'],
+  ['additive', 'lime', 'feed', 'fertiliser', 'fertilizer', 'wetting'],
+  ['outlook', 'forecast', 'progress', 'review', 'track'],
   ['swing', 'tornado', 'sensitivity', 'uncertain', 'uncertainty', 'what-if'],
   ['draw', 'random', 'simulation', 'simulate', 'monte', 'carlo', 'percentile'],
 ]

@@ -159,6 +159,7 @@ test('only these have no plain formula: each says why, and gives a formula that 
     'BUYPLAN',
     'CUTTINGS',
     'ODDS',
+    'ONTRACK',
     'OVERSTICK',
     'STOCKPLAN',
     'SWINGS',
@@ -221,6 +222,11 @@ const checkedCalls: Readonly<Record<string, readonly (readonly Argument[])[]>> =
   OVERSTICK: [
     [[100], [0.8], [0.1], [1.5]],
     [[500], [0.9, 0.95], [0.08], [0.9], [0.05]],
+  ],
+  ONTRACK: [
+    [[51], [60], [0.9]],
+    [[40], [30, 20], [0.9], [0.05]],
+    [[40], [30, 20], [0.9, 0.8], [0], [0.9], [0.95]],
   ],
   UNITS: [
     [[1], ['ft3'], ['L']],
@@ -299,6 +305,11 @@ async function besideEachOther(
   )
   return blocks.map((pair) => pair.map((block) => block[0]![0]?.value))
 }
+
+test('what is left out and has no default is an empty text in the plain formula, which counts as blank', () => {
+  const standing = plainOf(definitionOf('STANDING'), ['A1:A3', 'B1:B3', 'C1:C3'])
+  expect('formula' in standing && standing.formula).toContain('IF(LEN("")>0')
+})
 
 test('an exact tie counts as reached in the plain formula of BREAKEVEN as in the function, for small money and for large', async () => {
   // Over so many rounds first cost and washing come to exactly single use, as the sheet shows it in 15 digits.

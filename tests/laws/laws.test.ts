@@ -31,15 +31,21 @@ test('the catalogue holds every function of the contract with saved workbooks, a
     'LINERCOST',
     'LINERPRICE',
     'MEDIUMCOST',
+    'MIXLOADS',
+    'MOTHERPLANTS',
     'ODDS',
+    'ONTRACK',
     'OVERSTICK',
     'PACKPRICE',
+    'PEAK',
     'PERLINER',
     'QUOTE',
     'REUSECOST',
     'REUSELEDGER',
     'ROOTINGCOST',
     'ROUNDCELL',
+    'STANDING',
+    'STICKDAY',
     'STOCKPLAN',
     'SWINGS',
     'TRAYS',
@@ -59,19 +65,23 @@ describe.each(catalogue.map((definition) => [definition.id, definition] as const
       definition,
       names.map((one, index) => (one === name ? argument : inCells(first.given[index] ?? null, 'column'))),
     )
-  /** How many cells the ranges of the first example have. */
-  const places = Math.max(
-    1,
-    ...names.map((name, index) => {
-      const argument = first.given[index]
-      return Array.isArray(argument) && definition.parameters[name]!.shape === 'line' ? argument.length : 1
-    }),
-  )
+  /** How many cells the ranges of the first example have that belong to one list with this one. */
+  const placesOf = (name: string) =>
+    Math.max(
+      1,
+      ...names.map((other, index) => {
+        const [argument, { shape, list }] = [first.given[index], definition.parameters[other]!]
+        const isBeside = shape === 'line' && list === definition.parameters[name]!.list
+        return Array.isArray(argument) && isBeside ? argument.length : 1
+      }),
+    )
   /** The range of the first example without its first cell; blank cells where the example has no such range. */
   const restOfRange = (name: string): unknown[][] => {
     const example = first.given[names.indexOf(name)]
     if (Array.isArray(example)) return (example as readonly unknown[]).slice(1).map((one) => [one])
-    return Array.from({ length: definition.parameters[name]!.oneForAll === true ? 0 : places - 1 }, () => [null])
+    return Array.from({ length: definition.parameters[name]!.oneForAll === true ? 0 : placesOf(name) - 1 }, () => [
+      null,
+    ])
   }
   /** Puts a wrong value into the cell, or into the first cell of the range, that the argument points to. */
   const sentenceFor = (name: string, wrong: unknown): string => {
@@ -152,7 +162,7 @@ describe.each(catalogue.map((definition) => [definition.id, definition] as const
       ).toEqual(omitted)
     const { default: fallback, shape } = parameter
     if (typeof fallback !== 'number') return
-    const typed = shape === 'line' ? Array.from({ length: places }, () => [fallback]) : fallback
+    const typed = shape === 'line' ? Array.from({ length: placesOf(name) }, () => [fallback]) : fallback
     expect(withArgument(name, typed)).toEqual(withArgument(name, null))
   })
 
@@ -260,7 +270,7 @@ describe.each(catalogue.map((definition) => [definition.id, definition] as const
       expect(
         withArgument(
           name,
-          Array.from({ length: places }, () => ['']),
+          Array.from({ length: placesOf(name) }, () => ['']),
         ),
       ).toEqual(withArgument(name, null))
     }

@@ -43,6 +43,17 @@ describe('the search for functions', () => {
     ['survival', 'CUTTINGS'],
     ['weight of a blend', 'BLENDWEIGHT'],
     ['freight', 'PACKPRICE'],
+    ['mother plants', 'MOTHERPLANTS'],
+    ['stock plants', 'MOTHERPLANTS'],
+    ['lime', 'MIXLOADS'],
+    ['fertilizer', 'MIXLOADS'],
+    ['mixer', 'MIXLOADS'],
+    ['calendar', 'STANDING'],
+    ['bench occupancy', 'STANDING'],
+    ['containers at once', 'PEAK'],
+    ['when to stick', 'STICKDAY'],
+    ['delivery date', 'STICKDAY'],
+    ['forecast', 'ONTRACK'],
     ['vesselVolumeMl', 'FILL'],
   ])('finds by "%s" the function %s', (query, id) => {
     expect(idsFor(query)).toContain(id)

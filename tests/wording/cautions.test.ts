@@ -23,6 +23,10 @@ describe('the caution beside a function', () => {
     ['WATER', 'fouls'],
     ['BAGS', 'Legionella'],
     ['BLENDCOST', 'asbestos'],
+    ['MIXLOADS', 'Dust'],
+    ['MIXLOADS', 'Lime'],
+    ['MIXLOADS', 'running mixer'],
+    ['MIXLOADS', 'heavy'],
     ['REUSECOST', 'bleach'],
     ['REUSELEDGER', 'bleach'],
   ])('of %s speaks of %s', (id, word) => {
@@ -32,6 +36,7 @@ describe('the caution beside a function', () => {
   it('is absent where nothing is handled', () => {
     expect(cautionOf('UNITS')).toBe('')
     expect(cautionOf('PERLINER')).toBe('')
+    expect(cautionOf('PEAK')).toBe('')
     expect(cautionOf('VARIANCE')).toBe('')
   })
 })

@@ -22,6 +22,8 @@ describe('the text of a parameter', () => {
     ['each a whole number from 1', numbers('rounds', { text: 'a', atLeast: 1, whole: true })],
     ['each from 0, not all 0', numbers('parts', { text: 'a', notAllZero: true })],
     ['each above 0 to 1', shares({ text: 'a', above: 0, atMost: 1 })],
+    ['date from 1 March 1900', number('day', { text: 'a', atLeast: 61 })],
+    ['each a date from 1 March 1900', numbers('day', { text: 'a', atLeast: 61 })],
     ['text', text({ text: 'a' })],
   ] as const
   it.each(ranges)('says "%s" for the range of such a parameter', (expected, parameter) => {

@@ -10,7 +10,7 @@ import type { Fact } from './fact'
 import type { Parameter } from './parameter'
 import type { NoAnswer, Refusal } from './problem'
 
-export type Subject = 'counting' | 'volume' | 'blend' | 'buying' | 'reuse' | 'cost' | 'review'
+export type Subject = 'counting' | 'weeks' | 'volume' | 'blend' | 'buying' | 'reuse' | 'cost' | 'review'
 
 export type Parameters = Readonly<Record<string, Parameter>>
 

@@ -29,6 +29,14 @@ export type Fact =
   | { readonly fact: 'notInRounds'; readonly rounds: Decimal }
   | { readonly fact: 'noWayOfOneRound' }
 
+  // MIXLOADS
+  | { readonly fact: 'component'; readonly number: Decimal }
+  | { readonly fact: 'additive'; readonly number: Decimal }
+  | { readonly fact: 'finishedMix' }
+
+  // ONTRACK
+  | { readonly fact: 'moreThan'; readonly most: Decimal }
+
   // ODDS and SWINGS
   | { readonly fact: 'mean' }
   | { readonly fact: 'allLikely' }

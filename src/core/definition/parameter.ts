@@ -25,6 +25,11 @@ export interface Parameter<Value = unknown> {
   readonly notAllZero?: true
   /** A range of which one cell stands for all: one price for every period. */
   readonly oneForAll?: true
+  /**
+   * Ranges of one list belong together, place by place, and are of one length. Those without a name are the first list;
+   * a second one, such as the additives beside the parts of a mix, has a length of its own.
+   */
+  readonly list?: string
   readonly optional: boolean
   /** What a sentence gives as an example of what to type, where it is not the default, or 1, or of a share 0.05. */
   readonly example?: number | string
@@ -43,6 +48,7 @@ interface Range {
   readonly whole?: true
   readonly notAllZero?: true
   readonly oneForAll?: true
+  readonly list?: string
 }
 
 interface Named {
@@ -107,6 +113,9 @@ export function number<N extends Need>(unit: string, need: N & Range): Read<N, D
   return build<N, Decimal>(need, { ...cell, unit, ...limits(need) })
 }
 
+/** The unit of a day as a cell holds it: a number that the spreadsheet shows as a date. */
+export const dayUnit = 'day'
+
 /** An amount of the workbook's one currency. */
 export function money<N extends Need>(unit: string, need: N & Range): Read<N, Decimal> {
   return build<N, Decimal>(need, { ...cell, unit, ...limits({ atLeast: 0, ...need }) })
@@ -147,8 +156,8 @@ export function text<N extends Need>(need: N & Named): Read<N, string> {
 }
 
 /** A row or a column of names; a number in a cell is a name too. */
-export function texts<N extends Need>(need: N & Named): ReadLine<N, string> {
-  return buildLine<N, string>(need, { takes: 'text', shape: 'line', unit: 'text' })
+export function texts<N extends Need>(need: N & Named & Pick<Range, 'list'>): ReadLine<N, string> {
+  return buildLine<N, string>(need, { takes: 'text', shape: 'line', unit: 'text', ...limits(need) })
 }
 
 function limits(range: Omit<Range, 'example'>): Omit<Range, 'example'> {
@@ -160,5 +169,6 @@ function limits(range: Omit<Range, 'example'>): Omit<Range, 'example'> {
   if (range.whole === true) kept.whole = true
   if (range.notAllZero === true) kept.notAllZero = true
   if (range.oneForAll === true) kept.oneForAll = true
+  if (range.list !== undefined) kept.list = range.list
   return kept
 }

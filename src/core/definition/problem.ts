@@ -18,6 +18,11 @@ export type Refusal = (
   /** Not a number, or larger or smaller than any cell can hold. */
   | { readonly code: 'outsideCells' }
   | { readonly code: 'unclearComma'; readonly value: string }
+  /** A text where a day is taken, and not as 2026-02-09. */
+  | { readonly code: 'notDay'; readonly value: string }
+  /** So many weeks before a day that the days counted here do not reach back to it. */
+  | { readonly code: 'beforeFirstDay'; readonly other: string; readonly days: string }
+  | { readonly code: 'tooManyWeeks'; readonly got: string; readonly most: number }
   /** 1.500.000, or 1,500.25. */
   | { readonly code: 'severalMarks'; readonly value: string }
   | { readonly code: 'notPlainDigits'; readonly value: string }

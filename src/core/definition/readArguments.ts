@@ -4,14 +4,15 @@
  * as null or undefined; a single cell as a value or, where any argument is a range, as [[value]].
  */
 import { asShown, Decimal, fitsCell } from '../quantity/decimal'
+import { daySerial } from '../quantity/day'
 import { convert, readUnit, unit as unitOf } from '../quantity/units'
 import type { Environment, Value } from '../expression/expression'
 import type { Parameters, RefusalWithoutKind } from './definition'
-import type { Parameter } from './parameter'
+import { dayUnit, type Parameter } from './parameter'
 import { isCellError, type CellError, type Limit, type Refusal } from './problem'
 import { readNumberText } from './readNumber'
 
-/** The ranges of a call: which of their places count, and how they lay in the sheet. */
+/** The ranges of the first list of a call: which of their places count, and how they lay in the sheet. */
 export interface Layout {
   readonly places: number
   /** Places, from 0, that are not blank. */
@@ -81,31 +82,45 @@ export function readArguments(parameters: Parameters, given: readonly unknown[])
     if (isFault(read)) refuse(read, name)
     else args[name] = read
   })
-  const layout = readLines(parameters, lines, args, refuse)
+  const [layout] = listsOf(parameters).map((names) => readLines(parameters, names, lines, args, refuse))
   return problems.length > 0 ? { problems } : { args, layout }
 }
 
 type Refuse = (fault: Fault, parameter?: string, row?: number) => void
 
-/** Reads the ranges of the call place by place; they belong together, so they must be of one length. */
+/** The names of the ranges, list by list, in the order in which the lists begin. */
+function listsOf(parameters: Parameters): readonly (readonly string[])[] {
+  const lists = new Map<string | undefined, string[]>()
+  for (const [name, { shape, list }] of Object.entries(parameters))
+    if (shape === 'line') lists.set(list, [...(lists.get(list) ?? []), name])
+  return [...lists.values()]
+}
+
+/** Reads the ranges of a list place by place; they belong together, so they must be of one length. */
 function readLines(
   parameters: Parameters,
-  lines: ReadonlyMap<string, Line>,
+  names: readonly string[],
+  given: ReadonlyMap<string, Line>,
   args: Reading,
   refuse: Refuse,
 ): Layout | undefined {
+  const lines = new Map([...given].filter(([name]) => names.includes(name)))
   const standsForAll = (name: string, { cells }: Line) => parameters[name]!.oneForAll === true && cells.length === 1
   const several = new Map([...lines].filter(([name, line]) => !standsForAll(name, line)))
   const aligned = several.size > 0 ? several : lines
   const [first] = aligned.values()
-  if (first === undefined || !areOfOneLength(aligned, refuse)) return undefined
+  if (first === undefined) {
+    for (const name of names) args[name] = []
+    return undefined
+  }
+  if (!areOfOneLength(aligned, refuse)) return undefined
   const kept = keptPlaces(parameters, aligned, first.cells.length, refuse)
-  for (const [name, parameter] of Object.entries(parameters)) {
-    if (parameter.shape !== 'line') continue
-    const given = lines.get(name)
-    if (given === undefined) args[name] = kept.map(() => defaultOf(parameter, args)) as ReadCells
-    else if (aligned.has(name)) args[name] = readLine(parameter, name, given.cells, kept, refuse)
-    else args[name] = kept.map(constantly(readLine(parameter, name, given.cells, [0], refuse)[0])) as ReadCells
+  for (const name of names) {
+    const parameter = parameters[name]!
+    const line = lines.get(name)
+    if (line === undefined) args[name] = kept.map(() => defaultOf(parameter, args)) as ReadCells
+    else if (aligned.has(name)) args[name] = readLine(parameter, name, line.cells, kept, refuse)
+    else args[name] = kept.map(constantly(readLine(parameter, name, line.cells, [0], refuse)[0])) as ReadCells
   }
   return { places: first.cells.length, kept, lies: first.lies }
 }
@@ -181,7 +196,7 @@ interface Line {
 function asLine(value: unknown): Line | Fault {
   if (!Array.isArray(value)) return { cells: [value], lies: 'column' }
   const rows: unknown[][] = value.map((row: unknown) => (Array.isArray(row) ? row : [row]))
-  const columns = Math.max(0, ...rows.map((row) => row.length))
+  const columns = rows.reduce((most, row) => Math.max(most, row.length), 0)
   if (rows.length === 1) return { cells: rows[0]!, lies: 'row' }
   if (columns === 1) return { cells: rows.map((row) => row[0]), lies: 'column' }
   return { code: 'notOneLine', rows: rows.length, columns }
@@ -245,6 +260,7 @@ function asLogical(value: boolean): string {
 }
 
 function readText(parameter: Parameter, value: string): Decimal | Fault {
+  if (parameter.unit === dayUnit) return readDay(value)
   const text = readNumberText(value)
   if (text === undefined) return { code: 'notNumber', value }
   if ('unclear' in text) return { code: text.unclear, value }
@@ -257,6 +273,14 @@ function readText(parameter: Parameter, value: string): Decimal | Fault {
     return { code: 'unitOfOtherKind', value, got: unit.dimension, takes: parameter.dimension }
   }
   return convert(text.value, unit, unitOf(parameter.unit))
+}
+
+/** A date that came as a text: as 2026-02-09, or as the number of the day. */
+function readDay(value: string): Decimal | Fault {
+  const serial = daySerial(value.trim())
+  if (serial !== undefined) return new Decimal(serial)
+  const text = readNumberText(value)
+  return text !== undefined && 'value' in text && text.rest === '' ? text.value : { code: 'notDay', value }
 }
 
 /** @param shown The value as a double, which is compared faster and, at 15 digits, just as exactly. */

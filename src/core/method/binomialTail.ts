@@ -185,7 +185,7 @@ function sizeOf({ mean, batchSpread }: Survival): number {
   return (mean * (1 - mean)) / (batchSpread * batchSpread) - 1
 }
 
-function priorOf(survival: Survival): Prior | undefined {
+export function priorOf(survival: Survival): Prior | undefined {
   if (survival.batchSpread === 0) return undefined
   const size = sizeOf(survival)
   return size > largestPrior ? undefined : { alive: survival.mean * size, dead: (1 - survival.mean) * size }
@@ -245,7 +245,7 @@ function deviance(x: number, mean: number): number {
 }
 
 /** Exact ties exist (one cutting at 0.5 meets a confidence of 0.5), and doubles may miss them by a hair. */
-const tieTolerance = 1e-12
+export const tieTolerance = 1e-12
 
 /**
  * The least number to stick so that at least `need` survive with the given confidence,

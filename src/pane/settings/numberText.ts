@@ -1,4 +1,6 @@
 /** Numbers, measures and money as the settings want them shown. */
+import { dayUnit } from '../../core/definition/parameter'
+import { dayText } from '../../core/quantity/day'
 import type { Words } from '../../wording/words'
 import type { Settings } from './settings'
 import { usEquivalent } from './usEquivalent'
@@ -51,6 +53,7 @@ export function numberText(settings: Settings, words: Words): NumberText {
 
   function inColumn(value: number | string, unit: string, digits: Digits): string {
     if (typeof value === 'string') return plain(value, digits)
+    if (unit === dayUnit) return dayText(value) ?? plain(value, digits)
     return currency !== '' && isMoney(unit) ? amount(value, unit, digits) : plain(value, digits)
   }
 
@@ -63,6 +66,7 @@ export function numberText(settings: Settings, words: Words): NumberText {
   /** "EUR 1.50 per liner", "1.50 EUR per liner", "5.17 L". */
   function withUnit(value: number, unit: string, digits: Digits): string {
     const number = inColumn(value, unit, digits)
+    if (unit === dayUnit) return number
     if (currency === '' || !isMoney(unit)) return `${number} ${unitText(unit)}`.trim()
     return unitText(unit).replace(currency, () => withCurrency(number, settings))
   }

@@ -13,6 +13,8 @@ export const cautions: Words['cautions'] = {
       'Wasser, in dem Stecklinge stehen, verdirbt und zieht Insekten an: wechseln, und nie aus diesen Gefäßen trinken.',
     moss: 'Torfmoos kann eine Hautinfektion übertragen: Handschuhe tragen.',
     weight: 'Nasse Mischung ist schwer: prüfen, was ein Mensch und was ein Tisch tragen darf.',
+    lime: 'Kalk, Dünger und Netzmittel reizen Haut, Augen und Lunge: Handschuhe, Augenschutz und Maske tragen.',
+    mixer: 'Nie in einen laufenden Mischer greifen: erst abschalten und gegen Einschalten sichern.',
     disinfectant:
       'Desinfektionsmittel: zuerst reinigen, lüften, Handschuhe und Augenschutz tragen; Chlorbleiche nie mit Säure oder Ammoniak mischen.',
     steam: 'Dampf und heiße Mischung verbrühen: abkühlen lassen.',

@@ -10,10 +10,12 @@ import { reuse } from './definitions/reuse'
 import { review } from './definitions/review'
 import { units } from './definitions/units'
 import { volume } from './definitions/volume'
+import { weeks } from './definitions/weeks'
 
 export const germanTexts: Readonly<Record<string, string>> = {
   ...units,
   ...counting,
+  ...weeks,
   ...volume,
   ...blend,
   ...buying,

@@ -37,6 +37,11 @@ const facts: FactWords = {
   notInRounds: ({ rounds }) => `nicht in ${n(rounds)} Durchgängen`,
   noWayOfOneRound: () => 'kein Verfahren mit 1 Durchgang ist angegeben',
 
+  component: ({ number }) => `Bestandteil ${number}`,
+  additive: ({ number }) => `Zusatz ${number}`,
+  finishedMix: () => 'fertige Mischung',
+  moreThan: ({ most }) => `mehr als ${n(most)}`,
+
   mean: () => 'Mittelwert',
   allLikely: () => 'mit wahrscheinlichsten Werten',
   drawsWithoutAnswer: () => 'Ziehungen ohne Antwort',

@@ -1,4 +1,4 @@
-import type { Parameter } from '../../core/definition/parameter'
+import { dayUnit, type Parameter } from '../../core/definition/parameter'
 import { withMark, type DecimalMark } from '../../core/quantity/decimalMark'
 import type { Words } from '../words'
 import { ofUnit } from './definitions'
@@ -6,6 +6,7 @@ import { ofUnit } from './definitions'
 /** Such as "0 bis unter 1", "ganze Zahl ab 1"; for a row or column "jeweils über 0, nicht alle 0". */
 function rangeText(parameter: Parameter, mark: DecimalMark = ','): string {
   if (parameter.takes === 'text') return 'Text'
+  if (parameter.unit === dayUnit) return `${parameter.shape === 'cell' ? '' : 'jeweils '}Datum ab 1. März 1900`
   const numbers = numberRange(parameter, mark)
   const range = parameter.whole === true ? `ganze Zahl ${numbers ?? ''}`.trim() : (numbers ?? 'beliebige Zahl')
   const each = parameter.shape === 'cell' ? range : `jeweils ${range}`
@@ -32,7 +33,7 @@ function shapeText({ shape, oneForAll }: Parameter): readonly string[] {
 }
 
 function unitText(parameter: Parameter, mark: DecimalMark): readonly string[] {
-  if (parameter.takes === 'text' || parameter.unit === 'any') return []
+  if (parameter.takes === 'text' || parameter.unit === 'any' || parameter.unit === dayUnit) return []
   if (parameter.share === true) return [`Anteil (${withMark('0.15', mark)} oder 15%)`]
   const unit = ofUnit(parameter.unit)
   return [parameter.dimension === undefined ? unit : `${unit} oder Text mit Einheit`]

@@ -1,6 +1,6 @@
 /** Problem -> German sentence. Names of arguments and functions stay as they stand in the formula. */
 import type { CellFunction } from '../../core/definition/definition'
-import type { Parameter } from '../../core/definition/parameter'
+import { dayUnit, type Parameter } from '../../core/definition/parameter'
 import type { Limit, Problem } from '../../core/definition/problem'
 import type { DecimalMark } from '../../core/quantity/decimalMark'
 import type { Dimension } from '../../core/quantity/units'
@@ -45,6 +45,11 @@ const refusals: RefusalWords = {
     const [before = '', after = ''] = value.trim().split(',')
     return `${place} ist ${quoted(value)}, und das Komma kann ${before}${after} oder ${n(`${before}.${after}`)} heißen. Geben Sie es in der Zelle als Zahl ein, nicht als Text.`
   },
+  notDay: ({ value }, { place, type }) => `${place} nimmt ein Datum; dort steht der Text ${quoted(value)}. ${type}`,
+  beforeFirstDay: ({ other, days }, { name, n }) =>
+    `${name} ergibt ${n(days)} Tage, und so lange vor ${other} liegt kein Tag, der hier gezählt wird. Prüfen Sie beides.`,
+  tooManyWeeks: ({ got, most }, { name }) =>
+    `Die Tabelle hätte ${got} Wochen; es gehen höchstens ${most}. Prüfen Sie die Jahre in ${name}, oder geben Sie firstDay und weeks an.`,
   severalMarks: ({ value }, { place, mark, n }) =>
     `${place} ist ${quoted(value)}, mit mehr als einem Punkt oder Komma. Geben Sie es mit ${markNames[mark]} vor den Nachkommastellen und ohne Zeichen zwischen den Tausendern ein, etwa ${n('1500.25')}.`,
   notPlainDigits: ({ value }, { place, mark, n }) =>
@@ -158,6 +163,7 @@ function listed(words: readonly string[], last: 'und' | 'oder'): string {
 }
 
 function takes(parameter: Parameter | undefined): string {
+  if (parameter?.unit === dayUnit) return 'ein Datum'
   if (parameter?.share === true) return 'einen Anteil'
   if (parameter?.dimension !== undefined) return `${dimensions[parameter.dimension]} in ${parameter.unit}`
   return 'eine Zahl'
@@ -165,6 +171,7 @@ function takes(parameter: Parameter | undefined): string {
 
 function typeSomething(parameter: Parameter, example: string, n: Shown): string {
   if (parameter.takes === 'text') return `Geben Sie einen Text ein, etwa "${example}".`
+  if (parameter.unit === dayUnit) return 'Geben Sie ein Datum ein, etwa 2026-03-02.'
   if (parameter.share === true) return `Geben Sie einen Anteil ein, etwa ${n(example)}, oder ${n(asPercent(example))}.`
   if (parameter.dimension !== undefined)
     return `Geben Sie eine Zahl in ${parameter.unit} ein, etwa ${n(example)}, oder Text mit einer Einheit, etwa "${n(example)} ${parameter.unit}".`

@@ -2,6 +2,7 @@ import type { Words } from '../words'
 
 export const subjectNames: Words['subjectNames'] = {
   counting: 'Zählen',
+  weeks: 'Wochen und Tage',
   volume: 'Volumen',
   blend: 'Mischungen',
   buying: 'Einkauf',

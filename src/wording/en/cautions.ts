@@ -3,7 +3,7 @@
  * sheet, so each ends by deferring to the label and the local rules.
  * Sources: crystalline silica limits of the US OSHA (limit 50 and action level 25 ug/m3); vermiculite and asbestos,
  * US EPA 2000; mineral-wool fibres, NIOSH; heat treatment, UC Davis AIR Nursery; bench load, NGMA.
- * Sporotrichosis, Legionella longbeachae and the bleach rule are common advice, without one source.
+ * Sporotrichosis, Legionella longbeachae, the bleach rule, lime and the mixer are common advice, without one source.
  */
 /** One sentence for each thing that can hurt someone. */
 const things = {
@@ -16,6 +16,8 @@ const things = {
   water: 'Water that cuttings stand in fouls and breeds insects: change it, and never drink from those vessels.',
   moss: 'Sphagnum moss can carry a skin infection: wear gloves.',
   weight: 'Wet mix is heavy: check what a person and a bench may carry.',
+  lime: 'Lime, feed and wetting agent irritate skin, eyes and lungs: wear gloves, eye protection and a mask.',
+  mixer: 'Never reach into a running mixer: switch it off and lock it first.',
   disinfectant:
     'Disinfectants: clean first, ventilate, wear gloves and eye protection; never mix bleach with acids or ammonia.',
   steam: 'Steam and hot mixes scald: let them cool.',

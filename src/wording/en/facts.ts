@@ -32,6 +32,11 @@ const facts: FactWords = {
   notInRounds: ({ rounds }) => `not in ${rounds} rounds`,
   noWayOfOneRound: () => 'no way with 1 round is given',
 
+  component: ({ number }) => `component ${number}`,
+  additive: ({ number }) => `additive ${number}`,
+  finishedMix: () => 'finished mix',
+  moreThan: ({ most }) => `more than ${most}`,
+
   mean: () => 'mean',
   allLikely: () => 'all likely',
   drawsWithoutAnswer: () => 'draws without answer',

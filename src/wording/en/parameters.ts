@@ -2,12 +2,13 @@
  * What a parameter takes, in words. The pane and the help pages show the same texts, made here from the
  * definition, so that a text can never promise what the argument reader refuses.
  */
-import type { Parameter } from '../../core/definition/parameter'
+import { dayUnit, type Parameter } from '../../core/definition/parameter'
 import { withMark, type DecimalMark } from '../../core/quantity/decimalMark'
 
 /** "0 to below 1", "above 0", "whole number from 1"; for a row or column "each above 0, not all 0". */
 export function rangeText(parameter: Parameter, mark: DecimalMark = '.'): string {
   if (parameter.takes === 'text') return 'text'
+  if (parameter.unit === dayUnit) return `${parameter.shape === 'cell' ? '' : 'each a '}date from 1 March 1900`
   const range = parameter.whole === true ? wholeRange(parameter, mark) : (numberRange(parameter, mark) ?? 'any number')
   const each = parameter.shape === 'cell' ? range : `each ${parameter.whole === true ? 'a ' : ''}${range}`
   return parameter.notAllZero === true ? `${each}, not all 0` : each
@@ -35,7 +36,7 @@ function shapeText({ shape, oneForAll }: Parameter): readonly string[] {
 
 /** Nothing where another argument says the unit, and nothing for text. */
 function unitText(parameter: Parameter, mark: DecimalMark): readonly string[] {
-  if (parameter.takes === 'text' || parameter.unit === 'any') return []
+  if (parameter.takes === 'text' || parameter.unit === 'any' || parameter.unit === dayUnit) return []
   if (parameter.share === true) return [`share (${withMark('0.15', mark)} or 15%)`]
   return [parameter.dimension === undefined ? parameter.unit : `${parameter.unit} or text with its unit`]
 }

@@ -3,7 +3,7 @@
  * A second language is a second file of this shape, in a folder of its own.
  */
 import type { CellFunction } from '../../core/definition/definition'
-import type { Parameter } from '../../core/definition/parameter'
+import { dayUnit, type Parameter } from '../../core/definition/parameter'
 import type { Limit, Problem } from '../../core/definition/problem'
 import type { DecimalMark } from '../../core/quantity/decimalMark'
 import type { Dimension } from '../../core/quantity/units'
@@ -44,6 +44,11 @@ const refusals: RefusalWords = {
     const [before = '', after = ''] = value.trim().split(',')
     return `${place} is ${quoted(value)}, and the comma may mean ${before}${after} or ${n(`${before}.${after}`)}. Type the one you mean without a comma.`
   },
+  notDay: ({ value }, { place, type }) => `${place} takes a date; it is the text ${quoted(value)}. ${type}`,
+  beforeFirstDay: ({ other, days }, { name, n }) =>
+    `${name} comes to ${n(days)} days, and so long before ${other} lies no day that is counted here. Check both.`,
+  tooManyWeeks: ({ got, most }, { name }) =>
+    `The table would have ${got} weeks; it takes at most ${most}. Check the years in ${name}, or give firstDay and weeks.`,
   severalMarks: ({ value }, { place, mark, n }) =>
     `${place} is ${quoted(value)}, which has more than one point or comma. Type it with a ${markNames[mark]} before the decimals and no mark between thousands, such as ${n('1500.25')}.`,
   notPlainDigits: ({ value }, { place, mark, n }) =>
@@ -157,6 +162,7 @@ function listed(words: readonly string[], last: 'and' | 'or'): string {
 }
 
 function takes(parameter: Parameter | undefined): string {
+  if (parameter?.unit === dayUnit) return 'a date'
   if (parameter?.share === true) return 'a share'
   if (parameter?.dimension !== undefined) return `${dimensions[parameter.dimension]} in ${parameter.unit}`
   return 'a number'
@@ -164,6 +170,7 @@ function takes(parameter: Parameter | undefined): string {
 
 function typeSomething(parameter: Parameter, example: string, n: Shown): string {
   if (parameter.takes === 'text') return `Type text, such as "${example}".`
+  if (parameter.unit === dayUnit) return 'Type a date, such as 2026-03-02.'
   if (parameter.share === true) return `Type a share such as ${n(example)}, or ${n(asPercent(example))}.`
   if (parameter.dimension !== undefined)
     return `Type a number in ${parameter.unit}, such as ${n(example)}, or text with a unit, such as "${n(example)} ${parameter.unit}".`

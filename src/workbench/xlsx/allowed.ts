@@ -2,7 +2,7 @@
 import type { Cell as FileCell, Worksheet } from '@cj-tech-master/excelts'
 import { addressOf, blockIn, positionsIn } from '../../formula/address'
 import type { Allowed } from '../../workbook/book'
-import { dateOf, serialOf } from '../../workbook/day'
+import { dateOf, serialOf } from '../../core/quantity/day'
 
 type Rule = NonNullable<FileCell['dataValidation']>
 

@@ -9,7 +9,7 @@
 import { namedRanges, rangesRead } from '../../formula/rangesRead'
 import { addressOf } from '../../formula/address'
 import type { Words } from '../../wording/words'
-import { dayText } from '../day'
+import { dayText } from '../../core/quantity/day'
 import type { OpenBook, OpenCell, OpenSheet, ReadCell } from '../openBook'
 import { sheetNamed } from '../sheetNamed'
 import type { Finding } from './finding'

@@ -1,6 +1,6 @@
 /** The kinds of cells a sheet of the season is written with, so that a sheet reads like its own table of contents. */
 import type { Allowed, Cell, CellContent, DefinedName, Sheet } from '../book'
-import { serialOf } from '../day'
+import { serialOf } from '../../core/quantity/day'
 
 export type Row = readonly (Cell | undefined)[]
 

@@ -48,4 +48,37 @@ export const blend: Readonly<Record<string, string>> = {
     'Trockener Sand mit 1.600 kg/m3, der ein Drittel seines Volumens an Wasser hält',
   'Equal parts of 100 and 110 kg/m3, a tenth lost in mixing':
     'Gleiche Teile mit 100 und 110 kg/m3, ein Zehntel schwindet beim Mischen',
+
+  // MIXLOADS
+  'What goes into each mixer load of a blend: litres of each component, and kg of lime, feed and wetting agent.':
+    'Was in jede Mischerladung einer Mischung kommt: Liter jedes Bestandteils, und kg Kalk, Dünger und Netzmittel.',
+  'The mixer takes loose litres: all components together as they are filled in, before they shrink; where its maker states finished mix, divide that by 1 - mixShrink. Additives are weighed for the finished mix, not for the summed components. All loads are full but the last, which is as much smaller as it comes out. In each row full load x full loads + last load is together. Without names the components and additives are numbered as they come.':
+    'Der Mischer nimmt lose Liter: alle Bestandteile zusammen, wie sie eingefüllt werden, vor dem Schwund; wo der Hersteller fertige Mischung angibt, teilen Sie diese durch 1 - mixShrink. Zusätze werden für die fertige Mischung gewogen, nicht für die zusammengezählten Bestandteile. Alle Ladungen sind voll bis auf die letzte, die so viel kleiner ist, wie es sich ergibt. In jeder Zeile ist volle Ladung x volle Ladungen + letzte Ladung = zusammen. Ohne Namen werden Bestandteile und Zusätze der Reihe nach gezählt.',
+  'loose litres that the mixer takes at a time': 'lose Liter, die der Mischer auf einmal nimmt',
+  'weight of each additive for a cubic metre of finished mix':
+    'Gewicht jedes Zusatzes für einen Kubikmeter fertige Mischung',
+  'the names of the components': 'die Namen der Bestandteile',
+  'the names of the additives': 'die Namen der Zusätze',
+  loads: 'Ladungen',
+  'a row for each component and additive, then the finished mix':
+    'eine Zeile für jeden Bestandteil und Zusatz, dann die fertige Mischung',
+  item: 'was',
+  'a component, an additive or the finished mix': 'ein Bestandteil, ein Zusatz oder die fertige Mischung',
+  unit: 'Einheit',
+  'what its amounts are in': 'worin seine Mengen angegeben sind',
+  'full load': 'volle Ladung',
+  'what goes into a full load': 'was in eine volle Ladung kommt',
+  'full loads': 'volle Ladungen',
+  'full loads to mix': 'zu mischende volle Ladungen',
+  'last load': 'letzte Ladung',
+  'what goes into the last, smaller load; 0 where there is none':
+    'was in die letzte, kleinere Ladung kommt; 0, wo es keine gibt',
+  together: 'zusammen',
+  'what goes into all loads': 'was in alle Ladungen kommt',
+  'loose litres of the last, smaller load': 'lose Liter der letzten, kleineren Ladung',
+  'what goes into all loads, and the finished mix': 'was in alle Ladungen kommt, und die fertige Mischung',
+  '2,500 L of peat and perlite, half and half, from a mixer of 1,000 L, with 3 kg of lime to the cubic metre':
+    '2.500 L Torf und Perlite, halb und halb, aus einem Mischer von 1.000 L, mit 3 kg Kalk pro Kubikmeter',
+  '1,600 L of a mix that shrinks by a fifth are two loads of 1,000 L loose, of 800 L each when mixed':
+    '1.600 L einer Mischung, die um ein Fünftel schwindet, sind zwei Ladungen von 1.000 L lose, gemischt je 800 L',
 }

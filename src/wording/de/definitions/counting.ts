@@ -85,4 +85,21 @@ export const counting: Readonly<Record<string, string>> = {
     '100 Jungpflanzen bei 80 %, ein Steckling zu 0,10, und jede fehlende Jungpflanze kostet 1,50',
   'The same, where a surplus liner still brings 0.05': 'Dasselbe, wenn eine überzählige Jungpflanze noch 0,05 bringt',
   'The same, with batches that differ by 0.06': 'Dasselbe mit Partien, die sich um 0,06 unterscheiden',
+
+  // MOTHERPLANTS
+  'Whole stock plants that give the cuttings of a season.':
+    'Ganze Mutterpflanzen, die die Stecklinge einer Saison geben.',
+  'A flush is one taking of cuttings off a plant; count those that fall before the cuttings are stuck. usableShare is a share of the cuttings taken, and spareShare one of the plants: those kept in reserve for what dies or is rested. Both divide. Part of a plant counts as a plant.':
+    'Ein Schnitt ist eine Ernte von Stecklingen einer Pflanze; zählen Sie die, die vor dem Stecken liegen. usableShare ist ein Anteil der geschnittenen Stecklinge, spareShare einer der Pflanzen: die Reserve für das, was eingeht oder ruht. Durch beide wird geteilt. Eine angebrochene Pflanze zählt als ganze.',
+  'cuttings that a plant gives in one flush': 'Stecklinge, die eine Pflanze in einem Schnitt gibt',
+  'flushes taken for these cuttings': 'Schnitte für diese Stecklinge',
+  'share of the cuttings taken that is fit to stick': 'Anteil der geschnittenen Stecklinge, der sich stecken lässt',
+  'share of the plants that is kept in reserve': 'Anteil der Pflanzen, der als Reserve gehalten wird',
+  'stock plants to keep': 'zu haltende Mutterpflanzen',
+  'fit to stick, off one plant in all flushes': 'davon zu stecken, von einer Pflanze in allen Schnitten',
+  'whole plants with the reserve': 'ganze Pflanzen mit der Reserve',
+  '6,000 cuttings in 8 weeks off geraniums that give 2.5 a week':
+    '6.000 Stecklinge in 8 Wochen von Pelargonien, die 2,5 pro Woche geben',
+  'The same with nine tenths of them fit to stick, and a tenth of the plants in reserve':
+    'Dasselbe, wenn sich neun Zehntel davon stecken lassen und ein Zehntel der Pflanzen Reserve ist',
 }

@@ -117,6 +117,38 @@ export const review: Readonly<Record<string, string>> = {
     'Kosten einer Jungpflanze, wenn die Kosten des Stecklings und beide Stufen von Ausfällen unsicher sind',
   'Where nothing is in doubt, every draw is the same': 'Wo nichts unsicher ist, ist jede Ziehung gleich',
 
+  // ONTRACK
+  'Whether the batches that grow will give the liners promised, and how many cuttings to stick again if not.':
+    'Ob die wachsenden Partien die zugesagten Jungpflanzen geben, und wie viele Stecklinge sonst nachzustecken sind.',
+  'Each batch survives by itself: the number of liners is the sum of binomial numbers, one a batch, with the rate that is left to it, or of beta-binomial ones with batchSpread; for one batch that is the chance of CUTTINGS. Count what lives now, not what was stuck; a rate of 1 is for liners that are ready. The further cuttings are one batch more, with all its stages before it. Without a confidence they are enough on average only; with one, they are the least with which the chance of all together reaches it. Whether there is time for them, STICKDAY tells.':
+    'Jede Partie überlebt für sich: die Zahl der Jungpflanzen ist die Summe binomialer Zahlen, eine pro Partie, mit der Rate, die noch vor ihr liegt, oder mit batchSpread die Summe betabinomialer; bei einer Partie ist das die Wahrscheinlichkeit von CUTTINGS. Zählen Sie, was jetzt lebt, nicht, was gesteckt wurde; eine Rate von 1 gilt für fertige Jungpflanzen. Nachgestecktes ist eine Partie mehr, die alle Stufen noch vor sich hat. Ohne Sicherheit reicht es nur im Mittel; mit einer ist es die kleinste Zahl, mit der alles zusammen sie erreicht. Ob die Zeit dafür reicht, sagt STICKDAY.',
+  'what lives of each batch now, one cell a batch': 'was von jeder Partie jetzt lebt, eine Zelle pro Partie',
+  'the share of these that will still become liners, one for all batches or one for each':
+    'der Anteil davon, aus dem noch Jungpflanzen werden, einer für alle Partien oder einer für jede',
+  'the standard deviation of those rates from batch to batch':
+    'die Standardabweichung dieser Raten von Partie zu Partie',
+  'the share of further cuttings that survives each stage, one cell a stage':
+    'der Anteil der nachgesteckten Stecklinge, der jede Stufe übersteht, eine Zelle pro Stufe',
+  outlook: 'Ausblick',
+  'one row: where the batches lead, and what is lacking': 'eine Zeile: wohin die Partien führen, und was fehlt',
+  'expected liners': 'erwartete Jungpflanzen',
+  'liners that come of all batches on average': 'Jungpflanzen, die im Mittel aus allen Partien werden',
+  'chance of having enough': 'Wahrscheinlichkeit, dass es reicht',
+  'the chance of at least the liners promised':
+    'die Wahrscheinlichkeit, mindestens die zugesagten Jungpflanzen zu haben',
+  'further cuttings': 'nachzusteckende Stecklinge',
+  'cuttings to stick again, not known without newRates; 0 where what grows is enough':
+    'Stecklinge, die nachzustecken sind, ohne newRates nicht bekannt; 0, wo reicht, was wächst',
+  'share of the further cuttings that becomes a saleable liner':
+    'Anteil der nachgesteckten Stecklinge, aus denen verkaufsfähige Jungpflanzen werden',
+  'cuttings to stick again': 'Stecklinge, die nachzustecken sind',
+  'Excel has no formula for the sum of batches with rates of their own, nor for the number of trials. The check is for the liners expected and, where there is one batch without batchSpread, for its chance.':
+    'Excel hat keine Formel für die Summe von Partien mit eigenen Raten und keine für die Zahl der Versuche. Die Prüfung gilt für die erwarteten Jungpflanzen und, bei einer Partie ohne batchSpread, für deren Wahrscheinlichkeit.',
+  '60 cuttings that live at 90 % are 54 liners on average, and 51 come of them with a chance of 93 %':
+    '60 lebende Stecklinge bei 90 % ergeben im Mittel 54 Jungpflanzen, und 51 werden es mit einer Wahrscheinlichkeit von 93 %',
+  'Two batches of 2 and 1 at one half, for 3 liners: an eighth, and 3 further cuttings on average':
+    'Zwei Partien zu 2 und 1 bei ein halb, für 3 Jungpflanzen: ein Achtel, und im Mittel 3 nachzusteckende Stecklinge',
+
   // VARIANCE
   'Splits what was spent beyond the standard into price and usage.':
     'Teilt, was über den Standard hinaus ausgegeben wurde, in Preis und Verbrauch auf.',

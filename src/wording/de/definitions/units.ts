@@ -63,4 +63,10 @@ export const units: Readonly<Record<string, string>> = {
   'money per unit and period': 'Geld pro Einheit und Periode',
   period: 'Periode',
   orders: 'Bestellungen',
+  day: 'Tag',
+  starts: 'Sätze',
+  flushes: 'Schnitte',
+  plants: 'Pflanzen',
+  'cuttings per plant': 'Stecklinge pro Pflanze',
+  'L or kg': 'L oder kg',
 }

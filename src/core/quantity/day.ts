@@ -14,6 +14,13 @@ export function serialOf(moment: Date | string): number {
   return Math.round(days * finerThanMillisecond) / finerThanMillisecond
 }
 
+/** Of a day that is typed as 2026-02-09; of no other text, since 3/2 is one day here and another there. */
+export function daySerial(text: string): number | undefined {
+  if (!/^\d{4}-\d\d-\d\d$/.test(text)) return undefined
+  const serial = serialOf(text)
+  return dayText(serial) === text ? serial : undefined
+}
+
 /** The other way round, to the millisecond. */
 export function dateOf(serial: number): Date {
   return new Date(Math.round((serial - daysTo1970) * millisecondsOfDay))
