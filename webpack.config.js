@@ -58,16 +58,7 @@ const functions = {
   // Without a function around it the minimizer sees what nobody uses; the banners put one there afterwards.
   output: { ...output, iife: false },
   optimization: { minimizer: [new EsbuildPlugin({ target, treeShaking: true })] },
-  module: {
-    rules: [
-      typescript,
-      {
-        test: /\.ts$/,
-        include: join(root, 'src', 'functions'),
-        loader: join(root, 'src', 'start', 'withoutTexts.mjs'),
-      },
-    ],
-  },
+  module: { rules: [typescript] },
   plugins: [
     // A host that evaluates the functions in a sandbox looks every global up anew; as parameters they are three times as fast.
     new webpack.BannerPlugin({ banner: `(function(${globals}){`, raw: true, entryOnly: true, stage: afterMinimizing }),

@@ -2,7 +2,7 @@
  * Calls a cell function with the arguments a host handed over. It never throws: this is the outermost
  * wrapper of every cell function in both hosts.
  */
-import type { Definition } from '../core/definition/definition'
+import type { CellFunction } from '../core/definition/definition'
 import { evaluate } from '../core/definition/evaluate'
 import { sentence } from '../wording/en/problems'
 import { cellsOf, type CellValues } from './cellsOf'
@@ -14,7 +14,7 @@ export type CallOutcome =
   /** An error value of an input cell, which comes through as it is. */
   | { readonly kind: 'cellError'; readonly code: string }
 
-export function call(definition: Definition, args: readonly unknown[]): CallOutcome {
+export function call(definition: CellFunction, args: readonly unknown[]): CallOutcome {
   try {
     const evaluation = evaluate(definition, args)
     if ('result' in evaluation) return { kind: 'value', value: cellsOf(evaluation.result) }

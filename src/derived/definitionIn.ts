@@ -1,4 +1,4 @@
-import type { Body, Cell, Definition, MethodResult, WorkingStep } from '../core/definition/definition'
+import type { Body, Cell, CellFunction, Definition, MethodResult, WorkingStep } from '../core/definition/definition'
 import { isFact, type Fact } from '../core/definition/fact'
 import type { Words } from '../wording/words'
 
@@ -11,16 +11,13 @@ type Said = Pick<Words, 'ofDefinition' | 'factText'>
  * check formula calls the answer.
  */
 export function definitionIn(definition: Definition, said: Said): Definition {
-  const { summary, convention, parameters, result, body, examples, over } = definition
+  const { summary, convention, result, plain, examples } = definition
   const { ofDefinition: say } = said
-  const isCalled = 'plain' in body && 'check' in body.plain
+  const isCalled = plain !== undefined && 'check' in plain
   return {
-    ...definition,
+    ...functionIn(definition, said),
     summary: say(summary),
     convention: say(convention),
-    parameters: Object.fromEntries(
-      Object.entries(parameters).map(([name, parameter]) => [name, withText(parameter, said)]),
-    ),
     result: {
       ...withText(result, said),
       name: isCalled ? result.name : say(result.name),
@@ -30,19 +27,28 @@ export function definitionIn(definition: Definition, said: Said): Definition {
         ),
       }),
     },
-    body: bodyIn(body, said),
+    ...(plain && { plain: 'reason' in plain ? { ...plain, reason: say(plain.reason) } : plain }),
     examples: examples.map((example) => withText(example, said)),
-    ...(over && { over: over.map((one) => definitionIn(one, said)) }),
+  }
+}
+
+/** What a call, its sentences and its working are made of, in that language. */
+export function functionIn(one: CellFunction, said: Said): CellFunction {
+  const { parameters, result, body, over } = one
+  return {
+    ...one,
+    parameters: Object.fromEntries(
+      Object.entries(parameters).map(([name, parameter]) => [name, withText(parameter, said)]),
+    ),
+    result: { ...result, name: said.ofDefinition(result.name) },
+    body: bodyIn(body, said),
+    ...(over && { over: over.map((other) => functionIn(other, said)) }),
   }
 }
 
 function bodyIn(body: Body, said: Said): Body {
   if ('steps' in body) return { steps: body.steps.map((step) => withText(step, said)) }
-  const { method, plain } = body
-  return {
-    method: (args) => resultIn(method(args), said),
-    plain: 'reason' in plain ? { ...plain, reason: said.ofDefinition(plain.reason) } : plain,
-  }
+  return { method: (args) => resultIn(body.method(args), said) }
 }
 
 /** What a method computes, with its working in the other language. */

@@ -1,5 +1,5 @@
 /** The help page of each cell function, and the list of all: what Excel opens from its function dialogue. */
-import type { Columns, Definition, Example } from '../core/definition/definition'
+import type { Definition, DescribedColumns, Example } from '../core/definition/definition'
 import { bibliography } from '../sources/bibliography'
 import { cautionFor } from '../wording/cautions'
 import { subjectNames } from '../wording/en/subjects'
@@ -83,7 +83,7 @@ function givesText({ result }: Definition, { gives }: Example): string {
   )
 }
 
-function columnsSection(columns: Columns | undefined): string {
+function columnsSection(columns: DescribedColumns | undefined): string {
   if (columns === undefined) return ''
   return table(
     ['Column', 'What it is', 'Unit'],

@@ -18,7 +18,7 @@ export type PlainCall =
  * Optional ones may be missing or empty. A cell that holds text with a unit is not read by plain Excel.
  */
 export function plainFormula(definition: Definition, argumentTexts: readonly string[]): PlainCall {
-  const { body } = definition
+  const { id, body, plain } = definition
   const replacements = new Map<string, AstExpression>()
   for (const [index, [name, parameter]] of Object.entries(definition.parameters).entries()) {
     const argument = argumentFor(parameter, argumentTexts[index] ?? '', replacements)
@@ -33,8 +33,9 @@ export function plainFormula(definition: Definition, argumentTexts: readonly str
     return { formula: `=${writeFormula(last!)}` }
   }
   const overArguments = (formula: string) => `=${writeFormula(substitute(parseFormula(formula), replacements))}`
-  if ('formula' in body.plain) return { formula: overArguments(body.plain.formula) }
-  const { reason, check } = body.plain
+  if (plain === undefined) throw new Error(`${id} has neither steps nor a plain formula`)
+  if ('formula' in plain) return { formula: overArguments(plain.formula) }
+  const { reason, check } = plain
   return check === undefined ? { reason } : { reason, check: overArguments(check) }
 }
 

@@ -1,5 +1,5 @@
 /** A call that is still being typed: its result, or what is wrong, argument by argument. */
-import type { Definition } from '../core/definition/definition'
+import type { CellFunction } from '../core/definition/definition'
 import { evaluate } from '../core/definition/evaluate'
 import type { Problem } from '../core/definition/problem'
 import { cellsOf, type CellValues } from './cellsOf'
@@ -17,9 +17,9 @@ export interface ArgumentProblem {
 }
 
 export function tryCall(
-  definition: Definition,
+  definition: CellFunction,
   args: readonly unknown[],
-  say: (problem: Problem, definition: Definition) => string,
+  say: (problem: Problem, definition: CellFunction) => string,
 ): Tried {
   const evaluation = evaluate(definition, args)
   if ('result' in evaluation) return { value: cellsOf(evaluation.result) }

@@ -1,18 +1,18 @@
 /** Registers the cell functions with Excel. It needs the global CustomFunctions and nothing else: no DOM, no Office. */
 import type { CellError } from '../core/definition/problem'
-import type { Definition } from '../core/definition/definition'
+import type { CellFunction } from '../core/definition/definition'
 import { call } from '../derived/call'
 import type { CellValues } from '../derived/cellsOf'
 import type { CallLog } from './callLog'
 
 /** Excel calls functions as soon as the page is loaded, so this must run while the script is evaluated. */
-export function associateFunctions(definitions: readonly Definition[], log: CallLog): void {
+export function associateFunctions(definitions: readonly CellFunction[], log: CallLog): void {
   for (const definition of definitions) {
     CustomFunctions.associate(definition.id, (...given: unknown[]) => answer(definition, given, log))
   }
 }
 
-function answer(definition: Definition, given: readonly unknown[], log: CallLog): CellValues {
+function answer(definition: CellFunction, given: readonly unknown[], log: CallLog): CellValues {
   const args = withoutInvocation(definition, given).map(fromExcel)
   const address = addressOf(given.at(-1))
   if (address !== undefined) log.made(address, { id: definition.id, args })
@@ -31,7 +31,7 @@ function answer(definition: Definition, given: readonly unknown[], log: CallLog)
  * Excel hands over one argument more than the function has: an object that describes the call. It fills up with null
  * what was left out before it; should a version not do so, the object is still known by its name of the function.
  */
-function withoutInvocation(definition: Definition, given: readonly unknown[]): readonly unknown[] {
+function withoutInvocation(definition: CellFunction, given: readonly unknown[]): readonly unknown[] {
   const last = given.at(-1)
   const describesTheCall =
     typeof last === 'object' &&

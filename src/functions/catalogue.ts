@@ -1,91 +1,93 @@
-/** Every cell function, in the order in which the pane and the page of the functions list them. */
-import type { Definition } from '../core/definition/definition'
-import { bags } from './buying/bags'
-import { buyPlan } from './buying/buyPlan'
-import { packPrice } from './buying/packPrice'
-import { blendCost } from './blend/blendCost'
-import { blendParts } from './blend/blendParts'
-import { blendWeight } from './blend/blendWeight'
-import { mixLoads } from './blend/mixLoads'
-import { batchSpread } from './counting/batchSpread'
-import { cuttings } from './counting/cuttings'
-import { motherPlants } from './counting/motherPlants'
-import { overstick } from './counting/overstick'
-import { trays } from './counting/trays'
-import { benchCost } from './cost/benchCost'
-import { labourCost } from './cost/labourCost'
-import { linerCost } from './cost/linerCost'
-import { linerPrice } from './cost/linerPrice'
-import { mediumCost } from './cost/mediumCost'
-import { perLiner } from './cost/perLiner'
-import { quote } from './cost/quote'
-import { rootingCost } from './cost/rootingCost'
-import { breakEven } from './reuse/breakEven'
-import { reuseCost } from './reuse/reuseCost'
-import { reuseLedger } from './reuse/reuseLedger'
-import { compare } from './review/compare'
-import { onTrack } from './review/onTrack'
-import { stockPlan } from './review/stockPlan'
-import { variance } from './review/variance'
-import { thoseOfNumbers } from './review/asked'
-import { oddsOver } from './review/odds'
-import { swingsOver } from './review/swings'
-import { peak } from './weeks/peak'
-import { standing } from './weeks/standing'
-import { stickDay } from './weeks/stickDay'
-import { bedFill } from './volume/bedFill'
-import { blocks } from './volume/blocks'
-import { cellVolume } from './volume/cellVolume'
-import { fill } from './volume/fill'
-import { roundCell } from './volume/roundCell'
-import { units } from './volume/units'
-import { water } from './volume/water'
-import { weightToLitres } from './volume/weightToLitres'
+/** Every cell function with all that people read of it, in the order of functions.ts. */
+import { described, type Definition, type TextsOf } from '../core/definition/definition'
+import { bagsText } from './buying/bags'
+import { buyPlanText } from './buying/buyPlan'
+import { packPriceText } from './buying/packPrice'
+import { blendCostText } from './blend/blendCost'
+import { blendPartsText } from './blend/blendParts'
+import { blendWeightText } from './blend/blendWeight'
+import { mixLoadsText } from './blend/mixLoads'
+import { batchSpreadText } from './counting/batchSpread'
+import { cuttingsText } from './counting/cuttings'
+import { motherPlantsText } from './counting/motherPlants'
+import { overstickText } from './counting/overstick'
+import { traysText } from './counting/trays'
+import { benchCostText } from './cost/benchCost'
+import { labourCostText } from './cost/labourCost'
+import { linerCostText } from './cost/linerCost'
+import { linerPriceText } from './cost/linerPrice'
+import { mediumCostText } from './cost/mediumCost'
+import { perLinerText } from './cost/perLiner'
+import { quoteText } from './cost/quote'
+import { rootingCostText } from './cost/rootingCost'
+import { breakEvenText } from './reuse/breakEven'
+import { reuseCostText } from './reuse/reuseCost'
+import { reuseLedgerText } from './reuse/reuseLedger'
+import { compareText } from './review/compare'
+import { onTrackText } from './review/onTrack'
+import { stockPlanText } from './review/stockPlan'
+import { varianceText } from './review/variance'
+import { oddsText } from './review/odds'
+import { swingsText } from './review/swings'
+import { peakText } from './weeks/peak'
+import { standingText } from './weeks/standing'
+import { stickDayText } from './weeks/stickDay'
+import { bedFillText } from './volume/bedFill'
+import { blocksText } from './volume/blocks'
+import { cellVolumeText } from './volume/cellVolume'
+import { fillText } from './volume/fill'
+import { roundCellText } from './volume/roundCell'
+import { unitsText } from './volume/units'
+import { waterText } from './volume/water'
+import { weightToLitresText } from './volume/weightToLitres'
+import { functions } from './functions'
 
-const upToCompare: readonly Definition[] = [
-  cuttings,
-  batchSpread,
-  trays,
-  overstick,
-  motherPlants,
-  stickDay,
-  standing,
-  peak,
-  units,
-  cellVolume,
-  roundCell,
-  fill,
-  bedFill,
-  blocks,
-  water,
-  weightToLitres,
-  blendCost,
-  blendParts,
-  blendWeight,
-  mixLoads,
-  packPrice,
-  bags,
-  buyPlan,
-  reuseCost,
-  breakEven,
-  reuseLedger,
-  mediumCost,
-  rootingCost,
-  perLiner,
-  linerCost,
-  benchCost,
-  labourCost,
-  linerPrice,
-  quote,
-  compare,
-]
+type Functions = typeof functions
 
-const afterOdds: readonly Definition[] = [onTrack, variance, stockPlan]
+/** The compiler says which function has no texts, and which texts have no function. */
+const texts: { readonly [Name in keyof Functions]: TextsOf<Functions[Name]> } = {
+  cuttings: cuttingsText,
+  batchSpread: batchSpreadText,
+  trays: traysText,
+  overstick: overstickText,
+  motherPlants: motherPlantsText,
+  stickDay: stickDayText,
+  standing: standingText,
+  peak: peakText,
+  units: unitsText,
+  cellVolume: cellVolumeText,
+  roundCell: roundCellText,
+  fill: fillText,
+  bedFill: bedFillText,
+  blocks: blocksText,
+  water: waterText,
+  weightToLitres: weightToLitresText,
+  blendCost: blendCostText,
+  blendParts: blendPartsText,
+  blendWeight: blendWeightText,
+  mixLoads: mixLoadsText,
+  packPrice: packPriceText,
+  bags: bagsText,
+  buyPlan: buyPlanText,
+  reuseCost: reuseCostText,
+  breakEven: breakEvenText,
+  reuseLedger: reuseLedgerText,
+  mediumCost: mediumCostText,
+  rootingCost: rootingCostText,
+  perLiner: perLinerText,
+  linerCost: linerCostText,
+  benchCost: benchCostText,
+  labourCost: labourCostText,
+  linerPrice: linerPriceText,
+  quote: quoteText,
+  compare: compareText,
+  swings: swingsText,
+  odds: oddsText,
+  onTrack: onTrackText,
+  variance: varianceText,
+  stockPlan: stockPlanText,
+}
 
-/** SWINGS and ODDS compute any of these by name. */
-const ofNumbers = thoseOfNumbers([...upToCompare, ...afterOdds])
+const names = Object.keys(functions) as (keyof Functions)[]
 
-export const swings = swingsOver(ofNumbers)
-export const odds = oddsOver(ofNumbers)
-
-export const catalogue: readonly Definition[] = [...upToCompare, swings, odds, ...afterOdds]
+export const catalogue: readonly Definition[] = names.map((name) => described(functions[name], texts[name]))

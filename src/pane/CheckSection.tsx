@@ -33,12 +33,49 @@ const useStyles = makeStyles({
 
 /** What was forgotten or looks wrong in the workbook, each with a way to its cell. */
 export function CheckSection({ port }: CheckSectionProps) {
-  const styles = useStyles()
   const pane = usePaneStyles()
-  const definitions = useDefinitions()
-  const { check: say, frame, found } = useWords()
-  const portSentence = usePortSentence()
+  const { check: say, frame } = useWords()
   const headingId = useId()
+  const { result, sentence, check, go } = useCheck(port)
+  return (
+    <section className={pane.section} aria-labelledby={headingId}>
+      <h2 id={headingId} className={pane.heading}>
+        {frame.sections.Check}
+      </h2>
+      {result.is === 'reading' && <Spinner size="tiny" label={frame.readingTheWorkbook} />}
+      {result.is === 'failed' && <p className={mergeClasses(pane.line, pane.error)}>{result.sentence}</p>}
+      {result.is === 'checked' && (
+        <p role="status" className={pane.line}>
+          {countText(result.findings, say)}
+        </p>
+      )}
+      {result.is === 'checked' && result.unseen && (
+        <>
+          <p className={pane.line}>{say.unseen}</p>
+          <Button size="small" onClick={() => void check({ calculateFirst: true })}>
+            {say.calculateAndCheck}
+          </Button>
+        </>
+      )}
+      {result.is === 'checked' && <Findings findings={result.findings} onGo={(finding) => void go(finding)} />}
+      {sentence !== '' && (
+        <p role="status" className={mergeClasses(pane.line, pane.error)}>
+          {sentence}
+        </p>
+      )}
+      {/* It stays while the workbook is read: the keyboard is on it. */}
+      <Button size="small" disabledFocusable={result.is === 'reading'} onClick={() => void check()}>
+        {say.again}
+      </Button>
+    </section>
+  )
+}
+
+/** What was found in the workbook when it was last read, and why a cell could not be shown. */
+function useCheck(port: WorkbookPort) {
+  const definitions = useDefinitions()
+  const { found } = useWords()
+  const portSentence = usePortSentence()
   const [result, setResult] = useState<Result>({ is: 'reading' })
   const [sentence, setSentence] = useState('')
 
@@ -67,51 +104,32 @@ export function CheckSection({ port }: CheckSectionProps) {
     await port.select(finding).catch((error: unknown) => setSentence(portSentence(error)))
   }
 
+  return { result, sentence, check, go }
+}
+
+interface FindingsProps {
+  readonly findings: readonly Finding[]
+  readonly onGo: (finding: Finding) => void
+}
+
+function Findings({ findings, onGo }: FindingsProps) {
+  const styles = useStyles()
+  const pane = usePaneStyles()
+  const { check: say, frame } = useWords()
   return (
-    <section className={pane.section} aria-labelledby={headingId}>
-      <h2 id={headingId} className={pane.heading}>
-        {frame.sections.Check}
-      </h2>
-      {result.is === 'reading' && <Spinner size="tiny" label={frame.readingTheWorkbook} />}
-      {result.is === 'failed' && <p className={mergeClasses(pane.line, pane.error)}>{result.sentence}</p>}
-      {result.is === 'checked' && (
-        <p role="status" className={pane.line}>
-          {countText(result.findings, say)}
-        </p>
-      )}
-      {result.is === 'checked' && result.unseen && (
-        <>
-          <p className={pane.line}>{say.unseen}</p>
-          <Button size="small" onClick={() => void check({ calculateFirst: true })}>
-            {say.calculateAndCheck}
-          </Button>
-        </>
-      )}
-      {result.is === 'checked' && (
-        <ul className={styles.list}>
-          {result.findings.map((finding, index) => (
-            <li key={index} className={styles.finding}>
-              <Button size="small" onClick={() => void go(finding)}>
-                {frame.place(finding)}
-              </Button>{' '}
-              <span className={mergeClasses(styles.kind, finding.kind === 'error' ? pane.error : styles.doubt)}>
-                {say.kinds[finding.kind]}
-              </span>
-              <div>{finding.sentence}</div>
-            </li>
-          ))}
-        </ul>
-      )}
-      {sentence !== '' && (
-        <p role="status" className={mergeClasses(pane.line, pane.error)}>
-          {sentence}
-        </p>
-      )}
-      {/* It stays while the workbook is read: the keyboard is on it. */}
-      <Button size="small" disabledFocusable={result.is === 'reading'} onClick={() => void check()}>
-        {say.again}
-      </Button>
-    </section>
+    <ul className={styles.list}>
+      {findings.map((finding, index) => (
+        <li key={index} className={styles.finding}>
+          <Button size="small" onClick={() => onGo(finding)}>
+            {frame.place(finding)}
+          </Button>{' '}
+          <span className={mergeClasses(styles.kind, finding.kind === 'error' ? pane.error : styles.doubt)}>
+            {say.kinds[finding.kind]}
+          </span>
+          <div>{finding.sentence}</div>
+        </li>
+      ))}
+    </ul>
   )
 }
 

@@ -1,8 +1,9 @@
 import { makeStyles, SearchBox, tokens } from '@fluentui/react-components'
 import { useDeferredValue, useEffect, useId, useMemo, useRef, useState } from 'react'
+import type { Definition } from '../core/definition/definition'
 import type { Words } from '../wording/words'
 import type { SelectedCell, WorkbookPort } from '../workbook/port'
-import { FunctionEntry } from './FunctionEntry'
+import { FunctionGroup } from './FunctionGroup'
 import { functionsUsed } from './functionsUsed'
 import { groupBySubject } from './groupBySubject'
 import { isEmptyQuery, searchOf } from './search'
@@ -54,14 +55,6 @@ const useStyles = makeStyles({
     paddingBottom: tokens.spacingVerticalXXL,
     '@media (max-height: 400px)': { flexShrink: 0, overflowY: 'visible' },
   },
-  subject: {
-    margin: 0,
-    padding: `${tokens.spacingVerticalM} ${tokens.spacingHorizontalM} ${tokens.spacingVerticalXS}`,
-    fontSize: tokens.fontSizeBase300,
-    lineHeight: tokens.lineHeightBase300,
-    fontWeight: tokens.fontWeightSemibold,
-  },
-  entries: { listStyleType: 'none', margin: 0, padding: 0 },
 })
 
 /** The functions by subject, or those that a search finds; one of them opened. */
@@ -70,26 +63,12 @@ export function FunctionsSection({ port, cell, asked }: FunctionsSectionProps) {
   const { functions: say, frame, subjectNames } = useWords()
   const definitions = useDefinitions()
   const headingId = useId()
-  const [query, setQuery] = useState('')
-  const [openId, setOpenId] = useState<string>()
   const list = useRef<HTMLDivElement>(null)
   // What answers first comes first: the tabs and the search are drawn and taken, and then the list.
   const listIsDue = useDeferredValue(true, false)
   const search = useMemo(() => searchOf(definitions), [definitions])
   const used = useMemo(() => functionsUsed(cell?.formula ?? '', definitions), [cell?.formula, definitions])
-  const onlyUsedId = used.length === 1 ? used[0]?.id : undefined
-  const cellKey = cell === undefined ? '' : `${cell.sheet}!${cell.address}`
-
-  // Whoever selects a cell of ours wants to read about its function; the key is there to open it again on the next cell.
-  useEffect(() => {
-    if (onlyUsedId !== undefined) setOpenId(onlyUsedId)
-  }, [onlyUsedId, cellKey])
-
-  useEffect(() => {
-    if (asked === undefined) return
-    setQuery('')
-    setOpenId(asked.id)
-  }, [asked])
+  const { query, setQuery, openId, setOpenId, openOnly } = useShownFunctions(cell, used, asked)
 
   function searchFor(text: string) {
     setQuery(text)
@@ -109,22 +88,8 @@ export function FunctionsSection({ port, cell, asked }: FunctionsSectionProps) {
         <h2 id={headingId} className={styles.sectionHeading}>
           {frame.sections.Functions}
         </h2>
-        <SelectedCellLine
-          cell={cell}
-          used={used}
-          onOpen={(id) => {
-            setQuery('')
-            setOpenId(id)
-          }}
-        />
-        <SearchBox
-          className={styles.search}
-          aria-label={say.search}
-          placeholder={say.searchHint}
-          dismiss={{ 'aria-label': say.clearSearch }}
-          value={query}
-          onChange={(_event, data) => searchFor(data.value)}
-        />
+        <SelectedCellLine cell={cell} used={used} onOpen={openOnly} />
+        <Search query={query} onSearch={searchFor} />
         <p role="status" className={styles.count}>
           {countText(found.length, query, say)}
         </p>
@@ -134,28 +99,63 @@ export function FunctionsSection({ port, cell, asked }: FunctionsSectionProps) {
           groups
             .filter((group) => group.definitions.length > 0)
             .map((group) => (
-              <section key={group.subject} aria-labelledby={`${headingId}-${group.subject}`}>
-                <h3 id={`${headingId}-${group.subject}`} className={styles.subject}>
-                  {group.name}
-                </h3>
-                <ul className={styles.entries}>
-                  {group.definitions.map((definition) => (
-                    <FunctionEntry
-                      key={definition.id}
-                      definition={definition}
-                      port={port}
-                      cell={cell}
-                      open={definition.id === openId}
-                      usedBySelectedCell={used.includes(definition)}
-                      onToggle={() => setOpenId(definition.id === openId ? undefined : definition.id)}
-                    />
-                  ))}
-                </ul>
-              </section>
+              <FunctionGroup
+                key={group.subject}
+                group={group}
+                headingId={headingId}
+                port={port}
+                cell={cell}
+                used={used}
+                openId={openId}
+                onOpen={setOpenId}
+              />
             ))}
       </div>
     </section>
   )
+}
+
+function Search({ query, onSearch }: { readonly query: string; readonly onSearch: (text: string) => void }) {
+  const styles = useStyles()
+  const { functions: say } = useWords()
+  return (
+    <SearchBox
+      className={styles.search}
+      aria-label={say.search}
+      placeholder={say.searchHint}
+      dismiss={{ 'aria-label': say.clearSearch }}
+      value={query}
+      onChange={(_event, data) => onSearch(data.value)}
+    />
+  )
+}
+
+/** What is searched for and which function is open. */
+function useShownFunctions(
+  cell: SelectedCell | undefined,
+  used: readonly Definition[],
+  asked: FunctionsSectionProps['asked'],
+) {
+  const [query, setQuery] = useState('')
+  const [openId, setOpenId] = useState<string>()
+  const onlyUsedId = used.length === 1 ? used[0]?.id : undefined
+  const cellKey = cell === undefined ? '' : `${cell.sheet}!${cell.address}`
+
+  function openOnly(id: string) {
+    setQuery('')
+    setOpenId(id)
+  }
+
+  // Whoever selects a cell of ours wants to read about its function; the key is there to open it again on the next cell.
+  useEffect(() => {
+    if (onlyUsedId !== undefined) setOpenId(onlyUsedId)
+  }, [onlyUsedId, cellKey])
+
+  useEffect(() => {
+    if (asked !== undefined) openOnly(asked.id)
+  }, [asked])
+
+  return { query, setQuery, openId, setOpenId, openOnly }
 }
 
 function countText(count: number, query: string, say: Words['functions']): string {

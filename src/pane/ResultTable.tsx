@@ -1,9 +1,9 @@
 import { makeStyles, mergeClasses, tokens } from '@fluentui/react-components'
-import type { Column } from '../core/definition/definition'
+import type { DescribedColumn } from '../core/definition/definition'
 import { useNumberText } from './settings/useNumberText'
 import { useWords } from './useWords'
 
-export type TableColumn = Pick<Column, 'heading' | 'unit'>
+export type TableColumn = Pick<DescribedColumn, 'heading' | 'unit'>
 
 interface ResultTableProps {
   readonly columns: readonly TableColumn[]

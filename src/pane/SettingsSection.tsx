@@ -1,24 +1,14 @@
-import {
-  Button,
-  Field,
-  Input,
-  makeStyles,
-  mergeClasses,
-  Radio,
-  RadioGroup,
-  Select,
-  tokens,
-} from '@fluentui/react-components'
-import { useId, useState } from 'react'
+import { makeStyles, mergeClasses, Radio, tokens } from '@fluentui/react-components'
+import { useId } from 'react'
 import type { DecimalMark } from '../core/quantity/decimalMark'
 import { languages, type Language } from '../wording/languages'
-import { currencyOf } from '../workbook/season/currency'
 import type { WorkbookPort } from '../workbook/port'
-import { longestCurrency, mostDecimals, type Settings } from './settings/settings'
+import { MoneyFields } from './MoneyFields'
+import { RadioField } from './RadioField'
+import type { Settings } from './settings/settings'
 import { useNumberText } from './settings/useNumberText'
 import { useSettings } from './settings/useSettings'
 import { usePaneStyles } from './usePaneStyles'
-import { usePortSentence } from './usePortSentence'
 import { useWords } from './useWords'
 
 const useStyles = makeStyles({
@@ -29,8 +19,6 @@ const useStyles = makeStyles({
     maxWidth: '420px',
     marginTop: tokens.spacingVerticalM,
   },
-  currency: { display: 'flex', flexWrap: 'wrap', gap: tokens.spacingHorizontalS },
-  code: { width: '9em' },
   sample: { fontVariantNumeric: 'tabular-nums' },
 })
 
@@ -39,26 +27,8 @@ export function SettingsSection({ port }: { readonly port: WorkbookPort }) {
   const styles = useStyles()
   const pane = usePaneStyles()
   const { settings: say, frame } = useWords()
-  const portSentence = usePortSentence()
   const headingId = useId()
   const { settings, choose, problem } = useSettings()
-  const numbers = useNumberText()
-  const [said, setSaid] = useState<{ readonly sentence: string; readonly failed: boolean }>()
-
-  async function takeCurrency() {
-    setSaid(undefined)
-    try {
-      const currency = currencyOf(await port.read())
-      if (currency !== undefined) choose({ currency })
-      setSaid({
-        sentence: currency === undefined ? say.noneInWorkbook : say.taken(currency),
-        failed: currency === undefined,
-      })
-    } catch (error) {
-      setSaid({ sentence: portSentence(error, 'reading'), failed: true })
-    }
-  }
-
   return (
     <section className={pane.section} aria-labelledby={headingId}>
       <h2 id={headingId} className={pane.heading}>
@@ -66,79 +36,54 @@ export function SettingsSection({ port }: { readonly port: WorkbookPort }) {
       </h2>
       <p className={pane.line}>{say.about}</p>
       <div className={styles.fields}>
-        <Field label={say.language} hint={say.languageHint}>
-          <RadioGroup
-            value={settings.language}
-            onChange={(_event, { value }) => choose({ language: value as Language })}
-          >
-            {Object.entries(languages).map(([language, { name }]) => (
-              <Radio key={language} value={language} label={<span lang={language}>{name}</span>} />
-            ))}
-          </RadioGroup>
-        </Field>
-        <Field label={say.numbers} hint={say.numbersHint}>
-          <RadioGroup
-            value={settings.decimalMark}
-            onChange={(_event, { value }) => choose({ decimalMark: value as DecimalMark })}
-          >
-            <Radio value="." label={say.decimalPoint('1,234.5')} />
-            <Radio value="," label={say.decimalComma('1.234,5')} />
-          </RadioGroup>
-        </Field>
-        <Field label={say.units} hint={say.unitsHint}>
-          <RadioGroup
-            value={settings.units}
-            onChange={(_event, { value }) => choose({ units: value as Settings['units'] })}
-          >
-            <Radio value="metric" label={say.metric} />
-            <Radio value="us" label={say.us} />
-          </RadioGroup>
-        </Field>
-        <div>
-          <Field label={say.currency} hint={say.currencyHint}>
-            <Input
-              className={styles.code}
-              value={settings.currency}
-              maxLength={longestCurrency}
-              autoComplete="off"
-              onChange={(_event, { value }) => {
-                setSaid(undefined)
-                choose({ currency: value.trim() })
-              }}
-            />
-          </Field>
-          <div className={styles.currency}>
-            <Button size="small" onClick={() => void takeCurrency()}>
-              {say.takeFromWorkbook}
-            </Button>
-          </div>
-          <p role="status" className={mergeClasses(pane.line, said?.failed && pane.error)}>
-            {said?.sentence}
-          </p>
-        </div>
-        <Field label={say.currencyPlace}>
-          <RadioGroup
-            value={settings.currencyPlace}
-            onChange={(_event, { value }) => choose({ currencyPlace: value as Settings['currencyPlace'] })}
-          >
-            <Radio value="before" label={say.before} />
-            <Radio value="after" label={say.after} />
-          </RadioGroup>
-        </Field>
-        <Field label={say.decimals}>
-          <Select
-            className={styles.code}
-            value={String(settings.decimals)}
-            onChange={(_event, { value }) => choose({ decimals: Number(value) })}
-          >
-            {Array.from({ length: mostDecimals + 1 }, (_, decimals) => (
-              <option key={decimals} value={decimals}>
-                {decimals}
-              </option>
-            ))}
-          </Select>
-        </Field>
+        <RadioField
+          label={say.language}
+          hint={say.languageHint}
+          value={settings.language}
+          onChoose={(value) => choose({ language: value as Language })}
+        >
+          {Object.entries(languages).map(([language, { name }]) => (
+            <Radio key={language} value={language} label={<span lang={language}>{name}</span>} />
+          ))}
+        </RadioField>
+        <RadioField
+          label={say.numbers}
+          hint={say.numbersHint}
+          value={settings.decimalMark}
+          onChoose={(value) => choose({ decimalMark: value as DecimalMark })}
+        >
+          <Radio value="." label={say.decimalPoint('1,234.5')} />
+          <Radio value="," label={say.decimalComma('1.234,5')} />
+        </RadioField>
+        <RadioField
+          label={say.units}
+          hint={say.unitsHint}
+          value={settings.units}
+          onChoose={(value) => choose({ units: value as Settings['units'] })}
+        >
+          <Radio value="metric" label={say.metric} />
+          <Radio value="us" label={say.us} />
+        </RadioField>
+        <MoneyFields port={port} />
       </div>
+      <Sample />
+      {problem !== undefined && (
+        <p role="alert" className={mergeClasses(pane.line, pane.error)}>
+          {say[problem]}
+        </p>
+      )}
+    </section>
+  )
+}
+
+/** Three numbers as they are shown now. */
+function Sample() {
+  const styles = useStyles()
+  const pane = usePaneStyles()
+  const { settings: say } = useWords()
+  const numbers = useNumberText()
+  return (
+    <>
       <h3 className={pane.heading}>{say.sample}</h3>
       <p role="status" className={mergeClasses(pane.line, styles.sample)}>
         {[
@@ -147,11 +92,6 @@ export function SettingsSection({ port }: { readonly port: WorkbookPort }) {
           numbers.measured(60, 'L loose', 'short'),
         ].join('; ')}
       </p>
-      {problem !== undefined && (
-        <p role="alert" className={mergeClasses(pane.line, pane.error)}>
-          {say[problem]}
-        </p>
-      )}
-    </section>
+    </>
   )
 }

@@ -1,20 +1,21 @@
 import { Button, makeStyles, mergeClasses, tokens } from '@fluentui/react-components'
-import { lazy, Suspense, useEffect, useId, useMemo, useRef, useState } from 'react'
+import { lazy, Suspense, useId, useMemo } from 'react'
 import type { Definition } from '../core/definition/definition'
-import { plainCell } from '../derived/plainCell'
 import { workingOf } from '../derived/working'
 import type { Words } from '../wording/words'
+import type { CallInCell, ReadCell } from '../workbook/openBook'
 import type { CellPlace, SelectedCell, WorkbookPort } from '../workbook/port'
 import { callsOfFormula } from './callsOfFormula'
 import { CellsReadList } from './CellsReadList'
 import { functionsUsed } from './functionsUsed'
+import { PlainPart } from './PlainPart'
 import { useNumberText } from './settings/useNumberText'
 import { useCalls } from './useCalls'
 import { useCellsRead } from './useCellsRead'
 import { useDefinitions } from './useDefinitions'
 import { usePaneStyles } from './usePaneStyles'
-import { usePortSentence } from './usePortSentence'
 import { useProblemSentence } from './useProblemSentence'
+import { useTrail } from './useTrail'
 import { useWords } from './useWords'
 import { WorkingOfCall } from './WorkingOfCall'
 
@@ -44,108 +45,39 @@ export function WorkingSection({ port, cell }: WorkingSectionProps) {
   const pane = usePaneStyles()
   const definitions = useDefinitions()
   const headingId = useId()
+  const { working: say } = useWords()
   const calls = useCalls(port, cell)
   const formula = cell?.formula ?? ''
   const uses = functionsUsed(formula, definitions).length > 0
-  const portSentence = usePortSentence()
-  const problemSentence = useProblemSentence()
-  const shown = useMemo(
-    () =>
-      calls === 'unknown'
-        ? []
-        : callsOfFormula(formula, calls, definitions).map((call) => ({
-            ...call,
-            working: workingOf(call.definition, call.args, problemSentence),
-          })),
-    [calls, formula, definitions, problemSentence],
-  )
   const read = useCellsRead(port, cell)
-  const { working: say } = useWords()
-  const numbers = useNumberText()
-  /** The cells from which one went on to a cell that they read, the last one at the end. */
-  const [trail, setTrail] = useState<readonly CellPlace[]>([])
-  const back = useRef<HTMLSpanElement>(null)
-  const heading = useRef<HTMLHeadingElement>(null)
-  const [written, setWritten] = useState('')
-  const [failure, setFailure] = useState('')
-
-  async function calculate() {
-    setFailure('')
-    await port.calculate().catch((error: unknown) => setFailure(portSentence(error)))
-  }
-
-  async function go(place: CellPlace, nextTrail: readonly CellPlace[], said = '') {
-    setFailure('')
-    setWritten(said)
-    try {
-      await port.select(place)
-      setTrail(nextTrail)
-    } catch (error) {
-      setFailure(portSentence(error))
-    }
-  }
-
-  // The button that was pressed belongs to the cell before, and is gone by then.
-  const trailBefore = useRef(trail)
-  useEffect(() => {
-    if (trail !== trailBefore.current) (back.current?.querySelector('button') ?? heading.current)?.focus()
-    trailBefore.current = trail
-  }, [trail])
-
-  const from = trail.at(-1)
+  const shown = useShownCalls(formula, calls, definitions)
+  const { from, back, heading, said, failure, calculate, goBack, goOn } = useTrail(port)
   return (
     <section className={pane.section} aria-labelledby={headingId}>
       {from !== undefined && (
         <span ref={back}>
-          <Button size="small" onClick={() => void go(from, trail.slice(0, -1))}>
+          <Button size="small" onClick={() => goBack(from)}>
             {say.backTo(from)}
           </Button>
         </span>
       )}
-      {written !== '' && (
+      {said !== '' && (
         <p role="status" className={pane.line}>
-          {written}
+          {said}
         </p>
       )}
       <h2 id={headingId} ref={heading} tabIndex={-1} className={pane.heading}>
         {say.heading(cell)}
       </h2>
       {uses ? <code className={pane.formula}>{formula}</code> : <p className={pane.line}>{emptyText(cell, say)}</p>}
-      {cell !== undefined && formula === '' && cell.value !== null && cell.value !== '' && (
-        <p className={pane.line}>
-          {say.holdsValue(typeof cell.value === 'number' ? numbers.plain(cell.value, 'exact') : String(cell.value))}
-        </p>
-      )}
+      {cell !== undefined && formula === '' && <TypedValue value={cell.value} />}
       {failure !== '' && (
         <p role="alert" className={mergeClasses(pane.line, pane.error)}>
           {failure}
         </p>
       )}
-      {uses && calls === 'unknown' && (
-        <>
-          <p className={pane.line}>{say.unseen}</p>
-          <Button size="small" onClick={() => void calculate()}>
-            {say.calculate}
-          </Button>
-        </>
-      )}
-      {uses && calls !== 'unknown' && shown.length === 0 && <p className={pane.line}>{say.notReached}</p>}
-      {shown.map((call, index) => (
-        <WorkingOfCall key={index} id={call.definition.id} summary={call.definition.summary} working={call.working} />
-      ))}
-      {cell !== undefined && formula !== '' && read !== undefined && (
-        <>
-          <h3 className={styles.subheading}>{say.cellsItReads}</h3>
-          {read.length === 0 ? (
-            <p className={pane.line}>{say.readsNone}</p>
-          ) : (
-            <CellsReadList
-              cells={read}
-              onGo={(place) => void go(place, [...trail, { sheet: cell.sheet, address: cell.address }])}
-            />
-          )}
-        </>
-      )}
+      <CallsOfCell uses={uses} isUnseen={calls === 'unknown'} shown={shown} onCalculate={() => void calculate()} />
+      {cell !== undefined && formula !== '' && <ReadCells read={read} onGo={(place) => goOn(cell, place)} />}
       <Suspense fallback={null}>
         {cell !== undefined && calls !== 'unknown' && shown.length > 0 && (
           <div className={styles.action}>
@@ -153,13 +85,7 @@ export function WorkingSection({ port, cell }: WorkingSectionProps) {
               port={port}
               cell={cell}
               calls={calls}
-              onWritten={(sheet) =>
-                void go(
-                  { sheet, address: 'A1' },
-                  [...trail, { sheet: cell.sheet, address: cell.address }],
-                  say.written(sheet),
-                )
-              }
+              onWritten={(sheet) => goOn(cell, { sheet, address: 'A1' }, say.written(sheet))}
             />
           </div>
         )}
@@ -171,29 +97,81 @@ export function WorkingSection({ port, cell }: WorkingSectionProps) {
   )
 }
 
+/** @param calls Of the formula; 'unknown' where the host has not seen its calculation. */
+function useShownCalls(formula: string, calls: readonly CallInCell[] | 'unknown', definitions: readonly Definition[]) {
+  const problemSentence = useProblemSentence()
+  return useMemo(
+    () =>
+      calls === 'unknown'
+        ? []
+        : callsOfFormula(formula, calls, definitions).map((call) => ({
+            ...call,
+            working: workingOf(call.definition, call.args, problemSentence),
+          })),
+    [calls, formula, definitions, problemSentence],
+  )
+}
+
+function TypedValue({ value }: { readonly value: ReadCell }) {
+  const pane = usePaneStyles()
+  const { working: say } = useWords()
+  const numbers = useNumberText()
+  if (value === null || value === '') return null
+  return (
+    <p className={pane.line}>
+      {say.holdsValue(typeof value === 'number' ? numbers.plain(value, 'exact') : String(value))}
+    </p>
+  )
+}
+
+interface CallsOfCellProps {
+  /** Whether the formula calls functions of ours. */
+  readonly uses: boolean
+  readonly isUnseen: boolean
+  readonly shown: ReturnType<typeof useShownCalls>
+  readonly onCalculate: () => void
+}
+
+function CallsOfCell({ uses, isUnseen, shown, onCalculate }: CallsOfCellProps) {
+  const pane = usePaneStyles()
+  const { working: say } = useWords()
+  return (
+    <>
+      {uses && isUnseen && (
+        <>
+          <p className={pane.line}>{say.unseen}</p>
+          <Button size="small" onClick={onCalculate}>
+            {say.calculate}
+          </Button>
+        </>
+      )}
+      {uses && !isUnseen && shown.length === 0 && <p className={pane.line}>{say.notReached}</p>}
+      {shown.map((call, index) => (
+        <WorkingOfCall key={index} id={call.definition.id} summary={call.definition.summary} working={call.working} />
+      ))}
+    </>
+  )
+}
+
+interface ReadCellsProps {
+  readonly read: ReturnType<typeof useCellsRead>
+  readonly onGo: (place: CellPlace) => void
+}
+
+function ReadCells({ read, onGo }: ReadCellsProps) {
+  const styles = useStyles()
+  const pane = usePaneStyles()
+  const { working: say } = useWords()
+  if (read === undefined) return null
+  return (
+    <>
+      <h3 className={styles.subheading}>{say.cellsItReads}</h3>
+      {read.length === 0 ? <p className={pane.line}>{say.readsNone}</p> : <CellsReadList cells={read} onGo={onGo} />}
+    </>
+  )
+}
+
 function emptyText(cell: SelectedCell | undefined, say: Words['working']): string {
   if (cell === undefined) return say.selectCell
   return cell.formula === '' ? say.noFormula : say.noneOfOurs
-}
-
-function PlainPart({
-  formula,
-  definitions,
-}: {
-  readonly formula: string
-  readonly definitions: readonly Definition[]
-}) {
-  const pane = usePaneStyles()
-  const { working: say } = useWords()
-  const plain = plainCell(formula, definitions)
-  if ('formula' in plain) return <code className={pane.formula}>{plain.formula}</code>
-  return plain.without.map(({ id, reason, check }) => (
-    <div key={id}>
-      <p className={pane.line}>
-        {say.because({ kind: 'function', id, ...(reason !== undefined && { reason }) })}
-        {check !== undefined && ` ${say.checkFollows}`}
-      </p>
-      {check !== undefined && <code className={pane.formula}>{check}</code>}
-    </div>
-  ))
 }

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react'
-import { labelsOf, mostRows } from '../workbook/labels'
+import { labelsOf } from '../workbook/labels'
+import { mostRows } from '../workbook/sheetHeadings'
 import type { OpenCell, ReadCell } from '../workbook/openBook'
 import type { SelectedCell, WorkbookPort } from '../workbook/port'
 import { cellsRead, isOneCell, type CellsRead } from '../workbook/working/cellsRead'

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react'
-import type { Definition } from '../core/definition/definition'
+import type { CellFunction } from '../core/definition/definition'
 import { tryCall, type Tried } from '../derived/tryCall'
 import { textInFormula, typedArgument, type TypedArgument } from './typedArgument'
 import type { WorkbookPort } from '../workbook/port'
@@ -19,7 +19,7 @@ export interface FormCall {
 
 /** The call that the texts of a form stand for, tried with what the cells hold now. */
 export function useFormCall(
-  definition: Definition,
+  definition: CellFunction,
   texts: readonly string[],
   sheet: string,
   port: WorkbookPort,

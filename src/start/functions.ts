@@ -4,6 +4,6 @@
  */
 import { callLogOfPage } from '../excel/callLog'
 import { associateFunctions } from '../excel/customFunctions'
-import { catalogue } from '../functions/catalogue'
+import { functions } from '../functions/functions'
 
-if (typeof CustomFunctions !== 'undefined') associateFunctions(catalogue, callLogOfPage())
+if (typeof CustomFunctions !== 'undefined') associateFunctions(Object.values(functions), callLogOfPage())

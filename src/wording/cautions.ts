@@ -1,5 +1,5 @@
 /** Which cautions go with which function. The sentences stand with those of their language, from which every other says the same. */
-import type { Definition, Subject } from '../core/definition/definition'
+import type { CellFunction, Subject } from '../core/definition/definition'
 import { cautions as english } from './en/cautions'
 
 export type Caution = keyof typeof english.things
@@ -44,4 +44,4 @@ export function cautionSentences(named: readonly Caution[], { things, deferring 
   return named.length === 0 ? [] : [...new Set(named.map((name) => things[name])), deferring]
 }
 
-type Handling = Pick<Definition, 'id' | 'subject'>
+type Handling = Pick<CellFunction, 'id' | 'subject'>

@@ -1,5 +1,5 @@
 /** What the sentences about problems are made of in every language. */
-import { placeOf, type Definition } from '../core/definition/definition'
+import type { CellFunction } from '../core/definition/definition'
 import type { Parameter } from '../core/definition/parameter'
 import type { NoAnswer, Problem, Refusal } from '../core/definition/problem'
 import { withMark, type DecimalMark } from '../core/quantity/decimalMark'
@@ -13,7 +13,7 @@ export interface Context {
   readonly parameter: Parameter | undefined
   /** "Type a number in mL, such as 65, or text with a unit, such as "65 mL"." */
   readonly type: string
-  readonly definition: Definition
+  readonly definition: CellFunction
   readonly mark: DecimalMark
   readonly n: Shown
 }
@@ -40,7 +40,7 @@ interface ProblemWords {
 export function sentenceIn(
   { refusals, noAnswers, row, typeSomething }: ProblemWords,
   problem: Problem,
-  definition: Definition,
+  definition: CellFunction,
   mark: DecimalMark,
 ): string {
   const n = (number: string) => withMark(number, mark)
@@ -48,24 +48,15 @@ export function sentenceIn(
   const name = problem.parameter ?? ''
   const parameter = definition.parameters[name]
   const place = problem.row === undefined ? name : `${name}, ${row} ${problem.row},`
-  const type = parameter === undefined ? '' : typeSomething(parameter, exampleOf(definition, name), n)
+  const type = parameter === undefined ? '' : typeSomething(parameter, exampleOf(parameter), n)
   return (refusals[problem.code] as RefusalSentence)(problem, { place, name, parameter, type, definition, mark, n })
 }
 
-/** What the first example of the function that gives this argument has there, in a cell that is not blank. */
-function exampleOf(definition: Definition, name: string): string {
-  for (const { given } of definition.examples) {
-    const argument = given[placeOf(definition, name)]
-    const first = Array.isArray(argument)
-      ? (argument as readonly (number | string)[]).find((cell) => cell !== '')
-      : argument
-    if (typeof first === 'number') return String(first)
-    if (typeof first === 'string')
-      return definition.parameters[name]?.takes === 'text' ? first : String(parseFloat(first))
-  }
-  const parameter = definition.parameters[name]
-  if (typeof parameter?.default === 'number' && parameter.default > 0) return String(parameter.default)
-  return parameter?.share === true ? '0.05' : '1'
+/** What a cell of the argument may hold. */
+function exampleOf({ example, default: fallback, share }: Parameter): string {
+  if (example !== undefined) return String(example)
+  if (typeof fallback === 'number' && fallback > 0) return String(fallback)
+  return share === true ? '0.05' : '1'
 }
 
 export const unitList: Readonly<Record<Dimension, string>> = {

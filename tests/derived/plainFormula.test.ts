@@ -306,6 +306,11 @@ async function besideEachOther(
   return blocks.map((pair) => pair.map((block) => block[0]![0]?.value))
 }
 
+test('what is left out and has no default is an empty text in the plain formula, which counts as blank', () => {
+  const standing = plainOf(definitionOf('STANDING'), ['A1:A3', 'B1:B3', 'C1:C3'])
+  expect('formula' in standing && standing.formula).toContain('IF(LEN("")>0')
+})
+
 test('an exact tie counts as reached in the plain formula of BREAKEVEN as in the function, for small money and for large', async () => {
   // Over so many rounds first cost and washing come to exactly single use, as the sheet shows it in 15 digits.
   const ties = [0.001, 1, 1000, 100_000].flatMap((scale) => [2, 7, 9, 13, 46, 56].map((rounds) => ({ scale, rounds })))

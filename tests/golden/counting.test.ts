@@ -1,4 +1,4 @@
-/** BATCHSPREAD and OVERSTICK against published data and ratios. */
+/** BATCHSPREAD, OVERSTICK and MOTHERPLANTS against published data and ratios. */
 import { describe, expect, test } from 'vitest'
 import { goldenTests, refusal, step, value, type GoldenRow } from './golden'
 
@@ -140,6 +140,39 @@ const rows: readonly GoldenRow[] = [
     within: 0,
     is: 'cuttings for no liner',
     computed: () => value('OVERSTICK', 0, [0.8], 0.1, 1),
+    source: 'definition',
+    standing: 'derived',
+  },
+  {
+    expected: 15,
+    within: 0,
+    is: 'geranium stock plants on the square metre that gives 30 cuttings a week at 2 a plant',
+    computed: () => value('MOTHERPLANTS', 30, 2, 1),
+    source: 'faust-dole-lopez',
+    standing: 'printed',
+  },
+  {
+    expected: 15,
+    within: 0,
+    is: 'the same for 45 a week at 3 a plant',
+    computed: () => value('MOTHERPLANTS', 45, 3, 1),
+    source: 'faust-dole-lopez',
+    standing: 'printed',
+  },
+  // 1,000 / (3 x 4 x 0.8) = 104.17, and / 0.9 = 115.74: the reserve divides, and adding a tenth would give 114.58.
+  {
+    expected: 116,
+    within: 0,
+    is: 'stock plants for 1,000 cuttings at 3 in each of 4 flushes, four fifths fit, a tenth in reserve',
+    computed: () => value('MOTHERPLANTS', 1000, 3, 4, 0.8, 0.1),
+    source: 'definition',
+    standing: 'derived',
+  },
+  {
+    expected: 0,
+    within: 0,
+    is: 'stock plants for no cutting',
+    computed: () => value('MOTHERPLANTS', 0, 3, 4),
     source: 'definition',
     standing: 'derived',
   },

@@ -194,53 +194,40 @@ describe('ODDS', () => {
 const summed = defineBySteps({
   id: 'SUMMED',
   subject: 'review',
-  summary: 'Adds nothing.',
-  convention: 'None.',
   parameters: {
     idle: number('pieces', { text: 'what counts for nothing' }),
     amount: quantity('L', { text: 'what counts' }),
   },
-  result: { name: 'sum', text: 'the amount', unit: 'L' },
+  result: { name: 'sum', unit: 'L' },
   steps: [['sum', 'amount + 0 * idle', 'L', 'the amount']],
-  examples: [],
 })
 
 const counted = defineBySteps({
   id: 'COUNTED',
   subject: 'review',
-  summary: 'Gives a count back.',
-  convention: 'None.',
   parameters: { count: number('pieces', { text: 'a count', whole: true, atLeast: 0 }) },
-  result: { name: 'same', text: 'the count', unit: 'pieces' },
+  result: { name: 'same', unit: 'pieces' },
   steps: [['same', 'count * 1', 'pieces', 'the count']],
-  examples: [],
 })
 
 const divided = defineBySteps({
   id: 'DIVIDED',
   subject: 'review',
-  summary: 'Divides by a count.',
-  convention: 'None.',
   parameters: { count: number('pieces', { text: 'a count, which may be 0 in a draw', whole: true }) },
-  result: { name: 'each', text: 'one by the count', unit: 'pieces' },
+  result: { name: 'each', unit: 'pieces' },
   steps: [['each', 'IF(count = 0, 1 / count, 1)', 'pieces', 'one by the count']],
-  examples: [],
 })
 
 /** It answers at 0, 1 and 2 and nowhere between. */
 const picky = defineByMethod({
   id: 'PICKY',
   subject: 'review',
-  summary: 'Answers at three values.',
-  convention: 'None.',
   parameters: { amount: number('pieces', { text: 'an amount' }) },
-  result: { name: 'one', text: 'one', unit: 'pieces' },
+  result: { name: 'one', unit: 'pieces' },
   method: ({ amount }) =>
     amount.isInteger()
       ? { value: one, working: () => [] }
       : { problem: { kind: 'noAnswer', code: 'needsTooMany', most: '1' } },
-  plain: { reason: 'A test.' },
-  examples: [],
 })
 
 /** The rows that ODDS gives of functions made for these tests, whose draws can be told. */

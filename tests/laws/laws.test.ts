@@ -177,6 +177,15 @@ describe.each(catalogue.map((definition) => [definition.id, definition] as const
     },
   )
 
+  test.each(names.filter((name) => definition.parameters[name]!.example !== undefined))(
+    '%s: what its sentences say to type is not refused',
+    (name) => {
+      const { example, shape } = definition.parameters[name]!
+      const typed = shape === 'line' ? [[example], ...restOfRange(name)] : example
+      expect(withArgument(name, typed)).not.toHaveProperty('code', '#VALUE!')
+    },
+  )
+
   test.each(names)('%s: a wrong shape is refused, and the sentence names the size', (name) => {
     const block = [
       [1, 1, 1],

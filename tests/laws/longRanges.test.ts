@@ -43,6 +43,7 @@ test.each([
     (n: number) => [195, column(n, (row) => `pack ${row}`), column(n, () => 60), column(n, () => 9)],
   ],
   ['QUOTE', 'quantities', 200, (n: number) => [0.4, column(n, (row) => row + 1), column(n, () => 0.3)]],
+  ['ONTRACK', 'growing', 1000, (n: number) => [195, column(n, () => 1), 0.5]],
   [
     'COMPARE',
     'names',

@@ -1,7 +1,8 @@
 /** The cheapest order against the solver HiGHS (MIT), and against every order of small purchases. */
 import loadHighs, { type Highs } from 'highs'
 import { expect, test } from 'vitest'
-import { cheapestOrders, litresToBeHad, type Purchase } from '../../src/core/method/cheapestOrder'
+import { cheapestOrders } from '../../src/core/method/cheapestOrder'
+import { litresToBeHad, type Purchase } from '../../src/core/method/purchase'
 import { refusal, table } from '../golden/golden'
 import {
   argumentsOf,

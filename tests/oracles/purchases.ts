@@ -1,5 +1,5 @@
 /** Random purchases, the same on every run, and the cost of an order by the words of the contract. */
-import type { Order, Pack, Purchase } from '../../src/core/method/cheapestOrder'
+import type { Order, Pack, Purchase } from '../../src/core/method/purchase'
 
 /** Whole numbers below the limit, from a seed (mulberry32, public domain). */
 export function randomFrom(seed: number): (limit: number) => number {

@@ -17,10 +17,10 @@ function said(english: string): string {
 }
 
 function textsOf(definition: Definition): readonly string[] {
-  const { summary, convention, parameters, result, body, examples } = definition
+  const { summary, convention, parameters, result, body, plain, examples } = definition
   const columns = Object.values(result.columns ?? {})
   const steps = 'steps' in body ? body.steps : []
-  const plain = 'plain' in body && 'reason' in body.plain ? [body.plain.reason] : []
+  const reason = plain !== undefined && 'reason' in plain ? [plain.reason] : []
   const workings = examples.flatMap(({ given }) => {
     const evaluation = evaluate(definition, given)
     if (!('result' in evaluation)) throw new Error(`${definition.id} has an example without a working`)
@@ -32,7 +32,7 @@ function textsOf(definition: Definition): readonly string[] {
   return [
     summary,
     convention,
-    ...plain,
+    ...reason,
     result.text,
     result.unit,
     // A name of several words stays as it is.

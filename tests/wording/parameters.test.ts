@@ -60,17 +60,13 @@ describe('the signature of a function', () => {
     const definition = defineByMethod({
       id: 'SAMPLE',
       subject: 'volume',
-      summary: '',
-      convention: '',
       parameters: {
         litres: quantity('L', { text: 'a' }),
         spill: share({ text: 'a', default: 0 }),
         batch: share({ text: 'a', optional: true }),
       },
-      result: { name: 'litres', text: '', unit: 'L' },
+      result: { name: 'litres', unit: 'L' },
       method: ({ litres }) => ({ value: litres, working: () => [] }),
-      plain: { formula: 'litres' },
-      examples: [],
     })
     expect(signature(definition)).toBe('STICK.SAMPLE(litres, [spill], [batch])')
   })

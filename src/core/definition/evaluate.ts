@@ -4,8 +4,8 @@ import type { Value } from '../expression/expression'
 import type {
   Arguments,
   Cell,
+  CellFunction,
   Columns,
-  Definition,
   MethodResult,
   Parameters,
   RefusalWithoutKind,
@@ -46,7 +46,7 @@ export type Evaluation<P extends Parameters = Parameters, C extends Columns = Co
   | { readonly cellError: CellError }
 
 export function evaluate<P extends Parameters, C extends Columns>(
-  definition: Definition<P, C>,
+  definition: CellFunction<P, C>,
   given: readonly unknown[],
 ): Evaluation<P, C> {
   const read = readArguments(definition.parameters, given)
@@ -60,7 +60,7 @@ export function evaluate<P extends Parameters, C extends Columns>(
 
 /** What the body gives: both kinds of it in one form. */
 function computed<P extends Parameters, C extends Columns>(
-  { body }: Definition<P, C>,
+  { body }: CellFunction<P, C>,
   { args }: Read,
 ): MethodResult<C> {
   if (!('steps' in body)) return body.method(args as Arguments<P>)
@@ -95,7 +95,7 @@ interface Read {
   readonly layout: Layout | undefined
 }
 
-type Named<C extends Columns = Columns> = Pick<Definition<Parameters, C>, 'id' | 'result'>
+type Named<C extends Columns = Columns> = Pick<CellFunction<Parameters, C>, 'id' | 'result'>
 
 const outsideCells = { problems: [{ kind: 'refused', code: 'resultOutsideCells' }] } as const
 

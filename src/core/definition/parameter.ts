@@ -31,6 +31,8 @@ export interface Parameter<Value = unknown> {
    */
   readonly list?: string
   readonly optional: boolean
+  /** What a sentence gives as an example of what to type, where it is not the default, or 1, or of a share 0.05. */
+  readonly example?: number | string
   /** The value of a missing argument, or of a blank cell in a range, or the parameter whose value it takes then. */
   readonly default?: number | { readonly sameAs: string }
   /** Never set: it carries the type that the argument has once it was read. */
@@ -38,6 +40,7 @@ export interface Parameter<Value = unknown> {
 }
 
 interface Range {
+  readonly example?: number
   readonly atLeast?: number
   readonly above?: number
   readonly atMost?: number
@@ -48,18 +51,23 @@ interface Range {
   readonly list?: string
 }
 
-interface Required {
+interface Named {
+  readonly example?: string
+}
+
+interface Described {
   readonly text: string
+  readonly example?: number | string
+}
+interface Required extends Described {
   readonly optional?: never
   readonly default?: never
 }
-interface Defaulted {
-  readonly text: string
+interface Defaulted extends Described {
   readonly default: number | { readonly sameAs: string }
   readonly optional?: never
 }
-interface Omittable {
-  readonly text: string
+interface Omittable extends Described {
   readonly optional: true
   readonly default?: never
 }
@@ -69,20 +77,32 @@ type Read<N extends Need, Value> = Parameter<N extends Omittable ? Value | undef
 /** A range has a value for every place that counts; where it may be left out, its blank cells have none. */
 type ReadLine<N extends Need, Value> = Parameter<readonly (N extends Omittable ? Value | undefined : Value)[]>
 
-function build<N extends Need, Value>(
-  need: N,
-  rest: Omit<Parameter, 'text' | 'optional' | 'default' | 'value'>,
-): Read<N, Value> {
-  const optional = need.optional === true || need.default !== undefined
-  const { text } = need
-  return { ...rest, text, optional, ...(need.default === undefined ? {} : { default: need.default }) } as Read<N, Value>
+function build<N extends Need, Value>(need: N, rest: Omit<Parameter, keyof Need | 'value'>): Read<N, Value> {
+  const { text, example, default: fallback } = need
+  return {
+    ...rest,
+    text,
+    ...(example !== undefined && { example }),
+    optional: need.optional === true || fallback !== undefined,
+    ...(fallback !== undefined && { default: fallback }),
+  } as Parameter as Read<N, Value>
 }
 
-function buildLine<N extends Need, Value>(
-  need: N,
-  rest: Omit<Parameter, 'text' | 'optional' | 'default' | 'value'>,
-): ReadLine<N, Value> {
+function buildLine<N extends Need, Value>(need: N, rest: Omit<Parameter, keyof Need | 'value'>): ReadLine<N, Value> {
   return build<N, Value>(need, rest) as Parameter as ReadLine<N, Value>
+}
+
+/** The same parameters, with other examples of what to type. */
+export function withExamples<P extends Readonly<Record<string, Parameter>>>(
+  parameters: P,
+  examples: { readonly [K in keyof P]?: number | string },
+): P {
+  return Object.fromEntries(
+    Object.entries(parameters).map(([name, parameter]) => {
+      const example = examples[name]
+      return [name, example === undefined ? parameter : { ...parameter, example }]
+    }),
+  ) as P
 }
 
 const cell = { takes: 'number', shape: 'cell' } as const
@@ -131,16 +151,16 @@ export function shares<N extends Need>(need: N & Range): ReadLine<N, Decimal> {
   return buildLine<N, Decimal>(need, { ...line, unit: 'share', share: true, ...limits({ atLeast: 0, ...need }) })
 }
 
-export function text<N extends Need>(need: N): Read<N, string> {
+export function text<N extends Need>(need: N & Named): Read<N, string> {
   return build<N, string>(need, { takes: 'text', shape: 'cell', unit: 'text' })
 }
 
 /** A row or a column of names; a number in a cell is a name too. */
-export function texts<N extends Need>(need: N & Pick<Range, 'list'>): ReadLine<N, string> {
+export function texts<N extends Need>(need: N & Named & Pick<Range, 'list'>): ReadLine<N, string> {
   return buildLine<N, string>(need, { takes: 'text', shape: 'line', unit: 'text', ...limits(need) })
 }
 
-function limits(range: Range): Range {
+function limits(range: Omit<Range, 'example'>): Omit<Range, 'example'> {
   const kept: { -readonly [K in keyof Range]: Range[K] } = {}
   if (range.atLeast !== undefined && range.above === undefined) kept.atLeast = range.atLeast
   if (range.above !== undefined) kept.above = range.above

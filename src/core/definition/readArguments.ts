@@ -196,7 +196,7 @@ interface Line {
 function asLine(value: unknown): Line | Fault {
   if (!Array.isArray(value)) return { cells: [value], lies: 'column' }
   const rows: unknown[][] = value.map((row: unknown) => (Array.isArray(row) ? row : [row]))
-  const columns = Math.max(0, ...rows.map((row) => row.length))
+  const columns = rows.reduce((most, row) => Math.max(most, row.length), 0)
   if (rows.length === 1) return { cells: rows[0]!, lies: 'row' }
   if (columns === 1) return { cells: rows.map((row) => row[0]), lies: 'column' }
   return { code: 'notOneLine', rows: rows.length, columns }

@@ -1,4 +1,4 @@
-import type { Parameters, Step, StepDefinition } from './definition'
+import type { Parameters, Step, StepFunction } from './definition'
 import { readsName, type Environment, type Value } from '../expression/expression'
 
 /** Computes the steps in order, adds each to the environment, and returns the last. */
@@ -16,7 +16,7 @@ export function runSteps(steps: readonly Step[], environment: Environment): Valu
 export type Numbers<P extends Parameters> = { readonly [K in keyof P]: Value }
 
 /** The result of a function for arguments that were read already. */
-export function resultOfSteps<P extends Parameters>({ body }: StepDefinition<P>, args: Numbers<P>): Value {
+export function resultOfSteps<P extends Parameters>({ body }: StepFunction<P>, args: Numbers<P>): Value {
   return runSteps(body.steps, { ...args })
 }
 
@@ -32,7 +32,7 @@ export function valuesOfSteps<S extends string>(
 
 /** The steps before the first that reads an argument, the same whatever it is, and the steps from there on. */
 export function splitWhereRead<P extends Parameters, S extends string>(
-  { body: { steps } }: StepDefinition<P, S>,
+  { body: { steps } }: StepFunction<P, S>,
   argument: keyof P & string,
 ): readonly [before: readonly Step<S>[], from: readonly Step<S>[]] {
   const first = steps.findIndex(({ expression }) => readsName(expression.tree, argument))

@@ -111,7 +111,7 @@ export function leastFurther(
     return of.reduce((sum, chance, place) => sum + chance * tail(need - from - place), 0) >= confidence - tieTolerance
   }
   if (isMet(0)) return 0
-  let [tooFew, enough] = [0, 1]
+  let [tooFew, enough] = [0, Math.min(1, most)]
   while (enough < most && !isMet(enough)) [tooFew, enough] = [enough, Math.min(2 * enough, most)]
   if (enough === most && !isMet(most)) return undefined
   while (enough > tooFew + 1) {

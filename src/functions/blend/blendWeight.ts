@@ -1,23 +1,25 @@
-import { defineBySteps } from '../../core/definition/definition'
+import { defineBySteps, type TextsOf } from '../../core/definition/definition'
 import { numbers, quantities, share } from '../../core/definition/parameter'
 
 export const blendWeight = defineBySteps({
   id: 'BLENDWEIGHT',
   subject: 'blend',
-  summary: 'Weight of a litre of finished mix, dry or watered.',
-  convention:
-    'Weight adds up from the parts; air space, water capacity and pH do not, and are not computed. waterHeldShare is water as a share of the finished volume, at 1 kg to the litre.',
   parameters: {
     parts: numbers('parts', { text: 'parts by volume, one cell a component', notAllZero: true }),
-    bulkDensitiesKgM3: quantities('kg/m3', { text: 'loose bulk density of each dry component', atLeast: 0 }),
-    mixShrink: share({ text: 'share of the summed volumes that vanishes in mixing', default: 0, below: 1 }),
+    bulkDensitiesKgM3: quantities('kg/m3', {
+      text: 'loose bulk density of each dry component',
+      example: 1600,
+      atLeast: 0,
+    }),
+    mixShrink: share({ text: 'share of the summed volumes that vanishes in mixing', example: 0, default: 0, below: 1 }),
     waterHeldShare: share({
       text: 'water held after watering, as a share of the finished volume',
+      example: 0.33,
       default: 0,
       atMost: 1,
     }),
   },
-  result: { name: 'weight', text: 'weight of a litre of finished mix', unit: 'kg per L' },
+  result: { name: 'weight', unit: 'kg per L' },
   steps: [
     [
       'componentWeight',
@@ -33,6 +35,13 @@ export const blendWeight = defineBySteps({
       'dry weight and the water of a finished litre',
     ],
   ],
+})
+
+export const blendWeightText: TextsOf<typeof blendWeight> = {
+  summary: 'Weight of a litre of finished mix, dry or watered.',
+  convention:
+    'Weight adds up from the parts; air space, water capacity and pH do not, and are not computed. waterHeldShare is water as a share of the finished volume, at 1 kg to the litre.',
+  result: 'weight of a litre of finished mix',
   examples: [
     {
       text: 'Dry sand of 1,600 kg/m3 that holds a third of its volume in water',
@@ -47,4 +56,4 @@ export const blendWeight = defineBySteps({
       source: 'definition',
     },
   ],
-})
+}

@@ -1,49 +1,37 @@
 import { headingRow, inOrder } from '../../core/definition/columns'
-import { defineTable, type Cell } from '../../core/definition/definition'
+import { defineTable, type Cell, type TextsOf } from '../../core/definition/definition'
 import { numbers, quantities, quantity, share, texts } from '../../core/definition/parameter'
 import { Decimal, one, zero } from '../../core/quantity/decimal'
 import { roundDownToWhole, roundUpToWhole } from '../../core/quantity/rounding'
 
 const columns = {
-  item: { heading: 'item', text: 'a component, an additive or the finished mix', unit: 'text' },
-  unit: { heading: 'unit', text: 'what its amounts are in', unit: 'text' },
-  fullLoad: { heading: 'full load', text: 'what goes into a full load', unit: 'L or kg' },
-  fullLoads: { heading: 'full loads', text: 'full loads to mix', unit: 'loads' },
-  lastLoad: {
-    heading: 'last load',
-    text: 'what goes into the last, smaller load; 0 where there is none',
-    unit: 'L or kg',
-  },
-  together: { heading: 'together', text: 'what goes into all loads', unit: 'L or kg' },
+  item: { heading: 'item' },
+  unit: { heading: 'unit' },
+  fullLoad: { heading: 'full load' },
+  fullLoads: { heading: 'full loads' },
+  lastLoad: { heading: 'last load' },
+  together: { heading: 'together' },
 }
 
 export const mixLoads = defineTable({
   id: 'MIXLOADS',
   subject: 'blend',
-  summary:
-    'What goes into each mixer load of a blend: litres of each component, and kg of lime, feed and wetting agent.',
-  convention:
-    'The mixer takes loose litres: all components together as they are filled in, before they shrink; where its maker states finished mix, divide that by 1 - mixShrink. Additives are weighed for the finished mix, not for the summed components. All loads are full but the last, which is as much smaller as it comes out. In each row full load x full loads + last load is together. Without names the components and additives are numbered as they come.',
   parameters: {
-    finishedLitres: quantity('L', { text: 'finished mix that is needed', atLeast: 0 }),
+    finishedLitres: quantity('L', { text: 'finished mix that is needed', example: 2500, atLeast: 0 }),
     parts: numbers('parts', { text: 'parts by volume, one cell a component', notAllZero: true }),
-    mixerLitres: quantity('L', { text: 'loose litres that the mixer takes at a time', above: 0 }),
-    mixShrink: share({ text: 'share of the summed volumes that vanishes in mixing', default: 0, below: 1 }),
+    mixerLitres: quantity('L', { text: 'loose litres that the mixer takes at a time', example: 1000, above: 0 }),
+    mixShrink: share({ text: 'share of the summed volumes that vanishes in mixing', example: 0, default: 0, below: 1 }),
     additiveKgM3: quantities('kg/m3', {
       text: 'weight of each additive for a cubic metre of finished mix',
+      example: 3,
       optional: true,
       atLeast: 0,
       list: 'additives',
     }),
-    partNames: texts({ text: 'the names of the components', optional: true }),
-    additiveNames: texts({ text: 'the names of the additives', optional: true, list: 'additives' }),
+    partNames: texts({ text: 'the names of the components', example: 'peat', optional: true }),
+    additiveNames: texts({ text: 'the names of the additives', example: 'lime', optional: true, list: 'additives' }),
   },
-  result: {
-    name: 'loads',
-    text: 'a row for each component and additive, then the finished mix',
-    unit: 'table',
-    columns,
-  },
+  result: { name: 'loads', unit: 'table', columns },
   method: ({ finishedLitres, parts, mixerLitres, mixShrink, additiveKgM3, partNames, additiveNames }) => {
     const stays = one.sub(mixShrink)
     const loose = finishedLitres.div(stays)
@@ -104,7 +92,23 @@ export const mixLoads = defineTable({
       ],
     }
   },
-  plain: {
+})
+
+export const mixLoadsText: TextsOf<typeof mixLoads> = {
+  summary:
+    'What goes into each mixer load of a blend: litres of each component, and kg of lime, feed and wetting agent.',
+  convention:
+    'The mixer takes loose litres: all components together as they are filled in, before they shrink; where its maker states finished mix, divide that by 1 - mixShrink. Additives are weighed for the finished mix, not for the summed components. All loads are full but the last, which is as much smaller as it comes out. In each row full load x full loads + last load is together. Without names the components and additives are numbered as they come.',
+  result: 'a row for each component and additive, then the finished mix',
+  columns: {
+    item: { text: 'a component, an additive or the finished mix', unit: 'text' },
+    unit: { text: 'what its amounts are in', unit: 'text' },
+    fullLoad: { text: 'what goes into a full load', unit: 'L or kg' },
+    fullLoads: { text: 'full loads to mix', unit: 'loads' },
+    lastLoad: { text: 'what goes into the last, smaller load; 0 where there is none', unit: 'L or kg' },
+    together: { text: 'what goes into all loads', unit: 'L or kg' },
+  },
+  plain: (columns) => ({
     formula:
       'LET(partEach, TOCOL(parts, 1), stays, 1 - mixShrink, loose, finishedLitres / stays, ' +
       'fullCount, INT(ROUND(loose / mixerLitres, 9)), lastLoose, IF(ROUND(loose / mixerLitres - fullCount, 9) > 0, loose - fullCount * mixerLitres, 0), ' +
@@ -127,7 +131,7 @@ export const mixLoads = defineTable({
         lastLoad: 'perLoose * lastLoose',
         together: 'perLoose * (mixerLitres * fullCount + lastLoose)',
       })})))`,
-  },
+  }),
   examples: [
     {
       text: '2,500 L of peat and perlite, half and half, from a mixer of 1,000 L, with 3 kg of lime to the cubic metre',
@@ -153,4 +157,4 @@ export const mixLoads = defineTable({
       source: 'rootmaker-faq',
     },
   ],
-})
+}

@@ -1,30 +1,35 @@
-import { defineBySteps } from '../../core/definition/definition'
+import { defineBySteps, type TextsOf } from '../../core/definition/definition'
 import { number, quantity } from '../../core/definition/parameter'
 
 export const bags = defineBySteps({
   id: 'BAGS',
   subject: 'buying',
-  summary: 'Bags, bales or bricks to buy for the litres that are needed.',
-  convention:
-    'The need and the stock are loose litres, the bag is its declared volume. Whole bags, in whole multiples of the order unit; 0 where the stock covers the need, else at least minimumBags.',
   parameters: {
-    neededL: quantity('L', { text: 'loose litres that are needed', atLeast: 0 }),
-    bagVolumeL: quantity('L', { text: 'volume that one bag declares', above: 0 }),
+    neededL: quantity('L', { text: 'loose litres that are needed', example: 0.3, atLeast: 0 }),
+    bagVolumeL: quantity('L', { text: 'volume that one bag declares', example: 60, above: 0 }),
     expansion: number('loose L per declared L', {
       text: 'loose litres from one declared litre; 1 for loose bags',
+      example: 1.9,
       default: 1,
       above: 0,
     }),
-    onHandL: quantity('L', { text: 'loose litres in stock', default: 0, atLeast: 0 }),
+    onHandL: quantity('L', { text: 'loose litres in stock', example: 150, default: 0, atLeast: 0 }),
     orderMultiple: number('bags', {
       text: 'bags that are sold together: a layer, a pallet',
+      example: 4,
       default: 1,
       above: 0,
       whole: true,
     }),
-    minimumBags: number('bags', { text: 'least order, where anything is bought', default: 0, atLeast: 0, whole: true }),
+    minimumBags: number('bags', {
+      text: 'least order, where anything is bought',
+      example: 0,
+      default: 0,
+      atLeast: 0,
+      whole: true,
+    }),
   },
-  result: { name: 'bags', text: 'bags to buy', unit: 'bags' },
+  result: { name: 'bags', unit: 'bags' },
   steps: [
     ['short', 'MAX(neededL - onHandL, 0)', 'L loose', 'what the stock does not cover'],
     ['perBag', 'bagVolumeL * expansion', 'L loose per bag', 'loose litres from one bag'],
@@ -32,6 +37,13 @@ export const bags = defineBySteps({
     ['ordered', 'IF(opened = 0, 0, MAX(opened, minimumBags))', 'bags', 'at least the least order'],
     ['bags', 'ROUNDUP(ordered / orderMultiple, 0) * orderMultiple', 'bags', 'up to a whole order unit'],
   ],
+})
+
+export const bagsText: TextsOf<typeof bags> = {
+  summary: 'Bags, bales or bricks to buy for the litres that are needed.',
+  convention:
+    'The need and the stock are loose litres, the bag is its declared volume. Whole bags, in whole multiples of the order unit; 0 where the stock covers the need, else at least minimumBags.',
+  result: 'bags to buy',
   examples: [
     { text: '0.3 m3 are 5 bags of 60 L', given: ['0.3 m3', 60], gives: 5, source: 'definition' },
     {
@@ -47,4 +59,4 @@ export const bags = defineBySteps({
       source: 'definition',
     },
   ],
-})
+}

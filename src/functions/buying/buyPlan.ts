@@ -3,19 +3,15 @@ import {
   defineTable,
   type Arguments,
   type RefusalWithoutKind,
+  type TableRow,
+  type TextsOf,
   type WorkingStep,
 } from '../../core/definition/definition'
 import type { Fact } from '../../core/definition/fact'
 import { numbers, quantities, quantity, texts } from '../../core/definition/parameter'
-import {
-  cheapestOrders,
-  litresToBeHad,
-  mostLookedAt,
-  mostWorthBuying,
-  type Order,
-  type Pack,
-  type Purchase,
-} from '../../core/method/cheapestOrder'
+import type { NoAnswer } from '../../core/definition/problem'
+import { cheapestOrders, mostLookedAt } from '../../core/method/cheapestOrder'
+import { litresToBeHad, mostWorthBuying, type Order, type Pack, type Purchase } from '../../core/method/purchase'
 import { Decimal, zero } from '../../core/quantity/decimal'
 import { leastCovering, roundDownToWhole, roundUpToWhole } from '../../core/quantity/rounding'
 import { splitByWeights } from '../../core/quantity/splitting'
@@ -29,24 +25,31 @@ const mostExact = Number.MAX_SAFE_INTEGER
 const mostPacks = 100
 
 const parameters = {
-  neededL: quantity('L', { text: 'loose litres that are needed', atLeast: 0 }),
-  packNames: texts({ text: 'the packs that can be bought' }),
+  neededL: quantity('L', { text: 'loose litres that are needed', example: 195, atLeast: 0 }),
+  packNames: texts({ text: 'the packs that can be bought', example: 'Loose fill' }),
   packLitres: quantities('L', {
     text: 'loose litres from one bag: its declared litres times its expansion',
     atLeast: 0.001,
   }),
-  packPrices: numbers('money per bag', { text: 'price of one bag; what is yours already is no purchase', above: 0 }),
+  packPrices: numbers('money per bag', {
+    text: 'price of one bag; what is yours already is no purchase',
+    example: 49.5,
+    above: 0,
+  }),
   breakQuantities: numbers('bags', {
     text: 'bags from which the break price holds for all of them; blank or 0 for no break',
+    example: 200,
     default: 0,
     whole: true,
   }),
   breakPrices: numbers('money per bag', {
     text: 'price of every bag from that many on, not above packPrices; blank or 0 for no break',
+    example: 48,
     default: 0,
   }),
   available: numbers('bags', {
     text: 'bags that can be had; blank for no limit',
+    example: 100,
     optional: true,
     above: 0,
     whole: true,
@@ -57,9 +60,10 @@ const parameters = {
     above: 0,
     whole: true,
   }),
-  supplierNames: texts({ text: 'who sells the pack; blank for one common supplier', optional: true }),
+  supplierNames: texts({ text: 'who sells the pack; blank for one common supplier', example: 'North', optional: true }),
   deliveryPerOrder: numbers('money per order', {
     text: 'delivery of one order of that supplier, whatever its size',
+    example: 25,
     optional: true,
   }),
 }
@@ -67,11 +71,11 @@ const parameters = {
 type Given = Arguments<typeof parameters>
 
 const columns = {
-  pack: { heading: 'pack', text: 'the pack', unit: 'text' },
-  bags: { heading: 'bags', text: 'bags to buy', unit: 'bags' },
-  litres: { heading: 'litres', text: 'loose litres in them', unit: 'L' },
-  cost: { heading: 'cost', text: 'their price and their share of the delivery', unit: 'money' },
-  leftover: { heading: 'leftover', text: 'litres that are not needed after the rows before', unit: 'L' },
+  pack: { heading: 'pack' },
+  bags: { heading: 'bags' },
+  litres: { heading: 'litres' },
+  cost: { heading: 'cost' },
+  leftover: { heading: 'leftover' },
 }
 
 /** A row of the arguments. */
@@ -105,86 +109,28 @@ interface Line {
 export const buyPlan = defineTable({
   id: 'BUYPLAN',
   subject: 'buying',
+  parameters,
+  result: { name: 'plan', unit: 'table', columns },
+  method: (given) => {
+    const plan = planOf(given)
+    return 'problem' in plan ? plan : { table: tableOf(plan), working: () => workingOf(plan) }
+  },
+})
+
+export const buyPlanText: TextsOf<typeof buyPlan> = {
   summary:
     'The cheapest order of whole bags that covers a need, from packs with price breaks, limits and suppliers, proven optimal.',
   convention:
     'The need and the packs are loose litres: a compressed bale counts as its declared litres times its expansion. From breakQuantity on, the break price holds for every bag of its row. A delivery is paid once for each supplier used; rows without a name have one common supplier, and rows that name no delivery or 0 take that of their supplier. Cost holds the share of the delivery by litres, in cents, the cents left over to the largest remainders. Of equally cheap orders the one with less left over is taken, then the one with fewer bags, then the one with more bags of the earlier rows. A row leaves over what is not needed any more after the rows before it. What is short of the need by no more than binary dust covers it, as in BAGS.',
-  parameters,
-  result: {
-    name: 'plan',
-    text: 'a row for each pack to buy, then the total',
-    unit: 'table',
-    columns,
+  result: 'a row for each pack to buy, then the total',
+  columns: {
+    pack: { text: 'the pack', unit: 'text' },
+    bags: { text: 'bags to buy', unit: 'bags' },
+    litres: { text: 'loose litres in them', unit: 'L' },
+    cost: { text: 'their price and their share of the delivery', unit: 'money' },
+    leftover: { text: 'litres that are not needed after the rows before', unit: 'L' },
   },
-  method: (given) => {
-    const slip = slipIn(given)
-    if (slip !== undefined) return { problem: slip }
-    const paid = deliveriesOf(given)
-    if ('problem' in paid) return paid
-    const { deliveries } = paid
-    const rows = rowsOf(given)
-    const scaled = inWholeNumbers(given, rows, deliveries)
-    const { purchase, inLitres, inMoney } = scaled
-    const { neededL } = given
-    const tooLarge = beyondExact(purchase)
-    if (tooLarge !== undefined) return { problem: { code: 'beyondExact', parameter: tooLarge } }
-    const most = litresToBeHad(purchase.packs)
-    if (most < purchase.need) {
-      const had = inLitres(most).toString()
-      return { problem: { kind: 'noAnswer', code: 'cannotCover', needed: neededL.toString(), most: had } }
-    }
-    if (!addsExactly(purchase)) return { problem: { code: 'beyondExact', parameter: 'packPrices' } }
-    const found = purchase.need === 0 ? [] : cheapestOrders(purchase, 1)
-    if (found === undefined)
-      return { problem: { kind: 'noAnswer', code: 'searchGivenUp', most: mostLookedAt.toLocaleString('en-US') } }
-
-    const order = found[0] ?? { bags: rows.map(() => 0), cost: 0, litres: 0 }
-    const lines = linesOf(order, rows, scaled, deliveries, neededL)
-    const total = {
-      bags: new Decimal(order.bags.reduce((sum, bags) => sum + bags, 0)),
-      litres: inLitres(order.litres),
-      cost: inMoney(order.cost),
-      leftover: leftoverOf(inLitres(order.litres), neededL),
-    }
-    return {
-      table: [
-        ...lines.map(({ row, bags, litres, goods, delivery, leftover }) => ({
-          pack: row.name,
-          bags: new Decimal(bags),
-          litres,
-          cost: goods.add(delivery),
-          leftover,
-        })),
-        { pack: { fact: 'total' }, ...total },
-      ],
-      working: () => [
-        ...lines.flatMap((line) => stepsOf(line, purchase.need, order)),
-        ...[...deliveries].flatMap(([supplier, delivery]) =>
-          deliveryStep(
-            lines.filter(({ row }) => row.supplier === supplier),
-            delivery,
-          ),
-        ),
-        ...runnerUp(scaled, rows),
-        { name: 'litres', text: 'loose litres in all', formula: 'sum of the rows', value: total.litres, unit: 'L' },
-        {
-          name: 'leftover',
-          text: 'litres beyond the need',
-          formula: 'litres - neededL',
-          value: total.leftover,
-          unit: 'L',
-        },
-        {
-          name: 'cost',
-          text: 'the least cost that covers the need',
-          formula: 'goods + deliveries, every order weighed',
-          value: total.cost,
-          unit: 'money',
-        },
-      ],
-    }
-  },
-  plain: {
+  plain: (columns) => ({
     reason:
       'Excel has no formula that weighs every order of whole bags. The check is for packs of different names and a plan that buys some: whether the bags cover the need, and the costs of the rows make the total.',
     check:
@@ -193,7 +139,7 @@ export const buyPlan = defineTable({
       `totalCost, ${lastOf(columns, 'cost', 'plan')}, ` +
       'AND(SUM(bagsEach * litresEach) * (1 + 10 ^ -12) >= neededL, ' +
       `ABS(SUM(${columnOf(columns, 'cost', 'boughtEach')}) - totalCost) <= totalCost / 10 ^ 12))`,
-  },
+  }),
   examples: [
     {
       text: '195 L at 49.50 a bag, and 48.00 from 200 on: five more bags cost less',
@@ -236,7 +182,92 @@ export const buyPlan = defineTable({
       source: 'definition',
     },
   ],
-})
+}
+
+/** What is bought, with all that the working reads. */
+interface Plan {
+  readonly rows: readonly Row[]
+  readonly deliveries: Deliveries
+  readonly scaled: Scaled
+  readonly order: Order
+  readonly lines: readonly Line[]
+  readonly total: Omit<TableRow<typeof columns>, 'pack'>
+}
+
+interface NoPlan {
+  readonly problem: RefusalWithoutKind | NoAnswer
+}
+
+function planOf(given: Given): Plan | NoPlan {
+  const slip = slipIn(given)
+  if (slip !== undefined) return { problem: slip }
+  const paid = deliveriesOf(given)
+  if ('problem' in paid) return paid
+  const { deliveries } = paid
+  const { neededL } = given
+  const rows = rowsOf(given)
+  const scaled = inWholeNumbers(given, rows, deliveries)
+  const order = cheapestOrder(scaled, neededL)
+  if ('problem' in order) return order
+  const { inLitres, inMoney } = scaled
+  const total = {
+    bags: new Decimal(order.bags.reduce((sum, bags) => sum + bags, 0)),
+    litres: inLitres(order.litres),
+    cost: inMoney(order.cost),
+    leftover: leftoverOf(inLitres(order.litres), neededL),
+  }
+  return { rows, deliveries, scaled, order, lines: linesOf(order, rows, scaled, deliveries, neededL), total }
+}
+
+function cheapestOrder({ purchase, inLitres }: Scaled, neededL: Decimal): Order | NoPlan {
+  const tooLarge = beyondExact(purchase)
+  if (tooLarge !== undefined) return { problem: { code: 'beyondExact', parameter: tooLarge } }
+  const most = litresToBeHad(purchase.packs)
+  if (most < purchase.need) {
+    const had = inLitres(most).toString()
+    return { problem: { kind: 'noAnswer', code: 'cannotCover', needed: neededL.toString(), most: had } }
+  }
+  if (!addsExactly(purchase)) return { problem: { code: 'beyondExact', parameter: 'packPrices' } }
+  const found = purchase.need === 0 ? [] : cheapestOrders(purchase, 1)
+  if (found === undefined)
+    return { problem: { kind: 'noAnswer', code: 'searchGivenUp', most: mostLookedAt.toLocaleString('en-US') } }
+  return found[0] ?? { bags: purchase.packs.map(() => 0), cost: 0, litres: 0 }
+}
+
+function tableOf({ lines, total }: Plan): readonly TableRow<typeof columns>[] {
+  return [
+    ...lines.map(({ row, bags, litres, goods, delivery, leftover }) => ({
+      pack: row.name,
+      bags: new Decimal(bags),
+      litres,
+      cost: goods.add(delivery),
+      leftover,
+    })),
+    { pack: { fact: 'total' }, ...total },
+  ]
+}
+
+function workingOf({ rows, deliveries, scaled, order, lines, total }: Plan): readonly WorkingStep[] {
+  return [
+    ...lines.flatMap((line) => stepsOf(line, scaled.purchase.need, order)),
+    ...[...deliveries].flatMap(([supplier, delivery]) =>
+      deliveryStep(
+        lines.filter(({ row }) => row.supplier === supplier),
+        delivery,
+      ),
+    ),
+    ...runnerUp(scaled, rows),
+    { name: 'litres', text: 'loose litres in all', formula: 'sum of the rows', value: total.litres, unit: 'L' },
+    { name: 'leftover', text: 'litres beyond the need', formula: 'litres - neededL', value: total.leftover, unit: 'L' },
+    {
+      name: 'cost',
+      text: 'the least cost that covers the need',
+      formula: 'goods + deliveries, every order weighed',
+      value: total.cost,
+      unit: 'money',
+    },
+  ]
+}
 
 /** What is wrong with a price or a break beside the others of its row. */
 function slipIn({ packNames, packPrices, breakQuantities, breakPrices }: Given): RefusalWithoutKind | undefined {

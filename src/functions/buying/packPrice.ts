@@ -1,29 +1,39 @@
-import { defineBySteps } from '../../core/definition/definition'
+import { defineBySteps, type TextsOf } from '../../core/definition/definition'
 import { money, number, quantity, share } from '../../core/definition/parameter'
 
 export const packPrice = defineBySteps({
   id: 'PACKPRICE',
   subject: 'buying',
-  summary: 'Price of a loose litre out of a bag, bale, brick or bulk load.',
-  convention:
-    'The declared volume of a compressed pack is not loose litres: expansion tells how many loose litres one declared litre gives. Take it from the label or from your own test. Waste divides.',
   parameters: {
-    packPrice: money('money per pack', { text: 'price of one pack' }),
-    packVolumeL: quantity('L', { text: 'volume that the pack declares', above: 0 }),
+    packPrice: money('money per pack', { text: 'price of one pack', example: 24 }),
+    packVolumeL: quantity('L', { text: 'volume that the pack declares', example: 107, above: 0 }),
     expansion: number('loose L per declared L', {
       text: 'loose litres from one declared litre; 1 for loose bags',
+      example: 1.9,
       default: 1,
       above: 0,
     }),
-    deliveryPerPack: money('money per pack', { text: 'delivery for one pack', default: 0 }),
-    wasteShare: share({ text: 'share of the loose medium that is lost in store and handling', default: 0, below: 1 }),
+    deliveryPerPack: money('money per pack', { text: 'delivery for one pack', example: 0.6, default: 0 }),
+    wasteShare: share({
+      text: 'share of the loose medium that is lost in store and handling',
+      example: 0.04,
+      default: 0,
+      below: 1,
+    }),
   },
-  result: { name: 'pricePerLitre', text: 'price of a usable loose litre', unit: 'money per loose L' },
+  result: { name: 'pricePerLitre', unit: 'money per loose L' },
   steps: [
     ['paid', 'packPrice + deliveryPerPack', 'money per pack', 'pack and delivery'],
     ['usable', 'packVolumeL * expansion * (1 - wasteShare)', 'L loose per pack', 'loose litres that reach the bench'],
     ['pricePerLitre', 'paid / usable', 'money per loose L', 'price of a usable loose litre'],
   ],
+})
+
+export const packPriceText: TextsOf<typeof packPrice> = {
+  summary: 'Price of a loose litre out of a bag, bale, brick or bulk load.',
+  convention:
+    'The declared volume of a compressed pack is not loose litres: expansion tells how many loose litres one declared litre gives. Take it from the label or from your own test. Waste divides.',
+  result: 'price of a usable loose litre',
   examples: [
     {
       text: 'A bale of 107 L at 24.00 that opens to 1.9 times its volume',
@@ -38,4 +48,4 @@ export const packPrice = defineBySteps({
       source: 'definition',
     },
   ],
-})
+}

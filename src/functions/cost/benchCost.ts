@@ -1,26 +1,25 @@
-import { defineBySteps } from '../../core/definition/definition'
+import { defineBySteps, type TextsOf } from '../../core/definition/definition'
 import { money, number, share } from '../../core/definition/parameter'
 
 export const benchCost = defineBySteps({
   id: 'BENCHCOST',
   subject: 'cost',
-  summary: 'What the bench space of one cutting costs.',
-  convention:
-    'The rate is for each m2 of bench that is paid for, in use or empty, so the plants that stand there bear the empty part too. Where the rate is already one for m2 in use, leave benchUseShare out. Every cutting stuck bears its space, those that are lost later among them: see PERLINER.',
   parameters: {
-    weeks: number('weeks', { text: 'weeks that the cuttings stand on the bench', atLeast: 0 }),
-    cuttingsPerM2: number('cuttings per m2', { text: 'cuttings on a m2 of bench in use', above: 0 }),
+    weeks: number('weeks', { text: 'weeks that the cuttings stand on the bench', example: 6, atLeast: 0 }),
+    cuttingsPerM2: number('cuttings per m2', { text: 'cuttings on a m2 of bench in use', example: 400, above: 0 }),
     ratePerM2Week: money('money per m2 and week', {
       text: 'what a m2 of bench costs a week: heat, light, rent, upkeep',
+      example: 0.9,
     }),
     benchUseShare: share({
       text: 'share of the bench paid for that is in use, over the weeks',
+      example: 0.75,
       default: 1,
       above: 0,
       atMost: 1,
     }),
   },
-  result: { name: 'benchCost', text: 'bench cost per cutting', unit: 'money per cutting' },
+  result: { name: 'benchCost', unit: 'money per cutting' },
   steps: [
     [
       'rateInUse',
@@ -35,6 +34,13 @@ export const benchCost = defineBySteps({
       'all weeks, shared by the cuttings on the m2',
     ],
   ],
+})
+
+export const benchCostText: TextsOf<typeof benchCost> = {
+  summary: 'What the bench space of one cutting costs.',
+  convention:
+    'The rate is for each m2 of bench that is paid for, in use or empty, so the plants that stand there bear the empty part too. Where the rate is already one for m2 in use, leave benchUseShare out. Every cutting stuck bears its space, those that are lost later among them: see PERLINER.',
+  result: 'bench cost per cutting',
   examples: [
     {
       text: '6 weeks at 0.90 a m2, 400 cuttings on it, three quarters of the bench in use',
@@ -50,4 +56,4 @@ export const benchCost = defineBySteps({
       source: 'greenhouse-grower-five-keys',
     },
   ],
-})
+}

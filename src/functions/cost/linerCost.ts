@@ -1,24 +1,23 @@
-import { defineByMethod } from '../../core/definition/definition'
+import { defineByMethod, type TextsOf } from '../../core/definition/definition'
 import { numbers, shares } from '../../core/definition/parameter'
 import { zero } from '../../core/quantity/decimal'
 
 export const linerCost = defineByMethod({
   id: 'LINERCOST',
   subject: 'cost',
-  summary: 'Cost per saleable liner where each stage has its own cost and its own losses.',
-  convention:
-    'The cost of a stage is for each cutting or plant that enters it, and its rate is the share of those that leaves it alive. What is spent early is borne by the few that come through all later stages, so a late loss is the dearest. With one stage it is PERLINER.',
   parameters: {
     stageCosts: numbers('money per unit entering', {
       text: 'what each stage costs for every cutting or plant that enters it',
+      example: 0.2,
     }),
     stageRates: shares({
       text: 'the share that survives each stage (strike, potting on, grade-out), one cell a stage',
+      example: 0.8,
       above: 0,
       atMost: 1,
     }),
   },
-  result: { name: 'costPerLiner', text: 'cost per saleable liner', unit: 'money per saleable liner' },
+  result: { name: 'costPerLiner', unit: 'money per saleable liner' },
   method: ({ stageCosts, stageRates }) => {
     const ratesFromHere = stageRates.slice()
     for (let stage = stageRates.length - 2; stage >= 0; stage--)
@@ -52,12 +51,19 @@ export const linerCost = defineByMethod({
       ],
     }
   },
-  plain: {
+})
+
+export const linerCostText: TextsOf<typeof linerCost> = {
+  summary: 'Cost per saleable liner where each stage has its own cost and its own losses.',
+  convention:
+    'The cost of a stage is for each cutting or plant that enters it, and its rate is the share of those that leaves it alive. What is spent early is borne by the few that come through all later stages, so a late loss is the dearest. With one stage it is PERLINER.',
+  result: 'cost per saleable liner',
+  plain: () => ({
     // What was borne up to a stage enters it beside the stage's own cost, and the survivors bear both.
     formula:
       'LET(costEach, TOCOL(stageCosts, 1), rateEach, TOCOL(stageRates, 1), ' +
       'REDUCE(0, SEQUENCE(ROWS(rateEach)), LAMBDA(borne, stage, (borne + INDEX(costEach, stage)) / INDEX(rateEach, stage))))',
-  },
+  }),
   examples: [
     {
       text: 'Sticking 0.20 with 80 % striking, potting on 0.30 with 95 % living',
@@ -75,4 +81,4 @@ export const linerCost = defineByMethod({
       source: 'growertalks-shrinkage',
     },
   ],
-})
+}

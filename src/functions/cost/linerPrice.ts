@@ -1,21 +1,19 @@
-import { defineBySteps } from '../../core/definition/definition'
+import { defineBySteps, type TextsOf } from '../../core/definition/definition'
 import { money, share } from '../../core/definition/parameter'
 
 export const linerPrice = defineBySteps({
   id: 'LINERPRICE',
   subject: 'cost',
-  summary: 'Selling price of a liner from its cost and the margin wanted.',
-  convention:
-    'The margin is a share of the selling price, a markup one of the cost: 35 % margin on 2.00 is 3.08, 50 % markup is 3.00. With priceStep the price is rounded up to whole steps, so it never keeps less than the margin; the least price is one step. Without tax.',
   parameters: {
-    costPerLiner: money('money per saleable liner', { text: 'cost of one saleable liner', above: 0 }),
-    margin: share({ text: 'margin wanted, as a share of the selling price', below: 1 }),
+    costPerLiner: money('money per saleable liner', { text: 'cost of one saleable liner', example: 2, above: 0 }),
+    margin: share({ text: 'margin wanted, as a share of the selling price', example: 0.35, below: 1 }),
     priceStep: money('money', {
       text: 'what prices are whole multiples of, such as 0.05; 0 for no rounding',
+      example: 0.01,
       default: 0,
     }),
   },
-  result: { name: 'price', text: 'selling price of one liner', unit: 'money per liner' },
+  result: { name: 'price', unit: 'money per liner' },
   steps: [
     ['markup', 'margin / (1 - margin)', 'share of the cost', 'the same margin, said as a markup on the cost'],
     ['exactPrice', 'costPerLiner / (1 - margin)', 'money per liner', 'price that keeps just this margin'],
@@ -26,6 +24,13 @@ export const linerPrice = defineBySteps({
       'rounded up to whole price steps, where there is a step',
     ],
   ],
+})
+
+export const linerPriceText: TextsOf<typeof linerPrice> = {
+  summary: 'Selling price of a liner from its cost and the margin wanted.',
+  convention:
+    'The margin is a share of the selling price, a markup one of the cost: 35 % margin on 2.00 is 3.08, 50 % markup is 3.00. With priceStep the price is rounded up to whole steps, so it never keeps less than the margin; the least price is one step. Without tax.',
+  result: 'selling price of one liner',
   examples: [
     {
       text: 'A cost of 2.00 at a margin of 35 %, to the cent',
@@ -41,4 +46,4 @@ export const linerPrice = defineBySteps({
       source: 'definition',
     },
   ],
-})
+}

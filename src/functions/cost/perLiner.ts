@@ -1,24 +1,29 @@
-import { defineBySteps } from '../../core/definition/definition'
+import { defineBySteps, type TextsOf } from '../../core/definition/definition'
 import { money, shares } from '../../core/definition/parameter'
 
 export const perLiner = defineBySteps({
   id: 'PERLINER',
   subject: 'cost',
-  summary: 'Cost per saleable liner from a cost per cutting.',
-  convention: 'Losses divide: a cost of 0.50 with 10 % lost is 0.5556 for each that is left, not 0.55.',
   parameters: {
-    costPerCutting: money('money per cutting', { text: 'cost of one cutting stuck' }),
+    costPerCutting: money('money per cutting', { text: 'cost of one cutting stuck', example: 0.5 }),
     stageRates: shares({
       text: 'the share that survives each stage (strike, potting on, grade-out), one cell a stage',
+      example: 0.9,
       above: 0,
       atMost: 1,
     }),
   },
-  result: { name: 'costPerLiner', text: 'cost per saleable liner', unit: 'money per saleable liner' },
+  result: { name: 'costPerLiner', unit: 'money per saleable liner' },
   steps: [
     ['rate', 'PRODUCT(stageRates)', 'share', 'share of the cuttings that becomes a saleable liner'],
     ['costPerLiner', 'costPerCutting / rate', 'money per saleable liner', 'the survivors bear the cost of all'],
   ],
+})
+
+export const perLinerText: TextsOf<typeof perLiner> = {
+  summary: 'Cost per saleable liner from a cost per cutting.',
+  convention: 'Losses divide: a cost of 0.50 with 10 % lost is 0.5556 for each that is left, not 0.55.',
+  result: 'cost per saleable liner',
   examples: [
     {
       text: '0.50 with a tenth lost is 0.5556',
@@ -33,4 +38,4 @@ export const perLiner = defineBySteps({
       source: 'definition',
     },
   ],
-})
+}

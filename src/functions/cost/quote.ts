@@ -1,5 +1,5 @@
 import { headingRow, inOrder } from '../../core/definition/columns'
-import { defineTable } from '../../core/definition/definition'
+import { defineTable, type TextsOf, type WorkingStep } from '../../core/definition/definition'
 import type { Fact } from '../../core/definition/fact'
 import { money, numbers, shares } from '../../core/definition/parameter'
 import { resultOfSteps } from '../../core/definition/runSteps'
@@ -11,52 +11,48 @@ import { linerPrice } from './linerPrice'
 const mostQuantities = 200
 
 const columns = {
-  quantity: { heading: 'quantity', text: 'liners from which this price is each', unit: 'liners' },
-  price: { heading: 'price each', text: 'selling price of one liner', unit: 'money per liner' },
-  total: { heading: 'total', text: 'price of the whole quantity', unit: 'money' },
-  marginKept: { heading: 'margin kept', text: 'what is left of the price, as a share of the price', unit: 'share' },
-  markup: { heading: 'markup', text: 'what is left of the price, as a share of the cost', unit: 'share of the cost' },
-  floor: {
-    heading: 'floor price',
-    text: 'cost of one liner with its part of the setup: below it the order loses money',
-    unit: 'money per liner',
-  },
-  warning: {
-    heading: 'warning',
-    text: 'orders that cost more than a larger one, and a price dearer each than that of fewer',
-    unit: 'text',
-  },
+  quantity: { heading: 'quantity' },
+  price: { heading: 'price each' },
+  total: { heading: 'total' },
+  marginKept: { heading: 'margin kept' },
+  markup: { heading: 'markup' },
+  floor: { heading: 'floor price' },
+  warning: { heading: 'warning' },
 }
 
 export const quote = defineTable({
   id: 'QUOTE',
   subject: 'cost',
-  summary:
-    'Prices for several quantities, with the margin kept, the floor price, and a warning where a smaller order would cost more than a larger one.',
-  convention:
-    'Each price holds for every liner of an order from its quantity up to the next one. The setup is spread over the quantity of the row; price and step are those of LINERPRICE. Just below a break an order can cost more than the break itself: the warning names the first such order and the last, against the cheapest larger quantity. Rows stay in the order given. Without tax.',
   parameters: {
     costPerLiner: money('money per saleable liner', {
       text: 'cost of one saleable liner, without the setup',
+      example: 0.6,
       above: 0,
     }),
     quantities: numbers('liners', {
       text: 'quantities to quote, each once',
+      example: 500,
       above: 0,
       atMost: 1_000_000_000,
       whole: true,
     }),
-    margins: shares({ text: 'margin wanted at each quantity, as a share of the selling price', below: 1 }),
+    margins: shares({
+      text: 'margin wanted at each quantity, as a share of the selling price',
+      example: 0.425,
+      below: 1,
+    }),
     setupCost: money('money per order', {
       text: 'what an order costs once, however large: picking, packing, papers',
+      example: 0,
       default: 0,
     }),
     priceStep: money('money', {
       text: 'what prices are whole multiples of, such as 0.05; 0 for no rounding',
+      example: 0.05,
       default: 0,
     }),
   },
-  result: { name: 'quote', text: 'a row for each quantity', unit: 'table', columns },
+  result: { name: 'quote', unit: 'table', columns },
   method: ({ costPerLiner, quantities, margins, setupCost, priceStep }) => {
     if (quantities.length > mostQuantities)
       return { problem: { code: 'tooManyRows', parameter: 'quantities', got: quantities.length, most: mostQuantities } }
@@ -68,74 +64,33 @@ export const quote = defineTable({
       const price = priceOf(floor, margins[index]!, priceStep)
       return { quantity, floor, price, total: quantity.mul(price) }
     })
-    const kept = tiers.map(({ price, floor }) => price.sub(floor).div(price))
-    const markups = tiers.map(({ price, floor }) => price.sub(floor).div(floor))
-    const zones = tiers.map((tier) => deadZone(tier, tiers))
-    const warnings = tiers.map((tier, index) => warningOf(tier, tiers, zones[index]))
-    return {
-      table: tiers.map(({ quantity, price, total, floor }, index) => ({
-        quantity,
-        price,
-        total,
-        marginKept: kept[index]!,
-        markup: markups[index]!,
-        floor,
-        warning: warnings[index]!,
-      })),
-      working: () => [
-        {
-          name: 'floor',
-          text: 'cost of one liner with its part of the setup, at each quantity',
-          formula: 'costPerLiner + setupCost / quantities',
-          value: tiers.map(({ floor }) => floor),
-          unit: 'money per liner',
-        },
-        {
-          name: 'price',
-          text: 'selling price that keeps the margin, rounded up to the step',
-          formula: 'LINERPRICE of floor, margins and priceStep',
-          value: tiers.map(({ price }) => price),
-          unit: 'money per liner',
-        },
-        {
-          name: 'total',
-          text: 'price of each quantity',
-          formula: 'quantities * price',
-          value: tiers.map(({ total }) => total),
-          unit: 'money',
-        },
-        {
-          name: 'marginKept',
-          text: 'what is left, as a share of the price',
-          formula: '(price - floor) / price',
-          value: kept,
-          unit: 'share',
-        },
-        {
-          name: 'markup',
-          text: 'the same as a share of the cost',
-          formula: '(price - floor) / floor',
-          value: markups,
-          unit: 'share of the cost',
-        },
-        {
-          name: 'deadZone',
-          text: 'the first order that costs more than a larger quantity',
-          formula: 'least order with order * price > total of a larger quantity',
-          value: tiers.map((tier, index) => zoneInMoney(tier, zones[index])),
-          unit: 'text',
-        },
-        {
-          name: 'warning',
-          text: 'what to look at before the quote goes out',
-          formula: 'deadZone, and a larger quantity that is dearer each',
-          value: warnings,
-          unit: 'text',
-        },
-      ],
-    }
+    const rows = tiers.map((tier) => quotedOf(tier, tiers))
+    return { table: rows.map(({ zone: _, ...row }) => row), working: () => workingOf(rows) }
   },
-  plain: {
+})
+
+export const quoteText: TextsOf<typeof quote> = {
+  summary:
+    'Prices for several quantities, with the margin kept, the floor price, and a warning where a smaller order would cost more than a larger one.',
+  convention:
+    'Each price holds for every liner of an order from its quantity up to the next one. The setup is spread over the quantity of the row; price and step are those of LINERPRICE. Just below a break an order can cost more than the break itself: the warning names the first such order and the last, against the cheapest larger quantity. Rows stay in the order given. Without tax.',
+  result: 'a row for each quantity',
+  columns: {
+    quantity: { text: 'liners from which this price is each', unit: 'liners' },
+    price: { text: 'selling price of one liner', unit: 'money per liner' },
+    total: { text: 'price of the whole quantity', unit: 'money' },
+    marginKept: { text: 'what is left of the price, as a share of the price', unit: 'share' },
+    markup: { text: 'what is left of the price, as a share of the cost', unit: 'share of the cost' },
+    floor: {
+      text: 'cost of one liner with its part of the setup: below it the order loses money',
+      unit: 'money per liner',
+    },
+    warning: {
+      text: 'orders that cost more than a larger one, and a price dearer each than that of fewer',
+      unit: 'text',
+    },
+  },
+  plain: (columns) => ({
     // MIN(IF(…)) takes the least of the larger quantities. MAX stands for those that are not: it is never less than
     // the least, and makes the zone of the largest quantity end before it begins. INT leaves whole quantities as they
     // are: the workbench's grid compares what TOCOL took straight from cells with the wrong numbers. The floor price is
@@ -161,7 +116,7 @@ export const quote = defineTable({
         floor: 'floorEach',
         warning: 'warningEach',
       })})))`,
-  },
+  }),
   examples: [
     {
       text: 'A break at 1,000: 953 liners at 1.05 cost 1,000.65, a thousand at 1.00 cost 1,000',
@@ -182,7 +137,7 @@ export const quote = defineTable({
       source: 'definition',
     },
   ],
-})
+}
 
 interface Tier {
   readonly quantity: Decimal
@@ -196,6 +151,80 @@ interface DeadZone {
   readonly first: Decimal
   readonly last: Decimal
   readonly than: Tier
+}
+
+/** A row of the quote, and the orders that it makes dearer than a larger quantity. */
+interface Quoted extends Tier {
+  readonly marginKept: Decimal
+  readonly markup: Decimal
+  readonly warning: Fact
+  readonly zone: DeadZone | undefined
+}
+
+function quotedOf(tier: Tier, tiers: readonly Tier[]): Quoted {
+  const { price, floor } = tier
+  const zone = deadZone(tier, tiers)
+  return {
+    ...tier,
+    marginKept: price.sub(floor).div(price),
+    markup: price.sub(floor).div(floor),
+    warning: warningOf(tier, tiers, zone),
+    zone,
+  }
+}
+
+function workingOf(rows: readonly Quoted[]): readonly WorkingStep[] {
+  return [
+    {
+      name: 'floor',
+      text: 'cost of one liner with its part of the setup, at each quantity',
+      formula: 'costPerLiner + setupCost / quantities',
+      value: rows.map(({ floor }) => floor),
+      unit: 'money per liner',
+    },
+    {
+      name: 'price',
+      text: 'selling price that keeps the margin, rounded up to the step',
+      formula: 'LINERPRICE of floor, margins and priceStep',
+      value: rows.map(({ price }) => price),
+      unit: 'money per liner',
+    },
+    {
+      name: 'total',
+      text: 'price of each quantity',
+      formula: 'quantities * price',
+      value: rows.map(({ total }) => total),
+      unit: 'money',
+    },
+    {
+      name: 'marginKept',
+      text: 'what is left, as a share of the price',
+      formula: '(price - floor) / price',
+      value: rows.map(({ marginKept }) => marginKept),
+      unit: 'share',
+    },
+    {
+      name: 'markup',
+      text: 'the same as a share of the cost',
+      formula: '(price - floor) / floor',
+      value: rows.map(({ markup }) => markup),
+      unit: 'share of the cost',
+    },
+    {
+      name: 'deadZone',
+      text: 'the first order that costs more than a larger quantity',
+      formula: 'least order with order * price > total of a larger quantity',
+      value: rows.map((row) => zoneInMoney(row, row.zone)),
+      unit: 'text',
+    },
+    {
+      name: 'warning',
+      text: 'what to look at before the quote goes out',
+      formula: 'deadZone, and a larger quantity that is dearer each',
+      value: rows.map(({ warning }) => warning),
+      unit: 'text',
+    },
+  ]
 }
 
 function priceOf(costPerLiner: Decimal, margin: Decimal, priceStep: Decimal): Decimal {

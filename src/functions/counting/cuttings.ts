@@ -1,4 +1,4 @@
-import { defineByMethod, type WorkingStep } from '../../core/definition/definition'
+import { defineByMethod, type TextsOf, type WorkingStep } from '../../core/definition/definition'
 import { number, share, shares } from '../../core/definition/parameter'
 import { leastToStick, chanceOfAtLeast } from '../../core/method/binomialTail'
 import { Decimal } from '../../core/quantity/decimal'
@@ -8,29 +8,29 @@ import { distributionName, mostCuttings, rateOf, rateStepOf, survivalOf } from '
 export const cuttings = defineByMethod({
   id: 'CUTTINGS',
   subject: 'counting',
-  summary: 'Cuttings to stick for the liners that were promised, on average or with a chance of having enough.',
-  convention:
-    'The rates multiply, and the loss divides: 10 % lost of 100 needs 112 cuttings, not 110. Without a confidence the number is right on average only, so it falls short about every second time; batchSpread counts only with a confidence.',
   parameters: {
-    liners: number('liners', { text: 'liners that must be saleable', atLeast: 0 }),
+    liners: number('liners', { text: 'liners that must be saleable', example: 1000, atLeast: 0 }),
     stageRates: shares({
       text: 'the share that survives each stage (strike, potting on, grade-out), one cell a stage',
+      example: 0.85,
       above: 0,
       atMost: 1,
     }),
     confidence: share({
       text: 'the chance of having at least that many liners; left out, the average decides',
+      example: 0.95,
       above: 0,
       below: 1,
       optional: true,
     }),
     batchSpread: share({
       text: 'the standard deviation of the overall rate from batch to batch',
+      example: 0.0504975247,
       default: 0,
       below: 1,
     }),
   },
-  result: { name: 'cuttings', text: 'cuttings to stick', unit: 'cuttings' },
+  result: { name: 'cuttings', unit: 'cuttings' },
   method: ({ liners, stageRates, confidence, batchSpread }) => {
     const rate = rateOf(stageRates)
     const rateStep = rateStepOf(rate)
@@ -74,11 +74,18 @@ export const cuttings = defineByMethod({
       ],
     }
   },
-  plain: {
+})
+
+export const cuttingsText: TextsOf<typeof cuttings> = {
+  summary: 'Cuttings to stick for the liners that were promised, on average or with a chance of having enough.',
+  convention:
+    'The rates multiply, and the loss divides: 10 % lost of 100 needs 112 cuttings, not 110. Without a confidence the number is right on average only, so it falls short about every second time; batchSpread counts only with a confidence.',
+  result: 'cuttings to stick',
+  plain: () => ({
     reason:
       'Excel has no formula for the number of trials. Without a confidence it is ROUNDUP(liners/PRODUCT(stageRates),0).',
     check: '1-BINOM.DIST(liners-1,cuttings,PRODUCT(stageRates),TRUE)>=confidence',
-  },
+  }),
   examples: [
     {
       text: '1,000 liners at 85 % take 1,177 cuttings on average',
@@ -99,4 +106,4 @@ export const cuttings = defineByMethod({
       source: 'definition',
     },
   ],
-})
+}

@@ -1,4 +1,4 @@
-import { defineByMethod, type WorkingStep } from '../../core/definition/definition'
+import { defineByMethod, type TextsOf, type WorkingStep } from '../../core/definition/definition'
 import { money, number, share } from '../../core/definition/parameter'
 import { Decimal, one } from '../../core/quantity/decimal'
 import { levelCosts, payback, type LevelCosts } from './levelCost'
@@ -6,18 +6,19 @@ import { levelCosts, payback, type LevelCosts } from './levelCost'
 export const breakEven = defineByMethod({
   id: 'BREAKEVEN',
   subject: 'reuse',
-  summary: 'The round from which washing and using again is no dearer than buying single-use each time.',
-  convention:
-    'Compares the level cost of REUSECOST, over that many rounds, with single use, each divided by its yield of saleable liners. An exact tie counts as reached. Money flows at the start of a round and the first use is not washed.',
   parameters: {
-    singleUseCost: money('money per unit and round', { text: 'what single use costs each round, for the same work' }),
-    firstCost: money('money per unit', { text: 'what one reusable unit costs new' }),
+    singleUseCost: money('money per unit and round', {
+      text: 'what single use costs each round, for the same work',
+      example: 200,
+    }),
+    firstCost: money('money per unit', { text: 'what one reusable unit costs new', example: 1000 }),
     washCost: money('money per unit and round', {
       text: 'washing and disinfecting before each later round',
+      example: 50,
       default: 0,
     }),
     topUpShare: share({ text: 'share of firstCost that is topped up before each later round', default: 0, atMost: 1 }),
-    lossShare: share({ text: 'share of the units that is lost in each round', default: 0, below: 1 }),
+    lossShare: share({ text: 'share of the units that is lost in each round', example: 0.14, default: 0, below: 1 }),
     endValue: number('money per unit', {
       text: 'what a survivor is worth after the last round; negative for disposal',
       default: 0,
@@ -44,7 +45,7 @@ export const breakEven = defineByMethod({
       atMost: 1,
     }),
   },
-  result: { name: 'rounds', text: 'the first number of rounds at which reuse is no dearer', unit: 'rounds' },
+  result: { name: 'rounds', unit: 'rounds' },
   method: (args) => {
     const { singleUseCost, mostRounds, singleUseYield, reusableYield } = args
     // Per liner the yields divide; both sides times reusableYield keeps an exact tie exact.
@@ -72,14 +73,21 @@ export const breakEven = defineByMethod({
       problem: { kind: 'noAnswer', code: 'neverPays', least: perRound(least), singleUse: perRound(allowed), raises },
     }
   },
-  plain: {
+})
+
+export const breakEvenText: TextsOf<typeof breakEven> = {
+  summary: 'The round from which washing and using again is no dearer than buying single-use each time.',
+  convention:
+    'Compares the level cost of REUSECOST, over that many rounds, with single use, each divided by its yield of saleable liners. An exact tie counts as reached. Money flows at the start of a round and the first use is not washed.',
+  result: 'the first number of rounds at which reuse is no dearer',
+  plain: () => ({
     // A share of 10^-12 is binary dust, as in isAtMost: a tie of small money and of large money is reached alike.
     formula:
       'LET(roundsTried, SEQUENCE(mostRounds), keptEach, (1 - lossShare) / (1 + yearlyInterest) ^ (1 / roundsPerYear), ' +
       'usesEach, IF((1 - keptEach) * 10 ^ 15 < 1, roundsTried, (1 - keptEach ^ roundsTried) / MAX(1 - keptEach, 10 ^ -15)), ' +
       'levelEach, (firstCost + (washCost + topUpShare * firstCost) * (usesEach - 1) - endValue * keptEach ^ roundsTried) / usesEach, ' +
       'MATCH(TRUE, levelEach / reusableYield <= singleUseCost / singleUseYield * (1 + 10 ^ -12), 0))',
-  },
+  }),
   examples: [
     {
       text: 'First cost 1,000, washing 50, 5 % topped up, single use 200',
@@ -100,7 +108,7 @@ export const breakEven = defineByMethod({
       source: 'definition',
     },
   ],
-})
+}
 
 function workingOf({ over }: LevelCosts, allowed: Decimal, rounds: Decimal): readonly WorkingStep[] {
   const unit = 'money per unit and round'

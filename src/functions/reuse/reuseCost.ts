@@ -1,4 +1,4 @@
-import { defineBySteps, type StepDraft } from '../../core/definition/definition'
+import { defineBySteps, type StepDraft, type TextsOf } from '../../core/definition/definition'
 import { money, number, share } from '../../core/definition/parameter'
 
 /** A(n) of the convention below. ROOTINGCOST begins with the very same steps, on what its vessels and medium cost. */
@@ -30,18 +30,24 @@ export const levelCostSteps = [
 
 /** REUSELEDGER takes the same. */
 export const reuseParameters = {
-  firstCost: money('money per unit', { text: 'what one unit costs new' }),
+  firstCost: money('money per unit', { text: 'what one unit costs new', example: 1000 }),
   rounds: number('rounds', {
     text: 'rounds it is used, the first one included',
+    example: 9,
     atLeast: 1,
     atMost: 1_000_000,
     whole: true,
   }),
-  washCost: money('money per unit and round', { text: 'washing and disinfecting before each later round', default: 0 }),
+  washCost: money('money per unit and round', {
+    text: 'washing and disinfecting before each later round',
+    example: 50,
+    default: 0,
+  }),
   topUpShare: share({ text: 'share of firstCost that is topped up before each later round', default: 0, atMost: 1 }),
-  lossShare: share({ text: 'share of the units that is lost in each round', default: 0, below: 1 }),
+  lossShare: share({ text: 'share of the units that is lost in each round', example: 0, default: 0, below: 1 }),
   endValue: number('money per unit', {
     text: 'what a survivor is worth after the last round; negative for disposal',
+    example: -100,
     default: 0,
   }),
   yearlyInterest: share({ text: 'interest for a year', default: 0, atMost: 1 }),
@@ -51,12 +57,16 @@ export const reuseParameters = {
 export const reuseCost = defineBySteps({
   id: 'REUSECOST',
   subject: 'reuse',
+  parameters: reuseParameters,
+  result: { name: 'levelCost', unit: 'money per unit and round' },
+  steps: levelCostSteps,
+})
+
+export const reuseCostText: TextsOf<typeof reuseCost> = {
   summary: 'Level cost per round of something that is washed and used again.',
   convention:
     'All money flows at the start of a round. The first use is not washed; each later round pays washing and topping up; broken units are not replaced; the end value comes back after the last round. The level cost is the amount which, paid for every unit then in use at the start of every round, has the same present value.',
-  parameters: reuseParameters,
-  result: { name: 'levelCost', text: 'level cost per round and unit in use', unit: 'money per unit and round' },
-  steps: levelCostSteps,
+  result: 'level cost per round and unit in use',
   examples: [
     {
       text: 'First cost 1,000, washing 50, 5 % topped up: 200 a round over 9 rounds',
@@ -71,4 +81,4 @@ export const reuseCost = defineBySteps({
       source: 'openformula',
     },
   ],
-})
+}

@@ -1,137 +1,60 @@
 import { headingRow, inOrder } from '../../core/definition/columns'
-import { defineTable, type WorkingStep } from '../../core/definition/definition'
-import { number } from '../../core/definition/parameter'
-import { one } from '../../core/quantity/decimal'
-import { levelCosts } from './levelCost'
+import { defineTable, type TextsOf, type WorkingStep } from '../../core/definition/definition'
+import { number, withExamples } from '../../core/definition/parameter'
+import { one, type Decimal } from '../../core/quantity/decimal'
+import { levelCosts, type LevelCosts, type Reuse } from './levelCost'
 import { reuseParameters } from './reuseCost'
 
 const columns = {
-  round: { heading: 'round', text: 'the round, from 1', unit: 'rounds' },
-  unitsInUse: {
-    heading: 'units in use',
-    text: 'share of the units bought that is still in use in that round',
-    unit: 'units per unit bought',
-  },
-  outlay: {
-    heading: 'outlay',
-    text: 'paid at the start of the round for the units then in use',
-    unit: 'money per unit bought',
-  },
-  presentValue: {
-    heading: 'present value',
-    text: 'that outlay, discounted to the start of round 1',
-    unit: 'money per unit bought',
-  },
-  runningPresentValue: {
-    heading: 'running present value',
-    text: 'the present values so far',
-    unit: 'money per unit bought',
-  },
-  levelCost: {
-    heading: 'level cost if stopped here',
-    text: 'REUSECOST over the rounds so far, with the end value',
-    unit: 'money per unit and round',
-  },
+  round: { heading: 'round' },
+  unitsInUse: { heading: 'units in use' },
+  outlay: { heading: 'outlay' },
+  presentValue: { heading: 'present value' },
+  runningPresentValue: { heading: 'running present value' },
+  levelCost: { heading: 'level cost if stopped here' },
 }
 
 export const reuseLedger = defineTable({
   id: 'REUSELEDGER',
   subject: 'reuse',
-  summary: 'The money that flows, round by round, for something that is washed and used again.',
-  convention:
-    'Every amount is for one unit bought. The outlay is paid at the start of the round for the units then in use, and is not discounted: the first cost in round 1, washing and topping up in each later round, never a replacement of lost units. The end value is in no outlay and in no present value: it counts in the level cost alone, which takes it as coming back one round after the round of its row. The last level cost is that of REUSECOST.',
   parameters: {
-    ...reuseParameters,
+    ...withExamples(reuseParameters, {
+      firstCost: 2.4,
+      washCost: 0.12,
+      lossShare: 0.25,
+      endValue: -0.4,
+      yearlyInterest: 0.25,
+    }),
     rounds: number('rounds', {
       text: 'rounds it is used, the first one included; each is a row of the table',
+      example: 3,
       atLeast: 1,
       atMost: 1000,
       whole: true,
     }),
   },
-  result: {
-    name: 'ledger',
-    text: 'a row for each round, per unit bought',
-    unit: 'table',
-    columns,
-  },
+  result: { name: 'ledger', unit: 'table', columns },
   method: (args) => {
-    const { firstCost, rounds, lossShare } = args
-    const { over, upkeep, kept } = levelCosts(args)
-    const survive = one.sub(lossShare)
-    let [unitsInUse, keptSoFar, outlay, presentValue, runningPresentValue, levelCost] = [
-      one,
-      one,
-      firstCost,
-      firstCost,
-      firstCost,
-      over(one),
-    ]
-    const table = [{ round: one, unitsInUse, outlay, presentValue, runningPresentValue, levelCost }]
-    for (let round = one.add(1); round.lte(rounds); round = round.add(1)) {
-      unitsInUse = unitsInUse.mul(survive)
-      keptSoFar = keptSoFar.mul(kept)
-      outlay = upkeep.mul(unitsInUse)
-      presentValue = upkeep.mul(keptSoFar)
-      runningPresentValue = runningPresentValue.add(presentValue)
-      levelCost = over(round)
-      table.push({ round, unitsInUse, outlay, presentValue, runningPresentValue, levelCost })
-    }
-    const bought = 'money per unit bought'
-    const working = (): readonly WorkingStep[] => [
-      {
-        name: 'kept',
-        text: 'what the next round counts today, for a unit in use now',
-        formula: '(1 - lossShare) / (1 + yearlyInterest) ^ (1 / roundsPerYear)',
-        value: kept,
-        unit: 'per round',
-      },
-      {
-        name: 'upkeep',
-        text: 'washing and topping up of a unit before a later round',
-        formula: 'washCost + topUpShare * firstCost',
-        value: upkeep,
-        unit: 'money per unit and round',
-      },
-      {
-        name: 'unitsInUse',
-        text: 'share of the units bought that is in use in the last round',
-        formula: '(1 - lossShare) ^ (round - 1)',
-        value: unitsInUse,
-        unit: 'units per unit bought',
-      },
-      {
-        name: 'outlay',
-        text: 'outlay of the last round',
-        formula: 'firstCost in round 1, later upkeep * unitsInUse',
-        value: outlay,
-        unit: bought,
-      },
-      {
-        name: 'presentValue',
-        text: 'present value of that outlay',
-        formula: 'firstCost in round 1, later upkeep * kept ^ (round - 1)',
-        value: presentValue,
-        unit: bought,
-      },
-      {
-        name: 'runningPresentValue',
-        text: 'present values of all rounds',
-        formula: 'present value of the round + those before',
-        value: runningPresentValue,
-        unit: bought,
-      },
-      {
-        name: 'levelCost',
-        text: 'level cost over all rounds',
-        formula: '(runningPresentValue - endValue * kept ^ rounds) / sum of kept ^ (round - 1)',
-        value: levelCost,
-        unit: 'money per unit and round',
-      },
-    ]
-    return { table, working }
+    const costs = levelCosts(args)
+    const rows = roundsOf(args, costs)
+    return { table: rows, working: () => workingOf(costs, rows.at(-1)!) }
   },
-  plain: {
+})
+
+export const reuseLedgerText: TextsOf<typeof reuseLedger> = {
+  summary: 'The money that flows, round by round, for something that is washed and used again.',
+  convention:
+    'Every amount is for one unit bought. The outlay is paid at the start of the round for the units then in use, and is not discounted: the first cost in round 1, washing and topping up in each later round, never a replacement of lost units. The end value is in no outlay and in no present value: it counts in the level cost alone, which takes it as coming back one round after the round of its row. The last level cost is that of REUSECOST.',
+  result: 'a row for each round, per unit bought',
+  columns: {
+    round: { text: 'the round, from 1', unit: 'rounds' },
+    unitsInUse: { text: 'share of the units bought that is still in use in that round', unit: 'units per unit bought' },
+    outlay: { text: 'paid at the start of the round for the units then in use', unit: 'money per unit bought' },
+    presentValue: { text: 'that outlay, discounted to the start of round 1', unit: 'money per unit bought' },
+    runningPresentValue: { text: 'the present values so far', unit: 'money per unit bought' },
+    levelCost: { text: 'REUSECOST over the rounds so far, with the end value', unit: 'money per unit and round' },
+  },
+  plain: (columns) => ({
     formula:
       'LET(inRound, SEQUENCE(rounds), keptEach, (1 - lossShare) / (1 + yearlyInterest) ^ (1 / roundsPerYear), ' +
       'upkeepEach, washCost + topUpShare * firstCost, unitsInUse, IF(inRound = 1, 1, (1 - lossShare) ^ (inRound - 1)), ' +
@@ -146,7 +69,7 @@ export const reuseLedger = defineTable({
         runningPresentValue: 'runningValue',
         levelCost: '(runningValue - endValue * keptEach ^ inRound) / usesSoFar',
       })})))`,
-  },
+  }),
   examples: [
     {
       text: 'First cost 2.40, washing 0.12, used three times',
@@ -168,4 +91,94 @@ export const reuseLedger = defineTable({
       source: 'definition',
     },
   ],
-})
+}
+
+type Round = { readonly [K in keyof typeof columns]: Decimal }
+
+function roundsOf(
+  { firstCost, rounds, lossShare }: Reuse & { readonly rounds: Decimal },
+  { over, upkeep, kept }: LevelCosts,
+): readonly Round[] {
+  const survive = one.sub(lossShare)
+  const table = [
+    {
+      round: one,
+      unitsInUse: one,
+      outlay: firstCost,
+      presentValue: firstCost,
+      runningPresentValue: firstCost,
+      levelCost: over(one),
+    },
+  ]
+  let keptSoFar = one
+  for (let round = one.add(1); round.lte(rounds); round = round.add(1)) {
+    const before = table.at(-1)!
+    keptSoFar = keptSoFar.mul(kept)
+    const unitsInUse = before.unitsInUse.mul(survive)
+    const presentValue = upkeep.mul(keptSoFar)
+    table.push({
+      round,
+      unitsInUse,
+      outlay: upkeep.mul(unitsInUse),
+      presentValue,
+      runningPresentValue: before.runningPresentValue.add(presentValue),
+      levelCost: over(round),
+    })
+  }
+  return table
+}
+
+function workingOf({ kept, upkeep }: LevelCosts, last: Round): readonly WorkingStep[] {
+  const bought = 'money per unit bought'
+  return [
+    {
+      name: 'kept',
+      text: 'what the next round counts today, for a unit in use now',
+      formula: '(1 - lossShare) / (1 + yearlyInterest) ^ (1 / roundsPerYear)',
+      value: kept,
+      unit: 'per round',
+    },
+    {
+      name: 'upkeep',
+      text: 'washing and topping up of a unit before a later round',
+      formula: 'washCost + topUpShare * firstCost',
+      value: upkeep,
+      unit: 'money per unit and round',
+    },
+    {
+      name: 'unitsInUse',
+      text: 'share of the units bought that is in use in the last round',
+      formula: '(1 - lossShare) ^ (round - 1)',
+      value: last.unitsInUse,
+      unit: 'units per unit bought',
+    },
+    {
+      name: 'outlay',
+      text: 'outlay of the last round',
+      formula: 'firstCost in round 1, later upkeep * unitsInUse',
+      value: last.outlay,
+      unit: bought,
+    },
+    {
+      name: 'presentValue',
+      text: 'present value of that outlay',
+      formula: 'firstCost in round 1, later upkeep * kept ^ (round - 1)',
+      value: last.presentValue,
+      unit: bought,
+    },
+    {
+      name: 'runningPresentValue',
+      text: 'present values of all rounds',
+      formula: 'present value of the round + those before',
+      value: last.runningPresentValue,
+      unit: bought,
+    },
+    {
+      name: 'levelCost',
+      text: 'level cost over all rounds',
+      formula: '(runningPresentValue - endValue * kept ^ rounds) / sum of kept ^ (round - 1)',
+      value: last.levelCost,
+      unit: 'money per unit and round',
+    },
+  ]
+}

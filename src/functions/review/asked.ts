@@ -1,12 +1,12 @@
 /** What SWINGS and ODDS have in common: another function, asked for by name with arguments that are uncertain. */
-import { fillsOneCell, type Definition, type RefusalWithoutKind } from '../../core/definition/definition'
+import { fillsOneCell, type CellFunction, type RefusalWithoutKind } from '../../core/definition/definition'
 import { evaluate } from '../../core/definition/evaluate'
 import { signedNumbers, text, texts } from '../../core/definition/parameter'
 import type { NoAnswer } from '../../core/definition/problem'
 import { toCell, type Decimal } from '../../core/quantity/decimal'
 
 /** The functions that can be asked for by numbers alone, and answer with one number. */
-export function thoseOfNumbers(functions: readonly Definition[]): readonly Definition[] {
+export function thoseOfNumbers(functions: readonly CellFunction[]): readonly CellFunction[] {
   return functions.filter(
     ({ parameters, result }) =>
       fillsOneCell(result) && Object.values(parameters).every(({ takes, optional }) => takes === 'number' || optional),
@@ -19,13 +19,20 @@ const mostRows = 50
 const unit = 'in the unit of the argument'
 
 export const askedParameters = {
-  functionName: text({ text: 'the function to ask for by name; any that takes numbers and gives one' }),
+  functionName: text({
+    text: 'the function to ask for by name; any that takes numbers and gives one',
+    example: 'MEDIUMCOST',
+  }),
   argumentNames: texts({
     text: 'its arguments by name, one a row; the same range again is its next cell, so stageRates three times are three stages',
+    example: 'cuttingVolumeMl',
   }),
-  lows: signedNumbers(unit, { text: 'the least that the argument can be' }),
-  likelies: signedNumbers(unit, { text: 'what it most likely is; where there is no doubt, all three are the same' }),
-  highs: signedNumbers(unit, { text: 'the most that it can be' }),
+  lows: signedNumbers(unit, { text: 'the least that the argument can be', example: 50 }),
+  likelies: signedNumbers(unit, {
+    text: 'what it most likely is; where there is no doubt, all three are the same',
+    example: 65,
+  }),
+  highs: signedNumbers(unit, { text: 'the most that it can be', example: 80 }),
 }
 
 export interface AskedRow {
@@ -40,7 +47,7 @@ export interface AskedRow {
 }
 
 export interface Asked {
-  readonly of: Definition
+  readonly of: CellFunction
   readonly rows: readonly AskedRow[]
 }
 
@@ -56,69 +63,65 @@ interface Given {
   readonly highs: readonly Decimal[]
 }
 
-export function readAsked(
-  functions: readonly Definition[],
-  { functionName, argumentNames, lows, likelies, highs }: Given,
-): Asked | Refused {
+export function readAsked(functions: readonly CellFunction[], given: Given): Asked | Refused {
+  const { functionName, argumentNames } = given
   if (argumentNames.length > mostRows)
     return { problem: { code: 'tooManyRows', parameter: 'argumentNames', got: argumentNames.length, most: mostRows } }
   const wanted = functionName.toUpperCase().replace(/^STICK\./, '')
   const of = functions.find(({ id }) => id === wanted)
-  if (of === undefined)
-    return {
-      problem: {
-        code: 'functionUnknown',
-        parameter: 'functionName',
-        value: functionName,
-        known: functions.map(({ id }) => id),
-      },
-    }
-  const known = Object.keys(of.parameters).filter((name) => of.parameters[name]!.takes === 'number')
-  const cellsOf = new Map<string, number>()
-  const rows: AskedRow[] = []
-  for (const [index, typed] of argumentNames.entries()) {
-    const row = index + 1
-    const parameter = known.find((name) => name.toLowerCase() === typed.toLowerCase())
-    if (parameter === undefined)
-      return { problem: { code: 'argumentUnknown', parameter: 'argumentNames', row, value: typed, of: of.id, known } }
-    const place = cellsOf.get(parameter) ?? 0
-    if (place > 0 && of.parameters[parameter]!.shape === 'cell')
-      return { problem: { code: 'argumentTwice', parameter: 'argumentNames', row, value: parameter, of: of.id } }
-    cellsOf.set(parameter, place + 1)
-    const [low, likely, high] = [lows[index]!, likelies[index]!, highs[index]!]
-    if (low.gt(likely))
-      return {
-        problem: {
-          code: 'aboveOther',
-          parameter: 'lows',
-          row,
-          value: low.toString(),
-          other: 'likelies',
-          otherValue: likely.toString(),
-        },
-      }
-    if (likely.gt(high))
-      return {
-        problem: {
-          code: 'aboveOther',
-          parameter: 'likelies',
-          row,
-          value: likely.toString(),
-          other: 'highs',
-          otherValue: high.toString(),
-        },
-      }
-    rows.push({ label: parameter, parameter, place, low, likely, high })
+  if (of === undefined) {
+    const known = functions.map(({ id }) => id)
+    return { problem: { code: 'functionUnknown', parameter: 'functionName', value: functionName, known } }
   }
-  const missing = known.find((name) => !of.parameters[name]!.optional && !cellsOf.has(name))
+  const known = Object.keys(of.parameters).filter((name) => of.parameters[name]!.takes === 'number')
+  const rows: AskedRow[] = []
+  for (const index of argumentNames.keys()) {
+    const row = readRow(of, known, given, index, rows)
+    if ('problem' in row) return row
+    rows.push(row)
+  }
+  const rowsOf = (name: string) => rows.filter(({ parameter }) => parameter === name)
+  const missing = known.find((name) => !of.parameters[name]!.optional && rowsOf(name).length === 0)
   if (missing !== undefined)
     return { problem: { code: 'argumentMissing', parameter: 'argumentNames', missing, of: of.id } }
-  return {
-    of,
-    rows: rows.map((row) =>
-      cellsOf.get(row.parameter) === 1 ? row : { ...row, label: `${row.label} ${row.place + 1}` },
-    ),
-  }
+  const labelled = (row: AskedRow) =>
+    rowsOf(row.parameter).length === 1 ? row : { ...row, label: `${row.label} ${row.place + 1}` }
+  return { of, rows: rows.map(labelled) }
+}
+
+/** @param before The rows above it. */
+function readRow(
+  of: CellFunction,
+  known: readonly string[],
+  { argumentNames, lows, likelies, highs }: Given,
+  index: number,
+  before: readonly AskedRow[],
+): AskedRow | Refused {
+  const row = index + 1
+  const typed = argumentNames[index]!
+  const parameter = known.find((name) => name.toLowerCase() === typed.toLowerCase())
+  if (parameter === undefined)
+    return { problem: { code: 'argumentUnknown', parameter: 'argumentNames', row, value: typed, of: of.id, known } }
+  const place = before.filter((other) => other.parameter === parameter).length
+  if (place > 0 && of.parameters[parameter]!.shape === 'cell')
+    return { problem: { code: 'argumentTwice', parameter: 'argumentNames', row, value: parameter, of: of.id } }
+  const [low, likely, high] = [lows[index]!, likelies[index]!, highs[index]!]
+  const above = (
+    name: 'lows' | 'likelies',
+    value: Decimal,
+    other: string,
+    otherValue: Decimal,
+  ): RefusalWithoutKind => ({
+    code: 'aboveOther',
+    parameter: name,
+    row,
+    value: value.toString(),
+    other,
+    otherValue: otherValue.toString(),
+  })
+  if (low.gt(likely)) return { problem: above('lows', low, 'likelies', likely) }
+  if (likely.gt(high)) return { problem: above('likelies', likely, 'highs', high) }
+  return { label: parameter, parameter, place, low, likely, high }
 }
 
 /** The arguments of a call of the function asked for, from a value for each row. */

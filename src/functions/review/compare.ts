@@ -1,5 +1,11 @@
 import { headingRow, inOrder } from '../../core/definition/columns'
-import { defineTable } from '../../core/definition/definition'
+import {
+  defineTable,
+  type Arguments,
+  type TableRow,
+  type TextsOf,
+  type WorkingStep,
+} from '../../core/definition/definition'
 import type { Fact } from '../../core/definition/fact'
 import { number, numbers, share, shares, signedNumbers, texts } from '../../core/definition/parameter'
 import { Decimal, one } from '../../core/quantity/decimal'
@@ -8,29 +14,65 @@ import { levelCosts, payback, type LevelCosts } from '../reuse/levelCost'
 /** Each way searches for its round of payback, and a cell may not take many seconds. */
 const mostWays = 1000
 
+const parameters = {
+  names: texts({ text: 'the ways of rooting', example: 'Plug' }),
+  firstCosts: numbers('money per unit', {
+    text: 'what one unit costs new: the medium, tray or bed of one round',
+    example: 8,
+  }),
+  rounds: numbers('rounds', {
+    text: 'rounds it is used, the first one included; 1 for single use',
+    atLeast: 1,
+    atMost: 1_000_000,
+    whole: true,
+  }),
+  cuttingsPerRound: numbers('cuttings per unit', {
+    text: 'cuttings that one unit takes in a round',
+    example: 100,
+    above: 0,
+  }),
+  yields: shares({ text: 'share of the cuttings that becomes a saleable liner', example: 0.8, above: 0, atMost: 1 }),
+  washCosts: numbers('money per unit and round', {
+    text: 'washing and disinfecting before each later round',
+    example: 1.5,
+    default: 0,
+  }),
+  topUpShares: shares({
+    text: 'share of the first cost that is topped up before each later round',
+    example: 0.1,
+    default: 0,
+    atMost: 1,
+  }),
+  lossShares: shares({ text: 'share of the units that is lost in each round', example: 0, default: 0, below: 1 }),
+  otherCostsPerCutting: numbers('money per cutting', {
+    text: 'all else in every round: cutting, hormone, labour, bench',
+    example: 0.04,
+    default: 0,
+  }),
+  endValues: signedNumbers('money per unit', {
+    text: 'what a survivor is worth after the last round; negative for disposal',
+    example: 30,
+    default: 0,
+  }),
+  yearlyInterest: share({ text: 'interest for a year', example: 0, default: 0, atMost: 1 }),
+  roundsPerYear: number('rounds per year', {
+    text: 'rounds in a year',
+    example: 4,
+    default: 1,
+    above: 0,
+    atMost: 366,
+  }),
+}
+
+type Given = Arguments<typeof parameters>
+
 const columns = {
-  name: { heading: 'name', text: 'the way of rooting', unit: 'text' },
-  levelCost: {
-    heading: 'level cost per round',
-    text: 'first cost, washing, topping up, loss and end value over the rounds',
-    unit: 'money per unit and round',
-  },
-  perCutting: { heading: 'per cutting', text: 'that and all other costs, per cutting', unit: 'money per cutting' },
-  perLiner: {
-    heading: 'per saleable liner',
-    text: 'the same, borne by the cuttings that become saleable',
-    unit: 'money per liner',
-  },
-  cashBefore: {
-    heading: 'cash before the first sale',
-    text: 'first cost and other costs of the first round',
-    unit: 'money per unit',
-  },
-  beatsFrom: {
-    heading: 'rounds until it beats single use',
-    text: 'the round from which it is no dearer than the cheapest single use, or why there is none',
-    unit: 'rounds',
-  },
+  name: { heading: 'name' },
+  levelCost: { heading: 'level cost per round' },
+  perCutting: { heading: 'per cutting' },
+  perLiner: { heading: 'per saleable liner' },
+  cashBefore: { heading: 'cash before the first sale' },
+  beatsFrom: { heading: 'rounds until it beats single use' },
 }
 
 interface Way {
@@ -45,148 +87,53 @@ interface Way {
   readonly perLinerAt: (level: Decimal) => Decimal
 }
 
+interface Compared extends Way {
+  readonly beatsFrom: Decimal | Fact
+}
+
+interface Comparison {
+  /** In the given order. */
+  readonly ways: readonly Compared[]
+  /** The cheapest first. */
+  readonly sorted: readonly Compared[]
+  /** The cheapest single use per saleable liner. */
+  readonly singleUse: Decimal | undefined
+}
+
 export const compare = defineTable({
   id: 'COMPARE',
   subject: 'review',
+  parameters,
+  result: { name: 'comparison', unit: 'table', columns },
+  method: (given) => {
+    const { names } = given
+    if (names.length > mostWays)
+      return { problem: { code: 'tooManyRows', parameter: 'names', got: names.length, most: mostWays } }
+    const comparison = comparisonOf(names.map((name, row) => wayOf(name, row, given)))
+    return { table: comparison.sorted.map(rowOf), working: () => workingOf(comparison) }
+  },
+})
+
+export const compareText: TextsOf<typeof compare> = {
   summary: 'Ways of rooting side by side per saleable liner, the cheapest first.',
   convention:
     'The level cost is that of REUSECOST, per unit in use; cuttingsPerRound are the cuttings in one such unit, so a unit lost takes its cuttings along. Per cutting adds the other costs, and per saleable liner divides by the yield, as ROOTINGCOST does. Equal costs keep the given order. Cash before the first sale is the whole first round of one unit: firstCost and the other costs of its cuttings; to compare it, and the level costs, let a unit of each way take equally many cuttings. A way with 1 round is single use; a reusable one beats it from the least number of its rounds at which its cost per saleable liner is no higher than that of the cheapest single use, an exact tie counting.',
-  parameters: {
-    names: texts({ text: 'the ways of rooting' }),
-    firstCosts: numbers('money per unit', { text: 'what one unit costs new: the medium, tray or bed of one round' }),
-    rounds: numbers('rounds', {
-      text: 'rounds it is used, the first one included; 1 for single use',
-      atLeast: 1,
-      atMost: 1_000_000,
-      whole: true,
-    }),
-    cuttingsPerRound: numbers('cuttings per unit', { text: 'cuttings that one unit takes in a round', above: 0 }),
-    yields: shares({ text: 'share of the cuttings that becomes a saleable liner', above: 0, atMost: 1 }),
-    washCosts: numbers('money per unit and round', {
-      text: 'washing and disinfecting before each later round',
-      default: 0,
-    }),
-    topUpShares: shares({
-      text: 'share of the first cost that is topped up before each later round',
-      default: 0,
-      atMost: 1,
-    }),
-    lossShares: shares({ text: 'share of the units that is lost in each round', default: 0, below: 1 }),
-    otherCostsPerCutting: numbers('money per cutting', {
-      text: 'all else in every round: cutting, hormone, labour, bench',
-      default: 0,
-    }),
-    endValues: signedNumbers('money per unit', {
-      text: 'what a survivor is worth after the last round; negative for disposal',
-      default: 0,
-    }),
-    yearlyInterest: share({ text: 'interest for a year', default: 0, atMost: 1 }),
-    roundsPerYear: number('rounds per year', { text: 'rounds in a year', default: 1, above: 0, atMost: 366 }),
+  result: 'a row for each way, the cheapest per saleable liner first',
+  columns: {
+    name: { text: 'the way of rooting', unit: 'text' },
+    levelCost: {
+      text: 'first cost, washing, topping up, loss and end value over the rounds',
+      unit: 'money per unit and round',
+    },
+    perCutting: { text: 'that and all other costs, per cutting', unit: 'money per cutting' },
+    perLiner: { text: 'the same, borne by the cuttings that become saleable', unit: 'money per liner' },
+    cashBefore: { text: 'first cost and other costs of the first round', unit: 'money per unit' },
+    beatsFrom: {
+      text: 'the round from which it is no dearer than the cheapest single use, or why there is none',
+      unit: 'rounds',
+    },
   },
-  result: {
-    name: 'comparison',
-    text: 'a row for each way, the cheapest per saleable liner first',
-    unit: 'table',
-    columns,
-  },
-  method: (args) => {
-    const { names, yearlyInterest, roundsPerYear } = args
-    if (names.length > mostWays)
-      return { problem: { code: 'tooManyRows', parameter: 'names', got: names.length, most: mostWays } }
-    const ways = names.map((name, row): Way => {
-      const [firstCost, rounds, cuttings, yielded, other] = [
-        args.firstCosts[row]!,
-        args.rounds[row]!,
-        args.cuttingsPerRound[row]!,
-        args.yields[row]!,
-        args.otherCostsPerCutting[row]!,
-      ]
-      const costs = levelCosts({
-        firstCost,
-        washCost: args.washCosts[row]!,
-        topUpShare: args.topUpShares[row]!,
-        lossShare: args.lossShares[row]!,
-        endValue: args.endValues[row]!,
-        yearlyInterest,
-        roundsPerYear,
-      })
-      const perCuttingAt = (level: Decimal) => level.div(cuttings).add(other)
-      const perLinerAt = (level: Decimal) => perCuttingAt(level).div(yielded)
-      const levelCost = costs.over(rounds)
-      return {
-        name,
-        rounds,
-        costs,
-        levelCost,
-        perCutting: perCuttingAt(levelCost),
-        perLiner: perLinerAt(levelCost),
-        cashBefore: firstCost.add(other.mul(cuttings)),
-        perLinerAt,
-      }
-    })
-    const singleUses = ways.filter(({ rounds }) => rounds.eq(one)).map(({ perLiner }) => perLiner)
-    const singleUse = singleUses.length === 0 ? undefined : Decimal.min(...singleUses)
-    // Costs that show the same digits are equal to whoever reads the table: a tie keeps the given order.
-    const sorted = [...ways].sort((a, b) => shown(a.perLiner).cmp(shown(b.perLiner)))
-    return {
-      table: sorted.map((way) => {
-        const { name, levelCost, perCutting, perLiner, cashBefore } = way
-        return { name, levelCost, perCutting, perLiner, cashBefore, beatsFrom: beatsFrom(way, singleUse) }
-      }),
-      working: () => [
-        {
-          name: 'levelCost',
-          text: 'level cost per round, in the given order',
-          formula: 'REUSECOST over rounds',
-          value: ways.map(({ levelCost }) => levelCost),
-          unit: 'money per unit and round',
-        },
-        {
-          name: 'perCutting',
-          text: 'cost per cutting',
-          formula: 'levelCost / cuttingsPerRound + otherCostsPerCutting',
-          value: ways.map(({ perCutting }) => perCutting),
-          unit: 'money per cutting',
-        },
-        {
-          name: 'perLiner',
-          text: 'cost per saleable liner',
-          formula: 'perCutting / yields',
-          value: ways.map(({ perLiner }) => perLiner),
-          unit: 'money per liner',
-        },
-        {
-          name: 'singleUse',
-          text: 'the cheapest single use per saleable liner',
-          formula: 'least perLiner where rounds = 1',
-          value: singleUse ?? { fact: 'noWayOfOneRound' },
-          unit: 'money per liner',
-        },
-        {
-          name: 'cashBefore',
-          text: 'cash before the first sale, in the given order',
-          formula: 'firstCosts + otherCostsPerCutting * cuttingsPerRound',
-          value: ways.map(({ cashBefore }) => cashBefore),
-          unit: 'money per unit',
-        },
-        {
-          name: 'beatsFrom',
-          text: 'rounds until it beats single use, in the given order',
-          formula: 'least number of its rounds over which perLiner <= singleUse',
-          value: ways.map((way) => beatsFrom(way, singleUse)),
-          unit: 'rounds',
-        },
-        {
-          name: 'order',
-          text: 'the ways, cheapest per saleable liner first',
-          formula: 'by perLiner, equal ones in the given order',
-          value: sorted.map(({ name }) => name),
-          unit: 'text',
-        },
-      ],
-    }
-  },
-  plain: {
+  plain: (columns) => ({
     // All ways lie side by side in a row, and the rounds that are tried run downwards, so that MMULT counts those too dear.
     // The grid's engine compares only a range that was computed, so later rounds are counted and compared with 0.
     // A blank row between the ways is taken along as the dearest way, and left out at the end.
@@ -214,7 +161,7 @@ export const compare = defineTable({
         beatsFrom: 'says',
       })})), VSTACK(${headingRow(columns)}, ` +
       'TAKE(SORTBY(ways, TRANSPOSE(IF(isWay, perLiner, MAX(perLiner) + 1))), SUM(IF(isWay, 1, 0)))))',
-  },
+  }),
   examples: [
     {
       text: 'A plug used once beside a tray of 50 that is washed and used six times: in round 5 the tray costs exactly as much, and then less',
@@ -259,7 +206,106 @@ export const compare = defineTable({
       source: 'definition',
     },
   ],
-})
+}
+
+function wayOf(name: string, row: number, given: Given): Way {
+  const [firstCost, rounds, cuttings, yielded, other] = [
+    given.firstCosts[row]!,
+    given.rounds[row]!,
+    given.cuttingsPerRound[row]!,
+    given.yields[row]!,
+    given.otherCostsPerCutting[row]!,
+  ]
+  const costs = levelCosts({
+    firstCost,
+    washCost: given.washCosts[row]!,
+    topUpShare: given.topUpShares[row]!,
+    lossShare: given.lossShares[row]!,
+    endValue: given.endValues[row]!,
+    yearlyInterest: given.yearlyInterest,
+    roundsPerYear: given.roundsPerYear,
+  })
+  const perCuttingAt = (level: Decimal) => level.div(cuttings).add(other)
+  const perLinerAt = (level: Decimal) => perCuttingAt(level).div(yielded)
+  const levelCost = costs.over(rounds)
+  return {
+    name,
+    rounds,
+    costs,
+    levelCost,
+    perCutting: perCuttingAt(levelCost),
+    perLiner: perLinerAt(levelCost),
+    cashBefore: firstCost.add(other.mul(cuttings)),
+    perLinerAt,
+  }
+}
+
+function comparisonOf(given: readonly Way[]): Comparison {
+  const singleUses = given.filter(({ rounds }) => rounds.eq(one)).map(({ perLiner }) => perLiner)
+  const singleUse = singleUses.length === 0 ? undefined : Decimal.min(...singleUses)
+  const ways = given.map((way) => ({ ...way, beatsFrom: beatsFrom(way, singleUse) }))
+  // Costs that show the same digits are equal to whoever reads the table: a tie keeps the given order.
+  const sorted = [...ways].sort((a, b) => shown(a.perLiner).cmp(shown(b.perLiner)))
+  return { ways, sorted, singleUse }
+}
+
+function rowOf({ name, levelCost, perCutting, perLiner, cashBefore, beatsFrom }: Compared): TableRow<typeof columns> {
+  return { name, levelCost, perCutting, perLiner, cashBefore, beatsFrom }
+}
+
+function workingOf({ ways, sorted, singleUse }: Comparison): readonly WorkingStep[] {
+  return [
+    {
+      name: 'levelCost',
+      text: 'level cost per round, in the given order',
+      formula: 'REUSECOST over rounds',
+      value: ways.map(({ levelCost }) => levelCost),
+      unit: 'money per unit and round',
+    },
+    {
+      name: 'perCutting',
+      text: 'cost per cutting',
+      formula: 'levelCost / cuttingsPerRound + otherCostsPerCutting',
+      value: ways.map(({ perCutting }) => perCutting),
+      unit: 'money per cutting',
+    },
+    {
+      name: 'perLiner',
+      text: 'cost per saleable liner',
+      formula: 'perCutting / yields',
+      value: ways.map(({ perLiner }) => perLiner),
+      unit: 'money per liner',
+    },
+    {
+      name: 'singleUse',
+      text: 'the cheapest single use per saleable liner',
+      formula: 'least perLiner where rounds = 1',
+      value: singleUse ?? { fact: 'noWayOfOneRound' },
+      unit: 'money per liner',
+    },
+    {
+      name: 'cashBefore',
+      text: 'cash before the first sale, in the given order',
+      formula: 'firstCosts + otherCostsPerCutting * cuttingsPerRound',
+      value: ways.map(({ cashBefore }) => cashBefore),
+      unit: 'money per unit',
+    },
+    {
+      name: 'beatsFrom',
+      text: 'rounds until it beats single use, in the given order',
+      formula: 'least number of its rounds over which perLiner <= singleUse',
+      value: ways.map(({ beatsFrom }) => beatsFrom),
+      unit: 'rounds',
+    },
+    {
+      name: 'order',
+      text: 'the ways, cheapest per saleable liner first',
+      formula: 'by perLiner, equal ones in the given order',
+      value: sorted.map(({ name }) => name),
+      unit: 'text',
+    },
+  ]
+}
 
 function shown(cost: Decimal): Decimal {
   return cost.toSignificantDigits(15)

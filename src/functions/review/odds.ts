@@ -1,13 +1,14 @@
 import {
   defineTable,
   placeOf,
-  type Definition,
-  type Example,
-  type TableDefinition,
+  type CellFunction,
+  type TableFunction,
+  type TableRow,
+  type TextsOf,
   type WorkingStep,
 } from '../../core/definition/definition'
 import { evaluate } from '../../core/definition/evaluate'
-import { number } from '../../core/definition/parameter'
+import { number, withExamples } from '../../core/definition/parameter'
 import { stepsInDoubles } from '../../core/definition/stepsInDoubles'
 import { randomNumbers } from '../../core/method/randomNumbers'
 import { quantileOf } from '../../core/method/triangular'
@@ -22,9 +23,16 @@ const digitsShown = 10
 const dustBelowLargest = 12
 
 const parameters = {
-  ...askedParameters,
+  ...withExamples(askedParameters, {
+    functionName: 'PERLINER',
+    argumentNames: 'costPerCutting',
+    lows: 0.07,
+    likelies: 0.08,
+    highs: 0.1,
+  }),
   draws: number('draws', {
     text: 'how often the arguments are drawn; at most 1,000 for functions that search, such as CUTTINGS and BREAKEVEN',
+    example: 100,
     default: 10_000,
     atLeast: 100,
     atMost: 100_000,
@@ -32,6 +40,7 @@ const parameters = {
   }),
   seed: number('seed', {
     text: 'where the random numbers start',
+    example: 7,
     default: 1,
     atLeast: 0,
     atMost: 2 ** 32 - 1,
@@ -40,75 +49,17 @@ const parameters = {
 }
 
 const columns = {
-  share: {
-    heading: 'share of draws',
-    text: 'which share of the draws that have an answer lies at or below the result beside it, 0 for the least and 1 for the largest; or what the last rows hold',
-    unit: 'share',
-  },
-  result: {
-    heading: 'result',
-    text: 'the result of the function, and in the last row a number of draws',
-    unit: 'in the unit of the result',
-  },
+  share: { heading: 'share of draws' },
+  result: { heading: 'result' },
 }
 
-const examples: readonly Example[] = [
-  {
-    text: 'Cost of a liner with doubt about the cost of a cutting and about both stages of losses',
-    given: [
-      'PERLINER',
-      ['costPerCutting', 'stageRates', 'stageRates'],
-      [0.07, 0.7, 0.9],
-      [0.08, 0.85, 0.95],
-      [0.1, 0.9, 1],
-    ],
-    gives: [
-      [0, 0.08189562359],
-      [0.01, 0.08853617884],
-      [0.05, 0.09269515309],
-      [0.1, 0.09529835766],
-      [0.25, 0.1002373647],
-      [0.5, 0.106885046],
-      [0.75, 0.114479477],
-      [0.9, 0.1214479018],
-      [0.95, 0.1260918817],
-      [0.99, 0.1341051129],
-      [1, 0.1457909145],
-      ['mean', 0.1078074908],
-      ['all likely', 0.09907120743],
-      ['draws without answer', 0],
-    ],
-    source: 'numpy-random',
-  },
-  {
-    text: 'Where nothing is in doubt, every draw is the same',
-    given: ['MEDIUMCOST', ['cuttingVolumeMl', 'costPerLitre'], [60, 0.15], [60, 0.15], [60, 0.15], 100, 7],
-    gives: [
-      ...shares.map((share) => [share, 0.009]),
-      ['mean', 0.009],
-      ['all likely', 0.009],
-      ['draws without answer', 0],
-    ],
-    source: 'definition',
-  },
-]
-
-/** @param functions Those that can be asked for. They are handed over, since the catalogue that holds them holds this one. */
-export function oddsOver(functions: readonly Definition[]): TableDefinition<typeof parameters, typeof columns> {
+/** @param functions Those that can be asked for. They are handed over, since the list that holds them holds this one. */
+export function oddsOver(functions: readonly CellFunction[]): TableFunction<typeof parameters, typeof columns> {
   return defineTable({
     id: 'ODDS',
     subject: 'review',
-    summary:
-      'How likely each result of another function is, when its arguments may lie anywhere between a low and a high.',
-    convention:
-      'Each argument is drawn from the triangular distribution of its low, likely and high, independently of the others: arguments that move together are not modelled. Whole arguments are rounded to the nearest whole number. A draw with which the function has no answer is counted in the last row, and percentiles and mean are those of the others. Between two draws the percentiles are interpolated as by PERCENTILE.INC. The draws come from the Mersenne Twister MT19937, the result is rounded to 10 significant digits, and the same seed and rows give the same numbers on every machine; another seed shows how far they depend on chance.',
     parameters,
-    result: {
-      name: 'odds',
-      text: 'percentiles of the result, then its mean, what it is with all likely values, and how many draws have no answer',
-      unit: 'table',
-      columns,
-    },
+    result: { name: 'odds', unit: 'table', columns },
     method: ({ draws, seed, ...args }) => {
       const asked = readAsked(functions, args)
       if ('problem' in asked) return asked
@@ -127,70 +78,87 @@ export function oddsOver(functions: readonly Definition[]): TableDefinition<type
       if ('problem' in ends) return ends
       if (typeof ends.likely !== 'number') return { problem: endWithoutAnswer(asked, ends)! }
 
-      const { first, answers } = drawn(asked, draws.toNumber(), seed.toNumber())
-      if (answers.length === 0)
+      const draw = drawn(asked, draws.toNumber(), seed.toNumber())
+      if (draw.answers.length === 0)
         return { problem: { kind: 'noAnswer', code: 'noDrawHasAnswer', of: asked.of.id, draws: draws.toString() } }
-      const rounded = roundingFor(answers)
-      const percentiles = shares.map((share) => rounded(percentile(answers, share)))
-      const mean = rounded(answers.reduce((total, answer) => total + answer, 0) / answers.length)
-      const likely = rounded(ends.likely)
-      const without = draws.sub(answers.length)
-      const { unit } = asked.of.result
-      return {
-        table: [
-          ...shares.map((share, index) => ({ share: new Decimal(share), result: percentiles[index]! })),
-          { share: { fact: 'mean' }, result: mean },
-          { share: { fact: 'allLikely' }, result: likely },
-          { share: { fact: 'drawsWithoutAnswer' }, result: without },
-        ],
-        working: (): readonly WorkingStep[] => [
-          {
-            name: 'arguments',
-            text: 'the arguments that are drawn',
-            formula: 'argumentNames',
-            value: asked.rows.map(({ label }) => label),
-            unit: 'text',
-          },
-          {
-            name: 'firstDraw',
-            text: 'the first draw of each, so that one draw can be followed by hand',
-            formula:
-              'low + SQRT(u (high - low)(likely - low)) where u is less than (likely - low) / (high - low), else high - SQRT((1 - u)(high - low)(high - likely)); u random',
-            value: first.map((value) => new Decimal(value)),
-            unit: 'in the units of the arguments',
-          },
-          {
-            name: 'allLikely',
-            text: { fact: 'allLikelyOf', id: asked.of.id },
-            formula: `${asked.of.id} of the likelies`,
-            value: likely,
-            unit,
-          },
-          {
-            name: 'withoutAnswer',
-            text: 'draws with which the function has no answer',
-            formula: 'draws - those with an answer',
-            value: without,
-            unit: 'draws',
-          },
-          { name: 'mean', text: 'mean of the draws that have an answer', formula: 'SUM / COUNT', value: mean, unit },
-          {
-            name: 'percentiles',
-            text: `results below which ${shares.map((share) => `${share * 100}`).join(', ')} % of these draws lie`,
-            formula: 'PERCENTILE.INC of these draws',
-            value: percentiles,
-            unit,
-          },
-        ],
-      }
+      const found = oddsIn(draw, ends.likely, draws)
+      return { table: tableOf(found), working: () => workingOf(asked, draw, found) }
     },
-    plain: {
-      reason:
-        'RAND of Excel cannot be given a seed, so no plain formula makes these draws again. SWINGS shows the two ends of each argument without any draws.',
-    },
-    examples,
     over: functions,
   })
+}
+
+export const oddsText: TextsOf<ReturnType<typeof oddsOver>> = {
+  summary:
+    'How likely each result of another function is, when its arguments may lie anywhere between a low and a high.',
+  convention:
+    'Each argument is drawn from the triangular distribution of its low, likely and high, independently of the others: arguments that move together are not modelled. Whole arguments are rounded to the nearest whole number. A draw with which the function has no answer is counted in the last row, and percentiles and mean are those of the others. Between two draws the percentiles are interpolated as by PERCENTILE.INC. The draws come from the Mersenne Twister MT19937, the result is rounded to 10 significant digits, and the same seed and rows give the same numbers on every machine; another seed shows how far they depend on chance.',
+  result:
+    'percentiles of the result, then its mean, what it is with all likely values, and how many draws have no answer',
+  columns: {
+    share: {
+      text: 'which share of the draws that have an answer lies at or below the result beside it, 0 for the least and 1 for the largest; or what the last rows hold',
+      unit: 'share',
+    },
+    result: {
+      text: 'the result of the function, and in the last row a number of draws',
+      unit: 'in the unit of the result',
+    },
+  },
+  plain: () => ({
+    reason:
+      'RAND of Excel cannot be given a seed, so no plain formula makes these draws again. SWINGS shows the two ends of each argument without any draws.',
+  }),
+  examples: [
+    {
+      text: 'Cost of a liner with doubt about the cost of a cutting and about both stages of losses',
+      given: [
+        'PERLINER',
+        ['costPerCutting', 'stageRates', 'stageRates'],
+        [0.07, 0.7, 0.9],
+        [0.08, 0.85, 0.95],
+        [0.1, 0.9, 1],
+      ],
+      gives: [
+        [0, 0.08189562359],
+        [0.01, 0.08853617884],
+        [0.05, 0.09269515309],
+        [0.1, 0.09529835766],
+        [0.25, 0.1002373647],
+        [0.5, 0.106885046],
+        [0.75, 0.114479477],
+        [0.9, 0.1214479018],
+        [0.95, 0.1260918817],
+        [0.99, 0.1341051129],
+        [1, 0.1457909145],
+        ['mean', 0.1078074908],
+        ['all likely', 0.09907120743],
+        ['draws without answer', 0],
+      ],
+      source: 'numpy-random',
+    },
+    {
+      text: 'Where nothing is in doubt, every draw is the same',
+      given: ['MEDIUMCOST', ['cuttingVolumeMl', 'costPerLitre'], [60, 0.15], [60, 0.15], [60, 0.15], 100, 7],
+      gives: [
+        [0, 0.009],
+        [0.01, 0.009],
+        [0.05, 0.009],
+        [0.1, 0.009],
+        [0.25, 0.009],
+        [0.5, 0.009],
+        [0.75, 0.009],
+        [0.9, 0.009],
+        [0.95, 0.009],
+        [0.99, 0.009],
+        [1, 0.009],
+        ['mean', 0.009],
+        ['all likely', 0.009],
+        ['draws without answer', 0],
+      ],
+      source: 'definition',
+    },
+  ],
 }
 
 interface Drawn {
@@ -198,6 +166,80 @@ interface Drawn {
   readonly first: readonly number[]
   /** The results that there are, ascending. */
   readonly answers: Float64Array
+}
+
+/** What the draws say, rounded. */
+interface Odds {
+  readonly percentiles: readonly Decimal[]
+  readonly mean: Decimal
+  readonly likely: Decimal
+  readonly without: Decimal
+}
+
+function oddsIn({ answers }: Drawn, likely: number, draws: Decimal): Odds {
+  const rounded = roundingFor(answers)
+  return {
+    percentiles: shares.map((share) => rounded(percentile(answers, share))),
+    mean: rounded(answers.reduce((total, answer) => total + answer, 0) / answers.length),
+    likely: rounded(likely),
+    without: draws.sub(answers.length),
+  }
+}
+
+function tableOf({ percentiles, mean, likely, without }: Odds): readonly TableRow<typeof columns>[] {
+  return [
+    ...shares.map((share, index) => ({ share: new Decimal(share), result: percentiles[index]! })),
+    { share: { fact: 'mean' }, result: mean },
+    { share: { fact: 'allLikely' }, result: likely },
+    { share: { fact: 'drawsWithoutAnswer' }, result: without },
+  ]
+}
+
+function workingOf(
+  { of, rows }: Asked,
+  { first }: Drawn,
+  { percentiles, mean, likely, without }: Odds,
+): readonly WorkingStep[] {
+  const { unit } = of.result
+  return [
+    {
+      name: 'arguments',
+      text: 'the arguments that are drawn',
+      formula: 'argumentNames',
+      value: rows.map(({ label }) => label),
+      unit: 'text',
+    },
+    {
+      name: 'firstDraw',
+      text: 'the first draw of each, so that one draw can be followed by hand',
+      formula:
+        'low + SQRT(u (high - low)(likely - low)) where u is less than (likely - low) / (high - low), else high - SQRT((1 - u)(high - low)(high - likely)); u random',
+      value: first.map((value) => new Decimal(value)),
+      unit: 'in the units of the arguments',
+    },
+    {
+      name: 'allLikely',
+      text: { fact: 'allLikelyOf', id: of.id },
+      formula: `${of.id} of the likelies`,
+      value: likely,
+      unit,
+    },
+    {
+      name: 'withoutAnswer',
+      text: 'draws with which the function has no answer',
+      formula: 'draws - those with an answer',
+      value: without,
+      unit: 'draws',
+    },
+    { name: 'mean', text: 'mean of the draws that have an answer', formula: 'SUM / COUNT', value: mean, unit },
+    {
+      name: 'percentiles',
+      text: `results below which ${shares.map((share) => `${share * 100}`).join(', ')} % of these draws lie`,
+      formula: 'PERCENTILE.INC of these draws',
+      value: percentiles,
+      unit,
+    },
+  ]
 }
 
 function drawn(asked: Asked, draws: number, seed: number): Drawn {

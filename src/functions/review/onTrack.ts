@@ -1,5 +1,5 @@
 import { lastOf } from '../../core/definition/columns'
-import { defineTable, type Cell, type RefusalWithoutKind } from '../../core/definition/definition'
+import { defineTable, type Cell, type RefusalWithoutKind, type TextsOf } from '../../core/definition/definition'
 import { number, numbers, share, shares } from '../../core/definition/parameter'
 import { chancesOfSum, leastFurther, tailOf, type Chances } from '../../core/method/sumOfBatches'
 import { Decimal, one, zero } from '../../core/quantity/decimal'
@@ -7,40 +7,37 @@ import { roundUpToWhole } from '../../core/quantity/rounding'
 import { distributionName, rateOf } from '../counting/survival'
 
 /** Beyond these a cell of a sheet would wait for the answer. */
+const mostBatches = 1000
 const mostGrowing = 1_000_000
 const mostFurther = 1_000_000
 
 const columns = {
-  expected: { heading: 'expected liners', text: 'liners that come of all batches on average', unit: 'liners' },
-  chance: { heading: 'chance of having enough', text: 'the chance of at least the liners promised', unit: 'share' },
-  further: {
-    heading: 'further cuttings',
-    text: 'cuttings to stick again, not known without newRates; 0 where what grows is enough',
-    unit: 'cuttings',
-  },
+  expected: { heading: 'expected liners' },
+  chance: { heading: 'chance of having enough' },
+  further: { heading: 'further cuttings' },
 }
 
 export const onTrack = defineTable({
   id: 'ONTRACK',
   subject: 'review',
-  summary: 'Whether the batches that grow will give the liners promised, and how many cuttings to stick again if not.',
-  convention:
-    'Each batch survives by itself: the number of liners is the sum of binomial numbers, one a batch, with the rate that is left to it, or of beta-binomial ones with batchSpread; for one batch that is the chance of CUTTINGS. Count what lives now, not what was stuck; a rate of 1 is for liners that are ready. The further cuttings are one batch more, with all its stages before it. Without a confidence they are enough on average only; with one, they are the least with which the chance of all together reaches it. Whether there is time for them, STICKDAY tells.',
   parameters: {
-    liners: number('liners', { text: 'liners that were promised', atLeast: 0, atMost: 10_000_000 }),
-    growing: numbers('cuttings', { text: 'what lives of each batch now, one cell a batch', whole: true }),
+    liners: number('liners', { text: 'liners that were promised', example: 51, atLeast: 0, atMost: 10_000_000 }),
+    growing: numbers('cuttings', { text: 'what lives of each batch now, one cell a batch', example: 60, whole: true }),
     ratesLeft: shares({
       text: 'the share of these that will still become liners, one for all batches or one for each',
+      example: 0.9,
       atMost: 1,
       oneForAll: true,
     }),
     batchSpread: share({
       text: 'the standard deviation of those rates from batch to batch',
+      example: 0,
       default: 0,
       below: 1,
     }),
     newRates: shares({
       text: 'the share of further cuttings that survives each stage, one cell a stage',
+      example: 0.5,
       optional: true,
       above: 0,
       atMost: 1,
@@ -53,7 +50,7 @@ export const onTrack = defineTable({
       optional: true,
     }),
   },
-  result: { name: 'outlook', text: 'one row: where the batches lead, and what is lacking', unit: 'table', columns },
+  result: { name: 'outlook', unit: 'table', columns },
   method: ({ liners, growing, ratesLeft, batchSpread, newRates, confidence }) => {
     const stages = newRates.filter((rate) => rate !== undefined)
     const newRate = stages.length === 0 ? undefined : rateOf(stages)
@@ -112,7 +109,22 @@ export const onTrack = defineTable({
       ],
     }
   },
-  plain: {
+})
+
+export const onTrackText: TextsOf<typeof onTrack> = {
+  summary: 'Whether the batches that grow will give the liners promised, and how many cuttings to stick again if not.',
+  convention:
+    'Each batch survives by itself: the number of liners is the sum of binomial numbers, one a batch, with the rate that is left to it, or of beta-binomial ones with batchSpread; for one batch that is the chance of CUTTINGS. Count what lives now, not what was stuck; a rate of 1 is for liners that are ready. The further cuttings are one batch more, with all its stages before it. Without a confidence they are enough on average only; with one, they are the least with which the chance of all together reaches it. Whether there is time for them, STICKDAY tells.',
+  result: 'one row: where the batches lead, and what is lacking',
+  columns: {
+    expected: { text: 'liners that come of all batches on average', unit: 'liners' },
+    chance: { text: 'the chance of at least the liners promised', unit: 'share' },
+    further: {
+      text: 'cuttings to stick again, not known without newRates; 0 where what grows is enough',
+      unit: 'cuttings',
+    },
+  },
+  plain: (columns) => ({
     reason:
       'Excel has no formula for the sum of batches with rates of their own, nor for the number of trials. The check is for the liners expected and, where there is one batch without batchSpread, for its chance.',
     check:
@@ -120,7 +132,7 @@ export const onTrack = defineTable({
       `AND(ABS(${lastOf(columns, 'expected', 'outlook')} - expectedOne) <= expectedOne / 10 ^ 12, ` +
       'IF(COUNT(growing) + (batchSpread > 0) + (liners <= 0) > 1, TRUE, ' +
       'ABS(1 - BINOM.DIST(ROUNDUP(liners, 0) - 1, SUM(growing), MIN(ratesLeft), TRUE) - chanceOne) < 10 ^ -9)))',
-  },
+  }),
   examples: [
     {
       text: '60 cuttings that live at 90 % are 54 liners on average, and 51 come of them with a chance of 93 %',
@@ -135,7 +147,7 @@ export const onTrack = defineTable({
       source: 'definition',
     },
   ],
-})
+}
 
 function onAverage(missing: Decimal, newRate: Decimal | undefined): Cell {
   if (missing.lte(0)) return zero
@@ -162,6 +174,8 @@ function problemOf(
   newRate: Decimal | undefined,
   batchSpread: Decimal,
 ): RefusalWithoutKind | undefined {
+  if (growing.length > mostBatches)
+    return { code: 'tooManyRows', parameter: 'growing', got: growing.length, most: mostBatches }
   const all = growing.reduce((sum, count) => sum.add(count))
   if (all.gt(mostGrowing))
     return {

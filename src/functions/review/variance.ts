@@ -1,35 +1,35 @@
 import { headingRow, inOrder } from '../../core/definition/columns'
-import { defineTable, type TableRow } from '../../core/definition/definition'
+import { defineTable, type TableRow, type TextsOf } from '../../core/definition/definition'
 import type { Fact } from '../../core/definition/fact'
 import { number } from '../../core/definition/parameter'
 import type { Decimal } from '../../core/quantity/decimal'
 
 const columns = {
-  variance: { heading: 'variance', text: 'price, usage or total', unit: 'text' },
-  amount: { heading: 'amount', text: 'what was spent beyond the standard', unit: 'money' },
-  reads: { heading: 'reads', text: 'favourable, adverse or none', unit: 'text' },
+  variance: { heading: 'variance' },
+  amount: { heading: 'amount' },
+  reads: { heading: 'reads' },
 }
 
 export const variance = defineTable({
   id: 'VARIANCE',
   subject: 'review',
-  summary: 'Splits what was spent beyond the standard into price and usage.',
-  convention:
-    'Positive means that more was spent than the standard allows, which is adverse; negative is favourable. The price is compared at the actual quantity and the quantity at the standard price, so the two add up exactly to actual quantity x actual price less standard quantity x standard price. The standard quantity is the one for what was really produced. Nothing is rounded.',
   parameters: {
-    standardQuantity: number('units', { text: 'quantity that the standard allows for what was produced', atLeast: 0 }),
+    standardQuantity: number('units', {
+      text: 'quantity that the standard allows for what was produced',
+      example: 20,
+      atLeast: 0,
+    }),
     standardPrice: number('money per unit', {
       text: 'price that the standard allows; negative where one is paid to take it',
+      example: 4,
     }),
-    actualQuantity: number('units', { text: 'quantity that was used', atLeast: 0 }),
-    actualPrice: number('money per unit', { text: 'price that was paid; negative where one was paid to take it' }),
+    actualQuantity: number('units', { text: 'quantity that was used', example: 24, atLeast: 0 }),
+    actualPrice: number('money per unit', {
+      text: 'price that was paid; negative where one was paid to take it',
+      example: 4.5,
+    }),
   },
-  result: {
-    name: 'variance',
-    text: 'a row each for price, usage and their total',
-    unit: 'table',
-    columns,
-  },
+  result: { name: 'variance', unit: 'table', columns },
   method: ({ standardQuantity, standardPrice, actualQuantity, actualPrice }) => {
     const price = actualPrice.sub(standardPrice).mul(actualQuantity)
     const usage = actualQuantity.sub(standardQuantity).mul(standardPrice)
@@ -75,7 +75,19 @@ export const variance = defineTable({
       ],
     }
   },
-  plain: {
+})
+
+export const varianceText: TextsOf<typeof variance> = {
+  summary: 'Splits what was spent beyond the standard into price and usage.',
+  convention:
+    'Positive means that more was spent than the standard allows, which is adverse; negative is favourable. The price is compared at the actual quantity and the quantity at the standard price, so the two add up exactly to actual quantity x actual price less standard quantity x standard price. The standard quantity is the one for what was really produced. Nothing is rounded.',
+  result: 'a row each for price, usage and their total',
+  columns: {
+    variance: { text: 'price, usage or total', unit: 'text' },
+    amount: { text: 'what was spent beyond the standard', unit: 'money' },
+    reads: { text: 'favourable, adverse or none', unit: 'text' },
+  },
+  plain: (columns) => ({
     formula:
       'LET(priceVariance, (actualPrice - standardPrice) * actualQuantity, usageVariance, (actualQuantity - standardQuantity) * standardPrice, ' +
       'amounts, VSTACK(priceVariance, usageVariance, priceVariance + usageVariance), ' +
@@ -86,7 +98,7 @@ export const variance = defineTable({
         amount: 'amounts',
         reads: 'IF(amounts - dust > 0, "adverse", IF(amounts + dust < 0, "favourable", "none"))',
       })})))`,
-  },
+  }),
   examples: [
     {
       text: '24 kg at 4.50 used where the standard is 20 kg at 4',
@@ -109,7 +121,7 @@ export const variance = defineTable({
       source: 'lpu-management-accounting',
     },
   ],
-})
+}
 
 function row(fact: 'price' | 'usage' | 'total', amount: Decimal): TableRow<typeof columns> {
   return { variance: { fact }, amount, reads: reading(amount) }

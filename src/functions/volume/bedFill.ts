@@ -1,29 +1,34 @@
-import { defineBySteps } from '../../core/definition/definition'
+import { defineBySteps, type TextsOf } from '../../core/definition/definition'
 import { quantity, share } from '../../core/definition/parameter'
 
 export const bedFill = defineBySteps({
   id: 'BEDFILL',
   subject: 'volume',
-  summary: 'Litres of loose medium that fill a propagation bed.',
-  convention:
-    'Settling and spilling divide, as in FILL. The litres are loose ones. A bed of wet sand is heavy: see BLENDWEIGHT.',
   parameters: {
-    lengthM: quantity('m', { text: 'inside length of the bed', above: 0 }),
-    widthM: quantity('m', { text: 'inside width of the bed', above: 0 }),
-    depthM: quantity('m', { text: 'depth of the medium once it has settled', above: 0 }),
+    lengthM: quantity('m', { text: 'inside length of the bed', example: 20, above: 0 }),
+    widthM: quantity('m', { text: 'inside width of the bed', example: 4, above: 0 }),
+    depthM: quantity('m', { text: 'depth of the medium once it has settled', example: 4, above: 0 }),
     settle: share({
       text: 'share of its height that loose mix drops when it is firmed and watered',
+      example: 0.08,
       default: 0,
       below: 1,
     }),
     spill: share({ text: 'share of the loose mix that is lost while filling', default: 0, below: 1 }),
   },
-  result: { name: 'litres', text: 'loose medium', unit: 'L loose' },
+  result: { name: 'litres', unit: 'L loose' },
   steps: [
     ['full', 'lengthM * widthM * depthM * 1000', 'L', 'volume of the bed, settled'],
     ['stays', '(1 - settle) * (1 - spill)', 'share', 'what remains in the bed of a loose litre'],
     ['litres', 'full / stays', 'L loose', 'loose medium to have at hand'],
   ],
+})
+
+export const bedFillText: TextsOf<typeof bedFill> = {
+  summary: 'Litres of loose medium that fill a propagation bed.',
+  convention:
+    'Settling and spilling divide, as in FILL. The litres are loose ones. A bed of wet sand is heavy: see BLENDWEIGHT.',
+  result: 'loose medium',
   examples: [
     {
       text: 'A bed of 4 ft by 20 ft, 4 in deep',
@@ -38,4 +43,4 @@ export const bedFill = defineBySteps({
       source: 'definition',
     },
   ],
-})
+}

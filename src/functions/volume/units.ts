@@ -1,19 +1,16 @@
-import { defineByMethod } from '../../core/definition/definition'
+import { defineByMethod, type TextsOf } from '../../core/definition/definition'
 import { number, text } from '../../core/definition/parameter'
 import { convert, readUnit, type Unit, type UnitProblem } from '../../core/quantity/units'
 
 export const units = defineByMethod({
   id: 'UNITS',
   subject: 'volume',
-  summary: 'Converts a quantity from one unit to another.',
-  convention:
-    'Exact factors of NIST SP 811. Volumes, lengths, masses, and mass per volume ("lb/yd3" to "kg/m3"). A gallon, quart, bushel or ton is never guessed: it must say which.',
   parameters: {
     quantity: number('any', { text: 'the number to convert' }),
-    fromUnit: text({ text: 'the unit it is in' }),
-    toUnit: text({ text: 'the unit it is wanted in' }),
+    fromUnit: text({ text: 'the unit it is in', example: 'ft3' }),
+    toUnit: text({ text: 'the unit it is wanted in', example: 'L' }),
   },
-  result: { name: 'converted', text: 'the converted number', unit: 'in toUnit' },
+  result: { name: 'converted', unit: 'in toUnit' },
   method: ({ quantity, fromUnit, toUnit }) => {
     const from = readUnit(fromUnit)
     if (isProblem(from)) return { problem: { ...from, parameter: 'fromUnit' } }
@@ -52,11 +49,18 @@ export const units = defineByMethod({
       ],
     }
   },
-  plain: {
+})
+
+export const unitsText: TextsOf<typeof units> = {
+  summary: 'Converts a quantity from one unit to another.',
+  convention:
+    'Exact factors of NIST SP 811. Volumes, lengths, masses, and mass per volume ("lb/yd3" to "kg/m3"). A gallon, quart, bushel or ton is never guessed: it must say which.',
+  result: 'the converted number',
+  plain: () => ({
     reason:
       "Excel's own CONVERT knows other spellings of the units, and no mass per volume. The check is for units that both spell alike, such as ft3, L, m, in, kg.",
     check: 'ABS(CONVERT(quantity, fromUnit, toUnit) - converted) <= ABS(converted) / 10 ^ 9',
-  },
+  }),
   examples: [
     { text: 'Cubic feet to litres', given: [1, 'ft3', 'L'], gives: 28.316846592, source: 'nist-sp-811' },
     {
@@ -66,7 +70,7 @@ export const units = defineByMethod({
       source: 'acquaah-4-11',
     },
   ],
-})
+}
 
 function isProblem(read: Unit | UnitProblem): read is UnitProblem {
   return 'code' in read

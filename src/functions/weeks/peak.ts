@@ -1,16 +1,13 @@
-import { defineByMethod } from '../../core/definition/definition'
-import { Decimal, zero } from '../../core/quantity/decimal'
+import { defineByMethod, type TextsOf } from '../../core/definition/definition'
+import { zero, type Decimal } from '../../core/quantity/decimal'
 import { mondayOf } from './calendar'
 import { changesOf, plainStays, standingIn, stayParameters } from './stays'
 
 export const peak = defineByMethod({
   id: 'PEAK',
   subject: 'weeks',
-  summary: 'The most that stand at once: how many containers to have, where the season uses them again and again.',
-  convention:
-    'The largest of STANDING, by the same weeks: never more than all starts together, and never less than the largest that stands at all. Buy for it and not for the sum; what breaks on the way comes on top.',
   parameters: stayParameters,
-  result: { name: 'peak', text: 'the most that stand in one week', unit: 'any' },
+  result: { name: 'peak', unit: 'any' },
   method: (starts) => {
     const changes = changesOf(starts)
     const most = changes.reduce<{ readonly week?: number; readonly standing: Decimal }>(
@@ -31,7 +28,10 @@ export const peak = defineByMethod({
           name: 'largest',
           text: 'the largest start that stands',
           formula: 'MAX of amounts with weeksHeld above 0',
-          value: Decimal.max(zero, ...starts.amounts.filter((_, start) => starts.weeksHeld[start]!.gt(0))),
+          value: starts.amounts.reduce(
+            (most, amount, start) => (starts.weeksHeld[start]!.gt(0) && amount.gt(most) ? amount : most),
+            zero,
+          ),
           unit: 'any',
         },
         ...(most.week === undefined
@@ -55,7 +55,14 @@ export const peak = defineByMethod({
       ],
     }
   },
-  plain: { formula: `LET(${plainStays}, MAX(MAP(startWeek, LAMBDA(week, ${standingIn('week')}))))` },
+})
+
+export const peakText: TextsOf<typeof peak> = {
+  summary: 'The most that stand at once: how many containers to have, where the season uses them again and again.',
+  convention:
+    'The largest of STANDING, by the same weeks: never more than all starts together, and never less than the largest that stands at all. Buy for it and not for the sum; what breaks on the way comes on top.',
+  result: 'the most that stand in one week',
+  plain: () => ({ formula: `LET(${plainStays}, MAX(MAP(startWeek, LAMBDA(week, ${standingIn('week')}))))` }),
   examples: [
     {
       text: 'Of 40, 25 and 30 trays at most 65 stand at once, since the first are free when the last are stuck',
@@ -74,4 +81,4 @@ export const peak = defineByMethod({
       source: 'definition',
     },
   ],
-})
+}

@@ -1,5 +1,5 @@
 import { headingRow, inOrder } from '../../core/definition/columns'
-import { defineTable, type RefusalWithoutKind } from '../../core/definition/definition'
+import { defineTable, type RefusalWithoutKind, type TextsOf } from '../../core/definition/definition'
 import { number } from '../../core/definition/parameter'
 import { Decimal, zero } from '../../core/quantity/decimal'
 import { days, mondayOf, weekOf } from './calendar'
@@ -9,26 +9,30 @@ import { changesOf, plainStays, standingIn, stayParameters } from './stays'
 const mostWeeks = 2000
 
 const columns = {
-  monday: { heading: 'week from', text: 'the Monday with which the week begins', unit: 'day' },
-  standing: { heading: 'standing', text: 'what stands in that week', unit: 'any' },
+  monday: { heading: 'week from' },
+  standing: { heading: 'standing' },
 }
 
 export const standing = defineTable({
   id: 'STANDING',
   subject: 'weeks',
-  summary: 'What stands in each week: containers in use, or bench that is taken, from the starts of the season.',
-  convention:
-    'Weeks begin on Monday (ISO 8601). A start stands in the week of its day and in as many weeks as it is held, with the weeks between two uses; a part of a week counts as a week, and which day of the week it was does not count. Where trays are cleared late in a week and others are stuck early in the same, type a week between. What is held 0 weeks stands nowhere and needs no washing. Without firstDay the table begins with the first week in which something stands, and without weeks it ends with the last; weeks in which nothing stands are in it, and where nothing stands at all there is one week with 0. What began before firstDay and still stands counts. The weeks are numbers of days; format their column as dates.',
   parameters: {
     ...stayParameters,
     firstDay: number('day', { text: 'a day of the first week to show', optional: true, ...days }),
-    weeks: number('weeks', { text: 'weeks to show', optional: true, atLeast: 1, atMost: mostWeeks, whole: true }),
+    weeks: number('weeks', {
+      text: 'weeks to show',
+      optional: true,
+      atLeast: 1,
+      atMost: mostWeeks,
+      whole: true,
+      example: 4,
+    }),
   },
-  result: { name: 'standing', text: 'a row for each week', unit: 'table', columns },
+  result: { name: 'standing', unit: 'table', columns },
   method: ({ firstDay, weeks, ...starts }) => {
     const changes = changesOf(starts)
-    const earliest = Math.min(...starts.startDays.map(weekOf))
-    const first = firstDay === undefined ? (changes[0]?.week ?? earliest) : weekOf(firstDay)
+    const earliest = starts.startDays.reduce((one, other) => (other.lt(one) ? other : one))
+    const first = changes[0] === undefined || firstDay !== undefined ? weekOf(firstDay ?? earliest) : changes[0].week
     const shown = weeks?.toNumber() ?? Math.max(1, (changes.at(-1)?.week ?? first) - first)
     if (shown > mostWeeks) return { problem: tooManyWeeks(shown) }
     let [next, now] = [0, zero]
@@ -66,7 +70,18 @@ export const standing = defineTable({
       ],
     }
   },
-  plain: {
+})
+
+export const standingText: TextsOf<typeof standing> = {
+  summary: 'What stands in each week: containers in use, or bench that is taken, from the starts of the season.',
+  convention:
+    'Weeks begin on Monday (ISO 8601). A start stands in the week of its day and in as many weeks as it is held, with the weeks between two uses; a part of a week counts as a week, and which day of the week it was does not count. Where trays are cleared late in a week and others are stuck early in the same, type a week between. What is held 0 weeks stands nowhere and needs no washing. Without firstDay the table begins with the first week in which something stands, and without weeks it ends with the last; weeks in which nothing stands are in it, and where nothing stands at all there is one week with 0. What began before firstDay and still stands counts. The weeks are numbers of days; format their column as dates.',
+  result: 'a row for each week',
+  columns: {
+    monday: { text: 'the Monday with which the week begins', unit: 'day' },
+    standing: { text: 'what stands in that week', unit: 'any' },
+  },
+  plain: (columns) => ({
     formula:
       `LET(${plainStays}, stands, (freeWeek > startWeek) * (amountEach > 0), ` +
       'beginWeek, IF(LEN(firstDay) > 0, INT((N(firstDay) - 2) / 7), IF(SUM(stands) = 0, MIN(startWeek), MIN(IF(stands = 1, startWeek, 10 ^ 9)))), ' +
@@ -76,7 +91,7 @@ export const standing = defineTable({
         monday: '7 * weekEach + 2',
         standing: `MAP(weekEach, LAMBDA(week, ${standingIn('week')}))`,
       })})))`,
-  },
+  }),
   examples: [
     {
       text: '40 trays for 3 weeks and, a week later, 25 for 2 weeks: 65 stand in the second and third week',
@@ -104,7 +119,7 @@ export const standing = defineTable({
       source: 'definition',
     },
   ],
-})
+}
 
 function tooManyWeeks(got: number): RefusalWithoutKind {
   return { code: 'tooManyWeeks', parameter: 'startDays', got: String(got), most: mostWeeks }

@@ -11,10 +11,11 @@ const mostOfOneStart = 1_000_000_000
 
 export const stayParameters = {
   startDays: numbers('day', { text: 'the day of each start, one cell a start', ...days }),
-  weeksHeld: numbers('weeks', { text: 'the weeks that each start stands', atMost: mostWeeksHeld }),
+  weeksHeld: numbers('weeks', { text: 'the weeks that each start stands', atMost: mostWeeksHeld, example: 3 }),
   amounts: numbers('any', {
     text: 'what each start takes up: containers, or m2 of bench',
     atMost: mostOfOneStart,
+    example: 40,
   }),
   turnroundWeeks: number('weeks', {
     text: 'weeks between two uses, for clearing and washing',

@@ -1,4 +1,4 @@
-import { defineByMethod } from '../../core/definition/definition'
+import { defineByMethod, type TextsOf } from '../../core/definition/definition'
 import { number, numbers } from '../../core/definition/parameter'
 import { roundUpToWhole } from '../../core/quantity/rounding'
 import { dayOf, days } from './calendar'
@@ -6,14 +6,11 @@ import { dayOf, days } from './calendar'
 export const stickDay = defineByMethod({
   id: 'STICKDAY',
   subject: 'weeks',
-  summary: 'The day to stick on, so that the liners are ready on the day of delivery.',
-  convention:
-    'Each week is 7 days, over the end of a year too, and a part of a day counts as a whole one, so that nothing is late. A time of day does not count. The result is the number of a day; format its cell as a date.',
   parameters: {
     deliveryDay: number('day', { text: 'the day on which the liners must be ready', ...days }),
-    stageWeeks: numbers('weeks', { text: 'the weeks that each stage takes, one cell a stage' }),
+    stageWeeks: numbers('weeks', { text: 'the weeks that each stage takes, one cell a stage', example: 6 }),
   },
-  result: { name: 'stickDay', text: 'the day to stick on', unit: 'day' },
+  result: { name: 'stickDay', unit: 'day' },
   method: ({ deliveryDay, stageWeeks }) => {
     const weeks = stageWeeks.reduce((sum, stage) => sum.add(stage))
     const daysBefore = roundUpToWhole(weeks.mul(7))
@@ -54,7 +51,14 @@ export const stickDay = defineByMethod({
       ],
     }
   },
-  plain: { formula: 'INT(deliveryDay) - ROUNDUP(7 * SUM(stageWeeks), 0)' },
+})
+
+export const stickDayText: TextsOf<typeof stickDay> = {
+  summary: 'The day to stick on, so that the liners are ready on the day of delivery.',
+  convention:
+    'Each week is 7 days, over the end of a year too, and a part of a day counts as a whole one, so that nothing is late. A time of day does not count. The result is the number of a day; format its cell as a date.',
+  result: 'the day to stick on',
+  plain: () => ({ formula: 'INT(deliveryDay) - ROUNDUP(7 * SUM(stageWeeks), 0)' }),
   examples: [
     {
       text: 'Delivery on Monday 8 March 2027 after 6 weeks of rooting and 8 of growing on: Monday 30 November 2026',
@@ -69,4 +73,4 @@ export const stickDay = defineByMethod({
       source: 'definition',
     },
   ],
-})
+}

@@ -32,18 +32,12 @@ const significant = { exact: 15, step: 6, short: 10, label: 4, equivalent: 4 } a
 const decimalsFrom = { step: { least: 1, decimals: 6 }, label: { least: 100, decimals: 2 } } as const
 
 export function numberText(settings: Settings, words: Words): NumberText {
-  const { decimalMark, units, currency, currencyPlace, decimals } = settings
+  const { decimalMark, units, currency, decimals } = settings
   const locale = decimalMark === ',' ? 'de-DE' : 'en-US'
 
   const plain: NumberText['plain'] = (value, digits) => {
     if (typeof value === 'string') return value === '' && isOfWorking(digits) ? words.frame.blank : value
-    const cut = digits === 'step' || digits === 'label' ? decimalsFrom[digits] : undefined
-    return value.toLocaleString(
-      locale,
-      cut && Math.abs(value) >= cut.least
-        ? { maximumFractionDigits: cut.decimals }
-        : { maximumSignificantDigits: significant[digits] },
-    )
+    return value.toLocaleString(locale, cutOf(value, digits))
   }
 
   const fixed = (value: number, places: number) =>
@@ -69,18 +63,12 @@ export function numberText(settings: Settings, words: Words): NumberText {
     return currency !== '' && isMoney(unit) ? words.frame.inCurrency(text, currency) : text
   }
 
-  function withCurrency(number: string): string {
-    if (currencyPlace === 'after') return `${number}\u00a0${currency}`
-    // A code stands apart from its number, a sign before it does not.
-    return `${currency}${/[\p{L}.]$/u.test(currency) ? '\u00a0' : ''}${number}`
-  }
-
   /** "EUR 1.50 per liner", "1.50 EUR per liner", "5.17 L". */
   function withUnit(value: number, unit: string, digits: Digits): string {
     const number = inColumn(value, unit, digits)
     if (unit === dayUnit) return number
     if (currency === '' || !isMoney(unit)) return `${number} ${unitText(unit)}`.trim()
-    return unitText(unit).replace(currency, () => withCurrency(number))
+    return unitText(unit).replace(currency, () => withCurrency(number, settings))
   }
 
   return {
@@ -89,7 +77,7 @@ export function numberText(settings: Settings, words: Words): NumberText {
     percent: (share) => share.toLocaleString(locale, { style: 'percent', maximumFractionDigits: 1 }),
     inColumn,
     label: (value, unit = '') =>
-      currency !== '' && isMoney(unit) ? withCurrency(inColumn(value, unit, 'label')) : plain(value, 'label'),
+      currency !== '' && isMoney(unit) ? withCurrency(inColumn(value, unit, 'label'), settings) : plain(value, 'label'),
     unit: unitText,
     measured(value, unit, digits) {
       if (typeof value === 'string') return plain(value, digits)
@@ -100,6 +88,20 @@ export function numberText(settings: Settings, words: Words): NumberText {
         : `${text} (${withUnit(Number(us.value.toPrecision(significant.equivalent)), us.unit, digits)})`
     },
   }
+}
+
+/** Where a number is cut. */
+function cutOf(value: number, digits: Digits): Intl.NumberFormatOptions {
+  const cut = digits === 'step' || digits === 'label' ? decimalsFrom[digits] : undefined
+  return cut && Math.abs(value) >= cut.least
+    ? { maximumFractionDigits: cut.decimals }
+    : { maximumSignificantDigits: significant[digits] }
+}
+
+function withCurrency(number: string, { currency, currencyPlace }: Settings): string {
+  if (currencyPlace === 'after') return `${number}\u00a0${currency}`
+  // A code stands apart from its number, a sign before it does not.
+  return `${currency}${/[\p{L}.]$/u.test(currency) ? '\u00a0' : ''}${number}`
 }
 
 /** There a number is followed and not just read. */

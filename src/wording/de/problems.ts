@@ -1,5 +1,5 @@
 /** Problem -> German sentence. Names of arguments and functions stay as they stand in the formula. */
-import type { Definition } from '../../core/definition/definition'
+import type { CellFunction } from '../../core/definition/definition'
 import { dayUnit, type Parameter } from '../../core/definition/parameter'
 import type { Limit, Problem } from '../../core/definition/problem'
 import type { DecimalMark } from '../../core/quantity/decimalMark'
@@ -16,7 +16,7 @@ import {
   type Shown,
 } from '../problemParts'
 
-export function sentence(problem: Problem, definition: Definition, mark: DecimalMark = ','): string {
+export function sentence(problem: Problem, definition: CellFunction, mark: DecimalMark = ','): string {
   return sentenceIn({ refusals, noAnswers, row: 'Zeile', typeSomething }, problem, definition, mark)
 }
 

@@ -2,7 +2,7 @@
  * Problem -> English sentence. Each says which argument, what it got, what it takes and what to type.
  * A second language is a second file of this shape, in a folder of its own.
  */
-import type { Definition } from '../../core/definition/definition'
+import type { CellFunction } from '../../core/definition/definition'
 import { dayUnit, type Parameter } from '../../core/definition/parameter'
 import type { Limit, Problem } from '../../core/definition/problem'
 import type { DecimalMark } from '../../core/quantity/decimalMark'
@@ -20,7 +20,7 @@ import {
 } from '../problemParts'
 
 /** In a cell, numbers have a point, as functions read them; the pane shows the mark that its user types. */
-export function sentence(problem: Problem, definition: Definition, mark: DecimalMark = '.'): string {
+export function sentence(problem: Problem, definition: CellFunction, mark: DecimalMark = '.'): string {
   return sentenceIn({ refusals, noAnswers, row: 'row', typeSomething }, problem, definition, mark)
 }
 

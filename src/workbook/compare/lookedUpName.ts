@@ -1,4 +1,4 @@
-import { placeOf, type Definition, type Parameters } from '../../core/definition/definition'
+import { placeOf, type CellFunction, type Parameters } from '../../core/definition/definition'
 import { onlyCall } from '../../formula/onlyCall'
 import type { OpenBook, OpenCell } from '../openBook'
 import { sheetNamed } from '../sheetNamed'
@@ -11,7 +11,7 @@ import type { ChartedCell } from './chartedCells'
  */
 export function lookedUpName<P extends Parameters>(
   { sheet, address, id }: ChartedCell,
-  definition: Definition<P>,
+  definition: CellFunction<P>,
   parameter: keyof P & string,
   book: OpenBook,
 ): string | undefined {

@@ -1,9 +1,9 @@
 /** The chart that a sheet itself can hold of the table in its cells. */
 import { columnsBefore } from '../../core/definition/columns'
-import type { Columns, Definition, Parameters } from '../../core/definition/definition'
+import type { CellFunction, Columns, Parameters } from '../../core/definition/definition'
 import { isTable } from '../../core/definition/evaluate'
 import { addressOf } from '../../formula/address'
-import { odds, swings } from '../../functions/catalogue'
+import { odds, swings } from '../../functions/functions'
 import { reuseLedger } from '../../functions/reuse/reuseLedger'
 import { compare } from '../../functions/review/compare'
 import { english } from '../../wording/en/words'
@@ -112,7 +112,7 @@ function chartOfSwings(cell: ChartedCell, book: OpenBook): SheetChart | undefine
 
 /** The table in the cells, whose columns a chart takes by key, and where there is room for the chart. */
 function tableOf<P extends Parameters, C extends Columns>(
-  definition: Definition<P, C>,
+  definition: CellFunction<P, C>,
   cell: ChartedCell,
   book: OpenBook,
 ) {

@@ -1,6 +1,7 @@
 /** The bars of a tornado: what each uncertain argument alone does to a result. */
 import { rowsOf } from '../../core/definition/evaluate'
-import { catalogue, swings } from '../../functions/catalogue'
+import { catalogue } from '../../functions/catalogue'
+import { swings } from '../../functions/functions'
 import type { OpenBook } from '../openBook'
 import type { ChartedCell } from './chartedCells'
 import { evaluated, type NoChart } from './evaluated'

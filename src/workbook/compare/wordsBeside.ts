@@ -1,4 +1,4 @@
-import { placeOf, type Definition, type Parameters } from '../../core/definition/definition'
+import { placeOf, type CellFunction, type Parameters } from '../../core/definition/definition'
 import { isBlank } from '../../core/definition/readArguments'
 import { onlyCall } from '../../formula/onlyCall'
 import { namedRanges, rangesRead } from '../../formula/rangesRead'
@@ -13,7 +13,7 @@ import type { ChartedCell } from './chartedCells'
  */
 export function wordsBeside<P extends Parameters>(
   { sheet, address, id, args }: ChartedCell,
-  definition: Definition<P>,
+  definition: CellFunction<P>,
   parameter: keyof P & string,
   book: OpenBook,
 ): readonly (string | undefined)[] {

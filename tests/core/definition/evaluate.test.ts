@@ -6,7 +6,6 @@ import {
   defineTable,
   fillsOneCell,
   placeOf,
-  type Example,
   type Parameters,
   type TableRow,
   type ValueResult,
@@ -17,11 +16,11 @@ import { resultOfSteps, runSteps, splitWhereRead, valuesOfSteps } from '../../..
 import { stepsInDoubles } from '../../../src/core/definition/stepsInDoubles'
 import { Decimal } from '../../../src/core/quantity/decimal'
 
-const about = { id: 'OWN', subject: 'counting', summary: 'x', convention: 'x', examples: [] as Example[] } as const
-const one = { name: 'count', text: 'x', unit: 'cuttings' }
+const about = { id: 'OWN', subject: 'counting' } as const
+const one = { name: 'count', unit: 'cuttings' }
 const columns = {
-  name: { heading: 'way', text: 'x', unit: 'text' },
-  amount: { heading: 'cost', text: 'x', unit: 'money' },
+  name: { heading: 'way' },
+  amount: { heading: 'cost' },
 }
 
 const steps = defineBySteps({
@@ -41,7 +40,7 @@ const parts = defineBySteps({
   steps: [['twice', 'parts * 2', 'x', 'x']],
 })
 
-const own = { ...about, parameters: { rows: numbers('x', { text: 'x', optional: true }) }, plain: { reason: 'x' } }
+const own = { ...about, parameters: { rows: numbers('x', { text: 'x', optional: true }) } }
 
 function method(result: ValueResult, resultOf = {}) {
   return defineByMethod({ ...own, result: { ...one, ...resultOf }, method: () => result })

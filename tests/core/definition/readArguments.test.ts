@@ -354,3 +354,45 @@ test('a shares range keeps its own limits beside those of every share', () => {
     atMost: 1,
   })
 })
+
+test('ranges of another list have a length of their own, and those of one list must be of one length', () => {
+  const lists = {
+    ...pair,
+    rates: numbers('kg/m3', { text: 'the rates', optional: true, list: 'additives' }),
+    names: texts({ text: 'the names', optional: true, list: 'additives' }),
+  }
+  const [parts, prices] = [
+    [[1], [2]],
+    [[3], [4]],
+  ]
+  expect(read(lists, parts, prices)).toEqual({ parts: [1, 2], prices: [3, 4], rates: [], names: [] })
+  expect(read(lists, parts, prices, 5)).toEqual({ parts: [1, 2], prices: [3, 4], rates: [5], names: ['blank'] })
+  expect(read(lists, parts, prices, [[5], [null], [6]], [['lime'], [''], ['']])).toEqual({
+    parts: [1, 2],
+    prices: [3, 4],
+    rates: [5, 6],
+    names: ['lime', 'blank'],
+  })
+  expect(read(lists, parts, prices, [[5], [6], [7]], [['lime'], ['feed']])).toEqual([
+    { code: 'lengthsDiffer', parameter: 'names', length: 2, other: 'rates', otherLength: 3 },
+  ])
+  // Results lie as the first list lies.
+  expect(layout(lists, [[1, 2]], [[3, 4]], [[5], [6], [7]])).toEqual({ places: 2, kept: [0, 1], lies: 'row' })
+})
+
+test('a day is a number or a text of the form 2026-03-02, and no other text', () => {
+  const when = number('day', { text: 'the day', atLeast: 61 })
+  for (const typed of [46_083, '2026-03-02', ' 2026-03-02 ', '46083'])
+    expect(read({ when }, typed)).toEqual({ when: 46_083 })
+  for (const text of ['02.03.2026', '3/2/2026', '2026-3-2', '2026-02-30', '46083 days', 'March'])
+    expect(read({ when }, text)).toEqual([{ code: 'notDay', parameter: 'when', value: text }])
+  expect(read({ when }, 60)).toEqual([
+    { code: 'outOfRange', parameter: 'when', value: '60', limit: { is: 'atLeast', value: 61 } },
+  ])
+})
+
+test('a whole column is read, however long', () => {
+  const { parts } = pair
+  const outcome = readArguments({ parts }, [Array.from({ length: 200_000 }, () => [null]).concat([[1]] as never)])
+  expect('args' in outcome && outcome.args['parts']).toHaveLength(1)
+})

@@ -1,12 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import {
-  cheapestOrders,
-  litresToBeHad,
-  mostLookedAt,
-  mostWorthBuying,
-  type Pack,
-  type Purchase,
-} from '../../../src/core/method/cheapestOrder'
+import { cheapestOrders, mostLookedAt } from '../../../src/core/method/cheapestOrder'
+import { litresToBeHad, mostWorthBuying, type Pack, type Purchase } from '../../../src/core/method/purchase'
 import {
   costOf,
   everyOrder,

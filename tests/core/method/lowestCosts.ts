@@ -1,4 +1,4 @@
-import type { Purchase } from '../../../src/core/method/cheapestOrder'
+import type { Purchase } from '../../../src/core/method/purchase'
 
 /**
  * What the cheapest order costs, and the cheapest other one: by dynamic programming over the litres, litre by litre

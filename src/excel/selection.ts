@@ -1,0 +1,41 @@
+/** What is selected in Excel; see WorkbookPort. */
+import type { CellPlace, SelectedCell } from '../workbook/port'
+import { blankAsNull, withoutSheet } from './readWorkbook'
+import { run } from './run'
+
+export function selectedCell(): Promise<SelectedCell> {
+  return run(async (context) => {
+    const cell = context.workbook.getActiveCell()
+    cell.load(['address', 'formulas', 'values'])
+    const sheet = context.workbook.worksheets.getActiveWorksheet()
+    sheet.load(['name'])
+    await context.sync()
+    const formula: unknown = cell.formulas[0]?.[0]
+    return {
+      sheet: sheet.name,
+      address: withoutSheet(cell.address),
+      formula: typeof formula === 'string' && formula.startsWith('=') ? formula : '',
+      value: blankAsNull(cell.values[0]?.[0]),
+    }
+  })
+}
+
+export function selectedRange(): Promise<CellPlace> {
+  return run(async (context) => {
+    const range = context.workbook.getSelectedRange()
+    range.load(['address'])
+    const sheet = context.workbook.worksheets.getActiveWorksheet()
+    sheet.load(['name'])
+    await context.sync()
+    return { sheet: sheet.name, address: withoutSheet(range.address) }
+  })
+}
+
+export function select({ sheet, address }: CellPlace): Promise<void> {
+  return run(async (context) => {
+    const worksheet = context.workbook.worksheets.getItem(sheet)
+    worksheet.activate()
+    worksheet.getRange(address).select()
+    await context.sync()
+  })
+}

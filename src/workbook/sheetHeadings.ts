@@ -1,0 +1,65 @@
+/** The headings of a sheet: its rows of headings, and which of them stand above a cell. */
+import { isCellError } from '../core/definition/problem'
+import type { SheetTexts } from './sheetTexts'
+
+export interface HeadingsAbove {
+  readonly row: number
+  readonly heading: string | undefined
+  readonly above: string | undefined
+  /** Whether another row of headings stands right above. */
+  readonly hasUnits: boolean
+}
+
+export interface SheetHeadings {
+  /** The nearest row of headings that belongs to a cell, with the cell's own. */
+  above(row: number, column: number): HeadingsAbove | undefined
+  /** The first of those that stand side by side without a gap. */
+  firstOf(row: number, column: number): string | undefined
+  areMarkedAbove(row: number): boolean
+}
+
+/** So far up headings are looked for. */
+export const mostRows = 1000
+
+export function sheetHeadings(texts: SheetTexts): SheetHeadings {
+  const headingRows = new Set(texts.rows.filter((row) => isRowOfHeadings(texts, row)))
+  const severalHeadings = new Set([...headingRows].filter((row) => headingsIn(texts, row).length > 1))
+  return {
+    above(row, column) {
+      for (let at = row - 1; at >= row - mostRows; at -= 1) {
+        if (!texts.isFilled(at) && !severalHeadings.has(at - 1)) return undefined
+        const heading = headingRows.has(at) ? headingAt(texts, at, column) : undefined
+        if (heading === undefined && !severalHeadings.has(at)) continue
+        const hasUnits = severalHeadings.has(at - 1)
+        const above = hasUnits ? headingAt(texts, at - 1, column) : undefined
+        return { row: at, heading: heading ?? above, above: heading === undefined ? undefined : above, hasUnits }
+      }
+      return undefined
+    },
+    firstOf(row, column) {
+      let first = column
+      while (first > 0 && headingAt(texts, row, first - 1) !== undefined) first -= 1
+      return headingAt(texts, row, first)
+    },
+    areMarkedAbove: (row) => [...headingRows].some((at) => at < row && at >= row - mostRows),
+  }
+}
+
+/** The corner of a table that a formula fills is a heading too, also where it shows an error. */
+function isRowOfHeadings(texts: SheetTexts, row: number): boolean {
+  const hasFigures = texts
+    .cellsOf(row)
+    .some(
+      ({ value, isHeading }) =>
+        typeof value === 'number' || typeof value === 'boolean' || (isCellError(value) && !isHeading),
+    )
+  return headingsIn(texts, row).length > 0 && !hasFigures
+}
+
+function headingsIn(texts: SheetTexts, row: number): readonly string[] {
+  return texts.cellsOf(row).flatMap(({ column }) => headingAt(texts, row, column) ?? [])
+}
+
+function headingAt({ cellAt, textAt }: SheetTexts, row: number, column: number): string | undefined {
+  return cellAt(row, column)?.isHeading ? textAt(row, column) : undefined
+}

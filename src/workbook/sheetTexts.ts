@@ -1,0 +1,69 @@
+/** The cells of a sheet, row by row, and the texts among them that can be what something is called. */
+import { isCellError } from '../core/definition/problem'
+import { readUnit } from '../core/quantity/units'
+import { addressesIn, blockIn } from '../formula/address'
+import { hasWords } from './hasWords'
+import type { OpenCell, OpenSheet, ReadCell } from './openBook'
+
+export interface SheetTexts {
+  /** In which something stands. */
+  readonly rows: readonly number[]
+  isFilled(row: number): boolean
+  cellAt(row: number, column: number): OpenCell | undefined
+  cellsOf(row: number): readonly OpenCell[]
+  /** The text that was typed into a cell, where it can be what something is called. */
+  textAt(row: number, column: number): string | undefined
+  /** Of a cell that a formula elsewhere fills, that formula's cell. */
+  fillerOf(row: number, column: number): OpenCell | undefined
+}
+
+export function sheetTexts(cells: OpenSheet['cells']): SheetTexts {
+  const rows = filledRows(cells)
+  const fillers = cellsThatFill(cells)
+  const cellAt = (row: number, column: number) => rows.get(row)?.get(column)
+  return {
+    rows: [...rows.keys()],
+    isFilled: (row) => rows.has(row),
+    cellAt,
+    cellsOf: (row) => [...(rows.get(row)?.values() ?? [])],
+    textAt(row, column) {
+      const cell = cellAt(row, column)
+      return cell?.formula === '' && !fillers.has(cell) && isName(cell.value) ? cell.value.trim() : undefined
+    },
+    fillerOf: (row, column) => fillers.get(cellAt(row, column)),
+  }
+}
+
+type Rows = ReadonlyMap<number, ReadonlyMap<number, OpenCell>>
+
+/** Row by row, those in which something stands: one host has an empty text where another has no cell. */
+function filledRows(cells: OpenSheet['cells']): Rows {
+  const rows = new Map<number, Map<number, OpenCell>>()
+  for (const cell of cells.values()) {
+    if (cell.formula === '' && (cell.value === null || cell.value === '')) continue
+    const inRow = rows.get(cell.row) ?? new Map<number, OpenCell>()
+    rows.set(cell.row, inRow.set(cell.column, cell))
+  }
+  return rows
+}
+
+/** Of each cell that a formula elsewhere fills, that formula's cell. */
+function cellsThatFill(cells: OpenSheet['cells']): ReadonlyMap<OpenCell | undefined, OpenCell> {
+  const fillers = new Map<OpenCell | undefined, OpenCell>()
+  for (const cell of cells.values()) {
+    // A formula with something in its way says where it would spill, and fills nothing.
+    if (cell.spill === undefined || isCellError(cell.value)) continue
+    for (const address of addressesIn(blockIn(cell.spill))) {
+      const filled = cells.get(address)
+      if (filled !== undefined && filled !== cell) fillers.set(filled, cell)
+    }
+  }
+  return fillers
+}
+
+/** A text with letters that is no figure with its unit, such as "65 mL" or "12 weeks"; "6-inch pot" is a name. */
+function isName(value: ReadCell): value is string {
+  if (!hasWords(value)) return false
+  const [, unit] = /^[+-]?\d[\d.,]*\s*(.+)$/.exec(value.trim()) ?? []
+  return unit === undefined || (/\s/.test(unit) && 'code' in readUnit(unit)) || unit.startsWith('-')
+}
