@@ -1,6 +1,8 @@
 import { Button, makeStyles, mergeClasses, Spinner, tokens } from '@fluentui/react-components'
 import { useEffect, useId, useRef } from 'react'
 import type { WorkbookPort } from '../workbook/port'
+import { AddRows } from './AddRows'
+import { SeasonToday } from './SeasonToday'
 import { usePaneStyles } from './usePaneStyles'
 import { seasons, useSeason, type Progress, type Season } from './useSeason'
 import { useWords } from './useWords'
@@ -25,7 +27,7 @@ export function SeasonSection({ port }: SeasonSectionProps) {
   const pane = usePaneStyles()
   const { season: say, frame } = useWords()
   const headingId = useId()
-  const { currency, progress, line, sentence, announce, add, addLine, go, beginAgain } = useSeason(port)
+  const { currency, progress, added, sentence, announce, add, addRows, go, beginAgain } = useSeason(port)
   const isAdding = progress.is === 'adding'
   return (
     <section className={pane.section} aria-labelledby={headingId}>
@@ -49,16 +51,11 @@ export function SeasonSection({ port }: SeasonSectionProps) {
         />
       )}
       {isAdding && <Spinner size="tiny" label={say.adding} />}
-      <h3 className={pane.heading}>{say.orderBook}</h3>
-      <p className={pane.line}>{say.aboutLine}</p>
-      <div className={pane.buttons}>
-        <Button disabledFocusable={isAdding || line === 'adding'} onClick={() => void addLine()}>
-          {say.addLine}
-        </Button>
-      </div>
-      {line !== 'adding' && line !== undefined && (
+      <SeasonToday port={port} isAdding={isAdding} onGo={(sheet) => void go(sheet)} />
+      <AddRows isBusy={isAdding || added === 'adding'} onAdd={(table, count) => void addRows(table, count)} />
+      {added !== 'adding' && added !== undefined && (
         <p role="status" className={pane.line}>
-          {say.lineReady(frame.place(line))}
+          {say.rowsReady(frame.place(added))}
         </p>
       )}
       {sentence !== '' && (

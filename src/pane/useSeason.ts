@@ -1,10 +1,11 @@
 import { useState } from 'react'
 import type { Book } from '../workbook/book'
 import type { CellPlace, WorkbookPort } from '../workbook/port'
-import { blankSeason } from '../workbook/season/blankSeason'
-import { demoCurrency, inCurrency } from '../workbook/season/currency'
 import { demoSeason } from '../workbook/season/demoSeason'
-import { lastOrderLine } from '../workbook/season/orderLine'
+import { emptySeason } from '../workbook/season/emptySeason'
+import { lastRowOf } from '../workbook/season/growing'
+import type { Table } from '../workbook/season/table/table'
+import { setup } from '../workbook/season/tables/setup'
 import { useSettings } from './settings/useSettings'
 import { usePortSentence } from './usePortSentence'
 import { useWords } from './useWords'
@@ -12,8 +13,11 @@ import { useWords } from './useWords'
 /** The demo's invented figures are in its own currency; an empty season takes that of the settings. */
 export const seasons = {
   demo: () => demoSeason(),
-  empty: (currency: string) => inCurrency(blankSeason(), currency),
+  empty: emptySeason,
 } as const
+
+/** What an empty season begins with where Settings names no currency. */
+const usualCurrency = 'EUR'
 
 export type Season = keyof typeof seasons
 
@@ -26,10 +30,10 @@ export type Progress =
 export function useSeason(port: WorkbookPort) {
   const { season: say } = useWords()
   const portSentence = usePortSentence()
-  const currency = useSettings().settings.currency || demoCurrency
+  const currency = useSettings().settings.currency || usualCurrency
   const [progress, setProgress] = useState<Progress>({ is: 'choosing' })
-  /** The order line that was added last. */
-  const [line, setLine] = useState<CellPlace | 'adding'>()
+  /** The first of the rows that were added last. */
+  const [added, setAdded] = useState<CellPlace | 'adding'>()
   /** Why something was not done; empty where it was. */
   const [sentence, setSentence] = useState('')
 
@@ -44,28 +48,30 @@ export function useSeason(port: WorkbookPort) {
     try {
       await port.add(book)
       setProgress({ is: 'added', sheets: book.sheets.map(({ name }) => name) })
+      if (season === 'empty') await port.select({ sheet: setup.sheet, address: 'A1' })
     } catch (error) {
       setSentence(portSentence(error))
       setProgress({ is: 'announced', season, book })
     }
   }
 
-  async function addLine() {
+  /** Above the last row, so that the ranges that read the table grow. */
+  async function addRows(table: Table, count: number) {
     setSentence('')
-    setLine('adding')
+    setAdded('adding')
     try {
-      const last = lastOrderLine((await port.read()).names)
+      const last = lastRowOf(table, await port.names())
       if (last === undefined) {
-        setSentence(say.noOrderBook)
-        setLine(undefined)
+        setSentence(say.noTable(table.sheet))
+        setAdded(undefined)
         return
       }
-      await port.insertRow(last)
+      for (let row = 0; row < count; row += 1) await port.insertRow(last)
       await port.select(last)
-      setLine(last)
+      setAdded(last)
     } catch (error) {
       setSentence(portSentence(error))
-      setLine(undefined)
+      setAdded(undefined)
     }
   }
 
@@ -75,5 +81,5 @@ export function useSeason(port: WorkbookPort) {
   }
 
   const beginAgain = () => setProgress({ is: 'choosing' })
-  return { currency, progress, line, sentence, announce, add, addLine, go, beginAgain }
+  return { currency, progress, added, sentence, announce, add, addRows, go, beginAgain }
 }

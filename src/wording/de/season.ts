@@ -2,7 +2,7 @@ import type { Words } from '../words'
 
 export const season: Words['season'] = {
   about:
-    'Baut eine Saison in die offene Arbeitsmappe: Auftragsbuch, Bewurzelungsverfahren, Preise, Einkaufsliste, Kosten je Jungpflanze, Angebote und Nachprüfung; jedes Blatt liest die anderen.',
+    'Baut eine Saison in die offene Arbeitsmappe: Auftragsbuch, Bewurzelungsverfahren, Kalender, Einkauf, Kosten je Jungpflanze, Angebote und Nachprüfung; jedes Blatt liest die anderen.',
   undo: {
     workbench: 'Ihre eigenen Blätter bleiben, wie sie sind, und einmal Rückgängig nimmt die Saison wieder weg.',
     excel:
@@ -14,8 +14,7 @@ export const season: Words['season'] = {
     empty:
       'Die umrandeten Zellen warten auf Ihre Zahlen. Was daraus gelesen wird, füllt sich beim Eingeben. Die Blätter sind auf Englisch.',
   },
-  currency: (currency) =>
-    `Ihre Einheiten nennen ${currency}; eine andere Währung wählen Sie vor dem Bauen in den Einstellungen.`,
+  currency: (currency) => `Ihre Währung ist ${currency}; auf Setup geben Sie eine andere ein.`,
   announcement: (sheets, names, firstName) =>
     `Das fügt hinter Ihren eigenen ${sheets.length} Blätter an: ${sheets.slice(0, -1).join(', ')} und ${sheets.at(-1)}. Sie bringen ${names} Namen für Zellen mit, etwa ${firstName}.`,
   addThese: (sheets) => `Diese ${sheets} Blätter anfügen`,
@@ -23,10 +22,37 @@ export const season: Words['season'] = {
   adding: 'Die Blätter werden angefügt',
   added: (sheets) => `${sheets} Blätter angefügt. Füllen Sie die umrandeten Zellen aus; alles andere folgt.`,
   another: 'Noch eine Saison bauen',
-  orderBook: 'Auftragsbuch',
-  aboutLine: 'Eine weitere Zeile kommt über die letzte, damit Summen, Namen und alle anderen Blätter sie mitzählen.',
-  addLine: 'Eine Auftragszeile einfügen',
-  noOrderBook: 'Diese Arbeitsmappe hat noch kein Auftragsbuch: bauen Sie zuerst eine Saison.',
-  lineReady: (place) =>
-    `Die Zeile ist bereit, bei ${place}: geben Sie Art, Jungpflanzen, Bewurzelungsverfahren, Wochen und Anteile ein.`,
+  today: 'Diese Saison jetzt',
+  complete: 'vollständig',
+  noRows: 'noch nichts eingegeben',
+  rowsComplete: (rows) => (rows === 1 ? '1 Zeile, vollständig' : `${rows} Zeilen, vollständig`),
+  rowsLack: (rows, first) =>
+    `${rows === 1 ? '1 Zeile ist' : `${rows} Zeilen sind`} nicht vollständig. Zuerst: ${first}`,
+  readAgain: 'Die Saison neu lesen',
+  weeks: {
+    titles: {
+      bench: 'Stellfläche auf Tischen, Woche für Woche',
+      ground: 'Bodenfläche für Beete, Woche für Woche',
+      hours: 'Arbeit beim Aufstellen und Stecken, Woche für Woche',
+    },
+    units: { bench: 'm2', ground: 'm2', hours: 'Stunden' },
+    week: 'Woche',
+    taken: 'belegt',
+    left: 'übrig',
+    tooMuch: 'mehr als vorhanden',
+    thereIs: (amount, unit) => `vorhanden: ${amount} ${unit}`,
+    most: (taken, unit, week, thereIs) => `Die vollste Woche ist ${week} mit ${taken} ${unit} von ${thereIs}.`,
+    fits: 'Jede Woche passt.',
+    doesNotFit: (weeks, first) =>
+      weeks === 1 ? `Eine Woche passt nicht: ${first}.` : `${weeks} Wochen passen nicht, zuerst ${first}.`,
+  },
+  rows: 'Mehr Zeilen',
+  aboutRows:
+    'Weitere Zeilen kommen über die letzte einer Tabelle, damit Summen, Namen und alle anderen Blätter sie mitzählen.',
+  sheet: 'Blatt',
+  howMany: 'Zeilen',
+  rowsTaken: (most) => `Geben Sie eine ganze Zahl von 1 bis ${most} ein.`,
+  addRows: 'Zeilen einfügen',
+  noTable: (sheet) => `Diese Arbeitsmappe hat noch kein Blatt ${sheet} einer Saison: bauen Sie zuerst eine Saison.`,
+  rowsReady: (place) => `Die Zeilen sind bereit, die erste bei ${place}: füllen Sie die Kästchen aus.`,
 }

@@ -1,4 +1,4 @@
-import { odds, swings } from '../../../functions/catalogue'
+import { functions } from '../../../functions/functions'
 import { rootingCost } from '../../../functions/cost/rootingCost'
 import { formats, type NamedSheet } from '../cells'
 import { call } from '../table/call'
@@ -10,6 +10,7 @@ import { onlyReady, countReady, notComplete } from '../table/table'
 import { risk } from '../tables/answers'
 import { doubts } from '../tables/doubts'
 
+const { odds, swings } = functions
 const alone = 'RiskAlone'
 const together = 'RiskTogether'
 const at = (key: FigureOf<typeof risk>) => figureOf(risk, key)

@@ -1,0 +1,86 @@
+import { Button, makeStyles, tokens } from '@fluentui/react-components'
+import { useEffect, useId, useState } from 'react'
+import type { WorkbookPort } from '../workbook/port'
+import { progressOf, type Progress, type SheetProgress } from '../workbook/season/progress'
+import { weeksOf, type Weeks } from '../workbook/season/weeks'
+import { WeeksChart } from './charts/WeeksChart'
+import { usePaneStyles } from './usePaneStyles'
+import { useWords } from './useWords'
+
+interface SeasonTodayProps {
+  readonly port: WorkbookPort
+  /** True while a season is being added: what is read before would be half of it. */
+  readonly isAdding: boolean
+  readonly onGo: (sheet: string) => void
+}
+
+const useStyles = makeStyles({
+  list: { listStyleType: 'none', margin: `${tokens.spacingVerticalS} 0`, padding: 0 },
+  line: { display: 'flex', alignItems: 'baseline', gap: tokens.spacingHorizontalS, flexWrap: 'wrap' },
+})
+
+/** What the season of the open workbook says now: how far it is typed, and what does not fit, week by week. */
+export function SeasonToday({ port, isAdding, onGo }: SeasonTodayProps) {
+  const styles = useStyles()
+  const pane = usePaneStyles()
+  const { season: say } = useWords()
+  const headingId = useId()
+  const { progress, weeks, read } = useToday(port, isAdding)
+  if (progress === undefined) return null
+  return (
+    <section aria-labelledby={headingId}>
+      <h3 id={headingId} className={pane.heading}>
+        {say.today}
+      </h3>
+      <p className={pane.line}>{progress.season}</p>
+      <ul className={styles.list}>
+        {progress.sheets.map((one) => (
+          <li key={one.sheet} className={styles.line}>
+            <Button size="small" appearance="subtle" onClick={() => onGo(one.sheet)}>
+              {one.sheet}
+            </Button>
+            <span>{progressText(one, say)}</span>
+          </li>
+        ))}
+      </ul>
+      {weeks.map((one) => (
+        <WeeksChart key={one.of} weeks={one} />
+      ))}
+      <div className={pane.buttons}>
+        <Button size="small" onClick={read}>
+          {say.readAgain}
+        </Button>
+      </div>
+    </section>
+  )
+}
+
+/** Read when the section is shown, after a season was added, and when it is asked for. */
+function useToday(port: WorkbookPort, isAdding: boolean) {
+  const [progress, setProgress] = useState<Progress>()
+  const [weeks, setWeeks] = useState<readonly Weeks[]>([])
+  const [asked, setAsked] = useState(0)
+  useEffect(() => {
+    if (isAdding) return undefined
+    let isWanted = true
+    Promise.all([progressOf(port), weeksOf(port)]).then(
+      ([found, drawn]) => {
+        if (!isWanted) return
+        setProgress(found)
+        setWeeks(drawn ?? [])
+      },
+      // A host that cannot be read now, as while a cell is edited, is read when it is asked for again.
+      () => undefined,
+    )
+    return () => {
+      isWanted = false
+    }
+  }, [port, isAdding, asked])
+  return { progress, weeks, read: () => setAsked((times) => times + 1) }
+}
+
+function progressText({ rows, lacks }: SheetProgress, say: ReturnType<typeof useWords>['season']): string {
+  if (rows === undefined) return lacks === '' ? say.complete : lacks
+  if (rows.begun > 0) return say.rowsLack(rows.begun, lacks)
+  return rows.ready === 0 ? say.noRows : say.rowsComplete(rows.ready)
+}
