@@ -8,6 +8,8 @@ const rate = share({ text: 'a share' })
 const rates = shares({ text: 'shares' })
 const unit = text({ text: 'a unit' })
 const names = texts({ text: 'names' })
+const day = number('day', { text: 'a day' })
+const days = numbers('day', { text: 'days' })
 
 describe('what is typed for an argument', () => {
   test.each([
@@ -18,6 +20,7 @@ describe('what is typed for an argument', () => {
     ['a unit, though FT3 is also a cell', unit, 'ft3', 'ft3', '"ft3"'],
     ['per cent as a text', unit, '15%', '15%', '"15%"'],
     ['a text in quotes', unit, '"L"', 'L', '"L"'],
+    ['a date', day, '2027-03-01', '2027-03-01', '"2027-03-01"'],
     ['a word that is no number, for the argument reader to refuse', litres, 'a lot', 'a lot', '"a lot"'],
     ['a number with thousands or decimals, for the argument reader to refuse', litres, '1,500', '1,500', '"1,500"'],
   ] as const)('may be %s', (_, parameter, typed, value, formulaText) => {
@@ -34,6 +37,9 @@ describe('what is typed for an argument', () => {
       kind: 'value',
       value: [['Peat'], ['Sand; sharp'], [60]],
       formulaText: '{"Peat";"Sand; sharp";60}',
+    })
+    expect(typedArgument(days, '2027-03-01; 2027-03-08', ',')).toMatchObject({
+      value: [['2027-03-01'], ['2027-03-08']],
     })
     expect(typedArgument(names, 'Pot 4"; Pot 6"')).toMatchObject({ value: [['Pot 4"'], ['Pot 6"']] })
     expect(typedArgument(numbers('weeks', { text: 'weeks' }), '3')).toEqual({
