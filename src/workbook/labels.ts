@@ -1,6 +1,6 @@
 /**
  * What a sheet itself calls its cells: the one answer for Working, recalc, Compare and Check. A label is made of texts
- * that were typed, never of a result or of a figure that stands nearby.
+ * that were typed, or that a heading makes of the currency, never of a result or of a figure that stands nearby.
  *
  * The row is called by the first text left of the cell, as far as the cells before it are filled or stand below a
  * heading, and across a gap only by texts that end right there: behind a gap can be another table. The column is called
@@ -9,7 +9,7 @@
  * above it: beyond is another table. A single heading elsewhere, as over a section, is passed by. A heading right above
  * a heading is its unit, or what several columns share; where no such row stands above, the cell of its row below the
  * heading "Unit" is. Headings such as "Figure" say nothing. A row without a text is called by the first heading of its
- * table.
+ * table. A row of totals right above the headings of its table is headed by them.
  *
  * What a formula fills from another cell is called as that cell is, unless the cells beside it give it a row. Where no
  * heading stands above, on sheets that mark none, the nearest text above a figure in an unbroken column is taken.
@@ -62,7 +62,7 @@ function labelsIn(cells: OpenSheet['cells']): SheetLabels {
   function partsOf(cell: Position): Parts {
     const { row, column } = cell
     const filler = texts.fillerOf(row, column)
-    const nearest = headings.above(row, column)
+    const nearest = headings.above(row, column) ?? headings.below(row, column)
     const first = nearest && headings.firstOf(nearest.row, column)
     const heading =
       nearest === undefined && !headings.areMarkedAbove(row) ? textAbove(texts, row, column) : nearest?.heading

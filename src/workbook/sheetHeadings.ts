@@ -13,6 +13,8 @@ export interface HeadingsAbove {
 export interface SheetHeadings {
   /** The nearest row of headings that belongs to a cell, with the cell's own. */
   above(row: number, column: number): HeadingsAbove | undefined
+  /** Those that stand right below a row of totals: the nearest to the table, with what stands above them. */
+  below(row: number, column: number): HeadingsAbove | undefined
   /** The first of those that stand side by side without a gap. */
   firstOf(row: number, column: number): string | undefined
   areMarkedAbove(row: number): boolean
@@ -35,6 +37,14 @@ export function sheetHeadings(texts: SheetTexts): SheetHeadings {
         return { row: at, heading: heading ?? above, above: heading === undefined ? undefined : above, hasUnits }
       }
       return undefined
+    },
+    below(row, column) {
+      let at = row
+      while (severalHeadings.has(at + 1)) at += 1
+      const heading = at > row ? headingAt(texts, at, column) : undefined
+      if (heading === undefined) return undefined
+      const hasUnits = at - 1 > row
+      return { row: at, heading, above: hasUnits ? headingAt(texts, at - 1, column) : undefined, hasUnits }
     },
     firstOf(row, column) {
       let first = column

@@ -11,7 +11,7 @@ export interface SheetTexts {
   isFilled(row: number): boolean
   cellAt(row: number, column: number): OpenCell | undefined
   cellsOf(row: number): readonly OpenCell[]
-  /** The text that was typed into a cell, where it can be what something is called. */
+  /** The text that was written into a cell, where it can be what something is called. */
   textAt(row: number, column: number): string | undefined
   /** Of a cell that a formula elsewhere fills, that formula's cell. */
   fillerOf(row: number, column: number): OpenCell | undefined
@@ -28,7 +28,10 @@ export function sheetTexts(cells: OpenSheet['cells']): SheetTexts {
     cellsOf: (row) => [...(rows.get(row)?.values() ?? [])],
     textAt(row, column) {
       const cell = cellAt(row, column)
-      return cell?.formula === '' && !fillers.has(cell) && isName(cell.value) ? cell.value.trim() : undefined
+      if (cell === undefined || fillers.has(cell) || !isName(cell.value)) return undefined
+      // A heading may be made by a formula, as a unit is of the currency; the corner of a table is a result.
+      const isWritten = cell.formula === '' || (cell.isHeading && cell.spill === undefined)
+      return isWritten ? cell.value.trim() : undefined
     },
     fillerOf: (row, column) => fillers.get(cellAt(row, column)),
   }

@@ -3,7 +3,8 @@
  *
  * Convention: below a heading such as "Price of" each number is a day, down to the next heading; where no day stands
  * below it, it is the label of a line, and the days stand right of it. The first day of the season and how old a
- * price may be then are the cells that the season's sheets name SeasonStart and LongestPriceAge. Without the first
+ * price may be then are the cells SetupFirstDay and SetupLongestPriceAge, which workbooks of before name SeasonStart
+ * and LongestPriceAge. Without the first
  * there is nothing to compare with, and only texts are found.
  */
 import { namedRanges, rangesRead } from '../../formula/rangesRead'
@@ -29,8 +30,8 @@ const headings = new Set([
 const usualAge = 180
 
 export function checkPriceDays(book: OpenBook, found: Words['found']): readonly Finding[] {
-  const start = namedCell(book, 'SeasonStart')
-  const longest = namedCell(book, 'LongestPriceAge')?.value
+  const start = namedCell(book, 'SetupFirstDay') ?? namedCell(book, 'SeasonStart')
+  const longest = (namedCell(book, 'SetupLongestPriceAge') ?? namedCell(book, 'LongestPriceAge'))?.value
   const mostDays = typeof longest === 'number' ? longest : usualAge
   const dated = book.sheets.flatMap((sheet) =>
     daysOf(sheet).map(([address, cell]) => ({ sheet: sheet.name, address, value: cell.value })),

@@ -5,6 +5,7 @@ import type { NamedSheet } from './cells'
 import { figureOf } from './table/figures'
 import { rowsOf } from './table/rowsSheet'
 import { all } from './table/table'
+import { overview } from './tables/answers'
 import { calendar } from './tables/calendar'
 import type { TypedFigures } from './table/figuresSheet'
 import type { Typed } from './table/tableSheet'
@@ -89,6 +90,7 @@ const readByPane = new Set([
   figureOf(setup, 'currency'),
   all(orders, 'line'),
   ...Object.keys(calendar.columns).map((key) => rowsOf(calendar, key as keyof typeof calendar.columns)),
+  figureOf(overview, 'complete'),
 ])
 
 type TableName =
