@@ -373,7 +373,7 @@ describe('the check of the workbook', () => {
       ],
     }
     await click(tab('Check'))
-    expect(text()).toContain('1 error, 1 doubt.')
+    expect(text()).toContain('1 error, 1 warning.')
     expect(text()).toMatch(/B1 on Prices.*Error.*divides by 0.*B2 on Prices.*Doubt.*markup of 100 %/)
     await click(buttons('B2 on Prices')[0])
     expect(await port.selectedCell()).toMatchObject({ sheet: 'Prices', address: 'B2' })
@@ -384,7 +384,7 @@ describe('the check of the workbook', () => {
     expect(text()).toContain('Nothing was found. That is no proof')
     port.book = { names: [], sheets: [{ name: 'Prices', cells: new Map<string, OpenCell>([['B1', inError]]) }] }
     await click(buttons('Check again')[0])
-    expect(text()).toContain('1 error, 0 doubts.')
+    expect(text()).toContain('1 error, 0 warnings.')
   })
 
   it('says why the workbook could not be calculated, and goes on from there', async () => {
@@ -409,7 +409,7 @@ describe('the check of the workbook', () => {
     expect(text()).toContain('have not been called since the workbook was opened')
     port.book = { names: [], sheets: [{ name: 'Prices', cells: new Map<string, OpenCell>([['B2', forgotten]]) }] }
     await click(buttons('Calculate and check')[0])
-    expect(text()).toContain('0 errors, 1 doubt.')
+    expect(text()).toContain('0 errors, 1 warning.')
   })
 })
 

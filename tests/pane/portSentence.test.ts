@@ -25,7 +25,7 @@ describe('the sentence for what a workbook could not do', () => {
     ],
     [
       new PortProblem('partLeft', 'the sheet Orders'),
-      'The workbook took only a part and did not let go of it again: delete the sheet Orders, then try again.',
+      'Only part was written and could not be undone: delete the sheet Orders, then try again.',
     ],
     [
       new PortProblem('cellChanged', 'B4'),

@@ -43,7 +43,7 @@ export const mediumCost = defineBySteps({
       'uses',
       'IF(lossShare * 10 ^ 15 < 1, rounds, (1 - (1 - lossShare) ^ rounds) / lossShare)',
       'uses',
-      'rounds that one place lives to see',
+      'average number of rounds a place lasts',
     ],
     [
       'later',

@@ -63,7 +63,7 @@ export const reuseCost = defineBySteps({
 })
 
 export const reuseCostText: TextsOf<typeof reuseCost> = {
-  summary: 'Level cost per round of something that is washed and used again.',
+  summary: 'Average cost per round, with interest, of something that is washed and used again.',
   convention:
     'All money flows at the start of a round. The first use is not washed; each later round pays washing and topping up; broken units are not replaced; the end value comes back after the last round. The level cost is the amount which, paid for every unit then in use at the start of every round, has the same present value.',
   result: 'level cost per round and unit in use',

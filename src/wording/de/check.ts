@@ -4,9 +4,9 @@ export const check: Words['check'] = {
   unseen:
     'Einige Funktionen wurden seit dem Öffnen der Arbeitsmappe nicht aufgerufen, deshalb sind ihre Angaben noch nicht geprüft.',
   calculateAndCheck: 'Berechnen und prüfen',
-  kinds: { error: 'Fehler', doubt: 'Zweifel' },
+  kinds: { error: 'Fehler', doubt: 'Warnung' },
   nothing: 'Nichts gefunden. Das ist kein Beweis: Anteile, Preise und Maße müssen Sie weiterhin selbst prüfen.',
   count: (errors, doubts) =>
-    `${errors} Fehler, ${doubts} Zweifel. Ein Zweifel kann richtig sein: sehen Sie sich die Zelle an.`,
+    `${errors} Fehler, ${doubts} ${doubts === 1 ? 'Warnung' : 'Warnungen'}. Eine Warnung kann harmlos sein: prüfen Sie die Zelle.`,
   again: 'Noch einmal prüfen',
 }

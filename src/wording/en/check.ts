@@ -4,9 +4,9 @@ const counted = (count: number, one: string) => (count === 1 ? `1 ${one}` : `${c
 export const check = {
   unseen: 'Some functions have not been called since the workbook was opened, so their inputs are not checked yet.',
   calculateAndCheck: 'Calculate and check',
-  kinds: { error: 'Error', doubt: 'Doubt' },
+  kinds: { error: 'Error', doubt: 'Warning' },
   nothing: 'Nothing was found. That is no proof: rates, prices and measures are still yours to check.',
   count: (errors: number, doubts: number) =>
-    `${counted(errors, 'error')}, ${counted(doubts, 'doubt')}. A doubt may be right: look at the cell.`,
+    `${counted(errors, 'error')}, ${counted(doubts, 'warning')}. A warning can be harmless: check the cell.`,
   again: 'Check again',
 }

@@ -31,7 +31,7 @@ export const compare = {
   tablePut: (sheet: string, place: string) =>
     `The chart is on ${sheet}, beside the cells that it draws: ${place}. Both follow your cells.`,
   noChart: (why: string) => `There is no chart of this cell. ${why}`,
-  oneRoundOnly: 'Every way of this cell serves one round, so that there is nothing to spread over more.',
+  oneRoundOnly: 'All methods here are single use, so there is no round-by-round chart.',
   key: 'Key',
   asTable: 'Show as a table',
   asChart: 'Show as a chart',

@@ -29,7 +29,7 @@ export const found = {
   unroundedQuote: () =>
     'The prices of this quote are not rounded, so a shown price times the quantity is not the shown total. Type a priceStep, such as 0.01.',
   oldPrice: (day: string, days: number, start: string, most: number) =>
-    `This price is of ${day}, ${days} days before the season starts (${start}); more than ${most} days are old. Ask for a new price, or keep it on purpose.`,
+    `This price is dated ${day}, ${days} days before the season starts (${start}); prices older than ${most} days are flagged. Ask for a new price, or keep it on purpose.`,
   dayAsText: (text: string, hasTwoReadings: boolean) =>
     `“${text}” is a text and no day, so the age of the price is not known${hasTwoReadings ? '; some read its day first, others its month' : ''}. Type it as year-month-day, such as 2026-02-09.`,
   noSeasonStart: () =>

@@ -35,7 +35,7 @@ export const functions = {
   needsSheet: 'A formula stands among the arguments: the sheet shows the result.',
   cellShows: (error: string) => `One of the cells shows ${error}.`,
   stillNeeded: (names: readonly string[]) => `Still needed: ${names.join(', ')}`,
-  selectTarget: 'Select the cell in which the result shall stand.',
+  selectTarget: 'Select the cell for the result.',
   goesInto: (place: string) => `It goes into ${place}.`,
   goesIntoReplacing: (place: string) => `It goes into ${place} and replaces what stands there.`,
   changeFormula: 'Change the formula',

@@ -11,8 +11,7 @@ export const port = {
     `The workbook already holds ${detail}, and nothing of yours is overwritten: rename or delete that first, or open an empty workbook.`,
   bookRefused: (detail: string) =>
     `The workbook did not take the sheets${says(detail)} and is as it was: try again, or open an empty workbook.`,
-  partLeft: (detail: string) =>
-    `The workbook took only a part and did not let go of it again: delete ${detail}, then try again.`,
+  partLeft: (detail: string) => `Only part was written and could not be undone: delete ${detail}, then try again.`,
   cellChanged: (detail: string) =>
     `${detail} holds something else by now, so nothing was changed: look at it, then try again.`,
   partChanged: (detail: string) =>

@@ -3,7 +3,7 @@ export const workbench = {
   newWorkbook: {
     button: 'New',
     heading: 'Begin with an empty workbook',
-    warning: 'The workbook that is open goes. Save it first if you want to keep it.',
+    warning: 'The open workbook will be closed. Save it first if you want to keep it.',
     agree: 'Begin',
   },
   openFile: {

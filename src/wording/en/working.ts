@@ -39,7 +39,7 @@ export const working = {
   noneOfOurs: 'This formula uses no STICK function.',
   unseen: 'Its functions have not been called since the workbook was opened or its rows moved.',
   calculate: 'Calculate the workbook',
-  notReached: 'No function of ours was called here: the formula did not come to it.',
+  notReached: 'This formula did not use its STICK function for the current values.',
   ofFunction: (id: string) => `Working of STICK.${id}`,
   whatWentIn: 'What went in',
   leftOut: (text: string) => `${text} (left out, so this is assumed)`,

@@ -63,14 +63,14 @@ test('A price is old from the day on that is one more than the season allows.', 
       ),
     ),
   ).toEqual([
-    'Mine!B3 doubt: This price is of 2026-01-09, 31 days before the season starts (2026-02-09); more than 30 days are old. Ask for a new price, or keep it on purpose.',
+    'Mine!B3 doubt: This price is dated 2026-01-09, 31 days before the season starts (2026-02-09); prices older than 30 days are flagged. Ask for a new price, or keep it on purpose.',
   ])
 })
 
 test('The usual age counts where the season says none, and a price after the start is never old.', async () => {
   const rows = [['Price date', 'Product'], [day('2025-08-13')], [day('2025-08-12')], [day('2026-06-01')]]
   expect(await findings(bookOf([day('2026-02-09')], ...rows))).toEqual([
-    expect.stringContaining('Mine!A3 doubt: This price is of 2025-08-12, 181 days before'),
+    expect.stringContaining('Mine!A3 doubt: This price is dated 2025-08-12, 181 days before'),
   ])
 })
 
@@ -133,7 +133,7 @@ test('In the demo season, started a year later, every price that is bought is ol
     ),
   }
   const old = checkBook(await calculateBook(later), catalogue, english.found).filter(({ sentence }) =>
-    sentence.startsWith('This price is of'),
+    sentence.startsWith('This price is dated'),
   )
   const counted = new Map<string, number>()
   for (const { sheet } of old) counted.set(sheet, (counted.get(sheet) ?? 0) + 1)

@@ -16,7 +16,7 @@ export const cost: Readonly<Record<string, string>> = {
   'medium cost per cutting stuck': 'Substratkosten pro gesteckten Steckling',
   'loose medium for one cutting': 'loses Substrat für einen Steckling',
   'medium for the first round': 'Substrat für den ersten Durchgang',
-  'rounds that one place lives to see': 'Durchgänge, die ein Platz erlebt',
+  'average number of rounds a place lasts': 'Durchgänge, die ein Platz erlebt',
   'washing and topping up of all later rounds': 'Waschen und Ergänzen aller späteren Durchgänge',
   '65 mL of a mix at 0.15 a litre, settling by a tenth':
     '65 mL einer Mischung zu 0,15 pro Liter, die sich um ein Zehntel setzt',

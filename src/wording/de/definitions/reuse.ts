@@ -1,7 +1,7 @@
 /** The texts of the functions of reuse, each beside the first function that has it. */
 export const reuse: Readonly<Record<string, string>> = {
   // REUSECOST
-  'Level cost per round of something that is washed and used again.':
+  'Average cost per round, with interest, of something that is washed and used again.':
     'Gleichmäßige Kosten pro Durchgang für etwas, das gewaschen und wiederverwendet wird.',
   'All money flows at the start of a round. The first use is not washed; each later round pays washing and topping up; broken units are not replaced; the end value comes back after the last round. The level cost is the amount which, paid for every unit then in use at the start of every round, has the same present value.':
     'Alles Geld fließt am Anfang eines Durchgangs. Vor der ersten Verwendung wird nicht gewaschen; jeder spätere Durchgang zahlt das Waschen und Ergänzen; was kaputtgeht, wird nicht ersetzt; der Restwert kommt nach dem letzten Durchgang zurück. Die gleichmäßigen Kosten (die Annuität) sind der Betrag, der, am Anfang jedes Durchgangs für jede dann genutzte Einheit bezahlt, denselben Barwert hat.',
