@@ -26,11 +26,12 @@ import type { offers } from './tables/offers'
 import type { periods } from './tables/periods'
 import { doubtful, type doubts } from './tables/doubts'
 import { reviewed, type review } from './tables/review'
-import type { cheapest, compareMethods, mixing, quoting, reuse, risk, surplus, timing } from './tables/answers'
+import type { cheapest, compareMethods, mixing, monday, quoting, reuse, risk, surplus, timing } from './tables/answers'
 import { breaksSheet } from './sheets/breaksSheet'
 import { cheapestSheet } from './sheets/cheapestSheet'
 import { compareSheet } from './sheets/compareSheet'
 import { doubtsSheet } from './sheets/doubtsSheet'
+import { mondaySheet } from './sheets/mondaySheet'
 import { mixingSheet } from './sheets/mixingSheet'
 import { offersSheet } from './sheets/offersSheet'
 import { overviewSheet } from './sheets/overviewSheet'
@@ -73,6 +74,7 @@ export interface SeasonData {
   readonly review: Typed<typeof review>
   readonly compare: TypedFigures<typeof compareMethods>
   readonly reuse: TypedFigures<typeof reuse>
+  readonly monday: TypedFigures<typeof monday>
   readonly mixing: TypedFigures<typeof mixing>
   readonly risk: TypedFigures<typeof risk>
   readonly quote: TypedFigures<typeof quoting>
@@ -112,6 +114,7 @@ type TableName =
 export function season({ mark, open, ...typed }: SeasonData): Book {
   const parts: readonly NamedSheet[] = [
     overviewSheet(mark),
+    mondaySheet(mark, typed.monday),
     calendarSheet(mark),
     setupSheet(mark, typed.setup),
     containersSheet(mark, typed.containers, open.containers),

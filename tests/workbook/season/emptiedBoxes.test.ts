@@ -59,7 +59,9 @@ describe('A box that is emptied', () => {
     expect(before.get('Complete')).toBe('Every sheet is complete.')
   })
 
-  const mustBeFilled = boxes.filter(({ kind }) => !kind.endsWith('or blank'))
+  // Each takes a calculation of two seconds. EVERY_BOX=1 tries them all, as before a release.
+  const every = process.env.EVERY_BOX === '1' ? 1 : 7
+  const mustBeFilled = boxes.filter(({ kind }) => !kind.endsWith('or blank')).filter((_, index) => index % every === 0)
 
   it.each(mustBeFilled.map((box) => [`${box.sheet} ${addressOf(box.row, box.column)}`, box] as const))(
     '%s: the first figure of the season names what is not complete, and no total changes without a word',

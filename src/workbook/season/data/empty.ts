@@ -22,6 +22,7 @@ export function empty(currency: string): SeasonData {
     review: [],
     compare: { cuttings: 1_000 },
     reuse: {},
+    monday: {},
     mixing: {},
     risk: { draws: 10_000, seed: 1, sure: 0.9 },
     quote: { step: 0.01 },

@@ -495,6 +495,7 @@ export const vellimoor: SeasonData = {
   ],
   compare: { cuttings: 1_000 },
   reuse: { reused: 'Own mix, 104 cells', single: 'Premix in thin trays' },
+  monday: { day: serialOf('2026-04-15') },
   mixing: { blend: 'Peat and perlite', mixer: 250 },
   risk: { method: 'Own mix, 104 cells', draws: 10_000, seed: 1, sure: 0.9 },
   quote: {

@@ -56,6 +56,8 @@ export function batchesSheet(mark: string, rows: Typed<typeof batches>, open: nu
             spareShare: ofMethod(r, 'spare'),
           }),
         benchWeeks: (r) => ofMethod(r, 'weeks'),
+        medium: (r) => `${ofMethod(r, 'medium')}&""`,
+        litres: (r) => `IF(LEN(${r.medium})=0,0,${r.pieces}*${ofMethod(r, 'loose')})`,
         from: (r) => mondayOf(r.day),
         until: (r) => `${r.from}+7*ROUNDUP(${r.benchWeeks},0)`,
         benchM2: (r) => `IF(${ofMethod(r, 'stands')}="bench",${r.pieces}*${ofContainer(r, 'ground')},0)`,

@@ -47,11 +47,14 @@ export function calendarSheet(mark: string): NamedSheet {
         toStick: ({ monday }) => ifWeek(monday, begun(monday, 'planned', 'cuttings')),
         pieces: ({ monday }) => ifWeek(monday, begun(monday, 'pieces', 'pieces')),
         bench: ({ monday }) => ifWeek(monday, standing(monday, 'benchM2')),
-        benchLeft: ({ monday, bench }) => ifWeek(monday, `${figureOf(setup, 'benchArea')}-${bench}`),
+        benchThere: ({ monday }) => ifWeek(monday, figureOf(setup, 'benchArea')),
+        benchLeft: ({ monday, bench, benchThere }) => ifWeek(monday, `${benchThere}-${bench}`),
         ground: ({ monday }) => ifWeek(monday, standing(monday, 'groundM2')),
-        groundLeft: ({ monday, ground }) => ifWeek(monday, `${figureOf(setup, 'bedArea')}-${ground}`),
+        groundThere: ({ monday }) => ifWeek(monday, figureOf(setup, 'bedArea')),
+        groundLeft: ({ monday, ground, groundThere }) => ifWeek(monday, `${groundThere}-${ground}`),
         hours: ({ monday }) => ifWeek(monday, begun(monday, 'hours', 'hours')),
-        hoursLeft: ({ monday, hours }) => ifWeek(monday, `${figureOf(setup, 'hours')}-${hours}`),
+        hoursThere: ({ monday }) => ifWeek(monday, figureOf(setup, 'hours')),
+        hoursLeft: ({ monday, hours, hoursThere }) => ifWeek(monday, `${hoursThere}-${hours}`),
         deliveries: ({ monday }) =>
           ifWeek(
             monday,

@@ -67,6 +67,8 @@ export function ordersSheet(mark: string, rows: Typed<typeof orders>, open: numb
         cost: (r) => `ROUND(${r.cuttings}*${r.costPerCutting},2)`,
         container: (r) => ofMethod(r, 'container'),
         benchWeeks: (r) => ofMethod(r, 'weeks'),
+        medium: (r) => `${ofMethod(r, 'medium')}&""`,
+        litres: (r) => `IF(LEN(${r.medium})=0,0,${r.pieces}*${ofMethod(r, 'loose')})`,
         from: (r) => mondayOf(r.stickDay),
         until: (r) => `${r.from}+7*ROUNDUP(${r.benchWeeks},0)`,
         benchM2: (r) => `IF(${ofMethod(r, 'stands')}="bench",${r.pieces}*${ofContainer(r, 'ground')},0)`,

@@ -28,6 +28,28 @@ export function spilled<C extends Columns>(
   return { columns, ...rest }
 }
 
+/** A table that a formula of plain functions makes, headings and all. */
+export function plainSpilled<K extends string>(
+  headings: Readonly<Record<K, string>>,
+  rest: Omit<Spilled, 'columns' | 'formula' | 'formats' | 'units'> & {
+    /** Of what stands below the headings, without "=". */
+    readonly body: string
+    readonly formats: Readonly<Record<K, string | undefined>>
+    readonly units: Readonly<Record<K, Unit>>
+  },
+): Spilled {
+  const { body, ...kept } = rest
+  const texts: readonly string[] = Object.values(headings)
+  return {
+    columns: Object.fromEntries(
+      Object.entries<string>(headings).map(([key, heading]) => [key, { heading, text: heading, unit: '' }]),
+    ),
+    // Where nothing is found there is one cell that says so, and the others of its row stay empty.
+    formula: `IFNA(VSTACK(HSTACK(${texts.map((text) => `"${text}"`).join(',')}),${body}),"")`,
+    ...kept,
+  }
+}
+
 /** The name of a column below its heading. */
 export function spilledColumn(name: string, key: string): string {
   return `${name}${key.charAt(0).toUpperCase()}${key.slice(1)}`

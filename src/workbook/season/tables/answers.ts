@@ -63,6 +63,25 @@ export const reuse = declareFigures({
   },
 })
 
+export const monday = declareFigures({
+  sheet: 'Monday',
+  typed: {
+    day: figure('Week of', 'year-month-day', formats.day, { note: 'Any day of the week that is asked about' }),
+  },
+  results: {
+    week: result('Week', 'ISO 8601', undefined),
+    cuttings: result('To stick', 'cuttings', formats.count),
+    pieces: result('To fill', 'containers', formats.count),
+    litres: result('To mix', 'L loose', formats.litres, {
+      note: 'For these containers; a load of the mixer is on Mixing',
+    }),
+    hours: result('Work', 'hours', formats.litres, { note: 'Setting out and sticking' }),
+    bench: result('Bench taken', 'm2', formats.litres),
+    deliver: result('To deliver', 'liners', formats.count),
+    note: result('What does not fit', '', undefined, { note: 'Calendar' }),
+  },
+})
+
 export const mixing = declareFigures({
   sheet: 'Mixing',
   typed: {

@@ -33,6 +33,10 @@ export const batches = declareTable({
     container: result('Container', '', undefined, { width: 22 }),
     pieces: result('Containers', 'pieces', formats.count),
     benchWeeks: result('Stands for', 'weeks', formats.measure),
+    medium: result('Medium', '', undefined, { width: 24 }),
+    litres: result('To mix', 'L loose', formats.litres, {
+      note: 'Of medium or blend, for the containers beside. Water and rockwool: none.',
+    }),
     from: result('Stands from', 'Monday', formats.day, { width: 14 }),
     until: result('Until', 'Monday', formats.day, {
       width: 14,
