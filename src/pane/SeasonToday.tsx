@@ -1,10 +1,12 @@
-import { Button, makeStyles, tokens } from '@fluentui/react-components'
+import { Button, makeStyles, mergeClasses, tokens } from '@fluentui/react-components'
 import { useEffect, useId, useState } from 'react'
 import type { WorkbookPort } from '../workbook/port'
+import { chartOfWeeks } from '../workbook/season/chartOfWeeks'
 import { progressOf, type Progress, type SheetProgress } from '../workbook/season/progress'
 import { weeksOf, type Weeks } from '../workbook/season/weeks'
 import { WeeksChart } from './charts/WeeksChart'
 import { usePaneStyles } from './usePaneStyles'
+import { usePortSentence } from './usePortSentence'
 import { useWords } from './useWords'
 
 interface SeasonTodayProps {
@@ -23,9 +25,10 @@ const useStyles = makeStyles({
 export function SeasonToday({ port, isAdding, onGo }: SeasonTodayProps) {
   const styles = useStyles()
   const pane = usePaneStyles()
-  const { season: say } = useWords()
+  const { season: say, compare } = useWords()
   const headingId = useId()
   const { progress, weeks, read } = useToday(port, isAdding)
+  const { said, put } = usePutChart(port)
   if (progress === undefined) return null
   return (
     <section aria-labelledby={headingId}>
@@ -44,8 +47,24 @@ export function SeasonToday({ port, isAdding, onGo }: SeasonTodayProps) {
         ))}
       </ul>
       {weeks.map((one) => (
-        <WeeksChart key={one.of} weeks={one} />
+        <div key={one.of}>
+          <WeeksChart weeks={one} />
+          {port.addChart !== undefined && (
+            <Button
+              size="small"
+              onClick={() => put(one.of)}
+              aria-label={say.weeks.putChartOf(say.weeks.titles[one.of])}
+            >
+              {compare.putChart}
+            </Button>
+          )}
+        </div>
       ))}
+      {said !== undefined && (
+        <p role={said.failed ? 'alert' : 'status'} className={mergeClasses(pane.line, said.failed && pane.error)}>
+          {said.sentence}
+        </p>
+      )}
       <div className={pane.buttons}>
         <Button size="small" onClick={read}>
           {say.readAgain}
@@ -53,6 +72,25 @@ export function SeasonToday({ port, isAdding, onGo }: SeasonTodayProps) {
       </div>
     </section>
   )
+}
+
+/** Puts the chart of a measure into the calendar's sheet, where the host's sheets hold charts. */
+function usePutChart(port: WorkbookPort) {
+  const { compare } = useWords()
+  const portSentence = usePortSentence()
+  const [said, setSaid] = useState<{ readonly sentence: string; readonly failed: boolean }>()
+  const put = (of: Weeks['of']) => {
+    void port
+      .names()
+      .then(async (names) => {
+        const chart = chartOfWeeks(of, names)
+        if (chart === undefined) return
+        await port.addChart?.(chart)
+        setSaid({ sentence: compare.chartPut(chart.sheet, chart.free), failed: false })
+      })
+      .catch((error: unknown) => setSaid({ sentence: portSentence(error), failed: true }))
+  }
+  return { said, put }
 }
 
 /** Read when the section is shown, after a season was added, and when it is asked for. */

@@ -41,6 +41,8 @@ export const season: Words['season'] = {
     left: 'übrig',
     tooMuch: 'mehr als vorhanden',
     thereIs: (amount, unit) => `vorhanden: ${amount} ${unit}`,
+    limit: 'vorhanden',
+    putChartOf: (title) => `Dieses Diagramm ins Blatt setzen: ${title}`,
     most: (taken, unit, week, thereIs) => `Die vollste Woche ist ${week} mit ${taken} ${unit} von ${thereIs}.`,
     fits: 'Jede Woche passt.',
     doesNotFit: (weeks, first) =>

@@ -38,6 +38,8 @@ export const season = {
     left: 'left',
     tooMuch: 'more than there is',
     thereIs: (amount: string, unit: string) => `there is: ${amount} ${unit}`,
+    limit: 'there is',
+    putChartOf: (title: string) => `Put this chart into the sheet: ${title}`,
     most: (taken: string, unit: string, week: string, thereIs: string) =>
       `The fullest week is ${week} with ${taken} ${unit} of ${thereIs}.`,
     fits: 'Every week fits.',
