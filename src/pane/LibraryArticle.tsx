@@ -61,7 +61,7 @@ const useStyles = makeStyles({
   },
 })
 
-/** What to know of one way of rooting or material, and its rows for a sheet. */
+/** What to know of one rooting method or material, and its rows for a sheet. */
 export function LibraryArticle({ entry, port, onOpenFunction }: LibraryArticleProps) {
   const styles = useStyles()
   const { library: say, frame, cautions: cautionWords } = useWords()

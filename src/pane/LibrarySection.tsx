@@ -26,7 +26,7 @@ const useStyles = makeStyles({
   },
 })
 
-/** What to know of each way of rooting and each material before one types figures of one's own. */
+/** What to know of each rooting method and each material before one types figures of one's own. */
 export function LibrarySection({ port, onOpenFunction }: LibrarySectionProps) {
   const styles = useStyles()
   const pane = usePaneStyles()

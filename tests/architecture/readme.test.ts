@@ -70,7 +70,7 @@ describe('The pages', () => {
 describe('README.md', () => {
   const readme = read('README.md')
 
-  test('begins with one paragraph that states the job: who does it, the six ways of rooting and the season.', () => {
+  test('begins with one paragraph that states the job: who does it, the six rooting methods and the season.', () => {
     const [title, job = ''] = readme.split('\n\n')
     expect(title).toBe('# Sticksheet')
     for (const word of [

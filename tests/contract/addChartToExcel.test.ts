@@ -135,7 +135,7 @@ describe('a chart in an Excel sheet', () => {
     })
     const cells = host.sheet('My ways').cells
     expect(['J5', 'K5', 'L5', 'M5', 'N5'].map((address) => cells.get(address)?.value)).toEqual([
-      'Way of rooting',
+      'Rooting method',
       'Medium',
       'Reuse',
       'Other costs',

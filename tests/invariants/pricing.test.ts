@@ -134,7 +134,7 @@ const way = fc.record({
   perYear: fc.integer({ min: 1, max: 12 }),
 })
 
-describe('a way of rooting', () => {
+describe('a rooting method', () => {
   test('costs the level cost of REUSECOST shared by its cuttings, and all else, over the yield', () => {
     fc.assert(
       fc.property(way, (w) => {

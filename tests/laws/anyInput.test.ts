@@ -91,7 +91,7 @@ test.each(catalogue.map((definition) => [definition.id, definition] as const))(
       'A1',
       '$B$2',
       'Prices!C3:C9',
-      "'Way of rooting'!D4",
+      "'Rooting method'!D4",
       'rounds',
       '0.15',
       '-3',

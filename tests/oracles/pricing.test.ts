@@ -20,7 +20,7 @@ const way = fc.record({
   interest: permille(0, 200),
 })
 
-test("liners sold at their cost pay back just what the way of rooting costs, in the library's present value of all its money", () => {
+test("liners sold at their cost pay back just what the rooting method costs, in the library's present value of all its money", () => {
   fc.assert(
     fc.property(way, (w) => {
       const cost = value(

@@ -125,7 +125,7 @@ function said(): readonly string[] {
   return texts.map((text) => text.trim())
 }
 
-/** Whole words only: a way of rooting may be called Tray, and an argument cellsPerTray. */
+/** Whole words only: a rooting method may be called Tray, and an argument cellsPerTray. */
 function without(text: string, other: string): string {
   return text
     .split(other)

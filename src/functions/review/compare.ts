@@ -15,7 +15,7 @@ import { levelCosts, payback, type LevelCosts } from '../reuse/levelCost'
 const mostWays = 1000
 
 const parameters = {
-  names: texts({ text: 'the ways of rooting', example: 'Plug' }),
+  names: texts({ text: 'the rooting methods', example: 'Plug' }),
   firstCosts: numbers('money per unit', {
     text: 'what one unit costs new: the medium, tray or bed of one round',
     example: 8,
@@ -115,12 +115,12 @@ export const compare = defineTable({
 })
 
 export const compareText: TextsOf<typeof compare> = {
-  summary: 'Ways of rooting side by side per saleable liner, the cheapest first.',
+  summary: 'Rooting methods side by side per saleable liner, the cheapest first.',
   convention:
     'The level cost is that of REUSECOST, per unit in use; cuttingsPerRound are the cuttings in one such unit, so a unit lost takes its cuttings along. Per cutting adds the other costs, and per saleable liner divides by the yield, as ROOTINGCOST does. Equal costs keep the given order. Cash before the first sale is the whole first round of one unit: firstCost and the other costs of its cuttings; to compare it, and the level costs, let a unit of each way take equally many cuttings. A way with 1 round is single use; a reusable one beats it from the least number of its rounds at which its cost per saleable liner is no higher than that of the cheapest single use, an exact tie counting.',
   result: 'a row for each way, the cheapest per saleable liner first',
   columns: {
-    name: { text: 'the way of rooting', unit: 'text' },
+    name: { text: 'the rooting method', unit: 'text' },
     levelCost: {
       text: 'first cost, washing, topping up, loss and end value over the rounds',
       unit: 'money per unit and round',

@@ -28,7 +28,7 @@ const useStyles = makeStyles({
 
 const [barHeight, axisHeight, edge] = [18, 26, 1]
 
-/** A bar for each way of rooting, stacked from its parts. */
+/** A bar for each rooting method, stacked from its parts. */
 export function WaysChart({ ways }: { readonly ways: readonly WayCost[] }) {
   const styles = useStyles()
   const numbers = useNumberText()

@@ -39,8 +39,8 @@ export const compare = {
   perLiner: 'money per saleable liner',
 
   ways: {
-    title: 'Ways of rooting',
-    hint: 'Put STICK.COMPARE with your ways of rooting into a sheet, or STICK.ROOTINGCOST for one way, to see here what a saleable liner costs in each and what it is made of.',
+    title: 'Rooting methods',
+    hint: 'Put STICK.COMPARE with your rooting methods into a sheet, or STICK.ROOTINGCOST for one way, to see here what a saleable liner costs in each and what it is made of.',
     chart: 'Cost of a saleable liner, part by part',
     way: 'way',
     perLiner: 'per saleable liner',

@@ -1,7 +1,7 @@
 /** The section Library, without its entries. */
 export const library = {
   about: 'For orientation only: measure your own, and take prices from your own invoices. There are none here.',
-  sixWays: 'Six ways of rooting',
+  sixWays: 'Six rooting methods',
   materials: 'Materials',
   noSource: 'Common practice, no source',
   putIntoASheet: 'Put into a sheet',

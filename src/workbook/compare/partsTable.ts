@@ -41,7 +41,7 @@ export function partsTable(cell: ChartedCell, book: OpenBook): PartsTable | unde
     const parts = formulasOf(argumentsAt(written, places[way]! + 1), others[way], cell.sheet)
     return [`=${argumentsAt(written, places[way]! + 1)('names')}`, ...shown.map((part) => parts[part] ?? '')]
   })
-  return { headings: ['Way of rooting', ...shown.map((part) => english.compare.ways.parts[part].name)], rows }
+  return { headings: ['Rooting method', ...shown.map((part) => english.compare.ways.parts[part].name)], rows }
 }
 
 type ArgumentAt = (parameter: keyof typeof compare.parameters) => string

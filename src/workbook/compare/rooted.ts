@@ -1,4 +1,4 @@
-/** One way of rooting, as COMPARE and ROOTINGCOST take it, and what a saleable liner costs in it. */
+/** One rooting method, as COMPARE and ROOTINGCOST take it, and what a saleable liner costs in it. */
 import type { Arguments } from '../../core/definition/definition'
 import { Decimal, one, zero } from '../../core/quantity/decimal'
 import type { rootingCost } from '../../functions/cost/rootingCost'

@@ -1,4 +1,4 @@
-/** Ways of rooting side by side, in parts that add up to the figures of their cells. */
+/** Rooting methods side by side, in parts that add up to the figures of their cells. */
 import { rowsOf } from '../../core/definition/evaluate'
 import { toCell } from '../../core/quantity/decimal'
 import { rootingCost } from '../../functions/cost/rootingCost'

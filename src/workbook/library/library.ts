@@ -1,5 +1,5 @@
 /**
- * The six ways of rooting and their materials, for orientation: what differs between them, bands that a figure of
+ * The six rooting methods and their materials, for orientation: what differs between them, bands that a figure of
  * one's own usually lies in, and the cautions. No price stands here, because none would be a price of today.
  */
 import type { SourceKey } from '../../sources/bibliography'

@@ -1,5 +1,5 @@
 /**
- * A sheet to begin with for a way of rooting or a material: what its functions take as empty boxes, each with what
+ * A sheet to begin with for a rooting method or a material: what its functions take as empty boxes, each with what
  * may be typed and what is usual, and their results, which wait for the figures. Bands limit nothing: they stand there to be read.
  */
 import type { Definition } from '../../core/definition/definition'

@@ -81,7 +81,7 @@ describe('the cells of a workbook that can be drawn', () => {
   })
 })
 
-describe('ways of rooting in parts', () => {
+describe('rooting methods in parts', () => {
   it('show the names and figures that the cells of the demo show, in their order', () => {
     const [cell] = cellsOf('COMPARE')
     const ways = drawn(waysOfCompare(cell!, demo))

@@ -23,7 +23,7 @@ export const cost: Readonly<Record<string, string>> = {
   'Sand used for 6 rounds, 0.004 for washing, 5 % topped up': 'Sand für 6 Durchgänge, Waschen 0,004, 5 % ergänzt',
 
   // ROOTINGCOST
-  'Whole cost per saleable liner of one way of rooting: trays, sand bed, water, premix, rockwool.':
+  'Whole cost per saleable liner of one rooting method: trays, sand bed, water, premix, rockwool.':
     'Gesamte Kosten pro verkaufsfähige Jungpflanze für ein Bewurzelungsverfahren: Platten, Sandbeet, Wasser, Fertigmischung, Steinwolle.',
   'Vessels, bed or medium cost their level cost per round, as REUSECOST has it: money flows at the start of a round, the first use is not washed, what is lost is not replaced. All cuttings of a round share it; yield divides last, because the liners sold bear all cuttings stuck. cuttingsPerRound is for what firstCost buys, none of it lost yet.':
     'Gefäße, Beet oder Substrat zählen mit ihren gleichmäßigen Kosten pro Durchgang, wie in REUSECOST: das Geld fließt am Anfang eines Durchgangs, vor der ersten Verwendung wird nicht gewaschen, Verlorenes wird nicht ersetzt. Alle Stecklinge eines Durchgangs teilen sie sich; zuletzt wird durch die Ausbeute geteilt, weil die verkauften Jungpflanzen alle gesteckten Stecklinge tragen. cuttingsPerRound gilt für das, was mit firstCost gekauft wird, solange nichts davon verloren ist.',

@@ -1,11 +1,11 @@
 /** The texts of the functions of comparing and reviewing, each beside the first function that has it. */
 export const review: Readonly<Record<string, string>> = {
   // COMPARE
-  'Ways of rooting side by side per saleable liner, the cheapest first.':
+  'Rooting methods side by side per saleable liner, the cheapest first.':
     'Bewurzelungsverfahren nebeneinander, pro verkaufsfähige Jungpflanze, das günstigste zuerst.',
   'The level cost is that of REUSECOST, per unit in use; cuttingsPerRound are the cuttings in one such unit, so a unit lost takes its cuttings along. Per cutting adds the other costs, and per saleable liner divides by the yield, as ROOTINGCOST does. Equal costs keep the given order. Cash before the first sale is the whole first round of one unit: firstCost and the other costs of its cuttings; to compare it, and the level costs, let a unit of each way take equally many cuttings. A way with 1 round is single use; a reusable one beats it from the least number of its rounds at which its cost per saleable liner is no higher than that of the cheapest single use, an exact tie counting.':
     'Die gleichmäßigen Kosten sind die von REUSECOST, pro genutzte Einheit; cuttingsPerRound sind die Stecklinge in einer solchen Einheit, eine verlorene Einheit nimmt also ihre Stecklinge mit. Pro Steckling kommen die übrigen Kosten hinzu, und pro verkaufsfähige Jungpflanze wird durch die Ausbeute geteilt, wie in ROOTINGCOST. Bei gleichen Kosten bleibt die gegebene Reihenfolge. Der Geldbedarf vor dem ersten Verkauf ist der ganze erste Durchgang einer Einheit: firstCost und die übrigen Kosten ihrer Stecklinge; um ihn und die gleichmäßigen Kosten zu vergleichen, lassen Sie eine Einheit jedes Verfahrens gleich viele Stecklinge aufnehmen. Ein Verfahren mit 1 Durchgang ist Einweg; Mehrweg schlägt es ab der kleinsten Zahl seiner Durchgänge, bei der seine Kosten pro verkaufsfähige Jungpflanze nicht höher sind als die des günstigsten Einwegverfahrens; genauer Gleichstand zählt.',
-  'the ways of rooting': 'die Bewurzelungsverfahren',
+  'the rooting methods': 'die Bewurzelungsverfahren',
   'what one unit costs new: the medium, tray or bed of one round':
     'was eine Einheit neu kostet: Substrat, Platte oder Beet eines Durchgangs',
   'rounds it is used, the first one included; 1 for single use':
@@ -19,7 +19,7 @@ export const review: Readonly<Record<string, string>> = {
   'a row for each way, the cheapest per saleable liner first':
     'eine Zeile für jedes Verfahren, das günstigste pro verkaufsfähige Jungpflanze zuerst',
   name: 'Name',
-  'the way of rooting': 'das Bewurzelungsverfahren',
+  'the rooting method': 'das Bewurzelungsverfahren',
   'level cost per round': 'gleichmäßige Kosten pro Durchgang',
   'first cost, washing, topping up, loss and end value over the rounds':
     'Anschaffung, Waschen, Ergänzen, Verlust und Restwert über die Durchgänge',

@@ -54,7 +54,7 @@ export function methodsSheet(mark: string, rows: Typed<typeof methods>, open: nu
     {
       title: 'Methods',
       about: [
-        'Ways of rooting side by side: what each takes, and what it costs for a cutting stuck and for a saleable liner, from the cutting to the rooted plant.',
+        'Rooting methods side by side: what each takes, and what it costs for a cutting stuck and for a saleable liner, from the cutting to the rooted plant.',
       ],
       cautions: cautionRows(water, fill, bedFill, blocks),
       needs: needsOf,

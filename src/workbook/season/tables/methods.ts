@@ -11,7 +11,7 @@ export const methodKinds = {
 /** A bed of wet sand is heavy. */
 export const standings = { name: 'Standings', words: ['bench', 'ground'] } as const
 
-/** Ways of rooting, each of one of the six kinds: a container, what is in it, the work and the weeks. */
+/** Rooting methods, each of one of the six kinds: a container, what is in it, the work and the weeks. */
 export const methods = declareTable({
   sheet: 'Methods',
   row: 'Method',
