@@ -19,7 +19,7 @@ describe('numbers as the settings want them', () => {
     ['5.1675 L loose', {}, 5.1675, 'L loose'],
     ['5,1675 L loose', { decimalMark: ',' }, 5.1675, 'L loose'],
     ['12,000 liners', {}, 12_000, 'liners'],
-    ['2027-01-04', { decimalMark: ',' }, 46_391, 'day'],
+    ['46391 (2027-01-04)', { decimalMark: ',' }, 46_391, 'day'],
     ['12.000 liners', { decimalMark: ',' }, 12_000, 'liners'],
     ['28.31684659 L loose (1 ft3 loose)', { units: 'us' }, 28.316846592, 'L loose'],
     ['100 mm (3.937 in)', { units: 'us' }, 100, 'mm'],

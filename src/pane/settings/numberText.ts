@@ -53,7 +53,9 @@ export function numberText(settings: Settings, words: Words): NumberText {
 
   function inColumn(value: number | string, unit: string, digits: Digits): string {
     if (typeof value === 'string') return plain(value, digits)
-    if (unit === dayUnit) return dayText(value) ?? plain(value, digits)
+    const date = unit === dayUnit ? dayText(value) : undefined
+    // The cell shows the number until it is formatted as a date.
+    if (date !== undefined) return `${value} (${date})`
     return currency !== '' && isMoney(unit) ? amount(value, unit, digits) : plain(value, digits)
   }
 

@@ -29,18 +29,18 @@ interface SpilledCell {
 export function settleSpills(injector: Injector): void {
   const commands = injector.get(ICommandService)
   let known: ReadonlyMap<string, SpilledCell> = new Map()
-  let changed: IUnitRange[] = []
+  let changed: readonly IUnitRange[] = []
   let calculating: readonly IUnitRange[] = []
   let rounds = 0
 
   commands.onCommandExecuted(({ id, params }, options) => {
     if (id === SetArrayFormulaDataMutation.id) {
       const now = spilledCells(params as ISetArrayFormulaDataMutationParams)
-      changed.push(...changedCells(known, now))
+      changed = [...changed, ...changedCells(known, now)]
       known = now
     } else if (id === SetFormulaCalculationStartMutation.id && options?.[goesOn] !== true) {
       // What was edited meanwhile is calculated in the place of ours, which comes after it.
-      changed.push(...calculating)
+      changed = [...changed, ...calculating]
       calculating = []
       rounds = 0
     } else if (endsCalculation(id, params)) {
