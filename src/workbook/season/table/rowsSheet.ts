@@ -1,11 +1,8 @@
-/** Lays rows out that are calculated alone, such as the weeks of a calendar: nothing in them is typed. */
-import { absoluteAddress, addressOf } from '../../../formula/address'
-import { caution, heading, text, title, type NamedSheet, type Row } from '../cells'
+/** Lays rows out that are calculated alone, such as the weeks of a calendar: each column is one formula that fills it. */
+import { absoluteAddress } from '../../../formula/address'
+import { caution, heading, spilledOver, text, title, type NamedSheet, type Row } from '../cells'
 import type { Column } from './column'
 import { unitCell } from './unitCell'
-
-/** The references of a row's cells. */
-type Cells<K extends string> = Readonly<Record<K, string>>
 
 /** A declared table without anything typed. */
 export interface Rows<K extends string = string> {
@@ -16,8 +13,8 @@ export interface Rows<K extends string = string> {
 interface RowsSheet<K extends string> {
   readonly title: string
   readonly about: readonly string[]
-  /** What stands in each column, as a formula without "="; the first row has none before it. */
-  readonly results: Readonly<Record<K, (row: Cells<K>, before: Cells<K> | undefined) => string>>
+  /** What fills each column, as a formula without "=": as many rows as the sheet has. */
+  readonly results: Readonly<Record<K, string>>
 }
 
 /** The name of a whole column: `rowsOf(calendar, 'toStick')` is CalendarToStick. */
@@ -26,11 +23,12 @@ export function rowsOf<K extends string>({ sheet }: Rows<K>, key: K): string {
 }
 
 export function rowsSheet<K extends string>(
-  { sheet, columns }: Rows<K>,
+  rows: Rows<K>,
   { title: called, about, results }: RowsSheet<K>,
   mark: string,
   height: number,
 ): NamedSheet {
+  const { sheet, columns } = rows
   const keys = Object.keys(columns) as K[]
   const above: readonly Row[] = [
     [title(called)],
@@ -40,8 +38,6 @@ export function rowsSheet<K extends string>(
     keys.map((key) => ({ ...heading(columns[key].heading), ...(columns[key].note && { note: columns[key].note }) })),
   ]
   const first = above.length
-  const cellsOf = (row: number) =>
-    Object.fromEntries(keys.map((key, column) => [key, `$${addressOf(row, column)}`])) as Cells<K>
   return {
     sheet: {
       name: sheet,
@@ -50,23 +46,12 @@ export function rowsSheet<K extends string>(
       frozenColumns: 1,
       rows: [
         ...above,
-        ...Array.from({ length: height }, (_, index) =>
-          keys.map((key) => ({
-            formula: `=${results[key](cellsOf(first + index), index === 0 ? undefined : cellsOf(first + index - 1))}`,
-            look: 'result' as const,
-            ...(columns[key].format === undefined ? {} : { format: columns[key].format }),
-          })),
-        ),
-      ],
-      tables: [
-        {
-          name: `${sheet}Table`,
-          range: `${addressOf(first - 1, 0)}:${addressOf(first + height - 1, keys.length - 1)}`,
-        },
+        keys.map((key) => ({ ...spilledOver(columns[key].format), formula: `=${results[key]}`, spills: true })),
+        ...Array.from({ length: height - 1 }, () => keys.map((key) => spilledOver(columns[key].format))),
       ],
     },
     names: keys.map((key, column) => ({
-      name: rowsOf({ sheet, columns }, key),
+      name: rowsOf(rows, key),
       refersTo: `${sheet}!${absoluteAddress({ top: first, bottom: first + height - 1, left: column, right: column })}`,
     })),
   }
