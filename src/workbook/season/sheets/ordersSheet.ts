@@ -46,8 +46,16 @@ export function ordersSheet(mark: string, rows: Typed<typeof orders>, open: numb
         pottingOnUsed: (r) => orOf(r.pottingOn, ofMethod(r, 'pottingOn')),
         gradingUsed: (r) => orOf(r.grading, ofMethod(r, 'grading')),
         rate: (r) => `${r.strikeUsed}*${r.pottingOnUsed}*${r.gradingUsed}`,
+        confidenceUsed: (r) =>
+          orOf(r.confidence, `IF(LEN(${figureOf(setup, 'confidence')})>0,${figureOf(setup, 'confidence')},"")`),
         spreadUsed: spreadOf,
-        cuttings: cuttingsOf,
+        cuttings: (r) =>
+          call(cuttings, {
+            liners: r.liners,
+            stageRates: r.rate,
+            confidence: r.confidenceUsed,
+            batchSpread: r.spreadUsed,
+          }),
         batched: (r) =>
           `IF(COUNTIFS(${all(batches, 'line')},${r.line},${all(batches, 'state')},"<>ready")>0,NA(),${sumWhere(batches, 'cuttings', 'line', r.line)})`,
         planned: (r) => `MAX(0,${r.cuttings}-${r.batched})`,
@@ -85,15 +93,6 @@ export function ordersSheet(mark: string, rows: Typed<typeof orders>, open: numb
 /** What was typed, else another figure. */
 const orOf = (cell: string, other: string) => `IF(LEN(${cell})>0,${cell},${other})`
 
-/** Some builds of Excel hand a blank cell over as 0, which is no confidence at all; so blanks are told apart here. */
-function cuttingsOf({ liners, rate, confidence, spreadUsed }: Order): string {
-  const general = figureOf(setup, 'confidence')
-  const onAverage = call(cuttings, { liners, stageRates: rate })
-  const sureBy = (chance: string) =>
-    call(cuttings, { liners, stageRates: rate, confidence: chance, batchSpread: spreadUsed })
-  return `IF(LEN(${confidence})>0,${sureBy(confidence)},IF(LEN(${general})>0,${sureBy(general)},${onAverage}))`
-}
-
 /** Typed, else of the past batches of the species, where there are two; nothing where there are not. */
 function spreadOf({ species, spread }: Order): string {
   const ofPast = (column: ColumnOf<typeof past>) => onlyWhere(past, column, 'species', species)
@@ -115,9 +114,6 @@ const chanceOf = (r: Order) => `INDEX(${call(onTrack, outlookOf(r))},2,2)`
 
 /** The third column: what brings the chance up to the confidence, or the average where none is wanted. */
 function againOf(r: Order): string {
-  const general = figureOf(setup, 'confidence')
-  const further = (confidence: string) =>
-    `INDEX(${call(onTrack, { ...outlookOf(r), newRates: r.rate, confidence })},2,3)`
-  const wanted = `IF(LEN(${r.confidence})>0,${further(r.confidence)},IF(LEN(${general})>0,${further(general)},${further('')}))`
-  return `IF(${r.batched}=0,0,${wanted})`
+  const table = call(onTrack, { ...outlookOf(r), newRates: r.rate, confidence: r.confidenceUsed })
+  return `IF(${r.batched}=0,0,INDEX(${table},2,3))`
 }

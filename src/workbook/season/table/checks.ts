@@ -26,20 +26,22 @@ export function checksOfEntry({ isIn, isAwaited, words, heading, filling }: Colu
   return isAwaited ? [isMissing] : [isMissing, isNotReady]
 }
 
-/** A figure that stands alone and is missing, or no number. */
+/** What was typed and is missing, no number, or outside of what it may be. */
 export function checksOfFigure({ heading, filling }: Column, cell: string): readonly Check[] {
   const sentence = `"${heading}: type ${filling}"`
-  if (filling === 'text') return [[`LEN(${cell})=0`, sentence]]
-  if (filling === 'number')
-    return [
-      [`NOT(ISNUMBER(${cell}))`, sentence],
-      [`${cell}<0`, sentence],
-    ]
-  const isOutside = filling === 'share or blank' ? `OR(${cell}<0,${cell}>1)` : `${cell}<0`
-  if (filling === 'number or blank' || filling === 'share or blank')
-    return [
-      [`AND(LEN(${cell})>0,NOT(ISNUMBER(${cell})))`, sentence],
-      [`IF(ISNUMBER(${cell}),${isOutside})`, sentence],
-    ]
-  return []
+  const isOutside = filling.startsWith('share') ? `OR(${cell}<0,${cell}>1)` : `${cell}<0`
+  switch (filling) {
+    case 'text':
+      return [[`LEN(${cell})=0`, sentence]]
+    case 'number':
+    case 'share':
+      return [[`IF(ISNUMBER(${cell}),${isOutside},TRUE)`, sentence]]
+    case 'number or blank':
+    case 'share or blank':
+      return [[`IF(ISNUMBER(${cell}),${isOutside},LEN(${cell})>0)`, sentence]]
+    case 'any number or blank':
+      return [[`AND(LEN(${cell})>0,NOT(ISNUMBER(${cell})))`, sentence]]
+    default:
+      return []
+  }
 }

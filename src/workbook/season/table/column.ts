@@ -9,7 +9,7 @@ export type Unit = string | { readonly money: string }
 /** Money for each of something: "EUR per liner". */
 export const money = (per = ''): Unit => ({ money: per === '' ? '' : ` per ${per}` })
 
-/** What a cell takes: the words stand above the column, and the state of each row is found by them. */
+/** What a cell takes, in the words that stand above the column. */
 export type Filling =
   | 'number'
   | 'share'

@@ -2,7 +2,7 @@
 import { absoluteAddress, addressOf } from '../../../formula/address'
 import type { CellContent, DefinedName } from '../../book'
 import { caution, formats, heading, result, text, title, total, type NamedSheet, type Row } from '../cells'
-import { checksOfEntry, firstOf, type Check } from './checks'
+import { checksOfEntry, checksOfFigure, firstOf, type Check } from './checks'
 import { resultCell, typedCell } from './cellOf'
 import type { Column } from './column'
 import { all, countOf, notComplete, totalOf, type ColumnOf, type RowOf, type Table } from './table'
@@ -126,9 +126,7 @@ function rowOf<T extends Table>(
 interface Place {
   readonly headings: number
   readonly first: number
-  /** The words above the typed columns, and the cells of a row below them. */
-  readonly fillings: string
-  readonly called: string
+  /** The typed cells of a row. */
   readonly typedIn: (row: number) => string
   readonly inRow: (row: number, key: string) => string
 }
@@ -136,17 +134,12 @@ interface Place {
 /** Where things stand, by the number of rows above the table. */
 function placeOf(above: number, typed: number, keys: readonly string[]): Place {
   const headings = above + 4
-  const across = (row: number, isFixed: boolean) => {
-    const block = absoluteAddress({ top: row, bottom: row, left: 1, right: typed })
-    return isFixed ? block : block.replace(/\$(?=\d)/g, '')
-  }
+  const inRow = (row: number, key: string) => `$${addressOf(row, key === 'state' ? 0 : keys.indexOf(key) + 1)}`
   return {
     headings,
     first: headings + 1,
-    fillings: across(above + 2, true),
-    called: across(headings, true),
-    typedIn: (row) => across(row, false),
-    inRow: (row, key) => `$${addressOf(row, key === 'state' ? 0 : keys.indexOf(key) + 1)}`,
+    typedIn: (row) => `${inRow(row, keys[0]!)}:${inRow(row, keys[typed - 1]!)}`,
+    inRow,
   }
 }
 
@@ -154,25 +147,15 @@ function placeOf(above: number, typed: number, keys: readonly string[]): Place {
  * The state of a row as a formula: nothing where nothing was typed, what is missing or wrong, or "ready". Results wait
  * for it, so that no blank counts as 0 without a word.
  */
-function stateOf<T extends Table>(
-  table: T,
-  { fillings, called, typedIn, inRow }: Place,
-  row: number,
-  needs: readonly Check[],
-): string {
-  const cells = typedIn(row)
-  const isText = `(${fillings}="text")*(LEN(${cells})=0)`
-  const isNumber = `((${fillings}="number")+(${fillings}="share"))*NOT(ISNUMBER(${cells}))`
-  const isOther = `(RIGHT(${fillings},8)="or blank")*(LEFT(${fillings},4)<>"text")*(LEN(${cells})>0)*NOT(ISNUMBER(${cells}))`
-  const isBelow = `(LEFT(${fillings},3)<>"any")*ISNUMBER(${cells})*(${cells}<0)`
-  const isAbove = `(LEFT(${fillings},5)="share")*ISNUMBER(${cells})*(${cells}>1)`
-  const wrong = `MATCH(TRUE,IF(ISERROR(${cells}),TRUE,${[isText, isNumber, isOther, isBelow, isAbove].join('+')}>0),0)`
+function stateOf<T extends Table>(table: T, { typedIn, inRow }: Place, row: number, needs: readonly Check[]): string {
   const key = inRow(row, table.key)
+  const typed = Object.entries(table.typed).map(([column, declared]) => ({ declared, cell: inRow(row, column) }))
+  // Cell by cell: in the grid's engine an array of cells takes many times as long.
   const checks: readonly Check[] = [
+    ...typed.flatMap(({ declared, cell }) => checksOfFigure(declared, cell)),
     ...(table.repeats ? [] : [[`${countOf<Table>(table, table.key, key)}>1`, '"Two rows have this name"'] as const]),
-    ...Object.entries(table.typed).flatMap(([column, declared]) => checksOfEntry(declared, inRow(row, column))),
+    ...typed.flatMap(({ declared, cell }) => checksOfEntry(declared, cell)),
     ...needs,
   ]
-  const checked = firstOf(checks)
-  return `IF(COUNTA(${cells})=0,"",IF(ISNUMBER(${wrong}),INDEX(${called},${wrong})&": type "&INDEX(${fillings},${wrong}),${checked}))`
+  return `IF(COUNTA(${typedIn(row)})=0,"",${firstOf(checks)})`
 }

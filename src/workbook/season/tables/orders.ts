@@ -34,6 +34,9 @@ export const orders = declareTable({
     pottingOnUsed: result('Potting on used', 'share', formats.share),
     gradingUsed: result('Grading used', 'share', formats.share),
     rate: result('Overall rate', 'share saleable', formats.share),
+    confidenceUsed: result('Confidence used', 'chance', formats.share, {
+      note: 'The one typed, else that of Setup; nothing where the average decides.',
+    }),
     spreadUsed: result('Batch spread used', 'std. deviation', formats.share, {
       note: 'The one typed, else that of two or more past batches of the species.',
     }),
