@@ -8,7 +8,7 @@ import type { NamedSheet } from '../cells'
 import { call } from '../table/call'
 import { mondayOf } from '../table/mondayOf'
 import { figureOf } from '../table/figures'
-import { all, lookUp, onlyWhere, sumWhere, type ColumnOf, type RowOf } from '../table/table'
+import { all, lookUp, notComplete, onlyWhere, sumWhere, type ColumnOf, type RowOf } from '../table/table'
 import { tableSheet, type Typed } from '../table/tableSheet'
 import { batches } from '../tables/batches'
 import { containers } from '../tables/containers'
@@ -31,10 +31,11 @@ export function ordersSheet(mark: string, rows: Typed<typeof orders>, open: numb
         'What was promised, the cuttings to stick for it and when, what they stand in, and what rooting them costs. Rates multiply, losses divide.',
       ],
       totals: ['liners', 'cuttings', 'batched', 'planned', 'expected', 'short', 'cost', 'hours'],
-      needs: ({ liners, weeks, strike, grading }) => [
+      needs: ({ liners, weeks, strike, grading, spread }) => [
         ['SetupState<>"ready"', '"see Setup"'],
         [`${liners}<>INT(${liners})`, '"Ordered: a whole number"'],
         [`${weeks}<=0`, '"Lead time: more than 0"'],
+        [`AND(LEN(${spread})=0,${notComplete(past)}>0)`, '"Batch spread: Past is not complete"'],
         [`COUNTIF(${strike}:${grading},0)>0`, '"Rates: more than 0"'],
         [`COUNTIF(${strike}:${grading},">1")>0`, '"Rates: at most 100 %"'],
       ],

@@ -81,7 +81,7 @@ export function overviewSheet(mark: string): NamedSheet {
       },
       results: {
         complete: completeness(),
-        lines: countReady(orders),
+        lines: sumOnce([orders], countReady(orders)),
         liners: sumOnce([orders], sum(orders, 'liners')),
         cuttings: sumOnce(ofOrders, sum(orders, 'cuttings')),
         expected: sumOnce(ofOrders, sum(orders, 'expected')),
