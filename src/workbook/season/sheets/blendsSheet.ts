@@ -5,7 +5,7 @@ import { cautionRows } from '../cautionRows'
 import type { NamedSheet } from '../cells'
 import { call } from '../table/call'
 import { figureOf } from '../table/figures'
-import { all, onlyWhere, sumWhere, type ColumnOf } from '../table/table'
+import { all, notComplete, onlyWhere, sumWhere, type ColumnOf } from '../table/table'
 import { tableSheet, type Typed } from '../table/tableSheet'
 import { blends } from '../tables/blends'
 import { components } from '../tables/components'
@@ -25,10 +25,8 @@ export function blendsSheet(mark: string, rows: Typed<typeof blends>, open: numb
       needs: ({ name, before, after }) => [
         [`${figureOf(setup, 'currency')}=""`, '"see Setup"'],
         [`COUNTIF(${all(components, 'blend')},${name})=0`, '"Nothing of it on Components"'],
-        [
-          `COUNTIFS(${all(components, 'blend')},${name},${all(components, 'state')},"<>ready")>0`,
-          '"Not complete on Components"',
-        ],
+        // A row that names no blend may belong to any.
+        [`${notComplete(components)}>0`, '"Components are not complete"'],
         [`OR(${after}<=0,${before}<${after})`, '"Test mix: it cannot be more than its parts"'],
       ],
       results: {

@@ -3,7 +3,18 @@ import { figureOf, stateOf, type FigureOf, type Figures } from '../table/figures
 import { figuresSheet } from '../table/figuresSheet'
 import { rowsOf } from '../table/rowsSheet'
 import { all, countReady, notComplete, type Table } from '../table/table'
-import { cheapest, compareMethods, mixing, overview, quoting, reuse, risk, surplus, timing } from '../tables/answers'
+import {
+  cheapest,
+  compareMethods,
+  mixing,
+  monday,
+  overview,
+  quoting,
+  reuse,
+  risk,
+  surplus,
+  timing,
+} from '../tables/answers'
 import { batches } from '../tables/batches'
 import { blends } from '../tables/blends'
 import { breaks } from '../tables/breaks'
@@ -26,7 +37,7 @@ const at = (key: FigureOf<typeof overview>) => figureOf(overview, key)
 /** In the order of the work: what the figures of the season rest on. */
 const needed: readonly Table[] = [containers, media, blends, components, methods, orders, batches, past, stockPlants]
 const alsoTyped: readonly Table[] = [doubts, breaks, offers, periods, review]
-const answers: readonly Figures[] = [mixing, compareMethods, reuse, risk, quoting, surplus, cheapest, timing]
+const answers: readonly Figures[] = [monday, mixing, compareMethods, reuse, risk, quoting, surplus, cheapest, timing]
 
 /** The first thing that is not complete, causes first. */
 function completeness(): string {
