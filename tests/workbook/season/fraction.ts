@@ -1,3 +1,5 @@
+const digits = 60n
+
 /** Exact fractions, so that no expected figure of a test carries the dust of doubles. */
 export class Fraction {
   readonly above: bigint
@@ -74,6 +76,11 @@ export class Fraction {
     return this.isBelow(0) ? rounded(this.times(-1)).times(-1) : rounded(this)
   }
 
+  /** To 60 decimals, so that a long row of products does not grow without end. */
+  cut(): Fraction {
+    return this.times(new Fraction(10n ** digits)).down().over(new Fraction(10n ** digits))
+  }
+
   toNumber(): number {
     const size = (value: bigint) => String(value).length
     const scale = Math.max(0, 30 - size(this.above) + size(this.below))
@@ -88,8 +95,6 @@ export const product = (values: readonly Fraction[]): Fraction =>
   values.reduce((total, value) => total.times(value), fraction(1))
 export const greatest = (values: readonly Fraction[]): Fraction =>
   values.reduce((most, value) => most.atLeast(value), fraction(0))
-
-const digits = 60n
 
 /** The root of a fraction that is not negative, to 60 decimals. */
 export function root(value: Fraction, degree: bigint): Fraction {

@@ -14,10 +14,10 @@ export function ranked(methods: readonly MethodCosts[]): readonly MethodCosts[] 
 }
 
 /** The cost of a saleable liner after so many rounds is no more than that of single use. */
-function paysAgainst(single: MethodCosts, reused: MethodCosts): Fraction | '' {
+function paysAgainst(single: MethodCosts, reused: MethodCosts, most: number): Fraction | '' {
   const { used, otherCost, rate } = reused.shown
   const isNoMore = (level: Fraction) => !single.shown.perLiner.isBelow(level.over(used).plus(otherCost).over(rate))
-  return paysFrom(isNoMore, reused.flows, reused.discount)
+  return paysFrom(isNoMore, reused.flows, reused.discount, most)
 }
 
 /** The round from which on a method beats the cheapest of single use, or why there is none. */
@@ -25,8 +25,8 @@ function beatsFrom(method: MethodCosts, single: MethodCosts | undefined): Fracti
   if (single === undefined) return 'no single use to beat'
   if (isSingleUse(method)) return 'single use'
   const rounds = Number(method.container.rounds)
-  const from = paysAgainst(single, method)
-  return from === '' || Number(from.above) > rounds ? `not in ${rounds} rounds` : from
+  const from = paysAgainst(single, method, rounds)
+  return from === '' ? `not in ${rounds} rounds` : from
 }
 
 /** The table: the level cost is that of the containers alone, the cash all that the first round takes. */
@@ -64,7 +64,7 @@ export function reuseOf(data: SeasonData, methods: readonly MethodCosts[]) {
   const single = rowCalled(methods, 'name', data.reuse.single)
   const { used, otherCost } = reused.shown
   const perCutting = (amount: Fraction) => amount.over(used)
-  const pays = paysAgainst(single, reused)
+  const pays = paysAgainst(single, reused, 200)
   return {
     singleCost: single.shown.cost,
     everyRound: otherCost,

@@ -21,17 +21,22 @@ export function levelCost(piece: Piece, rounds: number, discount: Fraction): Fra
   let paid = piece.first
   let uses = fraction(1)
   for (let round = 2; round <= rounds; round++) {
-    left = left.times(fraction(1).minus(piece.broken)).times(discount)
-    paid = paid.plus(left.times(piece.wash.plus(piece.topUp.times(piece.first))))
+    left = left.times(fraction(1).minus(piece.broken)).times(discount).cut()
+    paid = paid.plus(left.times(piece.wash.plus(piece.topUp.times(piece.first)))).cut()
     uses = uses.plus(left)
   }
   left = left.times(fraction(1).minus(piece.broken)).times(discount)
   return paid.minus(left.times(piece.endValue)).over(uses)
 }
 
-/** The first number of rounds, up to 200, at which the level cost is no more than a limit. */
-export function paysFrom(limit: (levelCost: Fraction) => boolean, piece: Piece, discount: Fraction): Fraction | '' {
-  for (let rounds = 1; rounds <= 200; rounds++)
+/** The first number of rounds at which the level cost is no more than a limit. */
+export function paysFrom(
+  limit: (levelCost: Fraction) => boolean,
+  piece: Piece,
+  discount: Fraction,
+  most: number,
+): Fraction | '' {
+  for (let rounds = 1; rounds <= most; rounds++)
     if (limit(levelCost(piece, rounds, discount))) return fraction(rounds)
   return ''
 }
