@@ -1,6 +1,5 @@
 /** What keeps a row or a sheet from being complete. */
-import type { Column } from './column'
-import { all, lookUp, type Table } from './table'
+import { all, lookUp, type Column, type Table } from './table'
 
 /** When it is not complete, and what is then said, both as formulas. */
 export type Check = readonly [when: string, sentence: string]

@@ -1,7 +1,7 @@
 /** Lays rows out that are calculated alone, such as the weeks of a calendar: nothing in them is typed. */
 import { absoluteAddress, addressOf } from '../../../formula/address'
 import { caution, heading, text, title, type NamedSheet, type Row } from '../cells'
-import type { Column } from './column'
+import type { Column } from './table'
 import { unitCell } from './unitCell'
 
 /** The references of a row's cells. */
