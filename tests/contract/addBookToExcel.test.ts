@@ -243,18 +243,18 @@ describe('a workbook stays as it was, and the refusal says why, where', () => {
   })
 
   test('a table has the name.', async () => {
-    host.addTable('Mine', 'orderway', 'C1:D2')
+    host.addTable('Mine', 'ordermethod', 'C1:D2')
     await expect(port.add(demoSeason())).rejects.toMatchObject({ code: 'nameTaken', detail: 'the name OrderMethod' })
-    expectAsBefore('orderway')
+    expectAsBefore('ordermethod')
   })
 
   test('a name or a table has the name of one of its tables.', async () => {
-    host.names.set('orderbook', { sheet: 'Mine', address: 'A1' })
+    host.names.set('orderstable', { sheet: 'Mine', address: 'A1' })
     await expect(port.add(demoSeason())).rejects.toMatchObject({ code: 'nameTaken', detail: 'the table OrdersTable' })
-    host.names.delete('orderbook')
-    host.addTable('Mine', 'OtherPRICES', 'C1:D2')
+    host.names.delete('orderstable')
+    host.addTable('Mine', 'MediaTABLE', 'C1:D2')
     await expect(port.add(demoSeason())).rejects.toMatchObject({ code: 'nameTaken', detail: 'the table MediaTable' })
-    expectAsBefore('OtherPRICES')
+    expectAsBefore('MediaTABLE')
   })
 
   test('a formula reads a sheet that is nowhere.', async () => {

@@ -81,7 +81,7 @@ it('an empty season names the currency that was chosen in every unit of money, a
   const texts = sheets.flatMap(({ cells }) =>
     [...cells.values()].flatMap(({ value, formula }) => [formula, ...(typeof value === 'string' ? [value] : [])]),
   )
-  expect(texts).toContain('CHF per loose L')
+  expect(texts).toContain('CHF per cutting')
   expect(texts.filter((text) => /\bEUR\b/.test(text))).toEqual(['As it is to stand beside figures: EUR, GBP, USD'])
 })
 

@@ -59,6 +59,12 @@ function sumOnce(tables: readonly Table[], figure: string): string {
   return `IF(${tables.map((table) => notComplete(table)).join('+')}>0,"not complete",${figure})`
 }
 
+/** The first or the last day on which something is stuck. */
+function dayOf(least: 'MIN' | 'MAX'): string {
+  const days = `${all(orders, 'stickDay')},${all(batches, 'day')}`
+  return `IF(COUNT(${days})=0,"–",${least}(${days}))`
+}
+
 const ofOrders: readonly Table[] = [methods, orders, batches]
 const whole = needed
 
@@ -85,8 +91,8 @@ export function overviewSheet(mark: string): NamedSheet {
         liners: sumOnce([orders], sum(orders, 'liners')),
         cuttings: sumOnce(ofOrders, sum(orders, 'cuttings')),
         expected: sumOnce(ofOrders, sum(orders, 'expected')),
-        firstDay: sumOnce(ofOrders, `MIN(${all(orders, 'stickDay')},${all(batches, 'day')})`),
-        lastDay: sumOnce(ofOrders, `MAX(${all(orders, 'stickDay')},${all(batches, 'day')})`),
+        firstDay: sumOnce(ofOrders, dayOf('MIN')),
+        lastDay: sumOnce(ofOrders, dayOf('MAX')),
         media: sumOnce(whole, sum(media, 'cost')),
         containers: sumOnce(whole, sum(containers, 'cost')),
         buying: sumOnce(whole, `${at('media')}+${at('containers')}`),

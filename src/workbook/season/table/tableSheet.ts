@@ -167,7 +167,10 @@ function stateOf<T extends Table>(
   const isAbove = `(LEFT(${fillings},5)="share")*ISNUMBER(${cells})*(${cells}>1)`
   const wrong = `MATCH(TRUE,IF(ISERROR(${cells}),TRUE,${[isText, isNumber, isOther, isBelow, isAbove].join('+')}>0),0)`
   const key = inRow(row, table.key)
+  // Such a name looks like that of another row and is none.
+  const isPadded = `SUMPRODUCT((LEFT(${fillings},4)="text")*(LEN(TRIM(CLEAN(${cells})))<LEN(${cells})))>0`
   const checks: readonly Check[] = [
+    [isPadded, '"A space or a line break too many in a text"'],
     ...(table.repeats ? [] : [[`${countOf<Table>(table, table.key, key)}>1`, '"Two rows have this name"'] as const]),
     ...Object.entries(table.typed).flatMap(([column, declared]) => checksOfEntry(declared, inRow(row, column))),
     ...needs,
