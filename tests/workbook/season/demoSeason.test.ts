@@ -221,12 +221,12 @@ describe('The demo season as it is written', () => {
     expect(narrow.map(({ name }) => name)).toEqual([])
   })
 
-  it('shows all six kinds of methods, and one mix in two sizes of trays', () => {
+  it('shows all six kinds of methods, and mixes of the nursery in two sizes of trays', () => {
     const { methods, containers } = vellimoor
     expect(new Set(methods.map(({ kind }) => kind))).toEqual(new Set(methodKinds.words))
     const placesOf = (name: unknown) => containers.find((one) => one.name === name)!.places
     const sizes = methods
-      .filter(({ medium }) => medium === 'Peat and perlite')
+      .filter(({ kind }) => kind === 'peat or coir with perlite')
       .map(({ container }) => placesOf(container))
     expect(new Set(sizes).size).toBeGreaterThan(1)
   })

@@ -40,11 +40,11 @@ describe('Rows of a season', () => {
 
   it('may stand in any order, as after sorting the order book, the methods and the containers', async () => {
     const sorted = await calculated({
-      orders: orders.toReversed(),
-      methods: methods.toReversed(),
-      containers: containers.toReversed(),
-      media: media.toReversed(),
-      past: past.toReversed(),
+      orders: [...orders].reverse(),
+      methods: [...methods].reverse(),
+      containers: [...containers].reverse(),
+      media: [...media].reverse(),
+      past: [...past].reverse(),
     })
     expect(overviewOf(sorted).get('Complete')).toBe(complete)
     expect(changedFigures(sorted)).toEqual([])

@@ -4,6 +4,7 @@ import { calculateBook } from '../../../src/workbench/engine/calculate'
 import { demoSeason } from '../../../src/workbook/season/demoSeason'
 import { emptySeason } from '../../../src/workbook/season/emptySeason'
 import { growing } from '../../../src/workbook/season/growing'
+import { calendar } from '../../../src/workbook/season/tables/calendar'
 import { doubts } from '../../../src/workbook/season/tables/doubts'
 import { realTables } from '../../../src/workbook/realTables'
 
@@ -13,10 +14,10 @@ describe.each([
 ] as const)('the tables of the %s season', (_, book) => {
   const tables = book.sheets.flatMap(({ tables: ofSheet = [] }) => ofSheet)
 
-  it('are one for every sheet whose rows a nursery adds to, and for the doubts', () => {
+  it('are one for every sheet whose rows a nursery adds to, for the doubts and for the weeks', () => {
     expect(
       new Set(book.sheets.filter(({ tables: ofSheet }) => ofSheet !== undefined).map(({ name }) => name)),
-    ).toEqual(new Set([...growing, doubts].map(({ sheet }) => sheet)))
+    ).toEqual(new Set([...growing, doubts, calendar].map(({ sheet }) => sheet)))
   })
 
   it('are all such as Excel takes, and have names that nothing else has', () => {

@@ -65,7 +65,8 @@ function dayOf(least: 'MIN' | 'MAX'): string {
   return `IF(COUNT(${days})=0,"–",${least}(${days}))`
 }
 
-const ofOrders: readonly Table[] = [methods, orders, batches]
+/** Past batches say how much is stuck, and what goes into a blend what it costs. */
+const ofOrders: readonly Table[] = [components, methods, orders, batches, past]
 const whole = needed
 
 export function overviewSheet(mark: string): NamedSheet {
@@ -87,7 +88,7 @@ export function overviewSheet(mark: string): NamedSheet {
       },
       results: {
         complete: completeness(),
-        lines: countReady(orders),
+        lines: sumOnce([orders], countReady(orders)),
         liners: sumOnce([orders], sum(orders, 'liners')),
         cuttings: sumOnce(ofOrders, sum(orders, 'cuttings')),
         expected: sumOnce(ofOrders, sum(orders, 'expected')),
