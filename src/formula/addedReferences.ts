@@ -1,6 +1,7 @@
 /** What a formula adds up, where it does nothing else: =B4+B5, =SUM(B4:B6,Bench), also where it waits for its cells. */
 import { tokenize, tokenTypes, type Token } from '@borgar/fx'
 import { argumentsFrom } from './callArguments'
+import { waitedForIn } from './waiting'
 
 /** The references and names among the terms, as they are written; undefined where anything but cells is added up. */
 export function addedReferences(formula: string): readonly string[] | undefined {
@@ -28,10 +29,8 @@ function referencesOfTerm(term: readonly Token[]): readonly string[] | undefined
     const ofArguments = args.map(added)
     return ofArguments.every((ofOne) => ofOne !== undefined) ? ofArguments.flat() : undefined
   }
-  // So the formulas of an empty season wait: IF(LEN(B4)=0,"",B4+B5).
-  const waits =
-    first.value.toUpperCase() === 'IF' && args.length === 3 && args[1]!.map(({ value }) => value).join('') === '""'
-  return waits ? added(args[2]!) : undefined
+  const waited = waitedForIn(term)
+  return waited === term ? undefined : added(waited)
 }
 
 /** Parted at each plus sign outside brackets. */

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react'
 import { labelsOf } from '../workbook/labels'
-import { mostRows } from '../workbook/sheetHeadings'
+import { mostRows, rowsBelowTotals } from '../workbook/sheetHeadings'
 import type { OpenCell, ReadCell } from '../workbook/openBook'
 import type { SelectedCell, WorkbookPort } from '../workbook/port'
 import { cellsRead, isOneCell, type CellsRead } from '../workbook/working/cellsRead'
@@ -36,7 +36,11 @@ async function lookUp(port: WorkbookPort, { formula, sheet }: SelectedCell): Pro
     await Promise.all(
       [...new Set(read.map((cells) => cells.sheet))].map(async (name) => {
         const tops = read.filter((cells) => cells.sheet === name).map(({ range }) => range.top)
-        const rows = await port.readRows(name, Math.max(0, Math.min(...tops) - mostRows), Math.max(...tops))
+        const rows = await port.readRows(
+          name,
+          Math.max(0, Math.min(...tops) - mostRows),
+          Math.max(...tops) + rowsBelowTotals,
+        )
         return [name, rows?.cells ?? new Map<string, OpenCell>()] as const
       }),
     ),

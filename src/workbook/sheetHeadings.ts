@@ -23,6 +23,9 @@ export interface SheetHeadings {
 /** So far up headings are looked for. */
 export const mostRows = 1000
 
+/** So many rows of headings stand below a row of totals: what to type, units and headings. */
+export const rowsBelowTotals = 3
+
 export function sheetHeadings(texts: SheetTexts): SheetHeadings {
   const headingRows = new Set(texts.rows.filter((row) => isRowOfHeadings(texts, row)))
   const severalHeadings = new Set([...headingRows].filter((row) => headingsIn(texts, row).length > 1))

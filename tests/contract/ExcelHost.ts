@@ -713,9 +713,9 @@ type HostObject =
   | { readonly is: 'name'; readonly name: string }
   | ({ readonly is: 'range'; readonly sheet: Sheet } & Block)
 
-/** Functions of ours whose result is a table or a column. */
+/** Functions of ours whose result is a table or a column, but where INDEX takes one cell of it. */
 const spillingCall = new RegExp(
-  `\\bSTICK\\.(${catalogue
+  `(?<!\\bINDEX\\()\\bSTICK\\.(${catalogue
     .filter(({ result }) => !fillsOneCell(result))
     .map(({ id }) => id)
     .join('|')})\\(`,

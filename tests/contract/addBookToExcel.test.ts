@@ -4,8 +4,9 @@ import { CallLog } from '../../src/excel/callLog'
 import { excelPort } from '../../src/excel/excelPort'
 import type { Book, Cell, Sheet } from '../../src/workbook/book'
 import { demoSeason } from '../../src/workbook/season/demoSeason'
-import { orderBook } from '../../src/workbook/season/orderBook'
-import { lastOrderLine } from '../../src/workbook/season/orderLine'
+import { vellimoor } from '../../src/workbook/season/data/vellimoor'
+import { lastRowOf } from '../../src/workbook/season/growing'
+import { orders } from '../../src/workbook/season/tables/orders'
 import { ExcelHost } from './ExcelHost'
 
 let host: ExcelHost
@@ -163,15 +164,16 @@ describe('the tables of a book', () => {
     const season = demoSeason()
     await port.add(season)
     expect(host.tableNames()).toEqual(season.sheets.flatMap(({ tables = [] }) => tables.map(({ name }) => name)))
-    const lines = orderBook.length
-    expect(table('OrderBook')).toMatchObject({ left: 0, columns: 20, rows: 1 + lines })
-    expect(Object.fromEntries(table('OrderBook')!.settings)).toEqual({
+    const lines = vellimoor.orders.length + vellimoor.open.orders
+    const columns = 1 + Object.keys({ ...orders.typed, ...orders.results }).length
+    expect(table('OrdersTable')).toMatchObject({ left: 0, columns, rows: 1 + lines })
+    expect(Object.fromEntries(table('OrdersTable')!.settings)).toEqual({
       Style: 'TableStyleLight1',
       ShowBandedRows: false,
       ShowFilterButton: true,
     })
-    await port.insertRow(lastOrderLine(season.names)!)
-    expect(table('OrderBook')).toMatchObject({ rows: 1 + lines + 1 })
+    await port.insertRow(lastRowOf(orders, season.names)!)
+    expect(table('OrdersTable')).toMatchObject({ rows: 1 + lines + 1 })
   })
 
   test('stay plain cells where Excel would change or refuse them.', async () => {
@@ -241,18 +243,18 @@ describe('a workbook stays as it was, and the refusal says why, where', () => {
   })
 
   test('a table has the name.', async () => {
-    host.addTable('Mine', 'orderway', 'C1:D2')
-    await expect(port.add(demoSeason())).rejects.toMatchObject({ code: 'nameTaken', detail: 'the name OrderWay' })
-    expectAsBefore('orderway')
+    host.addTable('Mine', 'ordermethod', 'C1:D2')
+    await expect(port.add(demoSeason())).rejects.toMatchObject({ code: 'nameTaken', detail: 'the name OrderMethod' })
+    expectAsBefore('ordermethod')
   })
 
   test('a name or a table has the name of one of its tables.', async () => {
-    host.names.set('orderbook', { sheet: 'Mine', address: 'A1' })
-    await expect(port.add(demoSeason())).rejects.toMatchObject({ code: 'nameTaken', detail: 'the table OrderBook' })
-    host.names.delete('orderbook')
-    host.addTable('Mine', 'OtherPRICES', 'C1:D2')
-    await expect(port.add(demoSeason())).rejects.toMatchObject({ code: 'nameTaken', detail: 'the table OtherPrices' })
-    expectAsBefore('OtherPRICES')
+    host.names.set('orderstable', { sheet: 'Mine', address: 'A1' })
+    await expect(port.add(demoSeason())).rejects.toMatchObject({ code: 'nameTaken', detail: 'the table OrdersTable' })
+    host.names.delete('orderstable')
+    host.addTable('Mine', 'MediaTABLE', 'C1:D2')
+    await expect(port.add(demoSeason())).rejects.toMatchObject({ code: 'nameTaken', detail: 'the table MediaTable' })
+    expectAsBefore('MediaTABLE')
   })
 
   test('a formula reads a sheet that is nowhere.', async () => {

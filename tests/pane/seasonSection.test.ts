@@ -3,8 +3,8 @@ import { act } from 'react'
 import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
 import { mountPane, type MountedPane } from '../../src/pane/mountPane'
 import { PortProblem } from '../../src/workbook/port'
-import { blankSeason } from '../../src/workbook/season/blankSeason'
 import { demoSeason } from '../../src/workbook/season/demoSeason'
+import { emptySeason } from '../../src/workbook/season/emptySeason'
 import { MemoryPort } from './MemoryPort'
 
 ;(globalThis as { IS_REACT_ACT_ENVIRONMENT?: boolean }).IS_REACT_ACT_ENVIRONMENT = true
@@ -43,6 +43,29 @@ async function click(label: string): Promise<void> {
 // The pane loads the section when it is first shown; here it is at hand by then.
 beforeAll(() => import('../../src/pane/SeasonSection'))
 
+function fieldOf<Field extends HTMLElement>(label: string): Field {
+  const { id } = [...element.querySelectorAll('label')]
+    .filter(({ textContent }) => textContent === label)
+    .map(({ htmlFor }) => ({ id: htmlFor }))[0]!
+  return element.ownerDocument.getElementById(id) as Field
+}
+
+async function type(label: string, typed: string): Promise<void> {
+  const input = fieldOf<HTMLInputElement>(label)
+  await act(async () => {
+    Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set?.call(input, typed)
+    input.dispatchEvent(new Event('input', { bubbles: true }))
+  })
+}
+
+async function choose(label: string, option: string): Promise<void> {
+  const select = fieldOf<HTMLSelectElement>(label)
+  await act(async () => {
+    Object.getOwnPropertyDescriptor(HTMLSelectElement.prototype, 'value')?.set?.call(select, option)
+    select.dispatchEvent(new Event('change', { bubbles: true }))
+  })
+}
+
 /** It shows a moment after it was asked for all the same. */
 async function untilShown(label: string): Promise<void> {
   await expect
@@ -76,7 +99,7 @@ describe('the season section', () => {
   it('says what it will add and where, and adds nothing before that is agreed to', async () => {
     await click('Build the demo season')
     const status = button(addDemo)!.closest('section')!.querySelector('[role="status"]')?.textContent ?? ''
-    expect(status).toContain(`This adds ${demo.sheets.length} sheets after your own: Season, Orders, `)
+    expect(status).toContain(`This adds ${demo.sheets.length} sheets after your own: Season, Calendar, `)
     expect(status).toContain(`They bring ${demo.names.length} names for cells`)
     expect(status).toContain('All figures in it are invented')
     expect(port.added).toEqual([])
@@ -96,10 +119,12 @@ describe('the season section', () => {
     expect(await port.selectedCell()).toMatchObject({ sheet: 'Orders', address: 'A1' })
   })
 
-  it('builds the empty season as well', async () => {
+  it('builds the empty season as well, in the usual currency, and goes to the sheet that is filled in first', async () => {
     await click('Build an empty season')
+    expect(element.textContent).toContain('Its currency is EUR; on Setup you type another.')
     await click(addDemo)
-    expect(port.added).toEqual([blankSeason()])
+    expect(port.added).toEqual([emptySeason('EUR')])
+    expect(await port.selectedCell()).toMatchObject({ sheet: 'Setup', address: 'A1' })
   })
 
   it('says why nothing was added, and tries again', async () => {
@@ -115,25 +140,45 @@ describe('the season section', () => {
     expect(port.added).toHaveLength(1)
   })
 
-  it('adds an order line above the last one, goes there and says what to type', async () => {
-    port.book = { sheets: [], names: [{ name: 'OrderSpecies', refersTo: "'My orders'!$A$8:$A$24" }] }
-    await click('Add an order line')
-    expect(port.insertedRows).toEqual([{ sheet: 'My orders', address: 'A24' }])
-    expect(await port.selectedCell()).toMatchObject({ sheet: 'My orders', address: 'A24' })
-    expect(element.textContent).toContain('The line is ready at A24 on My orders: type its species')
+  it('adds as many rows as are asked for to the table that is chosen, above its last one, and goes to the first', async () => {
+    port.book = { sheets: [], names: [{ name: 'MediumState', refersTo: "'My media'!$A$8:$A$24" }] }
+    await choose('Sheet', 'Media')
+    await type('Rows', '3')
+    await click('Add rows')
+    expect(port.insertedRows).toEqual(Array(3).fill({ sheet: 'My media', address: 'B24' }))
+    expect(await port.selectedCell()).toMatchObject({ sheet: 'My media', address: 'B24' })
+    expect(element.textContent).toContain('The rows are ready, the first at B24 on My media: type into their boxes.')
   })
 
-  it('says that there is no order book yet, and why a line could not be added', async () => {
-    await click('Add an order line')
+  it('takes 1 to 100 rows at a time, and says so of anything else', async () => {
+    port.book = { sheets: [], names: [{ name: 'OrderState', refersTo: 'Orders!$A$8:$A$24' }] }
+    for (const typed of ['0', '101', '2.5', '-1', '']) {
+      await type('Rows', typed)
+      expect(element.textContent, typed).toContain('Type a whole number from 1 to 100.')
+      await click('Add rows')
+    }
+    expect(port.insertedRows).toEqual([])
+    await type('Rows', '100')
+    expect(element.textContent).not.toContain('Type a whole number from 1 to 100.')
+    await click('Add rows')
+    expect(port.insertedRows).toHaveLength(100)
+  })
+
+  it('says that there is no such table yet, and why rows could not be added', async () => {
+    await click('Add rows')
     expect(element.querySelector('[role="alert"]')?.textContent).toBe(
-      'This workbook has no order book yet: build a season first.',
+      'This workbook has no sheet Orders of a season yet: build a season first.',
     )
-    port.book = { sheets: [], names: [{ name: 'OrderSpecies', refersTo: 'Orders!$A$8:$A$24' }] }
+    port.book = { sheets: [], names: [{ name: 'OrderState', refersTo: 'Orders!$A$8:$A$24' }] }
     port.refuse(new PortProblem('cellEditMode'))
-    await click('Add an order line')
+    await click('Add rows')
     expect(element.querySelector('[role="alert"]')?.textContent).toBe(
       'Press Enter or Esc in the cell first, then try again.',
     )
+  })
+
+  it('shows nothing of a season that is not there', () => {
+    expect(element.textContent).not.toContain('This season now')
   })
 
   it('shows while it adds, takes no second order meanwhile, and goes on when another section is looked at', async () => {
@@ -153,5 +198,66 @@ describe('the season section', () => {
     await act(async () => finish())
     expect(port.added).toHaveLength(1)
     expect(element.textContent).toContain(`Added ${demo.sheets.length} sheets.`)
+  })
+})
+
+describe('beside the workbook of a season', () => {
+  const column = (...values: readonly (string | number)[]) => values.map((value) => [value])
+
+  beforeEach(async () => {
+    port = new MemoryPort()
+    port.empty = true
+    port.values = {
+      SeasonComplete: column('Not complete: 1 on Media'),
+      SetupState: column('ready'),
+      ContainerState: column('ready', 'ready', ''),
+      MediumState: column('ready', 'Price: type number', ''),
+      BlendState: column('', ''),
+      ComponentState: column('ready'),
+      MethodState: column('ready'),
+      OrderState: column('ready'),
+      CalendarWeek: column('2026-W52', '2026-W53', '2027-W01', '2027-W02'),
+      CalendarBench: column(0, 80, 130, 0),
+      CalendarGround: column(0, 0, 0, 0),
+      CalendarHours: column(0, 0, 0, 0),
+      SetupBenchArea: column(100),
+      SetupBedArea: column(0),
+      SetupHours: column(40),
+    }
+    element = document.body.appendChild(document.createElement('main'))
+    await act(async () => {
+      pane = mountPane(element, port)
+    })
+    await untilShown('Build the demo season')
+    await expect
+      .poll(async () => {
+        await act(async () => undefined)
+        return element.textContent
+      })
+      .toContain('This season now')
+  })
+
+  it('says how far each sheet is, what the first row that is not complete lacks, and goes to the sheet', async () => {
+    expect(element.textContent).toContain('Not complete: 1 on Media')
+    const lines = [...element.querySelectorAll('li')].map(({ textContent }) => textContent)
+    expect(lines.find((line) => line?.startsWith('Containers'))).toBe('Containers2 rows, complete')
+    expect(lines.find((line) => line?.startsWith('Components'))).toBe('Components1 row, complete')
+    expect(lines.find((line) => line?.startsWith('Blends'))).toBe('Blendsnothing typed yet')
+    expect(lines.find((line) => line?.startsWith('Media'))).toContain('Price: type number')
+    await click('Media')
+    expect(await port.selectedCell()).toMatchObject({ sheet: 'Media', address: 'A1' })
+  })
+
+  it('draws the weeks of what is taken, and says which does not fit', () => {
+    expect(element.textContent).toContain('Bench, week by week')
+    expect(element.textContent).toContain('The fullest week is 2027-W01 with 130 m2 of 100 m2.')
+    expect(element.textContent).toContain('One week does not fit: 2027-W01.')
+    expect(element.textContent).not.toContain('Ground for beds, week by week')
+  })
+
+  it('reads again what changed in the workbook, where that is asked for', async () => {
+    port.values = { ...port.values, SeasonComplete: column('Every sheet is complete.') }
+    await click('Read the season again')
+    expect(element.textContent).toContain('Every sheet is complete.')
   })
 })

@@ -4,9 +4,9 @@ import { afterEach, beforeEach, describe, expect, it, test } from 'vitest'
 import { mountPane, type MountedPane } from '../../src/pane/mountPane'
 import { numberText } from '../../src/pane/settings/numberText'
 import { settingsFrom, usableChoice, type Chosen } from '../../src/pane/settings/settings'
+import { calculateBook } from '../../src/workbench/engine/calculate'
 import { english } from '../../src/wording/en/words'
-import { blankSeason } from '../../src/workbook/season/blankSeason'
-import { inCurrency } from '../../src/workbook/season/currency'
+import { emptySeason } from '../../src/workbook/season/emptySeason'
 import { MemoryPort } from './MemoryPort'
 import { untilFetched } from './untilFetched'
 
@@ -76,10 +76,13 @@ describe('settings that nobody chose', () => {
   })
 })
 
-it('an empty season names the currency that was chosen in every unit, and no other', () => {
-  const season = JSON.stringify(inCurrency(blankSeason(), 'CHF'))
-  expect(season).toContain('CHF a loose L')
-  expect(season).not.toContain('EUR')
+it('an empty season names the currency that was chosen in every unit of money, and no other', async () => {
+  const { sheets } = await calculateBook(emptySeason('CHF'))
+  const texts = sheets.flatMap(({ cells }) =>
+    [...cells.values()].flatMap(({ value, formula }) => [formula, ...(typeof value === 'string' ? [value] : [])]),
+  )
+  expect(texts).toContain('CHF per cutting')
+  expect(texts.filter((text) => /\bEUR\b/.test(text))).toEqual(['As it is to stand beside figures: EUR, GBP, USD'])
 })
 
 describe('the pane of somebody who chose a decimal comma', () => {

@@ -10,6 +10,8 @@ const rowsOfEachSide = 2
 export function checkColumns(sheet: OpenSheet, found: Words['found']): readonly Finding[] {
   const byColumn = new Map<number, Map<number, { readonly address: string; readonly cell: OpenCell }>>()
   for (const [address, cell] of sheet.cells) {
+    // Units of money follow the cell of the currency, each in its own words.
+    if (cell.isHeading) continue
     const column = byColumn.get(cell.column) ?? new Map<number, { address: string; cell: OpenCell }>()
     byColumn.set(cell.column, column.set(cell.row, { address, cell }))
   }

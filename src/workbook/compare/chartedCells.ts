@@ -1,6 +1,7 @@
 /** Where a workbook calls the functions whose results the pane draws. */
 import { callArguments } from '../../formula/callArguments'
 import { idsCalled } from '../../formula/idsCalled'
+import { waitedFor } from '../../formula/waiting'
 import type { OpenBook, OpenCell } from '../openBook'
 import type { CellPlace } from '../port'
 
@@ -14,7 +15,7 @@ export interface ChartedCell extends CellPlace {
   readonly column: number
   readonly id: ChartedId
   readonly args: readonly unknown[]
-  /** True where the formula is the call alone, so that the cells show its result as it is. */
+  /** True where the formula is the call alone, or waits to be, so that the cells show its result as it is. */
   readonly alone: boolean
 }
 
@@ -37,14 +38,19 @@ export function chartedCells(book: OpenBook): ChartedCells {
         column: cell.column,
         id,
         args,
-        alone: callArguments(cell.formula, id) !== undefined,
+        alone: callArguments(waitedFor(cell.formula), id) !== undefined,
       })),
     ),
     someUnseen: all.some(({ cell: { formula, calls } }) => calls === undefined && idsCalled(formula).some(isCharted)),
   }
 }
 
-function callsOf({ calls = [] }: OpenCell): readonly { readonly id: ChartedId; readonly args: readonly unknown[] }[] {
+/** A cell that waits for others shows nothing, though a host may have tried the call. */
+function callsOf({
+  calls = [],
+  value,
+}: OpenCell): readonly { readonly id: ChartedId; readonly args: readonly unknown[] }[] {
+  if (value === '') return []
   return calls.flatMap(({ id, args }) => (isCharted(id) ? [{ id, args }] : []))
 }
 

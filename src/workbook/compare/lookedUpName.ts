@@ -1,5 +1,6 @@
 import { placeOf, type CellFunction, type Parameters } from '../../core/definition/definition'
 import { onlyCall } from '../../formula/onlyCall'
+import { waitedFor } from '../../formula/waiting'
 import type { OpenBook, OpenCell } from '../openBook'
 import { sheetNamed } from '../sheetNamed'
 import { cellsRead, isOneCell } from '../working/cellsRead'
@@ -19,7 +20,7 @@ export function lookedUpName<P extends Parameters>(
   const written = onlyCall(formula, id)?.[placeOf(definition, parameter)]
   if (written === undefined) return undefined
   const given = oneCellsRead(`=${written}`, sheet, book)
-  const behind = given.flatMap((read) => oneCellsRead(read.cell.formula, read.sheet, book))
+  const behind = given.flatMap((read) => oneCellsRead(waitedFor(read.cell.formula), read.sheet, book))
   const [name, ...others] = new Set(
     [...given, ...behind]
       .map(({ cell: { value } }) => value)

@@ -5,6 +5,7 @@
 import { placeOf } from '../../core/definition/definition'
 import { addedReferences } from '../../formula/addedReferences'
 import { onlyCall } from '../../formula/onlyCall'
+import { waitedFor } from '../../formula/waiting'
 import { holds, namedRanges, rangesRead, type NamedRanges, type RangeRead } from '../../formula/rangesRead'
 import { addressOf } from '../../formula/address'
 import { Decimal, zero } from '../../core/quantity/decimal'
@@ -55,7 +56,7 @@ function termsOfWays(cell: ChartedCell, book: OpenBook, names: NamedRanges): rea
   const index =
     cell.id === compare.id ? placeOf(compare, 'otherCostsPerCutting') : placeOf(rootingCost, 'otherCostPerCutting')
   const { formula = '' } = cellAt(book, cell.sheet, cell.row, cell.column) ?? {}
-  const written = onlyCall(formula, cell.id)?.[index] ?? ''
+  const written = waitedFor(`=${onlyCall(formula, cell.id)?.[index] ?? ''}`).slice(1)
   const [reference, ...more] = rangesRead(`=${written}`, cell.sheet, names)
   if (cell.id !== compare.id) {
     const added = addedIn(written, cell.sheet, book, names)

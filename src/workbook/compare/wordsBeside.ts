@@ -2,6 +2,7 @@ import { placeOf, type CellFunction, type Parameters } from '../../core/definiti
 import { isBlank } from '../../core/definition/readArguments'
 import { onlyCall } from '../../formula/onlyCall'
 import { namedRanges, rangesRead } from '../../formula/rangesRead'
+import { waitedFor } from '../../formula/waiting'
 import { labelsOf } from '../labels'
 import type { OpenBook } from '../openBook'
 import { sheetNamed } from '../sheetNamed'
@@ -20,7 +21,7 @@ export function wordsBeside<P extends Parameters>(
   const place = placeOf(definition, parameter)
   const written = onlyCall(sheetNamed(book, sheet)?.cells.get(address)?.formula ?? '', id)?.[place]
   const names = namedRanges(book.names)
-  const [range, ...more] = written === undefined ? [] : rangesRead(`=${written}`, sheet, names)
+  const [range, ...more] = written === undefined ? [] : rangesRead(waitedFor(`=${written}`), sheet, names)
   if (range === undefined || range.left !== range.right || more.length > 0) return []
   const held = sheetNamed(book, range.sheet)
   const textAt = (row: number, column: number) => held && labelsOf(held.cells).textAt(range.top + row, column)

@@ -3,8 +3,8 @@ import { catalogue } from '../../../src/functions/catalogue'
 import { calculateBook } from '../../../src/workbench/engine/calculate'
 import type { Book, Cell } from '../../../src/workbook/book'
 import { checkBook } from '../../../src/workbook/check/checkBook'
-import { blankSeason } from '../../../src/workbook/season/blankSeason'
 import { demoSeason } from '../../../src/workbook/season/demoSeason'
+import { emptySeason } from '../../../src/workbook/season/emptySeason'
 import { english } from '../../../src/wording/en/words'
 
 const text = (value: string): Cell => ({ value })
@@ -139,6 +139,6 @@ test('The demo season has no error, and no doubt but the orders on Quote that wo
 })
 
 test('The empty season has no error and no doubt.', async () => {
-  const found = checkBook(await calculateBook(blankSeason()), catalogue, english.found)
+  const found = checkBook(await calculateBook(emptySeason('CHF')), catalogue, english.found)
   expect(found.map(({ sheet, address, sentence }) => `${sheet}!${address} ${sentence}`)).toEqual([])
 })

@@ -78,7 +78,9 @@ export class Fraction {
 
   /** To 60 decimals, so that a long row of products does not grow without end. */
   cut(): Fraction {
-    return this.times(new Fraction(10n ** digits)).down().over(new Fraction(10n ** digits))
+    return this.times(new Fraction(10n ** digits))
+      .down()
+      .over(new Fraction(10n ** digits))
   }
 
   toNumber(): number {

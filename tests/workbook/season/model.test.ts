@@ -20,9 +20,8 @@ import { periods } from '../../../src/workbook/season/tables/periods'
 import { review } from '../../../src/workbook/season/tables/review'
 import { setup } from '../../../src/workbook/season/tables/setup'
 import { stockPlants } from '../../../src/workbook/season/tables/stockPlants'
-import type { Unit } from '../../../src/workbook/season/table/column'
 import type { Figures } from '../../../src/workbook/season/table/figures'
-import type { Table } from '../../../src/workbook/season/table/table'
+import type { Table, Unit } from '../../../src/workbook/season/table/table'
 import { columnOf, figureIn, tableIn, valuesOf } from './figuresOf'
 import { Fraction } from './fraction'
 import { modelOf, type Model } from './model'
@@ -146,9 +145,9 @@ describe.each(nurseries)('the workbook of %s', (_name, data, isAsked) => {
   it.each(exact)('is exact to the cent, the piece and the day in %s, %s', (called, key) => {
     const expected = (model.tables[called] as readonly Readonly<Record<string, Shown>>[]).map((row) => row[key]!)
     const cells = columnIn(tables[called], key)
-    expect(
-      expected.map((shown) => (isExact(shown) ? (shown as Fraction).toNumber() : '')),
-    ).toEqual(expected.map((_, row) => cells[row] ?? 0))
+    expect(expected.map((shown) => (isExact(shown) ? (shown as Fraction).toNumber() : ''))).toEqual(
+      expected.map((_, row) => cells[row] ?? 0),
+    )
   })
 
   it.each(Object.keys(calendar.columns).filter((key) => key !== 'note'))(
@@ -189,9 +188,7 @@ describe.each(nurseries)('the workbook of %s', (_name, data, isAsked) => {
       const { figures, litres, kilograms } = model.mixing()
       expect(differing(answers.mixing, figures)).toEqual([])
       const together = new Map(tableIn(book, 'Mixing', 'item').map((row) => [row[0], row.at(-1) ?? null]))
-      expect(
-        litres.flatMap((part) => differences([part.litres], [together.get(part.medium) ?? null])),
-      ).toEqual([])
+      expect(litres.flatMap((part) => differences([part.litres], [together.get(part.medium) ?? null]))).toEqual([])
       const called: Readonly<Record<string, string>> = { lime: 'Lime', wetting: 'Wetting agent', feed: 'Starter feed' }
       expect(
         kilograms.flatMap((part) => differences([part.kilograms], [together.get(called[part.additive]!) ?? null])),

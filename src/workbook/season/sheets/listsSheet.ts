@@ -1,7 +1,7 @@
 import type { NamedSheet } from '../cells'
 import { headings, text, title } from '../cells'
 import { absoluteAddress } from '../../../formula/address'
-import type { Words } from '../table/column'
+import type { Words } from '../table/table'
 
 /** The words to choose from, which the list in a cell reads. */
 export function listsSheet(lists: readonly (Words & { readonly heading: string })[]): NamedSheet {

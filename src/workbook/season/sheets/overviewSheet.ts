@@ -70,7 +70,14 @@ function sumOnce(tables: readonly Table[], figure: string): string {
   return `IF(${tables.map((table) => notComplete(table)).join('+')}>0,"not complete",${figure})`
 }
 
-const ofOrders: readonly Table[] = [methods, orders, batches]
+/** The first or the last day on which something is stuck. */
+function dayOf(least: 'MIN' | 'MAX'): string {
+  const days = `${all(orders, 'stickDay')},${all(batches, 'day')}`
+  return `IF(COUNT(${days})=0,"–",${least}(${days}))`
+}
+
+/** Past batches say how much is stuck, and what goes into a blend what it costs. */
+const ofOrders: readonly Table[] = [components, methods, orders, batches, past]
 const whole = needed
 
 export function overviewSheet(mark: string): NamedSheet {
@@ -96,8 +103,8 @@ export function overviewSheet(mark: string): NamedSheet {
         liners: sumOnce([orders], sum(orders, 'liners')),
         cuttings: sumOnce(ofOrders, sum(orders, 'cuttings')),
         expected: sumOnce(ofOrders, sum(orders, 'expected')),
-        firstDay: sumOnce(ofOrders, `MIN(${all(orders, 'stickDay')},${all(batches, 'day')})`),
-        lastDay: sumOnce(ofOrders, `MAX(${all(orders, 'stickDay')},${all(batches, 'day')})`),
+        firstDay: sumOnce(ofOrders, dayOf('MIN')),
+        lastDay: sumOnce(ofOrders, dayOf('MAX')),
         media: sumOnce(whole, sum(media, 'cost')),
         containers: sumOnce(whole, sum(containers, 'cost')),
         buying: sumOnce(whole, `${at('media')}+${at('containers')}`),

@@ -1,6 +1,5 @@
 /** What keeps a row or a sheet from being complete. */
-import type { Column } from './column'
-import { all, lookUp, type Table } from './table'
+import { all, lookUp, type Column, type Table } from './table'
 
 /** When it is not complete, and what is then said, both as formulas. */
 export type Check = readonly [when: string, sentence: string]
@@ -32,7 +31,9 @@ export function checksOfFigure({ heading, filling }: Column, cell: string): read
   const isOutside = filling.startsWith('share') ? `OR(${cell}<0,${cell}>1)` : `${cell}<0`
   switch (filling) {
     case 'text':
-      return [[`LEN(${cell})=0`, sentence]]
+      return [[`LEN(${cell})=0`, sentence], isPadded(heading, cell)]
+    case 'text or blank':
+      return [isPadded(heading, cell)]
     case 'number':
     case 'share':
       return [[`IF(ISNUMBER(${cell}),${isOutside},TRUE)`, sentence]]
@@ -44,4 +45,9 @@ export function checksOfFigure({ heading, filling }: Column, cell: string): read
     default:
       return []
   }
+}
+
+/** Such a name looks like that of another row and is none. */
+function isPadded(heading: string, cell: string): Check {
+  return [`LEN(TRIM(CLEAN(${cell})))<LEN(${cell})`, `"${heading}: a space or a line break too many"`]
 }

@@ -1,47 +1,10 @@
 /** The columns a table of the season can have: what is typed into one, or that it is calculated. */
 import type { Allowed } from '../../book'
 import { allowedBy, formats } from '../cells'
-import { all, type Table } from './table'
-
-/** A unit as it stands above a heading; money is named by the currency of the season, which is a cell. */
-export type Unit = string | { readonly money: string }
+import { all, type Column, type Table, type Unit, type Words } from './table'
 
 /** Money for each of something: "EUR per liner". */
 export const money = (per = ''): Unit => ({ money: per === '' ? '' : ` per ${per}` })
-
-/** What a cell takes, in the words that stand above the column. */
-export type Filling =
-  | 'number'
-  | 'share'
-  | 'text'
-  | 'number or blank'
-  | 'share or blank'
-  | 'any number or blank'
-  | 'text or blank'
-  | 'calculated'
-
-export interface Column {
-  readonly heading: string
-  readonly unit: Unit
-  readonly filling: Filling
-  readonly format?: string
-  readonly note?: string
-  readonly allowed?: Allowed
-  /** The only words that are taken. */
-  readonly words?: Words
-  /** The table in which a row must have this entry as its key. */
-  readonly isIn?: Table
-  /** True where that row need not be complete, because it waits for this one. */
-  readonly isAwaited?: true
-  /** In characters; left out, as wide as its heading. */
-  readonly width?: number
-}
-
-/** A few words of the trade to choose from, which stand as a named list in the workbook. */
-export interface Words {
-  readonly name: string
-  readonly words: readonly string[]
-}
 
 type More = Partial<Omit<Column, 'heading' | 'unit' | 'filling' | 'format'>>
 

@@ -1,5 +1,5 @@
 /** Figures of the season that stand alone, one below the other: what is typed once for the whole nursery. */
-import type { Column } from './column'
+import type { Column } from './table'
 
 export interface Figures<T extends string = string, R extends string = string> {
   readonly sheet: string

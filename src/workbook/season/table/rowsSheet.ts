@@ -1,7 +1,7 @@
 /** Lays rows out that are calculated alone, such as the weeks of a calendar: each column is one formula that fills it. */
 import { absoluteAddress } from '../../../formula/address'
 import { caution, heading, spilledOver, text, title, type NamedSheet, type Row } from '../cells'
-import type { Column } from './column'
+import type { Column } from './table'
 import { unitCell } from './unitCell'
 
 /** A declared table without anything typed. */

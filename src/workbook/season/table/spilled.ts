@@ -4,7 +4,7 @@ import type { Columns } from '../../../core/definition/definition'
 import { absoluteAddress } from '../../../formula/address'
 import type { Cell, DefinedName } from '../../book'
 import { spilledOver, type Row } from '../cells'
-import type { Unit } from './column'
+import type { Unit } from './table'
 import { unitCell } from './unitCell'
 
 export interface Spilled<C extends Columns = Columns> {

@@ -2,7 +2,44 @@
  * A table of the season, declared once: from its columns follow the headings, units, formats and widths of its sheet,
  * what may be typed, and the names by which other sheets read it. What its results are made of stands with the sheet.
  */
-import type { Column } from './column'
+import type { Allowed } from '../../book'
+
+/** A unit as it stands above a heading; money is named by the currency of the season, which is a cell. */
+export type Unit = string | { readonly money: string }
+
+/** What a cell takes: the words stand above the column, and the state of each row is found by them. */
+export type Filling =
+  | 'number'
+  | 'share'
+  | 'text'
+  | 'number or blank'
+  | 'share or blank'
+  | 'any number or blank'
+  | 'text or blank'
+  | 'calculated'
+
+export interface Column {
+  readonly heading: string
+  readonly unit: Unit
+  readonly filling: Filling
+  readonly format?: string
+  readonly note?: string
+  readonly allowed?: Allowed
+  /** The only words that are taken. */
+  readonly words?: Words
+  /** The table in which a row must have this entry as its key. */
+  readonly isIn?: Table
+  /** True where that row need not be complete, because it waits for this one. */
+  readonly isAwaited?: true
+  /** In characters; left out, as wide as its heading. */
+  readonly width?: number
+}
+
+/** A few words of the trade to choose from, which stand as a named list in the workbook. */
+export interface Words {
+  readonly name: string
+  readonly words: readonly string[]
+}
 
 /** @template T The columns that are typed. @template R Those that are calculated, which stand right of them. */
 export interface Table<T extends string = string, R extends string = string> {

@@ -4,8 +4,7 @@ import type { CellContent, DefinedName } from '../../book'
 import { caution, formats, heading, result, text, title, total, type NamedSheet, type Row } from '../cells'
 import { checksOfEntry, checksOfFigure, firstOf, type Check } from './checks'
 import { resultCell, typedCell } from './cellOf'
-import type { Column } from './column'
-import { all, countOf, notComplete, totalOf, type ColumnOf, type RowOf, type Table } from './table'
+import { all, countOf, notComplete, totalOf, type Column, type ColumnOf, type RowOf, type Table } from './table'
 import { unitCell } from './unitCell'
 
 /** What a nursery typed into the rows of a table. */

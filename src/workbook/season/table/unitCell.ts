@@ -1,6 +1,6 @@
 import type { Cell } from '../../book'
 import { heading } from '../cells'
-import type { Unit } from './column'
+import type { Unit } from './table'
 
 /** The unit above a heading; that of money follows the cell of the currency. */
 export function unitCell(unit: Unit): Cell {

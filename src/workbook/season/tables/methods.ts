@@ -73,10 +73,10 @@ export const methods = declareTable({
     topUp: result('Topped up', 'share of that', formats.share),
     broken: result('Broken', 'share per round', formats.share),
     endValue: result('Worth at the end', money('piece'), formats.price),
-    piece: result('Container', money('cutting'), formats.each, {
+    piece: result('Container cost', money('cutting'), formats.each, {
       note: 'Average cost per round over its rounds, with interest, over the places used.',
     }),
-    mediumCost: result('Medium', money('cutting'), formats.each, {
+    mediumCost: result('Medium cost', money('cutting'), formats.each, {
       note: 'A bed is filled once: its medium is in the container.',
     }),
     labour: result('Labour', money('cutting'), formats.each, { note: 'Setting out, sticking, tending and lifting.' }),
@@ -84,11 +84,11 @@ export const methods = declareTable({
     otherCost: result('All but the container', money('cutting'), formats.each),
     cost: result('Rooting cost', money('cutting'), formats.each),
     rate: result('Overall rate', 'share saleable', formats.share),
-    perLiner: result('Rooting cost', money('saleable liner'), formats.each, {
+    perLiner: result('Rooting cost per liner', money('saleable liner'), formats.each, {
       note: 'The survivors bear the cost of all: losses divide.',
     }),
     filled: result('Filled in the season', 'fillings', formats.count),
-    litres: result('Medium', 'L loose in the season', formats.litres, {
+    litres: result('Medium needed', 'L loose in the season', formats.litres, {
       note: 'A reused bed: first fillings of those bought, and top-up. Water is metered and on no list.',
     }),
   },

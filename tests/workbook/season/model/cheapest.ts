@@ -38,7 +38,12 @@ export function leastCost(offers: readonly Offer[], needed: Fraction): Fraction 
       Number(offer.breakFrom ?? 0) + step,
     )
     for (let count = 0; count <= Math.min(most, Number(offer.available ?? most)); count += step)
-      tryFrom(index + 1, [...packs, count], covered.plus(typed(offer.litres).times(count)), paid.plus(costOf(offer, count)))
+      tryFrom(
+        index + 1,
+        [...packs, count],
+        covered.plus(typed(offer.litres).times(count)),
+        paid.plus(costOf(offer, count)),
+      )
   }
   tryFrom(0, [], fraction(0), fraction(0))
   return least!

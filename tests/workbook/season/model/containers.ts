@@ -14,7 +14,9 @@ function peakOf(container: Container, fillings: readonly Sticking[]): Fraction {
   }))
   return greatest(
     spans.map(({ from: monday }) =>
-      sum(spans.filter(({ from, until }) => !monday.isBelow(from) && monday.isBelow(until)).map(({ pieces }) => pieces)),
+      sum(
+        spans.filter(({ from, until }) => !monday.isBelow(from) && monday.isBelow(until)).map(({ pieces }) => pieces),
+      ),
     ),
   )
 }

@@ -68,4 +68,3 @@ export function doubtOf(doubt: SeasonData['doubts'][number], data: SeasonData, m
     high: isWhole ? high.plus(0.5).down() : high,
   } satisfies ResultsOf<typeof doubts>
 }
-

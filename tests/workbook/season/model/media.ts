@@ -17,7 +17,10 @@ export function declaredOf(medium: Medium): Fraction {
   if (litres !== undefined) return size.times(litres)
   const weight = size.times(kilogramsIn[String(medium.unit)]!)
   if (medium.labelYield !== undefined) return weight.times(typed(medium.labelYield))
-  return weight.times(fraction(1).minus(typed(medium.water, 0))).times(1000).over(typed(medium.density))
+  return weight
+    .times(fraction(1).minus(typed(medium.water, 0)))
+    .times(1000)
+    .over(typed(medium.density))
 }
 
 /** Loose litres of a pack, before anything is wasted. */
@@ -26,8 +29,7 @@ export const looseOf = (medium: Medium): Fraction => declaredOf(medium).times(ty
 export const keptOf = (medium: Medium): Fraction => fraction(1).minus(typed(medium.waste, 0))
 export const packCostOf = (medium: Medium): Fraction => typed(medium.price).plus(typed(medium.delivery, 0))
 
-export const litrePriceOf = (medium: Medium): Fraction =>
-  packCostOf(medium).over(looseOf(medium).times(keptOf(medium)))
+export const litrePriceOf = (medium: Medium): Fraction => packCostOf(medium).over(looseOf(medium).times(keptOf(medium)))
 
 /** @param needed Loose litres that the season takes. */
 export function mediumNeeds(medium: Medium, needed: Fraction) {

@@ -19,7 +19,9 @@ function looseIn(method: Method, container: Container): Fraction {
   if (method.kind === 'water') return typed(container.vesselLitres).times(fillsOf(method))
   if (method.kind === 'rockwool') return typed(method.soak, 0)
   return volumeOf(container).over(
-    fraction(1).minus(typed(method.settle, 0)).times(fraction(1).minus(typed(method.spill, 0))),
+    fraction(1)
+      .minus(typed(method.settle, 0))
+      .times(fraction(1).minus(typed(method.spill, 0))),
   )
 }
 
@@ -112,7 +114,11 @@ export type MethodCosts = ReturnType<typeof methodOf>
  * Litres of medium in the season. A bed that is reused is filled when it is bought; every other filling is a top-up.
  * @param bought Containers to buy, all of this method.
  */
-export function litresOf({ container, shown, typed: method }: MethodCosts, filled: Fraction, bought: Fraction): Fraction {
+export function litresOf(
+  { container, shown, typed: method }: MethodCosts,
+  filled: Fraction,
+  bought: Fraction,
+): Fraction {
   if (method.kind === 'water' || method.kind === 'rockwool') return fraction(0)
   if (container.kind !== 'bed' || Number(container.rounds) === 1) return filled.times(shown.loose)
   const first = bought.isBelow(filled) ? bought : filled

@@ -108,7 +108,16 @@ export const oddSeason: SeasonData = {
   surplus: { line: '4', penalty: 0.1, value: 0 },
   cheapest: { medium: 'Perlite' },
   offers: [
-    { pack: 'Bag 100 L', medium: 'Perlite', supplier: 'A', litres: 100, price: 12, breakFrom: 5, breakPrice: 9, delivery: 20 },
+    {
+      pack: 'Bag 100 L',
+      medium: 'Perlite',
+      supplier: 'A',
+      litres: 100,
+      price: 12,
+      breakFrom: 5,
+      breakPrice: 9,
+      delivery: 20,
+    },
     { pack: 'Bag 55 L', medium: 'Perlite', supplier: 'A', litres: 55, price: 6, multiple: 3, delivery: 20 },
     { pack: 'Bag 90 L', medium: 'Perlite', supplier: 'B', litres: 90, price: 11, available: 2 },
   ],

@@ -119,14 +119,10 @@ export function orderOf(order: Order, data: SeasonData, methods: readonly Method
   const groups = batches.map(({ shown }) => ({ alive: shown.alive, rate: shown.rateLeft }))
   const grown = growing([...groups, { alive: planned, rate }], spread)
   const withFurther = (further: number) =>
-    further === 0
-      ? atLeast(liners, grown)
-      : atLeast(liners, together(grown, chances(further, rate.toNumber(), spread)))
+    further === 0 ? atLeast(liners, grown) : atLeast(liners, together(grown, chances(further, rate.toNumber(), spread)))
   const short = fraction(liners).minus(expected).atLeast(0).down()
   const enough = (further: number) =>
-    confidence === undefined
-      ? !expected.plus(rate.times(further)).isBelow(liners)
-      : withFurther(further) >= confidence
+    confidence === undefined ? !expected.plus(rate.times(further)).isBelow(liners) : withFurther(further) >= confidence
   const again = batches.length === 0 ? fraction(0) : fraction(least(0, enough))
   const stickDay = typed(order.delivery).minus(typed(order.weeks).times(7)).down()
   const lateness = stickDay.isBelow(typed(data.setup.firstDay))
@@ -148,6 +144,7 @@ export function orderOf(order: Order, data: SeasonData, methods: readonly Method
       pottingOnUsed,
       gradingUsed,
       rate,
+      confidenceUsed: typedConfidence === undefined ? '' : fraction(Number(typedConfidence)),
       spreadUsed: spreadUsed.equals(0) && order.spread === undefined ? '' : spreadUsed,
       cuttings,
       batched,

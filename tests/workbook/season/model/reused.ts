@@ -36,7 +36,6 @@ export function paysFrom(
   discount: Fraction,
   most: number,
 ): Fraction | '' {
-  for (let rounds = 1; rounds <= most; rounds++)
-    if (limit(levelCost(piece, rounds, discount))) return fraction(rounds)
+  for (let rounds = 1; rounds <= most; rounds++) if (limit(levelCost(piece, rounds, discount))) return fraction(rounds)
   return ''
 }

@@ -10,7 +10,10 @@ export function stockOf(row: SeasonData['stock'][number], orders: readonly Order
   const ofSpecies = orders.filter((order) => order.typed.species === row.species)
   const cuttings = sum(ofSpecies.map(({ shown }) => shown.planned.plus(shown.batched)))
   const perPlant = product([typed(row.perFlush), typed(row.flushes), typed(row.usable, 1)])
-  const plants = cuttings.over(perPlant).over(fraction(1).minus(typed(row.spare, 0))).up()
+  const plants = cuttings
+    .over(perPlant)
+    .over(fraction(1).minus(typed(row.spare, 0)))
+    .up()
   const taking = row.work === undefined ? fraction(0) : hourCost.over(typed(row.work))
   return {
     cuttings,

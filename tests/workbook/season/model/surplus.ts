@@ -23,7 +23,11 @@ function earnedBy(n: number, liners: number, rate: number, spread: number, { los
 
 /** @param price Of a liner, and what it costs after rooting: both from Quote. */
 export function surplusOf(data: SeasonData, orders: readonly OrderRow[], price: Fraction, later: Fraction) {
-  const { typed: order, shown, spread } = rowCalled(
+  const {
+    typed: order,
+    shown,
+    spread,
+  } = rowCalled(
     orders.map((each) => ({ ...each, line: each.typed.line })),
     'line',
     data.surplus.line,
