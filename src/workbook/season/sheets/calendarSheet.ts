@@ -43,7 +43,7 @@ export function calendarSheet(mark: string): NamedSheet {
           before === undefined
             ? `IF(ISNUMBER(${firstDay}),${mondayOf(firstDay)},"")`
             : `IF(LEN(${before.monday})=0,"",${before.monday}+7)`,
-        week: ({ monday }) => `IF(LEN(${monday})=0,"",YEAR(${monday}+3)&"-W"&TEXT(ISOWEEKNUM(${monday}),"00"))`,
+        week: ({ monday }) => `IF(LEN(${monday})=0,"",YEAR(${monday}+3)&"-W"&TEXT(INT((${monday}+3-DATE(YEAR(${monday}+3),1,1))/7)+1,"00"))`,
         toStick: ({ monday }) => ifWeek(monday, begun(monday, 'planned', 'cuttings')),
         pieces: ({ monday }) => ifWeek(monday, begun(monday, 'pieces', 'pieces')),
         bench: ({ monday }) => ifWeek(monday, standing(monday, 'benchM2')),
