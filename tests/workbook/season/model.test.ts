@@ -179,7 +179,10 @@ describe.each(nurseries)('the workbook of %s', (_name, data, isAsked) => {
     expect(model.compared.flatMap((row, index) => differences(Object.values(row), shown[index] ?? []))).toEqual([])
   })
 
-  describe.runIf(isAsked)('where its questions are asked', () => {
+  // Thornmere asks no questions.
+  if (!isAsked) return
+
+  describe('where its questions are asked', () => {
     it('finds on Reuse the round from which on it pays, and every figure before it', () => {
       expect(differing(answers.reuse, model.reuse())).toEqual([])
     })
@@ -211,7 +214,7 @@ describe.each(nurseries)('the workbook of %s', (_name, data, isAsked) => {
     it('quotes on Quote each stage, the floor, the price and the answer that the accountant gives', () => {
       expect(differing(answers.quoting, model.quote())).toEqual([])
       const shown = tableIn(book, 'Quote', 'quantity')
-      expect(model.quoted().flatMap((row, index) => differences(Object.values(row), shown[index] ?? []))).toEqual([])
+      expect(model.quoted().flatMap((row, index) => differences(Object.values(row), (shown[index] ?? []).slice(0, 4)))).toEqual([])
     })
 
     it('finds on Surplus the number of cuttings that earns most of all that were tried', () => {

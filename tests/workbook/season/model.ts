@@ -37,7 +37,9 @@ export function modelOf(data: SeasonData, weeks: number) {
   }))
   const methods = costs.map((cost) => {
     const filled = sum(stuck.filter(({ method }) => method.name === cost.name).map(({ pieces }) => pieces))
-    const bought = rowCalled(containers, 'name', cost.container.name).shown.toBuy
+    const { toBuy, filled: all } = rowCalled(containers, 'name', cost.container.name).shown
+    // Methods that share a container share what is bought of it, by their fillings.
+    const bought = all.equals(0) ? all : toBuy.times(filled).over(all)
     return { medium: cost.medium, litres: litresOf(cost, filled, bought), shown: methodNeeds(cost, filled, bought) }
   })
   const blends = data.blends.map((blend) => ({

@@ -2,8 +2,9 @@ import { variance } from '../../../functions/review/variance'
 import type { NamedSheet } from '../cells'
 import { call } from '../table/call'
 import { figureOf } from '../table/figures'
-import { lookUp, type RowOf } from '../table/table'
+import { lookUp, sumWhere, type RowOf } from '../table/table'
 import { tableSheet, type Typed } from '../table/tableSheet'
+import { batches } from '../tables/batches'
 import { containers } from '../tables/containers'
 import { media } from '../tables/media'
 import { methods } from '../tables/methods'
@@ -49,7 +50,7 @@ export function reviewSheet(mark: string, rows: Typed<typeof review>, open: numb
             `ROUNDUP(ROUND(${lookUp(media, r.item, 'withWaste')}/${lookUp(media, r.item, 'declared')}/IF(${lookUp(media, r.item, 'expansion')}=0,1,${lookUp(media, r.item, 'expansion')}),9),0)`,
             lookUp(containers, r.item, 'toBuy'),
             lookUp(orders, r.item, 'cuttings'),
-            lookUp(orders, r.item, 'hours'),
+            `${lookUp(orders, r.item, 'hours')}+${sumWhere(batches, 'hours', 'line', r.item)}`,
           ),
         standardPrice: (r) =>
           byKind(

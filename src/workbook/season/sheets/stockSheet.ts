@@ -23,7 +23,8 @@ export function stockSheet(mark: string, rows: Typed<typeof stockPlants>, open: 
         [`OR(${perFlush}<=0,${flushes}<1)`, '"Cuttings and flushes: more than 0"'],
       ],
       results: {
-        cuttings: (r) => sumWhere(orders, 'cuttings', 'species', r.species),
+        cuttings: (r) =>
+          `${sumWhere(orders, 'planned', 'species', r.species)}+${sumWhere(orders, 'batched', 'species', r.species)}`,
         plants: (r) =>
           call(motherPlants, {
             cuttings: r.cuttings,

@@ -33,7 +33,7 @@ export function timingSheet(mark: string, typed: TypedFigures<typeof timing>, sp
         medium: ofMethod('medium'),
         perContainer: ofMethod('loose'),
         pack: `${ofMedium('declared')}*${expansion}*(1-${ofMedium('waste')})`,
-        onHand: `ROUNDDOWN(${ofMedium('onHand')}/${ofMedium('declared')}/${expansion},0)`,
+        onHand: `ROUNDDOWN(ROUND(${ofMedium('onHand')}/${ofMedium('declared')}/${expansion},9),0)`,
         missed: `${sumWhere(orders, 'pieces', 'method', at('method'))}+${sumWhere(batches, 'pieces', 'method', at('method'))}-SUM(${all(periods, 'containers')})`,
       },
       tables: [

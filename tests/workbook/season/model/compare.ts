@@ -75,8 +75,8 @@ export function reuseOf(data: SeasonData, methods: readonly MethodCosts[]) {
     rounds: reused.shown.rounds,
     singleRate: single.shown.rate,
     reusedRate: reused.shown.rate,
-    pays,
-    years: pays === '' ? '' : fraction(pays).over(typed(data.setup.roundsPerYear)),
+    pays: pays === '' ? 'not in its life' : pays,
+    years: pays === '' ? '–' : fraction(pays).over(typed(data.setup.roundsPerYear)),
     wholeLife: perCutting(levelCost(reused.flows, Number(reused.container.rounds), reused.discount)).plus(otherCost),
     saved: single.shown.perLiner.minus(reused.shown.perLiner),
   } satisfies FiguresOf<typeof reuse>

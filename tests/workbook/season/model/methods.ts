@@ -112,7 +112,7 @@ export type MethodCosts = ReturnType<typeof methodOf>
 
 /**
  * Litres of medium in the season. A bed that is reused is filled when it is bought; every other filling is a top-up.
- * @param bought Containers to buy, all of this method.
+ * @param bought Containers to buy for this method.
  */
 export function litresOf(
   { container, shown, typed: method }: MethodCosts,

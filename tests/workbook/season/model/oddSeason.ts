@@ -99,7 +99,7 @@ export const oddSeason: SeasonData = {
     { item: '3', kind: 'cuttings', actualQuantity: 2_300, actualPrice: 0.06 },
     { item: 'Thin tray, 104', kind: 'container', actualQuantity: 50, actualPrice: 0.46 },
     { item: 'Perlite', kind: 'medium', actualQuantity: 1, actualPrice: 15 },
-    { item: 'Premix', kind: 'medium', actualQuantity: 10 },
+    { item: 'Premix', kind: 'medium', actualQuantity: 10, actualPrice: 12 },
   ],
   reuse: { reused: 'Own mix, 60 cells', single: 'Premix in thin trays' },
   mixing: { blend: 'Coir and perlite', litres: 1_000, mixer: 250 },

@@ -76,10 +76,10 @@ export function batchOf(batch: Batch, data: SeasonData, methods: readonly Method
 
 export type BatchRow = ReturnType<typeof batchOf>
 
-function spreadOf(order: Order, data: SeasonData): Fraction {
+function spreadOf(order: Order, data: SeasonData): Fraction | undefined {
   if (order.spread !== undefined) return typed(order.spread)
   const past = data.past.filter(({ species }) => species === order.species)
-  if (past.length < 2) return fraction(0)
+  if (past.length < 2) return undefined
   return spreadBetween(past.map(({ stuck, saleable }) => ({ stuck: typed(stuck), taken: typed(saleable) })))
 }
 
@@ -109,7 +109,7 @@ export function orderOf(order: Order, data: SeasonData, methods: readonly Method
   const [strikeUsed, pottingOnUsed, gradingUsed] = ratesOf(order, method.typed)
   const rate = product([strikeUsed, pottingOnUsed, gradingUsed])
   const spreadUsed = spreadOf(order, data)
-  const spread = spreadUsed.toNumber()
+  const spread = spreadUsed?.toNumber() ?? 0
   const typedConfidence = order.confidence ?? data.setup.confidence
   const confidence = typedConfidence === undefined ? undefined : Number(typedConfidence)
   const cuttings = cuttingsFor(liners, rate, confidence, spread)
@@ -145,7 +145,7 @@ export function orderOf(order: Order, data: SeasonData, methods: readonly Method
       gradingUsed,
       rate,
       confidenceUsed: typedConfidence === undefined ? '' : fraction(Number(typedConfidence)),
-      spreadUsed: spreadUsed.equals(0) && order.spread === undefined ? '' : spreadUsed,
+      spreadUsed: spreadUsed ?? '',
       cuttings,
       batched,
       planned,
