@@ -6,8 +6,12 @@ import { PortProblem } from '../../src/workbook/port'
 import { demoSeason } from '../../src/workbook/season/demoSeason'
 import { emptySeason } from '../../src/workbook/season/emptySeason'
 import { MemoryPort } from './MemoryPort'
+import { SizeOf288 } from './SizeOf288'
 
 ;(globalThis as { IS_REACT_ACT_ENVIRONMENT?: boolean }).IS_REACT_ACT_ENVIRONMENT = true
+
+// The weeks are drawn as wide as the pane is.
+Object.assign(globalThis, { ResizeObserver: SizeOf288 })
 
 let port: MemoryPort
 let element: HTMLElement

@@ -141,9 +141,7 @@ describe('The demo season as it is written', () => {
   it('leaves the cells below a table of a function empty, since a table may grow', () => {
     const tables = book.sheets.flatMap(({ name, rows }) =>
       rows.flatMap((row, rowIndex) =>
-        Array.from(row).flatMap((cell, column) =>
-          cell?.spills === true ? [{ name, rows, rowIndex, column }] : [],
-        ),
+        Array.from(row).flatMap((cell, column) => (cell?.spills === true ? [{ name, rows, rowIndex, column }] : [])),
       ),
     )
     expect(tables.map(({ name }) => name)).toEqual([
@@ -196,7 +194,8 @@ describe('The demo season as it is written', () => {
   it('says at the top of every sheet with figures that nursery and prices are invented', () => {
     const mark = 'Invented nursery, invented prices: for demonstration only'
     const unmarked = book.sheets.filter(
-      ({ rows }) => !rows.slice(0, 3).some((row) => row.some((cell) => cell?.look === 'caution' && cell.value === mark)),
+      ({ rows }) =>
+        !rows.slice(0, 3).some((row) => row.some((cell) => cell?.look === 'caution' && cell.value === mark)),
     )
     // Lists holds the words of the trade alone.
     expect(unmarked.map(({ name }) => name)).toEqual(['Lists'])

@@ -69,9 +69,7 @@ describe('Rows of a season', () => {
     const more = Array.from({ length: 3 }, (_, index) => ({ ...orders[0]!, line: `new ${index}` }))
     const after = await calculated({ orders: [...orders, ...more] })
     expect(overviewOf(after).get('Complete')).toBe(complete)
-    expect(total(after, 'Liners ordered')).toBe(
-      total(before, 'Liners ordered') + 3 * Number(orders[0]!.liners),
-    )
+    expect(total(after, 'Liners ordered')).toBe(total(before, 'Liners ordered') + 3 * Number(orders[0]!.liners))
     expect(total(after, 'Rooting cost of the season')).toBeCloseTo(
       total(before, 'Rooting cost of the season') + 3 * costOfLine(before, String(orders[0]!.line)),
       9,
@@ -82,7 +80,9 @@ describe('Rows of a season', () => {
 describe('A method that is renamed', () => {
   const [was, is] = ['Own mix, 104 cells', 'Our mix']
   const renamed = <Row extends object>(rows: readonly Row[]): readonly Row[] =>
-    rows.map((row) => Object.fromEntries(Object.entries(row).map(([key, value]) => [key, value === was ? is : value])) as Row)
+    rows.map(
+      (row) => Object.fromEntries(Object.entries(row).map(([key, value]) => [key, value === was ? is : value])) as Row,
+    )
 
   it('on all sheets that name it changes no figure', async () => {
     const { reuse, risk, quote, timing } = smallSeason
@@ -122,8 +122,18 @@ describe('What cannot be taken as it was typed', () => {
     ['a price with its currency', 'Medium', price, { media: first(media, { price: '7.45 EUR' }) }],
     ['a price below nothing', 'Medium', price, { media: first(media, { price: -7.45 }) }],
     ['a price with points and a comma', 'Container', price, { containers: first(containers, { price: '1.500,00' }) }],
-    ['a space behind the name of a method', 'Order', padded, { orders: first(orders, { method: `${orders[0]!.method} ` }) }],
-    ['a line break behind a species', 'Order', padded, { orders: first(orders, { species: `${orders[0]!.species}\r` }) }],
+    [
+      'a space behind the name of a method',
+      'Order',
+      padded,
+      { orders: first(orders, { method: `${orders[0]!.method} ` }) },
+    ],
+    [
+      'a line break behind a species',
+      'Order',
+      padded,
+      { orders: first(orders, { species: `${orders[0]!.species}\r` }) },
+    ],
     ['a space behind a past species', 'Past', padded, { past: first(past, { species: `${past[0]!.species} ` }) }],
     ['a space behind the name of a medium', 'Medium', padded, { media: first(media, { name: `${media[0]!.name} ` }) }],
   ])('gets its sentence, and no total changes without a word: %s', async (_, row, sentence, changed) => {

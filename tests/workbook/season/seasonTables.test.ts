@@ -15,9 +15,9 @@ describe.each([
   const tables = book.sheets.flatMap(({ tables: ofSheet = [] }) => ofSheet)
 
   it('are one for every sheet whose rows a nursery adds to, for the doubts and for the weeks', () => {
-    expect(
-      new Set(book.sheets.filter(({ tables: ofSheet }) => ofSheet !== undefined).map(({ name }) => name)),
-    ).toEqual(new Set([...growing, doubts, calendar].map(({ sheet }) => sheet)))
+    expect(new Set(book.sheets.filter(({ tables: ofSheet }) => ofSheet !== undefined).map(({ name }) => name))).toEqual(
+      new Set([...growing, doubts, calendar].map(({ sheet }) => sheet)),
+    )
   })
 
   it('are all such as Excel takes, and have names that nothing else has', () => {
