@@ -42,7 +42,11 @@ beforeAll(async () => {
   const inCells = open.sheets.flatMap(({ name, cells }) => [name, ...[...cells.values()].map(({ value }) => value)])
   const sources = Object.values(bibliography).flatMap(({ title, detail }) => [title, detail])
   const given = catalogue.flatMap(({ examples }) => examples.flatMap(({ gives }) => [gives].flat(2)))
-  others = [...new Set([...inCells, ...sources, ...given])]
+  // The headings of a table too stand in cells, though INDEX may take one cell of it.
+  const headings = catalogue.flatMap(({ result: { columns = {} } }) =>
+    Object.values(columns).map(({ heading }) => heading),
+  )
+  others = [...new Set([...inCells, ...sources, ...given, ...headings])]
     .filter((one): one is string => typeof one === 'string' && one.length > 2)
     .sort((a, b) => b.length - a.length)
   // Loaded when they are opened, and here without waiting then.

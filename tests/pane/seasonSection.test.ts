@@ -254,7 +254,7 @@ describe('beside the workbook of a season', () => {
 
   it('draws the weeks of what is taken, and says which does not fit', () => {
     expect(element.textContent).toContain('Bench, week by week')
-    expect(element.textContent).toContain('The fullest week is 2027-W01 with 130 m2 of 100 m2.')
+    expect(element.textContent).toContain('The fullest week is 2027-W01 with 130 m2 of 100.')
     expect(element.textContent).toContain('One week does not fit: 2027-W01.')
     expect(element.textContent).not.toContain('Ground for beds, week by week')
   })

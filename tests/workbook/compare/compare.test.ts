@@ -44,7 +44,7 @@ const noBook: OpenBook = { sheets: [], names: [] }
 let demo: OpenBook
 let cells: readonly ChartedCell[]
 
-const timeToCalculate = 60_000
+const timeToCalculate = 180_000
 
 beforeAll(async () => {
   demo = await calculateBook(demoSeason())

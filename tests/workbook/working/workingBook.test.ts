@@ -15,7 +15,7 @@ const season = demoSeason()
 let open: OpenBook
 beforeAll(async () => {
   open = await calculateBook(season)
-}, 60_000)
+}, 180_000)
 
 function workingOfCell(sheet: string, address: string, book = open): Book {
   const { formula, value, spill, calls = [] } = book.sheets.find(({ name }) => name === sheet)!.cells.get(address)!
