@@ -44,7 +44,7 @@ async function namesInUse(context: Excel.RequestContext): Promise<NamesInUse> {
  * Excel takes no message above 5 MB. A message is sent once so many bytes wait, so the longest has one parcel more,
  * and the marks of its transport. A season is far below: it goes in one message, which is one undo in any Excel.
  */
-const mostOfMessage = 1_500_000
+const mostOfMessage = 3_000_000
 /** Cells are written in blocks of at most so many bytes, so that a sheet may be longer than a message. */
 const mostOfParcel = 500_000
 /** What an order about some cells takes at most, with the address of the cells. */

@@ -9,6 +9,9 @@ test.each([
   expect(waitedFor(formula)).toBe(expected)
 })
 
-test.each(['=B9+C9', '=IF(A1>0,B9,C9)', '=IF(A1>0,B9,"")+1', '=IF(A1>0,B9)', ''])('%s waits for nothing.', (formula) => {
-  expect(waitedFor(formula)).toBe(formula)
-})
+test.each(['=B9+C9', '=IF(A1>0,B9,C9)', '=IF(A1>0,B9,"")+1', '=IF(A1>0,B9)', ''])(
+  '%s waits for nothing.',
+  (formula) => {
+    expect(waitedFor(formula)).toBe(formula)
+  },
+)

@@ -6,8 +6,12 @@ import { PortProblem } from '../../src/workbook/port'
 import { demoSeason } from '../../src/workbook/season/demoSeason'
 import { emptySeason } from '../../src/workbook/season/emptySeason'
 import { MemoryPort } from './MemoryPort'
+import { SizeOf288 } from './SizeOf288'
 
 ;(globalThis as { IS_REACT_ACT_ENVIRONMENT?: boolean }).IS_REACT_ACT_ENVIRONMENT = true
+
+// The weeks are drawn as wide as the pane is.
+Object.assign(globalThis, { ResizeObserver: SizeOf288 })
 
 let port: MemoryPort
 let element: HTMLElement
@@ -250,7 +254,7 @@ describe('beside the workbook of a season', () => {
 
   it('draws the weeks of what is taken, and says which does not fit', () => {
     expect(element.textContent).toContain('Bench, week by week')
-    expect(element.textContent).toContain('The fullest week is 2027-W01 with 130 m2 of 100 m2.')
+    expect(element.textContent).toContain('The fullest week is 2027-W01 with 130 m2 of 100.')
     expect(element.textContent).toContain('One week does not fit: 2027-W01.')
     expect(element.textContent).not.toContain('Ground for beds, week by week')
   })

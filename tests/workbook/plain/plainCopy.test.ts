@@ -17,7 +17,7 @@ beforeAll(async () => {
   before = await calculateBook(season)
   copy = plainCopy(season, before, catalogue)
   after = await calculateBook(copy.book)
-}, 60_000)
+}, 180_000)
 
 test('In the copy of the demo season every call is a plain formula or a value, and every cell shows what it showed.', () => {
   const calls = season.sheets.flatMap(({ rows }) => rows.flat()).filter((cell) => cell?.formula?.includes('STICK.'))

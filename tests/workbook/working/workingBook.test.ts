@@ -1,10 +1,12 @@
 import { beforeAll, describe, expect, test } from 'vitest'
 import { plainCell } from '../../../src/derived/plainCell'
 import { workingOf } from '../../../src/derived/working'
+import { waitedFor } from '../../../src/formula/waiting'
 import { catalogue } from '../../../src/functions/catalogue'
 import { calculateBook } from '../../../src/workbench/engine/calculate'
 import type { Book } from '../../../src/workbook/book'
 import type { OpenBook } from '../../../src/workbook/openBook'
+import { vellimoor } from '../../../src/workbook/season/data/vellimoor'
 import { demoSeason } from '../../../src/workbook/season/demoSeason'
 import { cellsRead, filledCells } from '../../../src/workbook/working/cellsRead'
 import { workingBook } from '../../../src/workbook/working/workingBook'
@@ -13,7 +15,7 @@ const season = demoSeason()
 let open: OpenBook
 beforeAll(async () => {
   open = await calculateBook(season)
-}, 60_000)
+}, 180_000)
 
 function workingOfCell(sheet: string, address: string, book = open): Book {
   const { formula, value, spill, calls = [] } = book.sheets.find(({ name }) => name === sheet)!.cells.get(address)!
@@ -45,7 +47,7 @@ async function calculated(added: Book): Promise<ReadonlyMap<string, unknown>> {
 
 const ours = (sheet: string, id: string) =>
   [...open.sheets.find(({ name }) => name === sheet)!.cells].find(([, { formula }]) =>
-    formula.startsWith(`=STICK.${id}(`),
+    waitedFor(formula).startsWith(`=STICK.${id}(`),
   )![0]
 
 describe('the working on a sheet', () => {
@@ -80,12 +82,12 @@ describe('the working on a sheet', () => {
   })
 
   test('recalculates a number of the season live, beside what the cell shows, with no difference', async () => {
-    const [address] = [...open.sheets.find(({ name }) => name === 'Buying')!.cells].find(
-      ([, { formula }]) => 'formula' in plainCell(formula, catalogue) && formula.includes('STICK.'),
+    const [address] = [...open.sheets.find(({ name }) => name === 'Media')!.cells].find(
+      ([, { formula }]) => 'formula' in plainCell(formula, catalogue) && formula.includes('STICK.PACKPRICE('),
     )!
-    const lines = await calculated(workingOfCell('Buying', address))
+    const lines = await calculated(workingOfCell('Media', address))
     expect(lines.get('The cell shows')).toBe(
-      open.sheets.find(({ name }) => name === 'Buying')!.cells.get(address)!.value,
+      open.sheets.find(({ name }) => name === 'Media')!.cells.get(address)!.value,
     )
     expect(lines.get('The plain formula gives')).toBeCloseTo(Number(lines.get('The cell shows')), 9)
     expect(lines.get('Difference')).toBe(0)
@@ -129,7 +131,7 @@ describe('the working on a sheet', () => {
   })
 
   test.each([
-    ['Offers', 'BUYPLAN'],
+    ['Cheapest', 'BUYPLAN'],
     ['Timing', 'STOCKPLAN'],
   ])('checks an answer live where there is no plain formula for it, on %s', async (sheet, id) => {
     const lines = await calculated(workingOfCell(sheet, ours(sheet, id)))
@@ -141,12 +143,15 @@ describe('the working on a sheet', () => {
 describe('the cells that a formula reads', () => {
   test('come with their name, their sheet and the label that the season gives them, each once', () => {
     const [address, { formula }] = [...open.sheets.find(({ name }) => name === 'Compare')!.cells].find(([, cell]) =>
-      cell.formula.startsWith('=STICK.COMPARE'),
+      waitedFor(cell.formula).startsWith('=STICK.COMPARE('),
     )!
-    expect(address).toBe('A17')
+    expect(address).toMatch(/^A\d+$/)
     const read = filledCells(cellsRead(formula, 'Compare', open.names), open, 3)
-    expect(read.find(({ name }) => name === 'WayName')).toMatchObject({ sheet: 'Ways', count: 6 })
-    expect(read.find(({ name }) => name === 'YearlyInterest')?.label).toMatch(/interest/i)
+    expect(read.find(({ name }) => name === 'MethodName')).toMatchObject({
+      sheet: 'Methods',
+      count: vellimoor.methods.length + vellimoor.open.methods,
+    })
+    expect(read.find(({ name }) => name === 'SetupYearlyInterest')?.label).toMatch(/interest/i)
     expect(new Set(read.map(({ sheet, address: at }) => `${sheet}!${at}`)).size).toBe(read.length)
   })
 

@@ -21,6 +21,22 @@ const ready = (column: ColumnOf<typeof methods>) => onlyReady(methods, column)
 const scaled = (column: ColumnOf<typeof methods>) =>
   `IF(${all(methods, 'state')}="ready",${all(methods, column)}/${all(methods, 'used')}*${figureOf(compareMethods, 'cuttings')},"")`
 
+/** What COMPARE is given: a round of as many cuttings for every method. */
+const given = {
+  names: ready('name'),
+  firstCosts: scaled('first'),
+  rounds: ready('rounds'),
+  cuttingsPerRound: `IF(${all(methods, 'state')}="ready",${figureOf(compareMethods, 'cuttings')},"")`,
+  yields: ready('rate'),
+  washCosts: scaled('wash'),
+  topUpShares: ready('topUp'),
+  lossShares: ready('broken'),
+  otherCostsPerCutting: ready('otherCost'),
+  endValues: scaled('endValue'),
+  yearlyInterest: figureOf(setup, 'yearlyInterest'),
+  roundsPerYear: figureOf(setup, 'roundsPerYear'),
+}
+
 export function compareSheet(mark: string, typed: TypedFigures<typeof compareMethods>, rows: number): NamedSheet {
   const against = `INDEX(${spilledColumn(table, 'name')},MATCH("single use",${spilledColumn(table, 'beatsFrom')},0))`
   return figuresSheet(
@@ -45,23 +61,7 @@ export function compareSheet(mark: string, typed: TypedFigures<typeof compareMet
       tables: [
         spilled(compare, {
           name: table,
-          formula: whenReady(
-            compareMethods,
-            call(compare, {
-              names: ready('name'),
-              firstCosts: scaled('first'),
-              rounds: ready('rounds'),
-              cuttingsPerRound: `IF(${all(methods, 'state')}="ready",${figureOf(compareMethods, 'cuttings')},"")`,
-              yields: ready('rate'),
-              washCosts: scaled('wash'),
-              topUpShares: ready('topUp'),
-              lossShares: ready('broken'),
-              otherCostsPerCutting: ready('otherCost'),
-              endValues: scaled('endValue'),
-              yearlyInterest: figureOf(setup, 'yearlyInterest'),
-              roundsPerYear: figureOf(setup, 'roundsPerYear'),
-            }),
-          ),
+          formula: whenReady(compareMethods, call(compare, given)),
           formats: {
             name: undefined,
             levelCost: formats.price,

@@ -12,7 +12,7 @@ import { call } from '../table/call'
 import { figureOf } from '../table/figures'
 import { countOf, lookUp, sumWhere, type ColumnOf, type RowOf } from '../table/table'
 import type { Check } from '../table/checks'
-import { tableSheet, type Typed } from '../table/tableSheet'
+import { tableSheet, type TableSheet, type Typed } from '../table/tableSheet'
 import { batches } from '../tables/batches'
 import { blends } from '../tables/blends'
 import { containers } from '../tables/containers'
@@ -48,6 +48,58 @@ const pieceOf = (r: Method) => ({
   roundsPerYear: figure('roundsPerYear'),
 })
 
+/** What each method takes and costs. */
+const results: TableSheet<typeof methods>['results'] = {
+  used: (r) => `${ofContainer(r, 'places')}*(1-${r.spare})`,
+  loose: (r) =>
+    `IF(${isBed(r)},${call(bedFill, { lengthM: ofContainer(r, 'bedLength'), widthM: ofContainer(r, 'bedWidth'), depthM: ofContainer(r, 'bedDepth'), settle: r.settle, spill: r.spill })},` +
+    `IF(${isVessel(r)},${call(water, { vesselLitres: ofContainer(r, 'vesselLitres'), vessels: '1', changeEveryDays: r.waterChange, days: days(r) })},` +
+    `IF(${r.kind}="rockwool",${r.soak},${call(fill, { vessels: ofContainer(r, 'places'), vesselVolumeMl: ofContainer(r, 'cell'), settle: r.settle, spill: r.spill })})))`,
+  litre: (r) =>
+    `IF(${isVessel(r)},${figure('water')}${litreOfM3},IF(${r.kind}="rockwool",(${figure('water')}+${figure('acid')})${litreOfM3},` +
+    `IF(${countOf(blends, 'name', r.medium)}>0,${lookUp(blends, r.medium, 'litre')},${lookUp(media, r.medium, 'litre')})))`,
+  first: (r) => `${ofContainer(r, 'price')}+IF(${isBed(r)},${r.loose}*${r.litre},0)`,
+  rounds: (r) => ofContainer(r, 'rounds'),
+  wash: (r) => ofContainer(r, 'wash'),
+  topUp: (r) => `IF(${isBed(r)},${ofContainer(r, 'topUp')}*${r.loose}*${r.litre}/${r.first},0)`,
+  broken: (r) => ofContainer(r, 'broken'),
+  endValue: (r) => ofContainer(r, 'endValue'),
+  piece: (r) => `${call(reuseCost, pieceOf(r))}/${r.used}`,
+  mediumCost: (r) => `IF(${isBed(r)},0,${r.loose}*${r.litre}/${r.used})`,
+  labour: (r) =>
+    `${work(r.stuckPerHour, '')}+${work(r.setPerHour, `/${r.used}`)}` +
+    `+IF(LEN(${r.tendPerHour})=0,0,${work(r.tendPerHour, `/${r.used}`)}*IF(${isVessel(r)},${call(water, { vesselLitres: '1', vessels: '1', changeEveryDays: r.waterChange, days: days(r) })}-1,1))` +
+    `+IF(LEN(${r.liftPerHour})=0,0,${r.strike}*${work(r.liftPerHour, '')})`,
+  bench: (r) =>
+    call(benchCost, {
+      weeks: r.weeks,
+      cuttingsPerM2: `${r.used}/${ofContainer(r, 'ground')}`,
+      ratePerM2Week: `IF(${r.stands}="ground",${figure('groundRate')},${figure('benchRate')})`,
+      benchUseShare: figure('benchUse'),
+    }),
+  otherCost: (r) => `${r.mediumCost}+${r.hormone}+${r.cutting}+${r.labour}+${r.bench}+${r.other}`,
+  cost: (r) => `${r.piece}+${r.otherCost}`,
+  rate: (r) => `${r.strike}*${r.pottingOn}*${r.grading}`,
+  perLiner: (r) => {
+    const { firstCost, rounds, ...later } = pieceOf(r)
+    return call(rootingCost, {
+      firstCost,
+      rounds,
+      cuttingsPerRound: r.used,
+      yield: r.rate,
+      otherCostPerCutting: r.otherCost,
+      ...later,
+    })
+  },
+  filled: (r) => `${sumWhere(orders, 'pieces', 'method', r.name)}+${sumWhere(batches, 'pieces', 'method', r.name)}`,
+  litres: (r) => {
+    const share = `IF(${ofContainer(r, 'filled')}=0,0,${r.filled}/${ofContainer(r, 'filled')})`
+    const bought = `${ofContainer(r, 'toBuy')}*${share}`
+    const later = `MAX(0,${r.filled}-${bought})*${ofContainer(r, 'topUp')}`
+    return `IF(OR(${isVessel(r)},${r.kind}="rockwool"),0,${r.loose}*IF(${isBed(r)},${bought}+${later},${r.filled}))`
+  },
+}
+
 export function methodsSheet(mark: string, rows: Typed<typeof methods>, open: number): NamedSheet {
   return tableSheet(
     methods,
@@ -58,57 +110,7 @@ export function methodsSheet(mark: string, rows: Typed<typeof methods>, open: nu
       ],
       cautions: cautionRows(water, fill, bedFill, blocks),
       needs: needsOf,
-      results: {
-        used: (r) => `${ofContainer(r, 'places')}*(1-${r.spare})`,
-        loose: (r) =>
-          `IF(${isBed(r)},${call(bedFill, { lengthM: ofContainer(r, 'bedLength'), widthM: ofContainer(r, 'bedWidth'), depthM: ofContainer(r, 'bedDepth'), settle: r.settle, spill: r.spill })},` +
-          `IF(${isVessel(r)},${call(water, { vesselLitres: ofContainer(r, 'vesselLitres'), vessels: '1', changeEveryDays: r.waterChange, days: days(r) })},` +
-          `IF(${r.kind}="rockwool",${r.soak},${call(fill, { vessels: ofContainer(r, 'places'), vesselVolumeMl: ofContainer(r, 'cell'), settle: r.settle, spill: r.spill })})))`,
-        litre: (r) =>
-          `IF(${isVessel(r)},${figure('water')}${litreOfM3},IF(${r.kind}="rockwool",(${figure('water')}+${figure('acid')})${litreOfM3},` +
-          `IF(${countOf(blends, 'name', r.medium)}>0,${lookUp(blends, r.medium, 'litre')},${lookUp(media, r.medium, 'litre')})))`,
-        first: (r) => `${ofContainer(r, 'price')}+IF(${isBed(r)},${r.loose}*${r.litre},0)`,
-        rounds: (r) => ofContainer(r, 'rounds'),
-        wash: (r) => ofContainer(r, 'wash'),
-        topUp: (r) => `IF(${isBed(r)},${ofContainer(r, 'topUp')}*${r.loose}*${r.litre}/${r.first},0)`,
-        broken: (r) => ofContainer(r, 'broken'),
-        endValue: (r) => ofContainer(r, 'endValue'),
-        piece: (r) => `${call(reuseCost, pieceOf(r))}/${r.used}`,
-        mediumCost: (r) => `IF(${isBed(r)},0,${r.loose}*${r.litre}/${r.used})`,
-        labour: (r) =>
-          `${work(r.stuckPerHour, '')}+${work(r.setPerHour, `/${r.used}`)}` +
-          `+IF(LEN(${r.tendPerHour})=0,0,${work(r.tendPerHour, `/${r.used}`)}*IF(${isVessel(r)},${call(water, { vesselLitres: '1', vessels: '1', changeEveryDays: r.waterChange, days: days(r) })}-1,1))` +
-          `+IF(LEN(${r.liftPerHour})=0,0,${r.strike}*${work(r.liftPerHour, '')})`,
-        bench: (r) =>
-          call(benchCost, {
-            weeks: r.weeks,
-            cuttingsPerM2: `${r.used}/${ofContainer(r, 'ground')}`,
-            ratePerM2Week: `IF(${r.stands}="ground",${figure('groundRate')},${figure('benchRate')})`,
-            benchUseShare: figure('benchUse'),
-          }),
-        otherCost: (r) => `${r.mediumCost}+${r.hormone}+${r.cutting}+${r.labour}+${r.bench}+${r.other}`,
-        cost: (r) => `${r.piece}+${r.otherCost}`,
-        rate: (r) => `${r.strike}*${r.pottingOn}*${r.grading}`,
-        perLiner: (r) => {
-          const { firstCost, rounds, ...later } = pieceOf(r)
-          return call(rootingCost, {
-            firstCost,
-            rounds,
-            cuttingsPerRound: r.used,
-            yield: r.rate,
-            otherCostPerCutting: r.otherCost,
-            ...later,
-          })
-        },
-        filled: (r) =>
-          `${sumWhere(orders, 'pieces', 'method', r.name)}+${sumWhere(batches, 'pieces', 'method', r.name)}`,
-        litres: (r) => {
-          const share = `IF(${ofContainer(r, 'filled')}=0,0,${r.filled}/${ofContainer(r, 'filled')})`
-          const bought = `${ofContainer(r, 'toBuy')}*${share}`
-          const later = `MAX(0,${r.filled}-${bought})*${ofContainer(r, 'topUp')}`
-          return `IF(OR(${isVessel(r)},${r.kind}="rockwool"),0,${r.loose}*IF(${isBed(r)},${bought}+${later},${r.filled}))`
-        },
-      },
+      results,
     },
     mark,
     rows,

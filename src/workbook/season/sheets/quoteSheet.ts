@@ -9,7 +9,7 @@ import { formats, type NamedSheet } from '../cells'
 import { call } from '../table/call'
 import { money } from '../table/column'
 import { figureOf, type FigureOf } from '../table/figures'
-import { figuresSheet, whenReady, type TypedFigures } from '../table/figuresSheet'
+import { figuresSheet, whenReady, type FiguresSheet, type TypedFigures } from '../table/figuresSheet'
 import { spilled } from '../table/spilled'
 import { all, type ColumnOf, countReady, lookUp, notComplete } from '../table/table'
 import { quoting } from '../tables/answers'
@@ -40,6 +40,28 @@ const beside = (cells: readonly string[]) => `HSTACK(${cells.join(',')})`
 const floor = call(linerCost, { stageCosts: beside(stageCosts.map(at)), stageRates: beside(stageRates) })
 const rootingAlone = `${at('rooting')}/(${stageRates.join('*')})`
 
+/** What a liner costs stage by stage, its price, and what is left of an order that asks for less. */
+const results: FiguresSheet<typeof quoting>['results'] = {
+  rooting: ofMethod('cost'),
+  potting: `${at('pot')}+${call(mediumCost, { cuttingVolumeMl: at('potMl'), costPerLitre: lookUp(blends, at('blend'), 'litre'), settle: at('settle'), spill: at('spill') })}+${work(at('pottedPerHour'))}`,
+  growing: `${at('growingMaterial')}+${work(at('tendedPerHour'))}+${call(benchCost, { weeks: at('growingWeeks'), cuttingsPerM2: at('growingPerM2'), ratePerM2Week: figureOf(setup, 'benchRate'), benchUseShare: figureOf(setup, 'benchUse') })}`,
+  grading: `${at('label')}+${work(at('gradedPerHour'))}`,
+  gradingRate: `${ofMethod('grading')}/${at('growingRate')}`,
+  floor,
+  later: `${at('floor')}-${rootingAlone}`,
+  price: price(at('floor'), at('margin')),
+  markup: `${at('price')}/${at('floor')}-1`,
+  reached: `SUMPRODUCT(MAX((${quantities}<=${at('liners')})*ISNUMBER(${quantities})*IF(ISNUMBER(${quantities}),${quantities},0)))`,
+  listed: `IF(${at('reached')}=0,"no price break applies",${price(`${at('floor')}+${at('fixed')}/${at('reached')}`, `INDEX(${margins},MATCH(${at('reached')},${quantities},0))`)})`,
+  lessened: `IF(${at('reached')}=0,"no price break applies",${price(`${at('listed')}*(1-${at('discount')})`, '0')})`,
+  orderFloor: `${at('floor')}+${at('fixed')}/${at('liners')}`,
+  marginLeft: `IF(${at('reached')}=0,"–",1-${at('orderFloor')}/${at('lessened')})`,
+  moneyLeft: `IF(${at('reached')}=0,"–",(${at('lessened')}-${at('orderFloor')})*${at('liners')})`,
+  leastPrice: price(at('orderFloor'), at('leastMargin')),
+  largestDiscount: `IF(${at('reached')}=0,"–",MAX(1-${at('leastPrice')}/${at('listed')},0))`,
+  answer: `IF(${at('reached')}=0,"Fewer than any quantity on Breaks",IF(${at('lessened')}<${at('orderFloor')},"No: below the floor",IF(${at('lessened')}<${at('leastPrice')},"Offer "&TEXT(${at('leastPrice')},"0.00"),"Take it")))`,
+}
+
 export function quoteSheet(mark: string, typed: TypedFigures<typeof quoting>, listed: number): NamedSheet {
   return figuresSheet(
     quoting,
@@ -62,26 +84,7 @@ export function quoteSheet(mark: string, typed: TypedFigures<typeof quoting>, li
         [`OR(${at('margin')}>=1,${at('leastMargin')}>=1)`, '"Margin: below 100 %"'],
         [`${at('liners')}<1`, '"Liners of the order: at least 1"'],
       ],
-      results: {
-        rooting: ofMethod('cost'),
-        potting: `${at('pot')}+${call(mediumCost, { cuttingVolumeMl: at('potMl'), costPerLitre: lookUp(blends, at('blend'), 'litre'), settle: at('settle'), spill: at('spill') })}+${work(at('pottedPerHour'))}`,
-        growing: `${at('growingMaterial')}+${work(at('tendedPerHour'))}+${call(benchCost, { weeks: at('growingWeeks'), cuttingsPerM2: at('growingPerM2'), ratePerM2Week: figureOf(setup, 'benchRate'), benchUseShare: figureOf(setup, 'benchUse') })}`,
-        grading: `${at('label')}+${work(at('gradedPerHour'))}`,
-        gradingRate: `${ofMethod('grading')}/${at('growingRate')}`,
-        floor,
-        later: `${at('floor')}-${rootingAlone}`,
-        price: price(at('floor'), at('margin')),
-        markup: `${at('price')}/${at('floor')}-1`,
-        reached: `SUMPRODUCT(MAX((${quantities}<=${at('liners')})*ISNUMBER(${quantities})*IF(ISNUMBER(${quantities}),${quantities},0)))`,
-        listed: `IF(${at('reached')}=0,"no price break applies",${price(`${at('floor')}+${at('fixed')}/${at('reached')}`, `INDEX(${margins},MATCH(${at('reached')},${quantities},0))`)})`,
-        lessened: `IF(${at('reached')}=0,"no price break applies",${price(`${at('listed')}*(1-${at('discount')})`, '0')})`,
-        orderFloor: `${at('floor')}+${at('fixed')}/${at('liners')}`,
-        marginLeft: `IF(${at('reached')}=0,"–",1-${at('orderFloor')}/${at('lessened')})`,
-        moneyLeft: `IF(${at('reached')}=0,"–",(${at('lessened')}-${at('orderFloor')})*${at('liners')})`,
-        leastPrice: price(at('orderFloor'), at('leastMargin')),
-        largestDiscount: `IF(${at('reached')}=0,"–",MAX(1-${at('leastPrice')}/${at('listed')},0))`,
-        answer: `IF(${at('reached')}=0,"Fewer than any quantity on Breaks",IF(${at('lessened')}<${at('orderFloor')},"No: below the floor",IF(${at('lessened')}<${at('leastPrice')},"Offer "&TEXT(${at('leastPrice')},"0.00"),"Take it")))`,
-      },
+      results,
       tables: [
         spilled(quote, {
           name: 'QuoteTable',

@@ -6,7 +6,7 @@ import { formats, type NamedSheet } from '../cells'
 import { call } from '../table/call'
 import { money } from '../table/column'
 import { figureOf, type FigureOf } from '../table/figures'
-import { figuresSheet, whenReady, type TypedFigures } from '../table/figuresSheet'
+import { figuresSheet, whenReady, type FiguresSheet, type TypedFigures } from '../table/figuresSheet'
 import { spilled } from '../table/spilled'
 import { lookUp, type ColumnOf } from '../table/table'
 import { reuse } from '../tables/answers'
@@ -31,6 +31,24 @@ const paid = {
 /** How many rounds of a ledger are drawn; it may be longer. */
 const rounds = 16
 
+/** What each of the two costs, and from which round on the one pays. */
+const results: FiguresSheet<typeof reuse>['results'] = {
+  singleCost: ofSingle('cost'),
+  everyRound: ofReused('otherCost'),
+  firstRound: `${perPlace('first')}+${at('everyRound')}`,
+  laterRound: `${perPlace('wash')}+${ofReused('topUp')}*${perPlace('first')}+${at('everyRound')}`,
+  broken: ofReused('broken'),
+  endValue: perPlace('endValue'),
+  rounds: ofReused('rounds'),
+  singleRate: ofSingle('rate'),
+  reusedRate: ofReused('rate'),
+  // #N/A says that there is no such round; any other error must stay to be seen.
+  pays: `IFNA(${call(breakEven, { singleUseCost: at('singleCost'), ...paid, mostRounds: at('rounds'), singleUseYield: at('singleRate'), reusableYield: at('reusedRate') })},"not in its life")`,
+  years: `IF(ISNUMBER(${at('pays')}),${at('pays')}/${figureOf(setup, 'roundsPerYear')},"–")`,
+  wholeLife: call(reuseCost, { ...paid, rounds: at('rounds') }),
+  saved: `${at('singleCost')}/${at('singleRate')}-${at('wholeLife')}/${at('reusedRate')}`,
+}
+
 export function reuseSheet(mark: string, typed: TypedFigures<typeof reuse>): NamedSheet {
   return figuresSheet(
     reuse,
@@ -45,22 +63,7 @@ export function reuseSheet(mark: string, typed: TypedFigures<typeof reuse>): Nam
         [`${ofReused('rounds')}<2`, '"Used again: its container serves one round"'],
         [`${ofSingle('rounds')}>1`, '"Single use: its container serves several rounds"'],
       ],
-      results: {
-        singleCost: ofSingle('cost'),
-        everyRound: ofReused('otherCost'),
-        firstRound: `${perPlace('first')}+${at('everyRound')}`,
-        laterRound: `${perPlace('wash')}+${ofReused('topUp')}*${perPlace('first')}+${at('everyRound')}`,
-        broken: ofReused('broken'),
-        endValue: perPlace('endValue'),
-        rounds: ofReused('rounds'),
-        singleRate: ofSingle('rate'),
-        reusedRate: ofReused('rate'),
-        // #N/A says that there is no such round; any other error must stay to be seen.
-        pays: `IFNA(${call(breakEven, { singleUseCost: at('singleCost'), ...paid, mostRounds: at('rounds'), singleUseYield: at('singleRate'), reusableYield: at('reusedRate') })},"not in its life")`,
-        years: `IF(ISNUMBER(${at('pays')}),${at('pays')}/${figureOf(setup, 'roundsPerYear')},"–")`,
-        wholeLife: call(reuseCost, { ...paid, rounds: at('rounds') }),
-        saved: `${at('singleCost')}/${at('singleRate')}-${at('wholeLife')}/${at('reusedRate')}`,
-      },
+      results,
       tables: [
         spilled(reuseLedger, {
           name: 'ReuseTable',
