@@ -28,10 +28,10 @@ function referencesOfTerm(term: readonly Token[]): readonly string[] | undefined
     const ofArguments = args.map(added)
     return ofArguments.every((ofOne) => ofOne !== undefined) ? ofArguments.flat() : undefined
   }
-  // So the formulas of an empty season wait: IF(LEN(B4)=0,"",B4+B5).
-  const waits =
-    first.value.toUpperCase() === 'IF' && args.length === 3 && args[1]!.map(({ value }) => value).join('') === '""'
-  return waits ? added(args[2]!) : undefined
+  if (first.value.toUpperCase() !== 'IF' || args.length !== 3) return undefined
+  // So the formulas of a season wait: IF(A4="ready",B4+B5,""), or IF(LEN(B4)=0,"",B4+B5).
+  const [kept, ...others] = args.slice(1).filter((branch) => branch.map(({ value }) => value).join('') !== '""')
+  return kept !== undefined && others.length === 0 ? added(kept) : undefined
 }
 
 /** Parted at each plus sign outside brackets. */
