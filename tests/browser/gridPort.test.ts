@@ -167,7 +167,10 @@ test('A line that is added to the order book of the season is counted on all she
     PottingOn: '=0.95',
     Grading: '=0.9',
   }))
-    await port.putFormula(formula, { sheet: orders.sheet, address: named(`Order${name}`).address.replace(/\d+/, String(row)) })
+    await port.putFormula(formula, {
+      sheet: orders.sheet,
+      address: named(`Order${name}`).address.replace(/\d+/, String(row)),
+    })
   expect(await total('OrderLiners')).toBe(before.liners + 9000)
   // On average 9000 / (0.9 x 0.95 x 0.9) = 11695.9; the confidence of Setup, 80 %, asks for a little more.
   const further = (await total('OrderCuttings')) - before.cuttings

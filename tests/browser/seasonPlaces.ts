@@ -17,7 +17,13 @@ export function named(name: string, rowsBelow = 0): CellPlace {
 
 /** Right of the label of a figure. */
 export function beside(sheet: string, label: string): CellPlace {
-  return { sheet, address: addressOf(rowWhere(sheet, label, (cells) => cells[0]?.value === label), 1) }
+  return {
+    sheet,
+    address: addressOf(
+      rowWhere(sheet, label, (cells) => cells[0]?.value === label),
+      1,
+    ),
+  }
 }
 
 /** Below a heading, in the row whose first typed cell holds the key. */
@@ -25,14 +31,26 @@ export function inRow(sheet: string, key: string, heading: string): CellPlace {
   const isHeaded = (cells: Cells) => cells[0]?.value === 'State' && cells.some((cell) => cell?.value === heading)
   const headings = rowsOf(sheet)[rowWhere(sheet, heading, isHeaded)]!
   const row = rowWhere(sheet, key, (cells) => cells[1]?.look === 'input' && cells[1].value === key)
-  return { sheet, address: addressOf(row, headings.findIndex((cell) => cell?.value === heading)) }
+  return {
+    sheet,
+    address: addressOf(
+      row,
+      headings.findIndex((cell) => cell?.value === heading),
+    ),
+  }
 }
 
 /** The total above a heading. */
 export function above(sheet: string, heading: string): CellPlace {
   const isHeaded = (cells: Cells) => cells[0]?.value === 'State' && cells.some((cell) => cell?.value === heading)
   const column = rowsOf(sheet)[rowWhere(sheet, heading, isHeaded)]!.findIndex((cell) => cell?.value === heading)
-  return { sheet, address: addressOf(rowWhere(sheet, 'All rows', (cells) => cells[0]?.value === 'All rows'), column) }
+  return {
+    sheet,
+    address: addressOf(
+      rowWhere(sheet, 'All rows', (cells) => cells[0]?.value === 'All rows'),
+      column,
+    ),
+  }
 }
 
 type Cells = readonly (Cell | undefined)[]
@@ -52,15 +70,14 @@ function rowWhere(sheet: string, what: string, isIt: (cells: Cells) => boolean):
 /** What the page says of the selected cell. */
 export const selectedCell = (page: Page): Locator => page.getByRole('status', { name: 'Selected cell' })
 
-/** By the grid's box of names, over the sheets: a name of the wanted sheet, then the address. */
+/** By the grid's box of names, from another sheet by a name of the wanted one; the keyboard is in the cell then. */
 export async function goTo(page: Page, { sheet, address }: CellPlace): Promise<void> {
-  const isThere = new RegExp(`^${sheet}, ${address}:`)
-  if (isThere.test((await selectedCell(page).textContent())!)) return
-  const door = names.find(({ refersTo }) => refersTo.startsWith(`${sheet}!`))
-  if (door === undefined) throw new Error(`No name leads to ${sheet}.`)
-  const first = named(door.name)
-  await jump(page, door.name, new RegExp(`^${sheet}, ${first.address}:`))
-  await jump(page, address, isThere)
+  if (!(await selectedCell(page).textContent())!.startsWith(`${sheet}, `)) {
+    const door = names.find(({ refersTo }) => refersTo.startsWith(`${sheet}!`))
+    if (door === undefined) throw new Error(`No name leads to ${sheet}.`)
+    await jump(page, door.name, new RegExp(`^${sheet}, ${named(door.name).address}:`))
+  }
+  await jump(page, address, new RegExp(`^${sheet}, ${address}:`))
 }
 
 async function jump(page: Page, to: string, reached: RegExp): Promise<void> {

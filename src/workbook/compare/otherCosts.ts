@@ -56,12 +56,14 @@ function termsOfWays(cell: ChartedCell, book: OpenBook, names: NamedRanges): rea
     cell.id === compare.id ? placeOf(compare, 'otherCostsPerCutting') : placeOf(rootingCost, 'otherCostPerCutting')
   const { formula = '' } = cellAt(book, cell.sheet, cell.row, cell.column) ?? {}
   const written = onlyCall(formula, cell.id)?.[index] ?? ''
-  const [reference, ...more] = rangesRead(`=${written}`, cell.sheet, names)
   if (cell.id !== compare.id) {
     const added = addedIn(written, cell.sheet, book, names)
     return [foundIn(added, book, names, added.length === 1 ? 0 : 1)]
   }
-  if (reference === undefined || more.length > 0 || addedReferences(`=${written}`)?.length !== 1) return []
+  const [only, ...others] = addedReferences(`=${written}`) ?? []
+  if (only === undefined || others.length > 0) return []
+  const [reference] = rangesRead(`=${only}`, cell.sheet, names)
+  if (reference === undefined) return []
   const places = placesIn(reference)
   return waysGiven(cell).map((place) => foundIn(places.slice(place, place + 1), book, names))
 }
