@@ -86,7 +86,7 @@ describe('the charts of the demo season', () => {
           .getByRole('list', { name: 'Key' })
           .locator('li')
           .evaluateAll((lines) => lines.map(({ textContent }) => textContent?.split(':')[0])),
-      ).toEqual(['Medium', 'Reuse', 'Bench', 'Labour', 'Other costs', 'Losses'])
+      ).toEqual(['Medium', 'Reuse', 'Other costs', 'Losses'])
       expect(await ways.locator('p').first().textContent()).not.toContain('does not tell them apart')
       const drawn = await ways.locator('pattern').evaluateAll((patterns) => patterns.map(({ innerHTML }) => innerHTML))
       expect(new Set(drawn).size).toBe(6)
@@ -154,7 +154,9 @@ describe('the charts of the demo season', () => {
   it('compare with the single use that is chosen by keyboard, say with which, and follow the cells that are chosen', async () => {
     const page = await openCompare()
     const summary = figure(page, titles[1]!).locator('p')
-    expect(await summary.textContent()).toMatch(/Sand bed goes from [^,]*, and does not beat Premix in its 16 rounds\./)
+    expect(await summary.textContent()).toMatch(
+      /Sand bed goes from [^,]*, and does not beat Premix in thin trays in its 16 rounds\./,
+    )
     await tabTo(page, page.locator(pane).getByRole('combobox', { name: 'Compare with' }))
     await page.keyboard.press('ArrowDown')
     await expect

@@ -5,6 +5,7 @@ import { readXlsx } from '../../src/workbench/xlsx/readXlsx'
 import { beginEmptyWorkbook } from './beginEmptyWorkbook'
 import { browserWindows } from './browserWindows'
 import { downloaded } from './downloaded'
+import { goTo, named, typeInto } from './seasonPlaces'
 
 const pages = browserWindows()
 
@@ -15,55 +16,45 @@ async function typeDown(page: Page, content: string): Promise<void> {
   await page.keyboard.press('Enter')
 }
 
-/** By keyboard, to the first number of liners ordered. */
-async function toOrders(page: Page): Promise<void> {
-  await selected(page).filter({ hasText: 'Season, A1' }).waitFor()
-  await page.keyboard.press('Alt+PageDown')
-  await selected(page).filter({ hasText: 'Orders, A1' }).waitFor()
-  for (let step = 0; step < 7; step += 1) await page.keyboard.press('ArrowDown')
-  await page.keyboard.press('ArrowRight')
-  await selected(page).filter({ hasText: 'Orders, B8' }).waitFor()
-}
-
 it('Numbers typed one below the other stand as they were typed, though the results of the first come while the next is typed; an entry that its cell does not take is marked, and the sentence of the season says what to type.', async () => {
   const page = await pages.open({ viewport: { width: 1440, height: 900 } })
-  await toOrders(page)
+  await selected(page).filter({ hasText: 'Season, A1' }).waitFor()
+  const liners = named('OrderLiners')
+  await goTo(page, liners)
   const numbers = ['1100', '2200', '3300', '4400', '5500']
   // As a practised hand types, in milliseconds from key to key; the season takes longer to calculate.
   await page.keyboard.type(numbers.map((number) => `${number}\n`).join(''), { delay: 60 })
-  await selected(page).filter({ hasText: 'Orders, B13' }).waitFor()
-  for (const [row, shown] of [
-    [12, '5,500'],
-    [11, '4,400'],
-    [10, '3,300'],
-    [9, '2,200'],
-    [8, '1,100'],
-  ] as const) {
+  await selected(page)
+    .filter({ hasText: `Orders, ${named('OrderLiners', numbers.length).address}` })
+    .waitFor()
+  for (const [below, shown] of [...['1,100', '2,200', '3,300', '4,400', '5,500'].entries()].reverse()) {
     await page.keyboard.press('ArrowUp')
     await selected(page)
-      .filter({ hasText: new RegExp(`^Orders, B${row}: ${shown}$`) })
+      .filter({ hasText: new RegExp(`^Orders, ${named('OrderLiners', below).address}: ${shown}$`) })
       .waitFor()
   }
 
   await typeDown(page, '12.5')
   await page.keyboard.press('ArrowUp')
   await selected(page)
-    .filter({ hasText: 'Orders, B8: 12.5: Type the number of liners ordered: a whole number, 0 or more.' })
+    .filter({ hasText: `Orders, ${liners.address}: 12.5: Type a whole number, 0 or more.` })
     .waitFor()
   expect(await selected(page).getAttribute('data-refused')).toBe('true')
   await typeDown(page, '12')
   await page.keyboard.press('ArrowUp')
   await selected(page)
-    .filter({ hasText: /^Orders, B8: 12$/ })
+    .filter({ hasText: new RegExp(`^Orders, ${liners.address}: 12$`) })
     .waitFor()
-  await page.keyboard.press('ArrowRight')
-  await typeDown(page, 'Moss')
+  const method = named('OrderMethod')
+  await typeInto(page, method, 'Moss')
   await page.keyboard.press('ArrowUp')
-  await selected(page).filter({ hasText: 'Orders, C8: Moss: Type one of the six ways of rooting' }).waitFor()
+  await selected(page)
+    .filter({ hasText: `Orders, ${method.address}: Moss: Type it as it is written on Methods, or choose it` })
+    .waitFor()
   await typeDown(page, 'water')
   await page.keyboard.press('ArrowUp')
   await selected(page)
-    .filter({ hasText: /^Orders, C8: water$/ })
+    .filter({ hasText: new RegExp(`^Orders, ${method.address}: water$`) })
     .waitFor()
 })
 

@@ -91,7 +91,7 @@ describe('what came after Safari 16.4', () => {
     const cell = page.getByRole('status', { name: 'Selected cell' })
     await cell.filter({ hasText: 'Season, A1' }).waitFor()
     await page.keyboard.press('Alt+PageDown')
-    await cell.filter({ hasText: 'Orders, A1' }).waitFor()
+    await cell.filter({ hasText: 'Calendar, A1' }).waitFor()
     await page.keyboard.type('=STICK.BAGS(300,60)')
     await page.keyboard.press('Enter')
     await page.keyboard.press('ArrowUp')

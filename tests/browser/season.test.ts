@@ -29,7 +29,7 @@ describe('by keyboard in a narrow window', () => {
   it('the demo season is built into an empty workbook and calculated, and each sheet is one key away', async () => {
     const page = await openSeason()
     await page.keyboard.press('Enter')
-    await page.getByText(`This adds ${sheets.length} sheets after your own: Season, Orders,`).waitFor()
+    await page.getByText(`This adds ${sheets.length} sheets after your own: Season, Calendar,`).waitFor()
     await expectNothingTooWide(page, pane)
     await pressUntilFocused(page, 'Tab', button(page, `Add these ${sheets.length} sheets`))
     await page.keyboard.press('Enter')
@@ -63,7 +63,7 @@ it('A season that is there already is not built over, the pane lists what is tak
   }
   await page
     .getByText(
-      /^The workbook already holds the sheet Season, the sheet Orders, .* and \d+ more, and nothing of yours is overwritten/,
+      /^The workbook already holds the sheet Season, the sheet Calendar, .* and \d+ more, and nothing of yours is overwritten/,
     )
     .waitFor()
 })

@@ -1,10 +1,12 @@
 /** Opens the workbench in a real browser, changes the season by keyboard and reads what the live region says of the cells. */
 import type { Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
+import type { CellPlace } from '../../src/workbook/port'
 import { beginEmptyWorkbook } from './beginEmptyWorkbook'
 import { browserWindows } from './browserWindows'
 import { downloaded } from './downloaded'
 import { expectNoViolationsInAnyLook } from './expectNoViolations'
+import { beside, goTo, named, numberAt, selectedCell, shownAt, typeInto } from './seasonPlaces'
 
 const wide = { width: 1440, height: 900 }
 const narrow = { width: 320, height: 640 }
@@ -18,10 +20,6 @@ async function openWorkbench(
   const page = await pages.open({ viewport, colorScheme, acceptDownloads: true })
   await atCell(page, 'Season, A1')
   return page
-}
-
-function selectedCell(page: Page) {
-  return page.getByRole('status', { name: 'Selected cell' })
 }
 
 /** Waits until the cell is the selected one, and gives what the page says of it. */
@@ -44,14 +42,12 @@ function numberIn(line: string): number {
   return Number(/(-?[\d,.]+)$/.exec(line)?.[1]?.replaceAll(',', ''))
 }
 
-/** From the first cell of the season to the liners ordered on the first line of the order book. */
-async function goToFirstOrder(page: Page): Promise<void> {
-  await press(page, 'Alt+PageDown')
-  await atCell(page, 'Orders, A1')
-  await press(page, 'ArrowDown', 7)
-  await press(page, 'ArrowRight')
-  await atCell(page, 'Orders, B8')
-}
+/** The liners ordered on the first line of the order book, and the cuttings to stick for them. */
+const [liners, cuttings] = [named('OrderLiners'), named('OrderCuttings')]
+const below = named('OrderLiners', 1)
+const ordered = beside('Season', 'Liners ordered')
+
+const atPlace = (page: Page, { sheet, address }: CellPlace) => atCell(page, `${sheet}, ${address}`)
 
 describe('the workbench', () => {
   it('opens on the demo season with its figures calculated, lets the results on this and on another sheet follow an input that is typed by keyboard, undoes it, and asks no other machine for anything', async () => {
@@ -61,32 +57,24 @@ describe('the workbench', () => {
     page.on('websocket', (socket) => asked.push(socket.url()))
     await page.goto(pages.address)
     await atCell(page, 'Season, A1')
-    await press(page, 'ArrowDown', 7)
-    await press(page, 'ArrowRight')
-    const ordered = numberIn(await atCell(page, 'Season, B8'))
-    await press(page, 'ArrowDown')
-    expect(numberIn(await atCell(page, 'Season, B9'))).toBeGreaterThan(100_000)
-    await press(page, 'ArrowUp')
-    await goToFirstOrder(page)
-    await press(page, 'ArrowRight', 3)
-    const cuttings = numberIn(await atCell(page, 'Orders, E8'))
-    await press(page, 'ArrowLeft', 3)
-    const order = numberIn(await atCell(page, 'Orders, B8'))
+    const before = await numberAt(page, ordered)
+    expect(await numberAt(page, beside('Season', 'Cuttings to stick'))).toBeGreaterThan(100_000)
+    const cuttingsBefore = await numberAt(page, cuttings)
+    const order = await numberAt(page, liners)
 
     await page.keyboard.type(String(2 * order))
     await press(page, 'Enter')
-    await atCell(page, 'Orders, B9')
-    await press(page, 'ArrowUp')
-    await press(page, 'ArrowRight', 3)
-    await expect.poll(async () => numberIn(await atCell(page, 'Orders, E8')) / cuttings).toBeCloseTo(2, 1)
-    await press(page, 'Alt+PageUp')
-    await expect.poll(async () => numberIn(await atCell(page, 'Season, B8'))).toBe(ordered + order)
+    await atPlace(page, below)
+    await goTo(page, cuttings)
+    await expect.poll(async () => numberIn(await atPlace(page, cuttings)) / cuttingsBefore).toBeCloseTo(2, 1)
+    await goTo(page, ordered)
+    await expect.poll(async () => numberIn(await atPlace(page, ordered))).toBe(before + order)
 
     // The grid shows what it undoes.
     await press(page, 'Control+z')
-    await atCell(page, 'Orders, B8')
-    await press(page, 'Alt+PageUp')
-    await expect.poll(async () => numberIn(await atCell(page, 'Season, B8'))).toBe(ordered)
+    await atPlace(page, liners)
+    await goTo(page, ordered)
+    await expect.poll(async () => numberIn(await atPlace(page, ordered))).toBe(before)
 
     const foreign = asked.filter((address) => !/^(data|blob):/.test(address) && !address.startsWith(pages.address))
     expect(asked.length).toBeGreaterThan(1)
@@ -95,25 +83,26 @@ describe('the workbench', () => {
 
   it('says at a refusing cell what to type instead, and no longer says it once the input is mended', async () => {
     const page = await openWorkbench(wide)
-    await goToFirstOrder(page)
-    await press(page, 'ArrowRight', 9)
-    await atCell(page, 'Orders, K8')
-    await page.keyboard.type('much')
-    await press(page, 'Enter')
+    const free = { sheet: 'Season', address: 'H7' }
+    await typeInto(page, free, '=STICK.BAGS(300,-60)')
     await press(page, 'ArrowUp')
-    await press(page, 'ArrowLeft', 6)
     await selectedCell(page)
-      .filter({ hasText: /^Orders, E8: .*#VALUE!: .*Type a share/ })
+      .filter({ hasText: /^Season, H7: .*#VALUE!: .*[Tt]ype / })
+      .waitFor()
+    await typeInto(page, free, '=STICK.BAGS(300,60)')
+    await press(page, 'ArrowUp')
+    await selectedCell(page)
+      .filter({ hasText: /^Season, H7: .* gives 5$/ })
       .waitFor()
 
-    await press(page, 'ArrowRight', 6)
-    await page.keyboard.type('0.9')
-    await press(page, 'Enter')
-    await press(page, 'ArrowUp')
-    await press(page, 'ArrowLeft', 6)
-    await selectedCell(page)
-      .filter({ hasText: /^Orders, E8: .* gives [\d,]+$/ })
-      .waitFor()
+    // In the season the row itself says it, and what follows from it waits.
+    const strike = named('OrderStrike')
+    await typeInto(page, strike, 'much')
+    expect(await shownAt(page, named('OrderState'))).toBe('Strike: type share or blank')
+    expect(await shownAt(page, cuttings)).toBe('')
+    await typeInto(page, strike, '0.9')
+    await goTo(page, cuttings)
+    await expect.poll(async () => numberIn(await atPlace(page, cuttings))).toBeGreaterThan(14_000)
   })
 
   it('lets the keyboard leave the sheet: F6 moves on through bar, sheet and functions, and with Shift back; and refuses a file that is no workbook with a sentence, and keeps the open one', async () => {
@@ -161,23 +150,23 @@ describe('the workbench', () => {
   it('jumps by a name that is typed or chosen, tells the cell that it reached, and leaves no list of names over the cells', async () => {
     const page = await openWorkbench(wide)
     const box = page.locator('.sheet [data-u-comp="defined-name"] input')
-    const listed = page.getByText('BenchRate', { exact: true })
+    const listed = page.getByText('SetupBenchRate', { exact: true })
     await box.click()
     await page.keyboard.type('OrderLiners')
     await press(page, 'Enter')
-    await atCell(page, 'Orders, B8')
+    await atPlace(page, liners)
     await expect.poll(() => listed.count()).toBe(0)
     await page.keyboard.type('700')
     await press(page, 'Enter')
-    await atCell(page, 'Orders, B9')
+    await atPlace(page, below)
     await box.click()
-    await page.keyboard.type('B8')
+    await page.keyboard.type(liners.address)
     await press(page, 'Enter')
-    expect(await atCell(page, 'Orders, B8')).toMatch(/: 700$/)
+    expect(await atPlace(page, liners)).toMatch(/: 700$/)
 
     await page.locator('.sheet [data-u-comp="defined-name"] a').click()
-    await page.getByText('Wage', { exact: true }).click()
-    await atCell(page, 'Season, B57')
+    await page.getByText('SetupWage', { exact: true }).click()
+    await atPlace(page, named('SetupWage'))
     await expect.poll(() => listed.count()).toBe(0)
   })
 
@@ -200,12 +189,12 @@ describe('the workbench', () => {
       )
       .toMatch(/^Season, [A-Z]1: /)
     while (!(await selectedCell(page).textContent())!.startsWith('Season, A1:')) await press(page, 'ArrowLeft')
-    expect(await atCell(page, 'Season, A1')).toMatch(/: one season of propagation$/)
+    expect(await atCell(page, 'Season, A1')).toMatch(/: One season of propagation$/)
   })
 
   it('saves a workbook that it opens again with the same input in it', async () => {
     const page = await openWorkbench(wide)
-    await goToFirstOrder(page)
+    await goTo(page, liners)
     await page.keyboard.type('12345')
     await press(page, 'Enter')
     const { name, bytes } = await downloaded(page, () => page.getByRole('button', { name: 'Save .xlsx' }).click())
@@ -216,8 +205,8 @@ describe('the workbench', () => {
     await page.getByRole('button', { name: 'Open .xlsx' }).focus()
     await page.getByLabel('Excel file to open').setInputFiles({ name, mimeType: '', buffer: bytes })
     await focusIsIn(page, '.sheet')
-    await goToFirstOrder(page)
-    expect(await atCell(page, 'Orders, B8')).toMatch(/12,345$/)
+    await goTo(page, liners)
+    expect(await atPlace(page, liners)).toMatch(/12,345$/)
   })
 
   it('asks before it lets go of what was typed since the workbook was opened or saved, and only then', async () => {
@@ -234,7 +223,7 @@ describe('the workbench', () => {
 
     await press(page, 'F6')
     await focusIsIn(page, '.sheet')
-    await goToFirstOrder(page)
+    await goTo(page, liners)
     await page.keyboard.type('12345')
     await press(page, 'Enter')
     await page.close({ runBeforeUnload: true })
@@ -260,7 +249,7 @@ describe('the workbench', () => {
     expect(offered).not.toMatch(/^(Ascending|Descending)$|Protect/m)
 
     await page.keyboard.press('Escape')
-    await page.getByText('Orders', { exact: true }).first().click({ button: 'right' })
+    await page.getByText('Calendar', { exact: true }).first().click({ button: 'right' })
     await page.getByText('Rename', { exact: true }).waitFor()
     expect(await page.locator('body').innerText()).not.toMatch(/^(Hide|Unhide|Change color)$|Protect/m)
   })

@@ -75,6 +75,8 @@ function cellOf(pasted: string, mark: DecimalMark): ICellData | undefined {
   if (entry === undefined) return { ...empty, v: pasted, t: CellValueType.FORCE_STRING, ...formatted() }
   if (entry.startsWith('=') && entry.length > 1) return { ...empty, f: formulaForGrid(entry) }
   const read = getNumfmtParseValueFilter(entry)
+  // A space behind a name would make it another one, which nobody sees.
+  if (typeof read?.v !== 'number' && entry !== pasted) return { ...empty, v: entry, t: CellValueType.STRING }
   if (typeof read?.v !== 'number' || entry.replace(/\D/g, '').length > 15) return undefined
   return { ...empty, v: read.v, t: CellValueType.NUMBER, ...formatted(read.z) }
 }

@@ -24,8 +24,10 @@ export function readTypedNumbers(injector: Injector, mark: () => DecimalMark): v
 
 function asRead<Cell extends ICellData>(cell: Cell, mark: DecimalMark): Cell {
   if (typeof cell.v !== 'string' || cell.f || cell.p) return cell
-  const entry = entryForGrid(cell.v, mark)
-  return entry === undefined ? { ...cell, t: CellValueType.FORCE_STRING } : { ...cell, v: entry }
+  // A space behind a name would make it another one, which nobody sees.
+  const v = cell.v.trim() === '' ? cell.v : cell.v.trim()
+  const entry = entryForGrid(v, mark)
+  return entry === undefined ? { ...cell, v, t: CellValueType.FORCE_STRING } : { ...cell, v: entry }
 }
 
 function withComma<Cell extends ICellData>(cell: Cell): Cell {

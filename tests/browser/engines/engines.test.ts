@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { Served } from '../../../src/start/server.mjs'
 import { readXlsx } from '../../../src/workbench/xlsx/readXlsx'
 import { sections } from '../../../src/pane/sections'
+import { sheets } from '../seasonPlaces'
 import { engines } from './engines'
 import { serveListening } from './serveListening'
 import type { Tab } from './tab'
@@ -99,20 +100,23 @@ async function chooseSection(tab: Tab, section: string): Promise<void> {
 /** Types an order as a grower does and reads what follows from it. */
 async function changeFirstOrder(tab: Tab, liners: number): Promise<void> {
   await atCell(tab, /^Season, A1:/)
-  await tab.press('Alt+PageDown')
-  await atCell(tab, /^Orders, A1:/)
-  await pressOften(tab, 'ArrowDown', 7)
-  await pressOften(tab, 'ArrowRight', 4)
-  const before = numberIn(await atCell(tab, /^Orders, E8: .* gives [\d,]+$/))
-  await pressOften(tab, 'ArrowLeft', 3)
-  const ordered = numberIn(await atCell(tab, /^Orders, B8:/))
+  // Before Orders stand the sheets of what is bought and of what it is stuck in.
+  for (const { name } of sheets.slice(1, sheets.findIndex(({ name }) => name === 'Orders') + 1)) {
+    await tab.press('Alt+PageDown')
+    await atCell(tab, new RegExp(`^${name}, A1:`))
+  }
+  await pressOften(tab, 'ArrowDown', 8)
+  await pressOften(tab, 'ArrowRight', 20)
+  const before = numberIn(await atCell(tab, /^Orders, U9: .* gives [\d,]+$/))
+  await pressOften(tab, 'ArrowLeft', 16)
+  const ordered = numberIn(await atCell(tab, /^Orders, E9:/))
   await tab.type(String(liners))
   await tab.press('Enter')
-  await atCell(tab, /^Orders, B9:/)
+  await atCell(tab, /^Orders, E10:/)
   await tab.press('ArrowUp')
-  expect(numberIn(await atCell(tab, /^Orders, B8: [\d,]+$/))).toBe(liners)
-  await pressOften(tab, 'ArrowRight', 3)
-  await expect.poll(async () => numberIn(await atCell(tab, /^Orders, E8:/)) / before).toBeCloseTo(liners / ordered, 2)
+  expect(numberIn(await atCell(tab, /^Orders, E9: [\d,]+$/))).toBe(liners)
+  await pressOften(tab, 'ArrowRight', 16)
+  await expect.poll(async () => numberIn(await atCell(tab, /^Orders, U9:/)) / before).toBeCloseTo(liners / ordered, 2)
 }
 
 /** Beside the one that the selected cell uses, which is open. */
@@ -180,7 +184,7 @@ describe.each(engines.filter(({ version }) => version !== undefined))('$name $ve
       await putAndUndo(tab)
       const saved = await tab.download(() => click(tab, '//button[normalize-space()="Save .xlsx"]'))
       const orders = (await readXlsx(saved)).book.sheets.find(({ name }) => name === 'Orders')!
-      expect(orders.rows[7]![1]!.value).toBe(12_345)
+      expect(orders.rows[8]![4]!.value).toBe(12_345)
       await showInNarrowWindow(tab)
       expect(await tab.evaluate('window.faults')).toEqual([])
     })

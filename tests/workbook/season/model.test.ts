@@ -214,7 +214,9 @@ describe.each(nurseries)('the workbook of %s', (_name, data, isAsked) => {
     it('quotes on Quote each stage, the floor, the price and the answer that the accountant gives', () => {
       expect(differing(answers.quoting, model.quote())).toEqual([])
       const shown = tableIn(book, 'Quote', 'quantity')
-      expect(model.quoted().flatMap((row, index) => differences(Object.values(row), (shown[index] ?? []).slice(0, 4)))).toEqual([])
+      expect(
+        model.quoted().flatMap((row, index) => differences(Object.values(row), (shown[index] ?? []).slice(0, 4))),
+      ).toEqual([])
     })
 
     it('finds on Surplus the number of cuttings that earns most of all that were tried', () => {

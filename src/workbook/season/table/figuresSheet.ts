@@ -59,7 +59,7 @@ export function figuresSheet<F extends Figures>(
     rows.push([
       text(column.heading),
       formula === undefined ? typedCell(column, given[key]) : resultCell(column, whenReady(figures, formula)),
-      unitCell(column.unit),
+      unitCell(column.unit, 'text'),
       text(column.filling),
       text(column.note ?? ''),
     ])
@@ -69,7 +69,7 @@ export function figuresSheet<F extends Figures>(
   return {
     sheet: {
       name: figures.sheet,
-      widths: [38, 24, 24, 22, 22, 22, 22, 22, 22, 22],
+      widths: [40, 24, 24, 22, 22, 22, 22, 22, 22, 22],
       frozenRows,
       frozenColumns: 1,
       rows: [...rows, ...below.rows],

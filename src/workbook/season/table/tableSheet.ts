@@ -78,9 +78,9 @@ function headingsOf(table: Table, totals: readonly string[]): readonly Row[] {
   return [
     [
       text('Rows not complete'),
-      result(`=SUMPRODUCT((LEN(${state})>0)*(${state}<>"ready"))`, formats.count),
+      result(`=SUMPRODUCT((${begun(table)}>0)*(${state}<>"ready"))`, formats.count),
       result(
-        `=IF(${notComplete(table)}=0,"Every row is complete.","What a row lacks stands in its first column. Totals wait for it.")`,
+        `=IF(${notComplete(table)}=0,"Every row is complete.","What a row lacks stands in its first column. Totals wait for it. Where nothing stands there, copy the row above and type over it.")`,
       ),
     ],
     [
@@ -99,6 +99,12 @@ function headingsOf(table: Table, totals: readonly string[]): readonly Row[] {
       })),
     ],
   ]
+}
+
+/** How much stands in a row. One that was inserted by hand has no state, and must not be added up without a word. */
+function begun(table: Table): string {
+  const needed = Object.entries(table.typed).filter(([, { filling }]) => !filling.endsWith('or blank'))
+  return ['state', ...needed.map(([key]) => key)].map((key) => `LEN(${all<Table>(table, key)})`).join('+')
 }
 
 /** One row, with what was typed into it. */

@@ -1,9 +1,8 @@
 import type { Cell } from '../../book'
-import { heading } from '../cells'
 import type { Unit } from './table'
 
-/** The unit above a heading; that of money follows the cell of the currency. */
-export function unitCell(unit: Unit): Cell {
-  if (typeof unit === 'string') return heading(unit)
-  return { formula: unit.money === '' ? '=SetupCurrency' : `=SetupCurrency&"${unit.money}"`, look: 'heading' }
+/** The unit above a heading, or beside a figure, where it is a text; that of money follows the cell of the currency. */
+export function unitCell(unit: Unit, look: 'heading' | 'text' = 'heading'): Cell {
+  if (typeof unit === 'string') return { value: unit, look }
+  return { formula: unit.money === '' ? '=SetupCurrency' : `=SetupCurrency&"${unit.money}"`, look }
 }

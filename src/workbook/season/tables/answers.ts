@@ -39,7 +39,7 @@ export const reuse = declareFigures({
     everyRound: result('Used again: paid in every round', money('cutting, round'), formats.each, {
       note: 'Medium of the round, hormone, the cutting, labour, bench',
     }),
-    firstRound: result('Used again: paid in the first round', money('cutting'), formats.each, {
+    firstRound: result('Used again: paid in the first round', money('cutting, round'), formats.each, {
       note: 'What the container costs over the places used, and the line above. The first use is not washed',
     }),
     laterRound: result('Used again: paid in each later round', money('cutting, round'), formats.each, {

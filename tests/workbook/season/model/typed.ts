@@ -2,7 +2,7 @@
 import type { CellContent } from '../../../../src/workbook/book'
 import type { Figures } from '../../../../src/workbook/season/table/figures'
 import type { Table } from '../../../../src/workbook/season/table/table'
-import type { Fraction} from '../fraction';
+import type { Fraction } from '../fraction'
 import { fraction } from '../fraction'
 
 /** An exact figure, one that only a long sum in doubles can tell, or a text; '' is a cell that shows nothing. */
