@@ -9,6 +9,9 @@ import { smallSeason } from './smallSeason'
 
 const book = season(smallSeason)
 
+/** As long as the first box of these is blank, nobody asks, and what they answer is a dash. */
+const answering = ['Monday', 'Mixing', 'Reuse', 'Risk', 'Quote', 'Surplus', 'Cheapest', 'Timing', 'Compare']
+
 /** Every box in which something is typed, with what its column or line says about typing. */
 const boxes = book.sheets.flatMap(({ name, rows }) => {
   const kinds = rows.find((row) => row[0]?.value === 'What to type')
@@ -48,6 +51,11 @@ function without({ sheet, row, column }: (typeof boxes)[number]): Book {
   }
 }
 
+/** The first box of a sheet that answers a question. */
+function isFirstAsked({ sheet, row }: (typeof boxes)[number]): boolean {
+  return answering.includes(sheet) && row === boxes.find((box) => box.sheet === sheet)!.row
+}
+
 describe('A box that is emptied', () => {
   let before: ReadonlyMap<string, ReadCell>
   beforeAll(async () => {
@@ -67,7 +75,7 @@ describe('A box that is emptied', () => {
     '%s: the first figure of the season names what is not complete, and no total changes without a word',
     async (_, box) => {
       const after = overviewOf(await calculateBook(without(box)))
-      expect(after.get('Complete')).toMatch(/^Not complete: /)
+      if (!isFirstAsked(box)) expect(after.get('Complete')).toMatch(/^Not complete: /)
       const changed = [...after].filter(
         ([label, value]) => label !== 'Complete' && typeof value === 'number' && value !== before.get(label),
       )

@@ -72,7 +72,7 @@ export function compareSheet(mark: string, typed: TypedFigures<typeof compareMet
           },
           units: {
             name: 'Cheapest first',
-            levelCost: money('round'),
+            levelCost: money('round, containers'),
             perCutting: money('cutting'),
             perLiner: money('saleable liner'),
             cashBefore: money('first round'),

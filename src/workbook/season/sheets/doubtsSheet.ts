@@ -25,7 +25,7 @@ export function doubtsSheet(mark: string, rows: Typed<typeof doubts>, open: numb
     figureOf(setup, 'roundsPerYear'),
   ].join(',')
   // Rounds are whole.
-  const end = (argument: string, formula: string) => `IF(${argument}="rounds",ROUND(${formula},0),${formula})`
+  const end = (argument: string, formula: string) => `IF(${argument}="rounds",MAX(1,ROUND(${formula},0)),${formula})`
   return tableSheet(
     doubts,
     {

@@ -26,6 +26,8 @@ type Method = RowOf<typeof methods>
 const figure = (key: Parameters<typeof figureOf<typeof setup>>[1]) => figureOf(setup, key)
 const ofContainer = ({ container }: Method, column: ColumnOf<typeof containers>) =>
   lookUp(containers, container, column)
+/** A blank cell that is looked up stays blank in one host and is 0 in another. */
+const orNothing = (cell: string) => `${cell}+0`
 const isBed = (r: Method) => `${ofContainer(r, 'kind')}="bed"`
 const isVessel = (r: Method) => `${ofContainer(r, 'kind')}="vessel"`
 const days = ({ weeks }: Method) => `7*${weeks}`
@@ -60,10 +62,10 @@ const results: TableSheet<typeof methods>['results'] = {
     `IF(${countOf(blends, 'name', r.medium)}>0,${lookUp(blends, r.medium, 'litre')},${lookUp(media, r.medium, 'litre')})))`,
   first: (r) => `${ofContainer(r, 'price')}+IF(${isBed(r)},${r.loose}*${r.litre},0)`,
   rounds: (r) => ofContainer(r, 'rounds'),
-  wash: (r) => ofContainer(r, 'wash'),
+  wash: (r) => orNothing(ofContainer(r, 'wash')),
   topUp: (r) => `IF(${isBed(r)},${ofContainer(r, 'topUp')}*${r.loose}*${r.litre}/${r.first},0)`,
-  broken: (r) => ofContainer(r, 'broken'),
-  endValue: (r) => ofContainer(r, 'endValue'),
+  broken: (r) => orNothing(ofContainer(r, 'broken')),
+  endValue: (r) => orNothing(ofContainer(r, 'endValue')),
   piece: (r) => `${call(reuseCost, pieceOf(r))}/${r.used}`,
   mediumCost: (r) => `IF(${isBed(r)},0,${r.loose}*${r.litre}/${r.used})`,
   labour: (r) =>

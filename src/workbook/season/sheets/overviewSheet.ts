@@ -36,7 +36,7 @@ const at = (key: FigureOf<typeof overview>) => figureOf(overview, key)
 
 /** In the order of the work: what the figures of the season rest on. */
 const needed: readonly Table[] = [containers, media, blends, components, methods, orders, batches, past, stockPlants]
-const alsoTyped: readonly Table[] = [doubts, breaks, offers, periods, review]
+const alsoTyped: readonly Table[] = [breaks, offers, periods, review]
 const answers: readonly Figures[] = [monday, mixing, compareMethods, reuse, risk, quoting, surplus, cheapest, timing]
 
 /** The first thing that is not complete, causes first. */
@@ -54,10 +54,24 @@ function completeness(): string {
       '"An error stands behind the totals: see Check in the pane"',
     ],
     ...answers.map(
-      (figures) => [`${stateOf(figures)}<>"ready"`, `"Not complete: ${figures.sheet}. "&${stateOf(figures)}`] as const,
+      (figures) =>
+        [
+          `AND(LEN(${asked(figures)})>0,${stateOf(figures)}<>"ready")`,
+          `"Not complete: ${figures.sheet}. "&${stateOf(figures)}`,
+        ] as const,
     ),
+    // Risk waits for the doubts, and they for its method.
+    [
+      `AND(LEN(${asked(risk)})>0,${notComplete(doubts)}>0)`,
+      `"Not complete: "&${notComplete(doubts)}&" on ${doubts.sheet}"`,
+    ],
   ]
   return checks.reduceRight((rest, [when, sentence]) => `IF(${when},${sentence},${rest})`, '"Every sheet is complete."')
+}
+
+/** What a sheet asks first: as long as it is blank, nobody asks, and the sheet answers with a dash. */
+function asked(figures: Figures): string {
+  return figureOf(figures, Object.keys(figures.typed)[0]!)
 }
 
 /** A figure that other sheets answer, once they are complete. */
@@ -70,9 +84,10 @@ function sumOnce(tables: readonly Table[], figure: string): string {
   return `IF(${tables.map((table) => notComplete(table)).join('+')}>0,"not complete",${figure})`
 }
 
-/** The first or the last day on which something is stuck. */
+/** The first or the last day on which something is stuck: of what is still to plan, and of the batches. */
 function dayOf(least: 'MIN' | 'MAX'): string {
-  const days = `${all(orders, 'stickDay')},${all(batches, 'day')}`
+  const planned = `IF((${all(orders, 'state')}="ready")*(${all(orders, 'pieces')}<>0),${all(orders, 'stickDay')},"")`
+  const days = `${planned},${all(batches, 'day')}`
   return `IF(COUNT(${days})=0,"–",${least}(${days}))`
 }
 
@@ -119,6 +134,7 @@ export function overviewSheet(mark: string): NamedSheet {
           ofOrders,
           `${sum(orders, 'planned')}+${sum(batches, 'cuttings')}-SUM(${rowsOf(calendar, 'toStick')})`,
         ),
+        undelivered: sumOnce(ofOrders, `${sum(orders, 'liners')}-SUM(${rowsOf(calendar, 'deliveries')})`),
         late: sumOnce(ofOrders, `${countReady(orders)}-COUNTIF(${all(orders, 'note')},"in time")`),
         short: sumOnce(ofOrders, sum(orders, 'short')),
         winner: once(compareMethods, figureOf(compareMethods, 'winner')),
@@ -131,7 +147,7 @@ export function overviewSheet(mark: string): NamedSheet {
         floor: once(quoting, figureOf(quoting, 'floor')),
         price: once(quoting, figureOf(quoting, 'price')),
         answer: once(quoting, figureOf(quoting, 'answer')),
-        variance: sumOnce([...whole, review], sum(review, 'total')),
+        variance: sumOnce([...whole, review], `IF(${countReady(review)}=0,"–",${sum(review, 'total')})`),
       },
     },
     mark,

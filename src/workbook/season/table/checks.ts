@@ -40,6 +40,8 @@ export function checksOfFigure({ heading, filling }: Column, cell: string): read
     case 'number or blank':
     case 'share or blank':
       return [[`IF(ISNUMBER(${cell}),${isOutside},LEN(${cell})>0)`, sentence]]
+    case 'any number':
+      return [[`NOT(ISNUMBER(${cell}))`, sentence]]
     case 'any number or blank':
       return [[`AND(LEN(${cell})>0,NOT(ISNUMBER(${cell})))`, sentence]]
     default:

@@ -56,6 +56,12 @@ export const signedFigure = (
   filling: 'any number or blank',
 })
 
+/** A figure that must be typed, and may be less than nothing. */
+export const anyFigure = (heading: string, unit: Unit, format: string, more: More = {}): Column => ({
+  ...figure(heading, unit, format, { allowed: { from: -1e9, sentence: 'Type a number.' }, ...more }),
+  filling: 'any number',
+})
+
 /** One of a few words. */
 export const choiceOf = (heading: string, words: Words, more: More = {}): Column => ({
   ...text(heading, '', more),

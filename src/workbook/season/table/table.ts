@@ -14,6 +14,7 @@ export type Filling =
   | 'text'
   | 'number or blank'
   | 'share or blank'
+  | 'any number'
   | 'any number or blank'
   | 'text or blank'
   | 'calculated'

@@ -163,7 +163,9 @@ export const quoting = declareFigures({
     markup: result('That is a markup of', 'share of the cost', formats.share),
     reached: result('Price break that applies', 'liners', formats.count, { note: '0 where the order reaches none' }),
     listed: result('List price at that quantity', money('liner'), formats.price),
-    lessened: result('Price after discount', money('liner'), formats.price),
+    lessened: result('Price after discount', money('liner'), formats.price, {
+      note: 'Rounded up to the multiple above',
+    }),
     orderFloor: result('Floor of this order', money('liner'), formats.each, {
       note: 'Includes its share of the fixed cost',
     }),
@@ -171,7 +173,9 @@ export const quoting = declareFigures({
     moneyLeft: result('Margin on the whole order', money(), formats.price, {
       note: 'For selling, the office and profit',
     }),
-    leastPrice: result('Least price', money('liner'), formats.price, { note: 'The floor at the least margin' }),
+    leastPrice: result('Least price', money('liner'), formats.price, {
+      note: 'The floor at the least margin, rounded up to the multiple above',
+    }),
     largestDiscount: result('Largest discount', 'share of the price', formats.share),
     answer: result('Answer', '', undefined),
   },
@@ -203,7 +207,7 @@ export const cheapest = declareFigures({
   typed: { medium: oneOf('Medium', media) },
   results: {
     needed: result('Needed', 'L loose', formats.litres, { note: 'Media: with waste, less the stock' }),
-    listed: result('One pack of the price list', money(), formats.price, { note: 'Media: what its row costs' }),
+    listed: result('By the price list', money(), formats.price, { note: 'Media: what its row costs' }),
     planned: result('The order below', money(), formats.price),
     saved: result('Saved by the order below', money(), formats.price, {
       note: 'Media goes by the price list all the same',
@@ -259,6 +263,9 @@ export const overview = declareFigures({
     firstFull: result('The first of them', '', undefined, { note: 'Calendar' }),
     outside: result('Cuttings outside the calendar', 'cuttings', formats.count, {
       note: 'Must be 0: else some are stuck before the season begins, or after the weeks of Calendar',
+    }),
+    undelivered: result('Liners delivered outside the calendar', 'liners', formats.count, {
+      note: '0 where every delivery lies within the weeks of Calendar',
     }),
     late: result('Lines not in time', 'lines', formats.count, {
       note: 'Orders: to be stuck before the season begins, or lead time shorter than rooting',

@@ -14,7 +14,7 @@ const columns = {
   ground: result('Ground taken', 'm2', formats.litres, { width: 16 }),
   groundThere: result('Ground there is', 'm2', formats.litres),
   groundLeft: result('Ground left', 'm2', formats.litres),
-  hours: result('Work', 'hours', formats.litres),
+  hours: result('Work', 'hours', formats.litres, { note: 'Setting out and sticking only.' }),
   hoursThere: result('Hours there are', 'hours', formats.litres),
   hoursLeft: result('Hours left', 'hours', formats.litres),
   deliveries: result('To deliver', 'liners', formats.count),

@@ -43,7 +43,7 @@ export const orders = declareTable({
     cuttings: result('To stick', 'cuttings', formats.count),
     batched: result('In batches', 'cuttings', formats.count, { note: 'What stands on Batches for this line.' }),
     planned: result('Still to plan', 'cuttings', formats.count, {
-      note: 'Stuck on the day beside, as long as no batch is written down.',
+      note: 'What no batch holds yet; stuck on the day beside.',
     }),
     pieces: result('Containers', 'pieces', formats.count, {
       note: 'For what is still to plan; each line starts a new one.',
@@ -52,9 +52,9 @@ export const orders = declareTable({
     chance: result('Chance of enough', 'chance', formats.share, {
       note: 'With what grows by now and what is still to plan.',
     }),
-    short: result('Short by', 'liners', formats.count, { note: 'Ordered less expected, where that is more.' }),
+    short: result('Short by', 'liners', formats.count, { note: 'Ordered less expected, in whole liners.' }),
     again: result('Stick again', 'cuttings', formats.count, {
-      note: 'To reach the confidence with the batches as counted. 0 without batches.',
+      note: 'To reach the confidence with the batches as counted, beyond what is still to plan. 0 without batches.',
     }),
     againBy: result('Stick again by', 'year-month-day', formats.day, {
       width: 14,

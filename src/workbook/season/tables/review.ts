@@ -1,5 +1,5 @@
 import { formats } from '../cells'
-import { choiceOf, figure, money, result, signedFigure, text } from '../table/column'
+import { choiceOf, figure, money, result, anyFigure, text } from '../table/column'
 import { declareTable } from '../table/table'
 
 export const reviewed = { name: 'ReviewedKinds', words: ['medium', 'container', 'cuttings', 'work'] } as const
@@ -17,10 +17,12 @@ export const review = declareTable({
     }),
     kind: choiceOf('Kind', reviewed),
     actualQuantity: figure('Actual quantity', 'packs, pieces, cuttings, hours', formats.measure),
-    actualPrice: signedFigure('Actual price', money('unit'), formats.each, '0'),
+    actualPrice: anyFigure('Actual price', money('unit'), formats.each),
   },
   results: {
-    standardQuantity: result('Standard quantity', 'packs, pieces, cuttings, hours', formats.measure),
+    standardQuantity: result('Standard quantity', 'packs, pieces, cuttings, hours', formats.measure, {
+      note: 'A medium: whole packs used, those in stock included. A container: pieces to buy, after those on hand.',
+    }),
     standardPrice: result('Standard price', money('unit'), formats.each),
     standard: result('Standard', money(), formats.price),
     actual: result('Actual', money(), formats.price),

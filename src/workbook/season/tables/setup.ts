@@ -42,7 +42,7 @@ export const setup = declareFigures({
     groundRate: figure('Rate for ground', money('m2 and week'), formats.price, {
       note: 'The same for a bed on the ground, without heated benches',
     }),
-    benchUse: figure('Bench area that is used', 'share', formats.share, {
+    benchUse: figure('Bench and ground that is used', 'share', formats.share, {
       note: 'What stands full on average; the rest is paid for too, by what stands there',
     }),
     confidence: openFigure(
