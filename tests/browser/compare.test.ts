@@ -86,11 +86,11 @@ describe('the charts of the demo season', () => {
           .getByRole('list', { name: 'Key' })
           .locator('li')
           .evaluateAll((lines) => lines.map(({ textContent }) => textContent?.split(':')[0])),
-      ).toEqual(['Medium', 'Reuse', 'Other costs', 'Losses'])
+      ).toEqual(['Medium', 'Reuse', 'Bench', 'Labour', 'Other costs', 'Losses'])
       expect(await ways.locator('p').first().textContent()).not.toContain('does not tell them apart')
       const drawn = await ways.locator('pattern').evaluateAll((patterns) => patterns.map(({ innerHTML }) => innerHTML))
       expect(new Set(drawn).size).toBe(6)
-      // Each bar with its own outline, none of them empty: all six ways cost medium, bench, labour and losses.
+      // Each bar with its own outline, none of them empty: all methods cost medium, bench, labour and losses.
       const bars = await ways
         .getByRole('img')
         .locator('svg')
@@ -116,7 +116,7 @@ describe('the charts of the demo season', () => {
       'losses',
       'per saleable liner',
     ])
-    expect(ways).toHaveLength(6)
+    expect(ways).toHaveLength(7)
     await showAsTable(page, titles[1]!)
     const swings = await showAsTable(page, titles[2]!)
     const odds = await showAsTable(page, titles[3]!)

@@ -6,7 +6,7 @@ import type { BrowserContextOptions, Page } from 'playwright-core'
 import { expect, it } from 'vitest'
 import type { CellPlace } from '../../src/workbook/port'
 import { browserWindows } from './browserWindows'
-import { above, beside, goTo, inRow, named, numberAt, selectedCell, shown, shownAt, typeInto } from './seasonPlaces'
+import { above, beside, goTo, inRow, named, numberAt, selectedCell, shown, typeInto } from './seasonPlaces'
 
 const pages = browserWindows()
 
@@ -62,7 +62,8 @@ it('With the decimal comma 6.500 liners are six and a half thousand, as whoever 
 
 it('Order lines that are pasted one column too far to the right are not added up: their rows say so, and one undo brings the formulas back.', async () => {
   const page = await open()
-  const place = ofFreeRow('Customer')
+  const line = ofFreeRow('Line')
+  const place = { ...line, address: line.address.replace('B', 'C') }
   await paste(page, place, '201\tAcre\tFuchsia\t1000\t2026-05-04\tPremix in thin trays\t7\t90%\t95%\t96%\t90%\t3%')
   await expectShown(page, ofFreeRow('State'), 'Line: type text')
   await expectShown(page, liners, 'not complete')

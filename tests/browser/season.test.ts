@@ -2,6 +2,7 @@
 import type { Locator, Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
 import { demoSeason } from '../../src/workbook/season/demoSeason'
+import { selectedCell, shown } from './seasonPlaces'
 import { beginEmptyWorkbook } from './beginEmptyWorkbook'
 import { expectNothingTooWide } from './expectNothingTooWide'
 import { expectNoViolationsInAnyLook } from './expectNoViolations'
@@ -66,4 +67,32 @@ it('A season that is there already is not built over, the pane lists what is tak
       /^The workbook already holds the sheet Season, the sheet Calendar, .* and \d+ more, and nothing of yours is overwritten/,
     )
     .waitFor()
+})
+
+it('After an empty season the sheet Setup is shown, and rows that are added stand within the names that total the order book.', async () => {
+  const page = await openSeason()
+  await pressUntilFocused(page, 'Tab', button(page, 'Build an empty season'))
+  await page.keyboard.press('Enter')
+  await pressUntilFocused(page, 'Tab', button(page, `Add these ${sheets.length} sheets`))
+  await page.keyboard.press('Enter')
+  await page.getByText(`Added ${sheets.length} sheets.`).waitFor()
+  const line = page.getByRole('status', { name: 'Selected cell', includeHidden: true })
+  await expect.poll(() => line.textContent()).toMatch(/^Setup, A1: Setup$/)
+
+  await page.getByLabel('Rows', { exact: true }).fill('3')
+  await button(page, 'Add rows').click()
+  const ready = page.getByText(/^The rows are ready, the first at B\d+ on Orders: type into their boxes\.$/)
+  await ready.waitFor()
+  const first = Number(/B(\d+)/.exec((await ready.textContent())!)![1])
+  // Each new row has its own state, as the one above it has.
+  await page.setViewportSize({ width: 1440, height: 900 })
+  const box = page.locator('.sheet [data-u-comp="defined-name"] input')
+  for (const row of [first, first + 2]) {
+    await box.fill(`A${row}`)
+    await box.press('Enter')
+    await expect
+      .poll(() => selectedCell(page).textContent())
+      .toMatch(new RegExp(`^Orders, A${row}: =IF\\(COUNTA\\(\\$B${row}:`))
+    expect(await shown(page)).toBe('')
+  }
 })

@@ -6,7 +6,7 @@ import { beginEmptyWorkbook } from './beginEmptyWorkbook'
 import { browserWindows } from './browserWindows'
 import { downloaded } from './downloaded'
 import { expectNoViolationsInAnyLook } from './expectNoViolations'
-import { beside, goTo, named, numberAt, selectedCell, shownAt, typeInto } from './seasonPlaces'
+import { beside, goTo, inRow, named, numberAt, selectedCell, shownAt, typeInto } from './seasonPlaces'
 
 const wide = { width: 1440, height: 900 }
 const narrow = { width: 320, height: 640 }
@@ -96,7 +96,7 @@ describe('the workbench', () => {
       .waitFor()
 
     // In the season the row itself says it, and what follows from it waits.
-    const strike = named('OrderStrike')
+    const strike = inRow('Orders', '101', 'Strike')
     await typeInto(page, strike, 'much')
     expect(await shownAt(page, named('OrderState'))).toBe('Strike: type share or blank')
     expect(await shownAt(page, cuttings)).toBe('')

@@ -55,7 +55,8 @@ export function changesOf({ startDays, weeksHeld, amounts, turnroundWeeks }: Sta
 
 /** Each start in weeks, for the plain formulas: from its first week until it is free again. */
 export const plainStays =
-  'heldEach, TOCOL(weeksHeld, 1), amountEach, TOCOL(amounts, 1), startWeek, INT((TOCOL(startDays, 1) - 2) / 7), ' +
+  'heldEach, FILTER(TOCOL(weeksHeld), LEN(TOCOL(weeksHeld)) > 0), amountEach, FILTER(TOCOL(amounts), LEN(TOCOL(amounts)) > 0), ' +
+  'startWeek, INT((FILTER(TOCOL(startDays), LEN(TOCOL(startDays)) > 0) - 2) / 7), ' +
   'freeWeek, startWeek + IF(heldEach > 0, ROUNDUP(heldEach + turnroundWeeks, 0), 0)'
 
 export const standingIn = (week: string) => `SUM((startWeek <= ${week}) * (freeWeek > ${week}) * amountEach)`

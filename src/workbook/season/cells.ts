@@ -27,6 +27,9 @@ export const formats = {
   mixed: '#,##0.0###_)',
 } as const
 
+/** The rows above a table stay in sight, but for those that would fill more than a third of a small window. */
+export const frozen = (above: number): number => (above > 8 ? 0 : above)
+
 export const title = (value: string): Cell => ({ value, look: 'title' })
 export const text = (value: string): Cell => ({ value, look: 'text' })
 export const heading = (value: string): Cell => ({ value, look: 'heading' })

@@ -5,7 +5,7 @@ import { money } from '../table/column'
 import { figureOf, type FigureOf } from '../table/figures'
 import { figuresSheet, whenReady, type TypedFigures } from '../table/figuresSheet'
 import { fromSpilled, spilled, spilledColumn } from '../table/spilled'
-import { all, countOf, lookUp, notComplete, onlyWhere, type ColumnOf } from '../table/table'
+import { all, filtered, countOf, lookUp, notComplete, onlyWhere, type ColumnOf } from '../table/table'
 import { cheapest } from '../tables/answers'
 import { media } from '../tables/media'
 import { offers } from '../tables/offers'
@@ -68,8 +68,11 @@ export function cheapestSheet(mark: string, typed: TypedFigures<typeof cheapest>
   )
 }
 
-/** IF makes 0 of a blank cell, which is a limit of none rather than no limit. */
+/** A blank cell stays blank, where FILTER would make 0 of it: a limit of none rather than no limit. */
 function blankAsBlank(column: 'breakFrom' | 'breakPrice' | 'available' | 'multiple'): string {
   const cells = all(offers, column)
-  return `IF(ISNUMBER(${cells}),${offered(column)},"")`
+  return filtered(
+    `IF(ISNUMBER(${cells}),${cells},"")`,
+    `(${all(offers, 'medium')}=${at('medium')})*(${all(offers, 'state')}="ready")`,
+  )
 }

@@ -5,7 +5,7 @@ import { money } from '../table/column'
 import { figureOf } from '../table/figures'
 import { figuresSheet, whenReady, type TypedFigures } from '../table/figuresSheet'
 import { fromSpilled, spilled, spilledColumn } from '../table/spilled'
-import { all, onlyReady, type ColumnOf, countReady, notComplete } from '../table/table'
+import { all, filtered, onlyReady, type ColumnOf, countReady, notComplete } from '../table/table'
 import { compareMethods } from '../tables/answers'
 import { methods } from '../tables/methods'
 import { setup } from '../tables/setup'
@@ -18,15 +18,16 @@ const inTable = (key: Key, row: 1 | 2) => fromSpilled(table, `INDEX(${spilledCol
 
 /** A column of Methods for the rows that are complete, of one container or of as many cuttings as are compared. */
 const ready = (column: ColumnOf<typeof methods>) => onlyReady(methods, column)
+const isReady = `${all(methods, 'state')}="ready"`
 const scaled = (column: ColumnOf<typeof methods>) =>
-  `IF(${all(methods, 'state')}="ready",${all(methods, column)}/${all(methods, 'used')}*${figureOf(compareMethods, 'cuttings')},"")`
+  filtered(`${all(methods, column)}/${all(methods, 'used')}*${figureOf(compareMethods, 'cuttings')}`, isReady)
 
 /** What COMPARE is given: a round of as many cuttings for every method. */
 const given = {
   names: ready('name'),
   firstCosts: scaled('first'),
   rounds: ready('rounds'),
-  cuttingsPerRound: `IF(${all(methods, 'state')}="ready",${figureOf(compareMethods, 'cuttings')},"")`,
+  cuttingsPerRound: filtered(`IF(${isReady},${figureOf(compareMethods, 'cuttings')},"")`, isReady),
   yields: ready('rate'),
   washCosts: scaled('wash'),
   topUpShares: ready('topUp'),

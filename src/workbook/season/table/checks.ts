@@ -31,7 +31,7 @@ export function checksOfFigure({ heading, filling }: Column, cell: string): read
   const isOutside = filling.startsWith('share') ? `OR(${cell}<0,${cell}>1)` : `${cell}<0`
   switch (filling) {
     case 'text':
-      return [[`LEN(${cell})=0`, sentence], isPadded(heading, cell)]
+      return [[`LEN(${cell})=0`, sentence], isPadded(heading, cell), isPattern(heading, cell)]
     case 'text or blank':
       return [isPadded(heading, cell)]
     case 'number':
@@ -52,4 +52,13 @@ export function checksOfFigure({ heading, filling }: Column, cell: string): read
 /** Such a name looks like that of another row and is none. */
 function isPadded(heading: string, cell: string): Check {
   return [`LEN(TRIM(CLEAN(${cell})))<LEN(${cell})`, `"${heading}: a space or a line break too many"`]
+}
+
+/** Formulas that look a name up would read these signs as a pattern or a comparison, and find other rows. */
+function isPattern(heading: string, cell: string): Check {
+  const signs = `SUMPRODUCT(--ISNUMBER(FIND({"*","?","~"},${cell})))>0`
+  return [
+    `OR(${signs},ISNUMBER(FIND(LEFT(${cell}),"<>=")))`,
+    `"${heading}: without * ? ~, and without < > = at its start"`,
+  ]
 }

@@ -1,7 +1,7 @@
 /** Lays single figures out as a sheet, one below the other, each with its unit and what it means; below them tables. */
 import { absoluteAddress } from '../../../formula/address'
 import type { CellContent, DefinedName } from '../../book'
-import { caution, headings, result, text, title, type NamedSheet, type Row } from '../cells'
+import { caution, frozen, headings, result, text, title, type NamedSheet, type Row } from '../cells'
 import { checksOfEntry, checksOfFigure, firstOf, type Check } from './checks'
 import { resultCell, typedCell } from './cellOf'
 import { figureOf, stateOf, type FigureOf, type Figures } from './figures'
@@ -50,7 +50,7 @@ export function figuresSheet<F extends Figures>(
   const headed = (sections ?? {}) as Readonly<Partial<Record<string, string>>>
   const made = results as Readonly<Record<string, string>>
   const given = typed as Readonly<Partial<Record<string, CellContent>>>
-  const frozenRows = rows.length + 1
+  const frozenRows = frozen(rows.length + 1)
   rows.push(begin('Figure'))
   for (const [key, column] of [...Object.entries(figures.typed), ...Object.entries(figures.results)]) {
     if (headed[key] !== undefined) rows.push([], begin(headed[key]))

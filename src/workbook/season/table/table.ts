@@ -86,14 +86,19 @@ export function sumWhere<T extends Table>(table: T, column: ColumnOf<T>, where: 
   return `SUMIF(${all(table, where)},${is},${all(table, column)})`
 }
 
-/** A column of the rows that are complete and hold this value in another one, with nothing in the others. */
+/** A column of the rows that are complete and hold this value in another one; one empty text where there are none. */
 export function onlyWhere<T extends Table>(table: T, column: ColumnOf<T>, where: ColumnOf<T>, is: string): string {
-  return `IF((${all(table, where)}=${is})*(${all(table, 'state')}="ready"),${all(table, column)},"")`
+  return filtered(all(table, column), `(${all(table, where)}=${is})*(${all(table, 'state')}="ready")`)
 }
 
-/** A column of the rows that are complete. */
+/** A column of the rows that are complete, or a formula over columns; one empty text where there are none. */
 export function onlyReady<T extends Table>(table: T, column: ColumnOf<T>): string {
-  return `IF(${all(table, 'state')}="ready",${all(table, column)},"")`
+  return filtered(all(table, column), `${all(table, 'state')}="ready"`)
+}
+
+/** Of a formula over whole columns the rows for which a condition over whole columns holds. */
+export function filtered(columns: string, when: string): string {
+  return `FILTER(${columns},${when},"")`
 }
 
 /** How many rows are complete. */

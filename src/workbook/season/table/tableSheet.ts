@@ -1,7 +1,7 @@
 /** Lays a declared table out as a sheet: what it is about, its totals, its headings, and below them nothing but rows. */
 import { absoluteAddress, addressOf } from '../../../formula/address'
 import type { CellContent, DefinedName } from '../../book'
-import { caution, formats, heading, result, text, title, total, type NamedSheet, type Row } from '../cells'
+import { caution, formats, frozen, heading, result, text, title, total, type NamedSheet, type Row } from '../cells'
 import { checksOfEntry, checksOfFigure, firstOf, type Check } from './checks'
 import { resultCell, typedCell } from './cellOf'
 import { all, countOf, notComplete, totalOf, type Column, type ColumnOf, type RowOf, type Table } from './table'
@@ -53,7 +53,7 @@ export function tableSheet<T extends Table>(
     sheet: {
       name: table.sheet,
       widths: [22, ...keys.map((key) => columns[key]!.width ?? Math.max(10, columns[key]!.heading.length + 2))],
-      frozenRows: place.first,
+      frozenRows: frozen(place.first),
       frozenColumns: 2,
       rows: [...above, ...headingsOf(table, written.totals ?? []), ...body],
       tables: [
