@@ -9,7 +9,7 @@ import { lastRowOf } from '../../src/workbook/season/growing'
 import { orders } from '../../src/workbook/season/tables/orders'
 import { portContract, type Scene } from '../contract/portContract'
 import { type GridPage, openGridPage } from './gridPage'
-import { named } from './seasonPlaces'
+import { inRow } from './seasonPlaces'
 
 let workbench: Scene
 /** Presses a key where the keyboard is: in the grid. */
@@ -156,20 +156,20 @@ test('A line that is added to the order book of the season is counted on all she
   const place = lastRowOf(orders, (await port.read()).names)!
   await port.insertRow(place)
   const row = Number(place.address.slice(1))
-  for (const [name, formula] of Object.entries({
+  for (const [heading, formula] of Object.entries({
     Line: '="201"',
     Species: '="Rubus"',
-    Liners: '=9000',
+    Ordered: '=9000',
     Delivery: '=DATE(2026,6,15)',
     Method: '="Premix in thin trays"',
-    Weeks: '=8',
+    'Lead time': '=8',
     Strike: '=0.9',
-    PottingOn: '=0.95',
-    Grading: '=0.9',
+    'Potting on': '=0.95',
+    'Passes grading': '=0.9',
   }))
     await port.putFormula(formula, {
       sheet: orders.sheet,
-      address: named(`Order${name}`).address.replace(/\d+/, String(row)),
+      address: inRow('Orders', '101', heading).address.replace(/\d+/, String(row)),
     })
   expect(await total('OrderLiners')).toBe(before.liners + 9000)
   // On average 9000 / (0.9 x 0.95 x 0.9) = 11695.9; the confidence of Setup, 80 %, asks for a little more.

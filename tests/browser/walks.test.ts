@@ -201,7 +201,7 @@ it('Sales sees what 8 % off 12,000 liners leaves, finds how far it can go, and w
   await expectFigure(page, 'Quote', 'Discount asked for', '8%')
   await expectFigure(page, 'Quote', 'Price break that applies', '5,000')
   await expectFigure(page, 'Quote', 'List price at that quantity', '0.50')
-  await goToTop(page, beside('Quote', 'Discount asked for'))
+  await goToTop(page, beside('Quote', 'Fixed cost per order'))
   await picture(page, 'guide/order', sheetPart(1080, 690))
 
   const upToCents = (price: number) => Math.ceil(price * 100 - 1e-9) / 100
@@ -345,7 +345,7 @@ it('The grower reads on Monday what to stick and to mix and what stands, and cou
   expect(Math.round((6800 - 8500 * 0.88) * 0.96 * 0.95)).toBe(-620)
   await expectRow(page, 'Orders', '111', 'Chance of enough', '74.3%')
   await expectRow(page, 'Orders', '111', 'Stick again', '511')
-  await goTo(page, { sheet: 'Batches', address: 'A1' })
+  await goTo(page, inRow('Batches', '111 a', 'Line'))
   await picture(page, 'guide/batches', sheetPart(1080, 420))
 })
 

@@ -6,7 +6,7 @@ import { beginEmptyWorkbook } from './beginEmptyWorkbook'
 import { browserWindows } from './browserWindows'
 import { downloaded } from './downloaded'
 import { expectNoViolationsInAnyLook } from './expectNoViolations'
-import { beside, goTo, inRow, named, numberAt, selectedCell, shownAt, typeInto } from './seasonPlaces'
+import { beside, goTo, inRow, named, names, numberAt, selectedCell, shownAt, typeInto } from './seasonPlaces'
 
 const wide = { width: 1440, height: 900 }
 const narrow = { width: 320, height: 640 }
@@ -150,7 +150,7 @@ describe('the workbench', () => {
   it('jumps by a name that is typed or chosen, tells the cell that it reached, and leaves no list of names over the cells', async () => {
     const page = await openWorkbench(wide)
     const box = page.locator('.sheet [data-u-comp="defined-name"] input')
-    const listed = page.getByText('SetupBenchRate', { exact: true })
+    const listed = page.getByText(names[0]!.name, { exact: true })
     await box.click()
     await page.keyboard.type('OrderLiners')
     await press(page, 'Enter')
@@ -165,8 +165,8 @@ describe('the workbench', () => {
     expect(await atPlace(page, liners)).toMatch(/: 700$/)
 
     await page.locator('.sheet [data-u-comp="defined-name"] a').click()
-    await page.getByText('SetupWage', { exact: true }).click()
-    await atPlace(page, named('SetupWage'))
+    await page.getByText(names[0]!.name, { exact: true }).click()
+    await atPlace(page, named(names[0]!.name))
     await expect.poll(() => listed.count()).toBe(0)
   })
 
