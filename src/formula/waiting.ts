@@ -12,13 +12,15 @@ export function waitedFor(formula: string): string {
     .join('')}`
 }
 
-/** The same of its tokens: an IF of which one branch is a text, as long as there is one. */
+/** The same of its tokens: an IF of which one branch is a text, or a FILTER with a text for nothing, as long as there is one. */
 export function waitedForIn(tokens: readonly Token[]): readonly Token[] {
   const [first, second] = tokens
-  if (first?.type !== tokenTypes.FUNCTION || first.value.toUpperCase() !== 'IF' || second?.value !== '(') return tokens
+  const called = first?.type === tokenTypes.FUNCTION ? first.value.toUpperCase() : ''
+  if (!['IF', 'FILTER'].includes(called) || second?.value !== '(') return tokens
   const { args, end } = argumentsFrom(tokens, 1)
   const [, yes, no] = args
   if (end !== tokens.length - 1 || args.length !== 3) return tokens
+  if (called === 'FILTER') return isText(no!) ? waitedForIn(args[0]!) : tokens
   if (isText(no!)) return waitedForIn(yes!)
   return isText(yes!) ? waitedForIn(no!) : tokens
 }

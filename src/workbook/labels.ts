@@ -133,7 +133,10 @@ function unitOfRow(texts: SheetTexts, row: number, column: number, headings: num
     at -= 1
   const place = unitColumn(texts, at)
   const isOfFigures = place !== column && texts.cellsOf(row).some((cell) => cell.column < column)
-  return place === undefined || !isOfFigures ? undefined : texts.textAt(row, place)
+  if (place === undefined || !isOfFigures) return undefined
+  // A formula may make it of the currency.
+  const unit = texts.cellAt(row, place)?.value
+  return texts.textAt(row, place) ?? (typeof unit === 'string' && unit.trim() !== '' ? unit.trim() : undefined)
 }
 
 function unitColumn({ cellsOf, textAt }: SheetTexts, row: number): number | undefined {

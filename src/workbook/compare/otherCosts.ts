@@ -56,14 +56,20 @@ function termsOfWays(cell: ChartedCell, book: OpenBook, names: NamedRanges): rea
   const index =
     cell.id === compare.id ? placeOf(compare, 'otherCostsPerCutting') : placeOf(rootingCost, 'otherCostPerCutting')
   const { formula = '' } = cellAt(book, cell.sheet, cell.row, cell.column) ?? {}
-  const written = waitedFor(`=${onlyCall(formula, cell.id)?.[index] ?? ''}`).slice(1)
+  const given = onlyCall(formula, cell.id)?.[index] ?? ''
+  const written = waitedFor(`=${given}`).slice(1)
   const [reference, ...more] = rangesRead(`=${written}`, cell.sheet, names)
   if (cell.id !== compare.id) {
     const added = addedIn(written, cell.sheet, book, names)
     return [foundIn(added, book, names, added.length === 1 ? 0 : 1)]
   }
   if (reference === undefined || more.length > 0 || addedReferences(`=${written}`)?.length !== 1) return []
-  const places = placesIn(reference)
+  const all = placesIn(reference)
+  // What a filter leaves out is no way either.
+  const isFiltered = /^FILTER\(/i.test(given)
+  const places = isFiltered
+    ? all.filter(({ sheet, row, column }) => typeof cellAt(book, sheet, row, column)?.value === 'number')
+    : all
   return waysGiven(cell).map((place) => foundIn(places.slice(place, place + 1), book, names))
 }
 

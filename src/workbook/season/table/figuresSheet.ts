@@ -66,10 +66,11 @@ export function figuresSheet<F extends Figures>(
   }
   if (tables.length > 0) rows.push([])
   const below = sideBySide(tables, figures.sheet, rows.length)
+  const widest = Math.max(...below.rows.map((row) => row.length), 0)
   return {
     sheet: {
       name: figures.sheet,
-      widths: [40, 24, 24, 22, 22, 22, 22, 22, 22, 22],
+      widths: [40, 24, 24, ...Array.from({ length: Math.max(7, widest - 3) }, () => 22)],
       frozenRows,
       frozenColumns: 1,
       rows: [...rows, ...below.rows],
