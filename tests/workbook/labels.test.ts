@@ -164,8 +164,8 @@ describe.each([
   it('are called by no text that only the result of a formula shows, but a heading with the currency', () => {
     const typedOn = new Map(
       season.sheets.map(({ name, rows }) => {
-        const ofCurrency = [...sheetIn(open, name).cells.values()].filter(
-          ({ isHeading, formula }) => isHeading && /^=SetupCurrency(&"[^"]*")?$/.test(formula),
+        const ofCurrency = [...sheetIn(open, name).cells.values()].filter(({ formula }) =>
+          /^=SetupCurrency(&"[^"]*")?$/.test(formula),
         )
         return [name, new Set([...rows.flat().map((one) => one?.value), ...ofCurrency.map(({ value }) => value)])]
       }),

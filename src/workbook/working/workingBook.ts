@@ -5,6 +5,7 @@ import { callArguments } from '../../formula/callArguments'
 import { addressOf, blockAddress, blockOf } from '../../formula/address'
 import { quotedSheet } from '../../formula/reference'
 import { fromOtherSheet } from '../../formula/fromOtherSheet'
+import { waitedFor } from '../../formula/waiting'
 import type { PlainCell } from '../../derived/plainCell'
 import type { Working } from '../../derived/working'
 import { frame } from '../../wording/en/frame'
@@ -142,14 +143,14 @@ function recalculation(cell: WorkedCell, place: string, above: number): readonly
   ]
 }
 
-/** Where the whole cell is one call, the check of its answer can be live too: it calls the answer by the name of the result. */
+/** Where the whole cell is one call, or waits for one, the check of its answer can be live too: it calls the answer by the name of the result. */
 function withoutPlain(
   { id, reason, check }: { readonly id: string; readonly reason?: string; readonly check?: string },
   { formula, sheet, calls }: WorkedCell,
   answer: string,
 ): readonly Row[] {
   const definition = calls.find((call) => call.definition.id === id)?.definition
-  const isWhole = definition !== undefined && callArguments(formula, id) !== undefined
+  const isWhole = definition !== undefined && callArguments(waitedFor(formula), id) !== undefined
   return [
     [text(words.noPlainFormula(id)), text(reason ?? pane.unreadArgument)],
     ...(check === undefined ? [] : [[{ value: words.check }, text(check)]]),

@@ -61,7 +61,7 @@ export function overviewOf(data: SeasonData, sheets: Sheets) {
     ),
     late: fraction(orders.filter(({ isLate }) => isLate).length),
     short: sum(orders.map(({ shown }) => shown.short)),
-    variance: sum(sheets.variances),
+    variance: sheets.variances.length === 0 ? '–' : sum(sheets.variances),
   } satisfies Pick<FiguresOf<typeof overview>, Own>
 }
 
