@@ -374,7 +374,7 @@ describe('the check of the workbook', () => {
     }
     await click(tab('Check'))
     expect(text()).toContain('1 error, 1 warning.')
-    expect(text()).toMatch(/B1 on Prices.*Error.*divides by 0.*B2 on Prices.*Doubt.*markup of 100 %/)
+    expect(text()).toMatch(/B1 on Prices.*Error.*divides by 0.*B2 on Prices.*Warning.*markup of 100 %/)
     await click(buttons('B2 on Prices')[0])
     expect(await port.selectedCell()).toMatchObject({ sheet: 'Prices', address: 'B2' })
   })

@@ -8,7 +8,12 @@ import { german } from '../../src/wording/de/words'
 import { english } from '../../src/wording/en/words'
 
 /** The same word in both languages, a unit that is translated where it is shown, or a name of the program. */
-const same = new Set(['frame.sections.Name', 'compare.perLiner'])
+const same = new Set([
+  'frame.sections.Name',
+  'compare.perLiner',
+  'season.weeks.units.bench',
+  'season.weeks.units.ground',
+])
 
 function texts(words: object, path = ''): readonly (readonly [path: string, text: string])[] {
   return Object.entries(words).flatMap(([key, value]: [string, unknown]) => {

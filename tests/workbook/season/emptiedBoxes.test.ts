@@ -23,7 +23,7 @@ const boxes = book.sheets.flatMap(({ name, rows }) => {
               sheet: name,
               row,
               column,
-              kind: String((kinds ?? [...cells.slice(0, 1), , , cells[3]])[kinds ? column : 3]?.value),
+              kind: String((kinds === undefined ? cells[3] : kinds[column])?.value),
             },
           ]
         : [],

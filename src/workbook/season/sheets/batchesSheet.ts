@@ -1,7 +1,7 @@
 import { trays } from '../../../functions/counting/trays'
 import type { NamedSheet } from '../cells'
+import { standingResults } from './standingResults'
 import { call } from '../table/call'
-import { mondayOf } from '../table/mondayOf'
 import { lookUp, type ColumnOf, type RowOf } from '../table/table'
 import { tableSheet, type Typed } from '../table/tableSheet'
 import { batches } from '../tables/batches'
@@ -48,20 +48,13 @@ export function batchesSheet(mark: string, rows: Typed<typeof batches>, open: nu
         expected: (r) => `${r.alive}*${r.rateLeft}`,
         asPlanned: (r) => `${r.cuttings}*${ofLine(r, 'rate')}`,
         difference: (r) => `${r.expected}-${r.asPlanned}`,
-        container: (r) => ofMethod(r, 'container'),
         pieces: (r) =>
           call(trays, {
             cuttings: r.cuttings,
             cellsPerTray: ofContainer(r, 'places'),
             spareShare: ofMethod(r, 'spare'),
           }),
-        benchWeeks: (r) => ofMethod(r, 'weeks'),
-        medium: (r) => `${ofMethod(r, 'medium')}&""`,
-        litres: (r) => `IF(LEN(${r.medium})=0,0,${r.pieces}*${ofMethod(r, 'loose')})`,
-        from: (r) => mondayOf(r.day),
-        until: (r) => `${r.from}+7*ROUNDUP(${r.benchWeeks},0)`,
-        benchM2: (r) => `IF(${ofMethod(r, 'stands')}="bench",${r.pieces}*${ofContainer(r, 'ground')},0)`,
-        groundM2: (r) => `IF(${ofMethod(r, 'stands')}="ground",${r.pieces}*${ofContainer(r, 'ground')},0)`,
+        ...standingResults<Batch>((r) => r.day),
         hours: (r) => `${r.cuttings}/${ofMethod(r, 'stuckPerHour')}+${r.pieces}/${ofMethod(r, 'setPerHour')}`,
       },
     },

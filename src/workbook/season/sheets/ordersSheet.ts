@@ -5,8 +5,8 @@ import { batchSpread } from '../../../functions/counting/batchSpread'
 import { cuttings } from '../../../functions/counting/cuttings'
 import { trays } from '../../../functions/counting/trays'
 import type { NamedSheet } from '../cells'
+import { standingResults } from './standingResults'
 import { call } from '../table/call'
-import { mondayOf } from '../table/mondayOf'
 import { figureOf } from '../table/figures'
 import { all, lookUp, notComplete, onlyWhere, sumWhere, type ColumnOf, type RowOf } from '../table/table'
 import { tableSheet, type Typed } from '../table/tableSheet'
@@ -60,12 +60,7 @@ export function ordersSheet(mark: string, rows: Typed<typeof orders>, open: numb
         batched: (r) =>
           `IF(COUNTIFS(${all(batches, 'line')},${r.line},${all(batches, 'state')},"<>ready")>0,NA(),${sumWhere(batches, 'cuttings', 'line', r.line)})`,
         planned: (r) => `MAX(0,${r.cuttings}-${r.batched})`,
-        pieces: (r) =>
-          call(trays, {
-            cuttings: r.planned,
-            cellsPerTray: ofContainer(r, 'places'),
-            spareShare: ofMethod(r, 'spare'),
-          }),
+        pieces: piecesOf,
         expected: (r) => `${sumWhere(batches, 'expected', 'line', r.line)}+${r.planned}*${r.rate}`,
         chance: chanceOf,
         short: (r) => `MAX(0,ROUNDDOWN(${r.liners}-${r.expected},0))`,
@@ -74,14 +69,7 @@ export function ordersSheet(mark: string, rows: Typed<typeof orders>, open: numb
         costPerCutting: (r) => ofMethod(r, 'cost'),
         costPerLiner: (r) => call(perLiner, { costPerCutting: r.costPerCutting, stageRates: r.rate }),
         cost: (r) => `ROUND(${r.cuttings}*${r.costPerCutting},2)`,
-        container: (r) => ofMethod(r, 'container'),
-        benchWeeks: (r) => ofMethod(r, 'weeks'),
-        medium: (r) => `${ofMethod(r, 'medium')}&""`,
-        litres: (r) => `IF(LEN(${r.medium})=0,0,${r.pieces}*${ofMethod(r, 'loose')})`,
-        from: (r) => mondayOf(r.stickDay),
-        until: (r) => `${r.from}+7*ROUNDUP(${r.benchWeeks},0)`,
-        benchM2: (r) => `IF(${ofMethod(r, 'stands')}="bench",${r.pieces}*${ofContainer(r, 'ground')},0)`,
-        groundM2: (r) => `IF(${ofMethod(r, 'stands')}="ground",${r.pieces}*${ofContainer(r, 'ground')},0)`,
+        ...standingResults<Order>((r) => r.stickDay),
         hours: (r) => `${r.planned}/${ofMethod(r, 'stuckPerHour')}+${r.pieces}/${ofMethod(r, 'setPerHour')}`,
       },
     },
@@ -89,6 +77,15 @@ export function ordersSheet(mark: string, rows: Typed<typeof orders>, open: numb
     rows,
     open,
   )
+}
+
+/** Each line starts a new container. */
+function piecesOf(r: Order): string {
+  return call(trays, {
+    cuttings: r.planned,
+    cellsPerTray: ofContainer(r, 'places'),
+    spareShare: ofMethod(r, 'spare'),
+  })
 }
 
 /** What was typed, else another figure. */

@@ -7,6 +7,7 @@ import { quote } from '../../../functions/cost/quote'
 import { cautionRows } from '../cautionRows'
 import { formats, type NamedSheet } from '../cells'
 import { call } from '../table/call'
+import type { Check } from '../table/checks'
 import { money } from '../table/column'
 import { figureOf, type FigureOf } from '../table/figures'
 import { figuresSheet, whenReady, type FiguresSheet, type TypedFigures } from '../table/figuresSheet'
@@ -62,6 +63,14 @@ const results: FiguresSheet<typeof quoting>['results'] = {
   answer: `IF(${at('reached')}=0,"Fewer than any quantity on Breaks",IF(${at('lessened')}<${at('orderFloor')},"No: below the floor",IF(${at('lessened')}<${at('leastPrice')},"Offer "&TEXT(${at('leastPrice')},"0.00"),"Take it")))`,
 }
 
+const needs: readonly Check[] = [
+  [`${notComplete(breaks)}>0`, '"Breaks are not complete"'],
+  [`${countReady(breaks)}=0`, '"No quantity on Breaks"'],
+  [`${at('growingRate')}<${ofMethod('grading')}`, '"Growing on loses more than grading on Methods allows"'],
+  [`OR(${at('margin')}>=1,${at('leastMargin')}>=1)`, '"Margin: below 100 %"'],
+  [`${at('liners')}<1`, '"Liners of the order: at least 1"'],
+]
+
 export function quoteSheet(mark: string, typed: TypedFigures<typeof quoting>, listed: number): NamedSheet {
   return figuresSheet(
     quoting,
@@ -77,13 +86,7 @@ export function quoteSheet(mark: string, typed: TypedFigures<typeof quoting>, li
         floor: 'The price',
         reached: 'The discount',
       },
-      needs: [
-        [`${notComplete(breaks)}>0`, '"Breaks are not complete"'],
-        [`${countReady(breaks)}=0`, '"No quantity on Breaks"'],
-        [`${at('growingRate')}<${ofMethod('grading')}`, '"Growing on loses more than grading on Methods allows"'],
-        [`OR(${at('margin')}>=1,${at('leastMargin')}>=1)`, '"Margin: below 100 %"'],
-        [`${at('liners')}<1`, '"Liners of the order: at least 1"'],
-      ],
+      needs,
       results,
       tables: [
         spilled(quote, {
