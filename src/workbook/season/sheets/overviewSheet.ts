@@ -105,7 +105,7 @@ export function overviewSheet(mark: string): NamedSheet {
         'Type into the boxed cells of the sheets behind this one: every other number follows from them. Figures are without recoverable tax; costs here are no tax advice.',
       ],
       sections: {
-        lines: 'What was promised and what it takes',
+        lines: 'What was promised, what it takes',
         media: 'What it costs',
         fullWeeks: 'What does not fit',
         winner: 'Which method wins',
