@@ -139,8 +139,8 @@ it('The accountant costs the season, follows a price through it, and hands over 
   await expect.poll(() => shown(page)).toBe('0.06')
 
   await choose(page, 'Check')
-  await pane(page).getByText('0 errors, 4 doubts.').waitFor()
-  expectGuideToSay('0 errors and 4 doubts')
+  await pane(page).getByText('0 errors, 4 warnings.').waitFor()
+  expectGuideToSay('0 errors and 4 warnings')
 
   let floor = 0
   for (const [cost, rate] of [
