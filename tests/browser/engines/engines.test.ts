@@ -106,17 +106,17 @@ async function changeFirstOrder(tab: Tab, liners: number): Promise<void> {
     await atCell(tab, new RegExp(`^${name}, A1:`))
   }
   await pressOften(tab, 'ArrowDown', 8)
-  await pressOften(tab, 'ArrowRight', 20)
-  const before = numberIn(await atCell(tab, /^Orders, U9: .* gives [\d,]+$/))
-  await pressOften(tab, 'ArrowLeft', 16)
+  await pressOften(tab, 'ArrowRight', 21)
+  const before = numberIn(await atCell(tab, /^Orders, V9: .* gives [\d,]+$/))
+  await pressOften(tab, 'ArrowLeft', 17)
   const ordered = numberIn(await atCell(tab, /^Orders, E9:/))
   await tab.type(String(liners))
   await tab.press('Enter')
   await atCell(tab, /^Orders, E10:/)
   await tab.press('ArrowUp')
   expect(numberIn(await atCell(tab, /^Orders, E9: [\d,]+$/))).toBe(liners)
-  await pressOften(tab, 'ArrowRight', 16)
-  await expect.poll(async () => numberIn(await atCell(tab, /^Orders, U9:/)) / before).toBeCloseTo(liners / ordered, 2)
+  await pressOften(tab, 'ArrowRight', 17)
+  await expect.poll(async () => numberIn(await atCell(tab, /^Orders, V9:/)) / before).toBeCloseTo(liners / ordered, 2)
 }
 
 /** Beside the one that the selected cell uses, which is open. */
