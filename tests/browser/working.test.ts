@@ -10,7 +10,7 @@ import { goTo, named } from './seasonPlaces'
 
 const pages = browserWindows()
 
-/** Opens the demo, goes to U9 on Orders, which counts the cuttings of the first order, and then to Working in the pane. */
+/** Opens the demo, goes to V9 on Orders, which counts the cuttings of the first order, and then to Working in the pane. */
 async function openWorking(): Promise<Page> {
   const page = await pages.open({ viewport: { width: 320, height: 900 }, acceptDownloads: true })
   await page.locator('.sheet .cell', { hasText: 'Season, A1' }).waitFor()
@@ -21,7 +21,7 @@ async function openWorking(): Promise<Page> {
     await page.keyboard.press('ArrowRight')
     await page.keyboard.press('Enter')
   }
-  await page.getByRole('heading', { name: 'Working of U9 on Orders' }).waitFor()
+  await page.getByRole('heading', { name: 'Working of V9 on Orders' }).waitFor()
   return page
 }
 
@@ -59,21 +59,21 @@ it('At 320 pixels the keyboard goes from a number to a cell that it was made of,
   await page.getByRole('heading', { name: 'Step by step' }).first().waitFor()
   await press(page, 'S9 on Orders')
   await expect.poll(() => cellLine(page)).toMatch(/^Orders, S9:/)
-  const back = page.getByRole('button', { name: 'Back to U9 on Orders' })
+  const back = page.getByRole('button', { name: 'Back to V9 on Orders' })
   await expect.poll(() => back.evaluate((element) => element === document.activeElement)).toBe(true)
   await page.getByRole('heading', { name: 'Working of S9 on Orders' }).waitFor()
   await page.keyboard.press('Enter')
-  await page.getByRole('heading', { name: 'Working of U9 on Orders' }).waitFor()
-  await expect.poll(() => cellLine(page)).toMatch(/^Orders, U9:/)
+  await page.getByRole('heading', { name: 'Working of V9 on Orders' }).waitFor()
+  await expect.poll(() => cellLine(page)).toMatch(/^Orders, V9:/)
   expect(await back.count()).toBe(0)
   await expectNothingTooWide(page, 'aside.functions')
 
   await press(page, 'Write this working to a sheet')
-  await page.getByText('Written to the sheet “Working of U9”.').waitFor()
-  await press(page, 'Back to U9 on Orders')
+  await page.getByText('Written to the sheet “Working of V9”.').waitFor()
+  await press(page, 'Back to V9 on Orders')
   await press(page, 'Write this working to a sheet')
-  await page.getByText('Written to the sheet “Working of U9 (2)”.').waitFor()
-  await expect.poll(() => cellLine(page)).toBe('Working of U9 (2), A1: Working of U9 on Orders')
+  await page.getByText('Written to the sheet “Working of V9 (2)”.').waitFor()
+  await expect.poll(() => cellLine(page)).toBe('Working of V9 (2), A1: Working of V9 on Orders')
 })
 
 it('In a narrow window the keyboard turns a cell into a value after saying so, nothing else changes, and one undo brings the formula back; no stage breaks a rule of accessibility in either theme.', async () => {
@@ -84,7 +84,7 @@ it('In a narrow window the keyboard turns a cell into a value after saying so, n
   expect(before).toMatch(/STICK\.CUTTINGS\(.* gives [\d,]+$/)
   await press(page, 'Into plain formulas')
   await page
-    .getByText('In U9 on Orders, 1 cell becomes a value, which no longer follows when an input changes.')
+    .getByText('In V9 on Orders, 1 cell becomes a value, which no longer follows when an input changes.')
     .waitFor()
   expect(await page.getByText(/^CUTTINGS: /).count()).toBeGreaterThan(0)
   expect(await cellLine(page)).toBe(before)
@@ -96,9 +96,9 @@ it('In a narrow window the keyboard turns a cell into a value after saying so, n
       '1 cell is changed. Every cell of the workbook shows what it showed before. Ctrl+Z in the sheet takes it back.',
     )
     .waitFor()
-  expect(await cellLine(page)).toBe(`Orders, U9: ${/[\d,]+$/.exec(before!)![0]}`)
+  expect(await cellLine(page)).toBe(`Orders, V9: ${/[\d,]+$/.exec(before!)![0]}`)
   await page.getByRole('button', { name: 'Into values' }).press('Enter')
-  await page.getByText('No cell in U9 on Orders uses a STICK function, so there is nothing to turn.').waitFor()
+  await page.getByText('No cell in V9 on Orders uses a STICK function, so there is nothing to turn.').waitFor()
   await expectNoViolationsInAnyLook(page)
   await toSheet(page)
   await page.keyboard.press('Control+z')
@@ -114,7 +114,7 @@ it('A block of cells becomes plain formulas that show the same numbers.', async 
   await page.keyboard.press('Shift+ArrowRight')
   await toPane(page)
   await press(page, 'Into plain formulas')
-  await page.getByText(/^In U9:X10 on Orders, \d cells get a plain formula each\.$/).waitFor()
+  await page.getByText(/^In V9:X10 on Orders, \d cells get a plain formula each\.$/).waitFor()
   await press(page, /^Change these \d cells$/)
   await page.getByText(/^\d cells are changed\. Every cell of the workbook shows what it showed before\./).waitFor()
 })
