@@ -103,7 +103,7 @@ describe('the season section', () => {
   it('says what it will add and where, and adds nothing before that is agreed to', async () => {
     await click('Build the demo season')
     const status = button(addDemo)!.closest('section')!.querySelector('[role="status"]')?.textContent ?? ''
-    expect(status).toContain(`This adds ${demo.sheets.length} sheets after your own: Season, Monday, Calendar, `)
+    expect(status).toContain(`This adds ${demo.sheets.length} sheets after your own: Season, Calendar, Monday, `)
     expect(status).toContain(`They bring ${demo.names.length} names for cells`)
     expect(status).toContain('All figures in it are invented')
     expect(port.added).toEqual([])

@@ -114,8 +114,8 @@ type TableName =
 export function season({ mark, open, ...typed }: SeasonData): Book {
   const parts: readonly NamedSheet[] = [
     overviewSheet(mark),
-    mondaySheet(mark, typed.monday),
     calendarSheet(mark),
+    mondaySheet(mark, typed.monday),
     setupSheet(mark, typed.setup),
     containersSheet(mark, typed.containers, open.containers),
     mediaSheet(mark, typed.media, open.media),
