@@ -164,7 +164,7 @@ it('What is pasted is read like what is typed: with the comma of whoever takes i
   await page.locator('aside.functions h1').waitFor({ state: 'attached' })
   await page.getByRole('button', { name: 'Neu', exact: true }).press('Enter')
   await page.getByRole('button', { name: 'Beginnen' }).press('Enter')
-  await page.getByRole('heading', { name: 'Saison' }).waitFor()
+  await page.getByRole('heading', { name: 'Saison', exact: true }).waitFor()
   await goToSheet(page)
   await page.evaluate(() =>
     navigator.clipboard.writeText(['2,200', '15,5 %', '1.234,5', '3.5.2026', '=IF(0.5<1E-15,1,2)'].join('\n')),

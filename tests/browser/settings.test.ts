@@ -116,7 +116,7 @@ test('1,5 that is typed into a cell of the workbench is a number for whoever tak
   await page.locator(`${pane} h1`).waitFor({ state: 'attached' })
   await page.getByRole('button', { name: 'Neu', exact: true }).press('Enter')
   await page.getByRole('button', { name: 'Beginnen' }).press('Enter')
-  await page.getByRole('heading', { name: 'Saison' }).waitFor()
+  await page.getByRole('heading', { name: 'Saison', exact: true }).waitFor()
   await goTo(page, 'main.sheet')
   const cell = page.locator('.sheet .cell')
   await expect.poll(() => cell.textContent()).toBe('Sheet1, A1: leer')

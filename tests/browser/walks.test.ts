@@ -320,7 +320,7 @@ it('The grower reads on Monday what to stick and to mix and what stands, and cou
   await expectInGuide(page, ofWeek('ToStick'), 'To stick', '21,514')
   await expectInGuide(page, ofWeek('Pieces'), 'Filled', '221')
   await expectInGuide(page, ofWeek('Hours'), 'Work', '19.3')
-  await expectInGuide(page, ofWeek('Note'), 'What does not fit', 'Bench: 29 m2 too many.')
+  await expectInGuide(page, ofWeek('Note'), 'What does not fit', 'Bench: 30 m2 too many.')
   await goTo(page, { sheet: 'Calendar', address: 'A1' })
   await picture(page, 'guide/calendar', sheetPart(1080, 500))
 
