@@ -114,7 +114,7 @@ it('A block of cells becomes plain formulas that show the same numbers.', async 
   await page.keyboard.press('Shift+ArrowRight')
   await toPane(page)
   await press(page, 'Into plain formulas')
-  await page.getByText(/^In V9:X10 on Orders, \d cells get a plain formula each\.$/).waitFor()
+  await page.getByText(/^In V9:Y10 on Orders, \d cells get a plain formula each\.$/).waitFor()
   await press(page, /^Change these \d cells$/)
   await page.getByText(/^\d cells are changed\. Every cell of the workbook shows what it showed before\./).waitFor()
 })
