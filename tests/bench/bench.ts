@@ -9,6 +9,7 @@ import { gzipSync } from 'node:zlib'
 import { calculateBook } from '../../src/workbench/engine/calculate'
 import { recalculationMeasure } from '../../src/workbench/grid/recalculationMeasure'
 import { demoSeason } from '../../src/workbook/season/demoSeason'
+import { doubtful } from '../../src/workbook/season/tables/doubts'
 import { serve, workbenchPolicy } from '../../src/start/server.mjs'
 import { standInForExcel } from '../browser/excelStandIn'
 import { launchChromium } from '../browser/engines/chromium'
@@ -166,19 +167,7 @@ function inColumn(cells: readonly unknown[]): readonly (readonly unknown[])[] {
 /** The names, lows, likelies and highs of all arguments of ROOTINGCOST. */
 function uncertainRooting(): readonly unknown[] {
   return [
-    [
-      'firstCost',
-      'rounds',
-      'cuttingsPerRound',
-      'yield',
-      'washCost',
-      'topUpShare',
-      'lossShare',
-      'otherCostPerCutting',
-      'endValue',
-      'yearlyInterest',
-      'roundsPerYear',
-    ],
+    doubtful.words,
     [80, 5, 900, 0.7, 3, 0, 0, 0.06, -5, 0.02, 2],
     [90, 9, 1000, 0.85, 4.5, 0.05, 0.02, 0.072, 0, 0.05, 4],
     [120, 14, 1100, 0.95, 6, 0.1, 0.1, 0.09, 10, 0.08, 6],

@@ -10,7 +10,7 @@ import { realTables } from '../../../src/workbook/realTables'
 describe.each([
   ['demo', demoSeason()],
   ['empty', emptySeason('CHF')],
-] as const)('the tables of the %s season', (_, book) => {
+] as const)('the tables of the %s season', (season, book) => {
   const tables = book.sheets.flatMap(({ tables: ofSheet = [] }) => ofSheet)
 
   it('are one for every sheet whose rows a nursery adds to and for the doubts', () => {
@@ -45,6 +45,6 @@ describe.each([
       ),
     )
     expect(overlaps.map(({ name }) => name)).toEqual([])
-    if (_ === 'demo') expect(spilled.length).toBe(25)
+    if (season === 'demo') expect(spilled.length).toBe(25)
   })
 })

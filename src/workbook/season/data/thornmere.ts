@@ -1,19 +1,8 @@
 /** A second invented nursery: four methods of two kinds, hardwood cuttings over the end of the year, another currency. */
 import { serialOf } from '../../../core/quantity/day'
 import type { SeasonData } from '../season'
+import { orderLines, type Line } from './orderLines'
 import { empty } from './empty'
-
-/** An order line as one row of a list: its rates are strike, potting on and grading. */
-type Line = readonly [
-  line: string,
-  species: string,
-  liners: number,
-  delivery: string,
-  method: string,
-  weeks: number,
-  rates: readonly [number, number, number],
-  confidence?: number,
-]
 
 const lines: readonly Line[] = [
   ['H01', 'Buxus', 1_200, '2027-01-11', 'Coir mix, 84 cells', 26, [0.86, 0.95, 0.96]],
@@ -154,16 +143,5 @@ export const thornmere: SeasonData = {
       stands: 'ground',
     },
   ],
-  orders: lines.map(([line, species, liners, delivery, method, weeks, [strike, pottingOn, grading], confidence]) => ({
-    line,
-    species,
-    liners,
-    delivery: serialOf(delivery),
-    method,
-    weeks,
-    strike,
-    pottingOn,
-    grading,
-    ...(confidence !== undefined && { confidence }),
-  })),
+  orders: orderLines(lines),
 }

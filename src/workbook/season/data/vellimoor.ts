@@ -1,21 +1,9 @@
 /** An invented nursery with invented prices and rates: for demonstration only. */
 import { serialOf } from '../../../core/quantity/day'
 import type { SeasonData } from '../season'
+import { orderLines, type Line } from './orderLines'
 
 const mediumPrices = { fenbridge: serialOf('2026-01-12'), quayside: serialOf('2025-12-03') }
-
-/** An order line as one row of a list: its rates are strike, potting on and grading. */
-type Line = readonly [
-  line: string,
-  species: string,
-  liners: number,
-  delivery: string,
-  method: string,
-  weeks: number,
-  rates: readonly [number, number, number],
-  confidence?: number,
-  spread?: number,
-]
 
 const lines: readonly Line[] = [
   ['101', 'Fuchsia', 14_000, '2026-04-13', 'Premix in thin trays', 7, [0.95, 0.98, 0.96], 0.95],
@@ -411,21 +399,7 @@ export const vellimoor: SeasonData = {
       grading: 0.96,
     },
   ],
-  orders: lines.map(
-    ([line, species, liners, delivery, method, weeks, [strike, pottingOn, grading], confidence, spread]) => ({
-      line,
-      species,
-      liners,
-      delivery: serialOf(delivery),
-      method,
-      weeks,
-      strike,
-      pottingOn,
-      grading,
-      ...(confidence !== undefined && { confidence }),
-      ...(spread !== undefined && { spread }),
-    }),
-  ),
+  orders: orderLines(lines),
   batches: [
     { name: '111 a', line: '111', day: serialOf('2026-03-30'), cuttings: 12_000, rooted: 10_320, potted: 9_950 },
     { name: '111 b', line: '111', day: serialOf('2026-04-13'), cuttings: 8_500 },

@@ -79,12 +79,6 @@ export const oneOf = (heading: string, isIn: Table, more: More = {}): Column => 
   },
 })
 
-/** The same where a row may do without. */
-export const oneOfOrNone = (heading: string, isIn: Table, more: More = {}): Column => ({
-  ...oneOf(heading, isIn, more),
-  filling: 'text or blank',
-})
-
 export const result = (heading: string, unit: Unit, format?: string, more: More = {}): Column => ({
   heading,
   unit,

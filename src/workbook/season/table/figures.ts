@@ -1,4 +1,5 @@
 /** Figures of the season that stand alone, one below the other: what is typed once for the whole nursery. */
+import { nameOf } from './nameOf'
 import type { Column } from './table'
 
 export interface Figures<T extends string = string, R extends string = string> {
@@ -15,7 +16,7 @@ export type FigureOf<F extends Figures> = F extends Figures<infer T, infer R> ? 
 
 /** The name of a figure's cell: `figureOf(setup, 'wage')` is SetupWage. */
 export function figureOf<F extends Figures>({ sheet }: F, key: FigureOf<F>): string {
-  return `${sheet}${key.charAt(0).toUpperCase()}${key.slice(1)}`
+  return nameOf(sheet, key)
 }
 
 /** The name of the cell that says "ready", or what is missing. */

@@ -1,6 +1,7 @@
 /** Lays rows out that are calculated alone, such as the weeks of a calendar: each column is one formula that fills it. */
 import { absoluteAddress } from '../../../formula/address'
 import { caution, heading, spilledOver, text, title, type NamedSheet, type Row } from '../cells'
+import { nameOf } from './nameOf'
 import type { Column } from './table'
 import { unitCell } from './unitCell'
 
@@ -19,7 +20,7 @@ interface RowsSheet<K extends string> {
 
 /** The name of a whole column: `rowsOf(calendar, 'toStick')` is CalendarToStick. */
 export function rowsOf<K extends string>({ sheet }: Rows<K>, key: K): string {
-  return `${sheet}${key.charAt(0).toUpperCase()}${key.slice(1)}`
+  return nameOf(sheet, key)
 }
 
 export function rowsSheet<K extends string>(

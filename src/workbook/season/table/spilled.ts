@@ -4,6 +4,7 @@ import type { Columns } from '../../../core/definition/definition'
 import { absoluteAddress } from '../../../formula/address'
 import type { Cell, DefinedName } from '../../book'
 import { spilledOver, type Row } from '../cells'
+import { nameOf } from './nameOf'
 import type { Unit } from './table'
 import { unitCell } from './unitCell'
 
@@ -52,7 +53,7 @@ export function plainSpilled<K extends string>(
 
 /** The name of a column below its heading. */
 export function spilledColumn(name: string, key: string): string {
-  return `${name}${key.charAt(0).toUpperCase()}${key.slice(1)}`
+  return nameOf(name, key)
 }
 
 /**
@@ -64,7 +65,7 @@ export function fromSpilled(name: string, figure: string): string {
 }
 
 /** Its rows from that of the units on, and its names, where it begins in this row and column of the sheet. */
-export function spilledAt(
+function spilledAt(
   { name, columns, formula, formats, units, height }: Spilled,
   sheet: string,
   top: number,

@@ -3,11 +3,12 @@
  * what may be typed, and the names by which other sheets read it. What its results are made of stands with the sheet.
  */
 import type { Allowed } from '../../book'
+import { nameOf } from './nameOf'
 
 /** A unit as it stands above a heading; money is named by the currency of the season, which is a cell. */
 export type Unit = string | { readonly money: string }
 
-/** What a cell takes: the words stand above the column, and the state of each row is found by them. */
+/** What a cell takes, in the words that stand above the column or beside the figure. */
 export type Filling =
   | 'number'
   | 'share'
@@ -73,7 +74,7 @@ export function declareTable<T extends string, R extends string>(table: {
 
 /** The name of a whole column: `all(orders, 'liners')` is OrderLiners. */
 export function all<T extends Table>({ row }: T, key: ColumnOf<T> | 'state'): string {
-  return `${row}${key.charAt(0).toUpperCase()}${key.slice(1)}`
+  return nameOf(row, key)
 }
 
 /** What the row of this key has in a column; #N/A where no row has the key. */

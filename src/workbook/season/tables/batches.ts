@@ -2,6 +2,7 @@ import { formats } from '../cells'
 import { figure, oneOf, openFigure, result, text } from '../table/column'
 import { declareTable } from '../table/table'
 import { orders } from './orders'
+import { standingColumns } from './standingColumns'
 
 /** Stickings of an order line, where it is stuck in parts or its day is known: planned, stuck, and what became of it. */
 export const batches = declareTable({
@@ -32,18 +33,7 @@ export const batches = declareTable({
     difference: result('More or fewer', 'liners', formats.count),
     container: result('Container', '', undefined, { width: 22 }),
     pieces: result('Containers', 'pieces', formats.count),
-    benchWeeks: result('Stands for', 'weeks', formats.measure),
-    medium: result('Medium', '', undefined, { width: 24 }),
-    litres: result('To mix', 'L loose', formats.litres, {
-      note: 'Of medium or blend, for the containers beside. Water and rockwool: none.',
-    }),
-    from: result('Stands from', 'Monday', formats.day, { width: 14 }),
-    until: result('Until', 'Monday', formats.day, {
-      width: 14,
-      note: 'The Monday on which it is gone: a part of a week takes the whole week.',
-    }),
-    benchM2: result('Bench', 'm2', formats.litres),
-    groundM2: result('Ground', 'm2', formats.litres),
+    ...standingColumns,
     hours: result('Work', 'hours', formats.litres),
   },
 })

@@ -2,6 +2,7 @@ import { formats } from '../cells'
 import { figure, money, oneOf, openFigure, openText, result, text } from '../table/column'
 import { declareTable } from '../table/table'
 import { methods } from './methods'
+import { standingColumns } from './standingColumns'
 
 /** The order book: a line for each promise. */
 export const orders = declareTable({
@@ -66,18 +67,7 @@ export const orders = declareTable({
       note: 'Cuttings to stick x cost per cutting, to the cent.',
     }),
     container: result('Container', '', undefined, { width: 22 }),
-    benchWeeks: result('Stands for', 'weeks', formats.measure),
-    medium: result('Medium', '', undefined, { width: 24 }),
-    litres: result('To mix', 'L loose', formats.litres, {
-      note: 'Of medium or blend, for the containers beside. Water and rockwool: none.',
-    }),
-    from: result('Stands from', 'Monday', formats.day, { width: 14 }),
-    until: result('Until', 'Monday', formats.day, {
-      width: 14,
-      note: 'The Monday on which it is gone: a part of a week takes the whole week.',
-    }),
-    benchM2: result('Bench', 'm2', formats.litres),
-    groundM2: result('Ground', 'm2', formats.litres),
+    ...standingColumns,
     hours: result('Work', 'hours', formats.litres, { note: 'Setting out and sticking, in the week of sticking.' }),
   },
 })
