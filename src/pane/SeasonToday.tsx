@@ -27,7 +27,7 @@ export function SeasonToday({ port, isAdding, onGo }: SeasonTodayProps) {
   const pane = usePaneStyles()
   const { season: say, compare } = useWords()
   const headingId = useId()
-  const { progress, weeks, read } = useToday(port, isAdding)
+  const { progress, weeks, isOld, failure, read } = useToday(port, isAdding)
   const { said, put } = usePutChart(port)
   if (progress === undefined) return null
   return (
@@ -65,6 +65,12 @@ export function SeasonToday({ port, isAdding, onGo }: SeasonTodayProps) {
           {said.sentence}
         </p>
       )}
+      {isOld && <p className={pane.line}>{say.mayBeOld}</p>}
+      {failure !== '' && (
+        <p role="alert" className={mergeClasses(pane.line, pane.error)}>
+          {failure}
+        </p>
+      )}
       <div className={pane.buttons}>
         <Button size="small" onClick={read}>
           {say.readAgain}
@@ -93,11 +99,18 @@ function usePutChart(port: WorkbookPort) {
   return { said, put }
 }
 
-/** Read when the section is shown, after a season was added, and when it is asked for. */
+/** Read when the section is shown, after a season was added, and when it is asked for; after a change it may be old. */
 function useToday(port: WorkbookPort, isAdding: boolean) {
   const [progress, setProgress] = useState<Progress>()
   const [weeks, setWeeks] = useState<readonly Weeks[]>([])
   const [asked, setAsked] = useState(0)
+  const [isOld, setIsOld] = useState(false)
+  const [failure, setFailure] = useState('')
+  const portSentence = usePortSentence()
+  useEffect(() => {
+    const stop = port.onSelectionChange(() => setIsOld(true))
+    return () => stop()
+  }, [port])
   useEffect(() => {
     if (isAdding) return undefined
     let isWanted = true
@@ -106,15 +119,18 @@ function useToday(port: WorkbookPort, isAdding: boolean) {
         if (!isWanted) return
         setProgress(found)
         setWeeks(drawn ?? [])
+        setIsOld(false)
+        setFailure('')
       },
-      // A host that cannot be read now, as while a cell is edited, is read when it is asked for again.
-      () => undefined,
+      (error: unknown) => {
+        if (isWanted) setFailure(portSentence(error))
+      },
     )
     return () => {
       isWanted = false
     }
   }, [port, isAdding, asked])
-  return { progress, weeks, read: () => setAsked((times) => times + 1) }
+  return { progress, weeks, isOld, failure, read: () => setAsked((times) => times + 1) }
 }
 
 function progressText({ rows, lacks }: SheetProgress, say: ReturnType<typeof useWords>['season']): string {

@@ -47,12 +47,13 @@ export function useSeason(port: WorkbookPort) {
     setProgress({ is: 'adding', season, book })
     try {
       await port.add(book)
-      setProgress({ is: 'added', sheets: book.sheets.map(({ name }) => name) })
-      if (season === 'empty') await port.select({ sheet: setup.sheet, address: 'A1' })
     } catch (error) {
       setSentence(portSentence(error))
       setProgress({ is: 'announced', season, book })
+      return
     }
+    setProgress({ is: 'added', sheets: book.sheets.map(({ name }) => name) })
+    if (season === 'empty') await go(setup.sheet)
   }
 
   /** Above the last row, so that the ranges that read the table grow. */

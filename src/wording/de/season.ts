@@ -29,6 +29,7 @@ export const season: Words['season'] = {
   rowsLack: (rows, first) =>
     `${rows === 1 ? '1 Zeile ist' : `${rows} Zeilen sind`} nicht vollständig. Zuerst: ${first}`,
   readAgain: 'Die Saison neu lesen',
+  mayBeOld: 'Seitdem können sich Zellen geändert haben.',
   weeks: {
     titles: {
       bench: 'Stellfläche auf Tischen, Woche für Woche',

@@ -26,6 +26,7 @@ export const season = {
   rowsLack: (rows: number, first: string) =>
     `${rows === 1 ? '1 row is' : `${rows} rows are`} not complete. First: ${first}`,
   readAgain: 'Read the season again',
+  mayBeOld: 'Cells may have changed since this was read.',
   weeks: {
     titles: {
       bench: 'Bench, week by week',
