@@ -259,6 +259,16 @@ describe('beside the workbook of a season', () => {
     expect(element.textContent).not.toContain('Ground for beds, week by week')
   })
 
+  it('says after a change that cells may differ from what it shows, until it is read again', async () => {
+    const mayBeOld = 'Cells may have changed since this was read.'
+    expect(element.textContent).not.toContain(mayBeOld)
+    await act(() => port.select({ sheet: 'Media', address: 'B9' }))
+    expect(element.textContent).toContain(mayBeOld)
+    await click('Read the season again')
+    await act(async () => undefined)
+    expect(element.textContent).not.toContain(mayBeOld)
+  })
+
   it('reads again what changed in the workbook, where that is asked for', async () => {
     port.values = { ...port.values, SeasonComplete: column('Every sheet is complete.') }
     await click('Read the season again')
