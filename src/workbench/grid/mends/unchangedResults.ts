@@ -2,7 +2,8 @@
  * Goes on only from results that changed. The grid's engine calculates everything that leads back to an edited cell,
  * however long ago nothing changed on the way: a wage leads to the line that says whether Setup is complete, and this
  * to every row of the season, so that 1,240 of its 1,455 formulas were calculated although 120 gave another result.
- * Seen with univer 0.25.1.
+ * Functions such as OFFSET find what they read by calculating ahead, which leaves no result of before to compare with;
+ * a workbook that has one is calculated as the library does it. Seen with univer 0.25.1.
  */
 import type { ICellData, Injector, IUnitRange, Nullable } from '@univerjs/core'
 import {
@@ -29,8 +30,11 @@ interface Listed {
 type List = Pick<Listed[], 'length' | 'pop'>
 
 interface Generator {
-  generate(isCalculateTreeModel?: boolean): Promise<Listed[]>
-  _getUpdateTreeListAndMakeDependency(): Listed[]
+  generate(isCalculateTreeModel?: boolean): Promise<List>
+  /** Takes its own list apart. The one that it gives ends with what is calculated first. */
+  _calculateRunList(first: Listed[]): Listed[]
+  /** Calculates what functions such as OFFSET need to know what they read. */
+  _calculateListByFunctionRefNode(all: readonly Listed[]): Promise<void>
 }
 
 interface Manager {
@@ -38,27 +42,33 @@ interface Manager {
 }
 
 export function goOnFromChanges(injector: Injector): void {
-  const generator = injector.get(IFormulaDependencyGenerator) as unknown as Omit<Generator, 'generate'> & {
-    generate(isCalculateTreeModel?: boolean): Promise<List>
-  }
+  const generator = injector.get(IFormulaDependencyGenerator) as unknown as Generator
   const manager = injector.get(IDependencyManagerService) as unknown as Manager
   const current = injector.get(IFormulaCurrentConfigService)
   const runtime = injector.get(IFormulaRuntimeService)
 
-  const findFirst = generator._getUpdateTreeListAndMakeDependency.bind(generator)
-  let first: readonly Listed[] = []
-  generator._getUpdateTreeListAndMakeDependency = () => {
-    const found = findFirst()
-    // The engine takes its own list apart.
-    first = [...found]
-    return found
+  let awaited: Set<number>
+  let readers: ReadonlyMap<number, ReadonlySet<number>>
+  let calculatesAhead = false
+  const calculateAhead = generator._calculateListByFunctionRefNode.bind(generator)
+  generator._calculateListByFunctionRefNode = (all) => {
+    calculatesAhead = all.some(({ addressFunctionNodes }) => addressFunctionNodes.length > 0)
+    return calculateAhead(all)
   }
 
-  const generate = generator.generate.bind(generator) as Generator['generate']
+  const order = generator._calculateRunList.bind(generator)
+  generator._calculateRunList = (first) => {
+    awaited = new Set(first.map(({ treeId }) => treeId))
+    const ordered = order(first)
+    // Only as long as the list is made the engine knows who reads a cell.
+    readers = new Map(ordered.map((formula) => [formula.treeId, manager.searchDependency(formula.toRTreeItem())]))
+    return ordered
+  }
+
+  const generate = generator.generate.bind(generator)
   generator.generate = async (isCalculateTreeModel) => {
-    const list = await generate(isCalculateTreeModel)
-    if (current.isForceCalculate()) return list
-    return new ListOfChanged(list, new Set(first.map(({ treeId }) => treeId)), resultOf, readersOf)
+    const list = (await generate(isCalculateTreeModel)) as Listed[]
+    return current.isForceCalculate() || calculatesAhead ? list : new ListOfChanged(list, awaited, readers, resultOf)
   }
 
   /** From this calculation, or from one before. */
@@ -67,10 +77,6 @@ export function goOnFromChanges(injector: Injector): void {
     if (spilled) return 'spilled'
     const now = runtime.getUnitData()[unitId]?.[subUnitId]?.getValue(row, column)
     return now ?? current.getUnitData()[unitId]?.[subUnitId]?.cellData.getValue(row, column)
-  }
-
-  function readersOf(formula: Listed): ReadonlySet<number> {
-    return manager.searchDependency(formula.toRTreeItem())
   }
 }
 
@@ -84,8 +90,8 @@ class ListOfChanged implements List {
     /** The last one is calculated first. */
     private readonly formulas: Listed[],
     private readonly awaited: Set<number>,
+    private readonly readers: ReadonlyMap<number, ReadonlySet<number>>,
     private readonly resultOf: (formula: Listed) => Result,
-    private readonly readersOf: (formula: Listed) => ReadonlySet<number>,
   ) {}
 
   get length(): number {
@@ -106,13 +112,12 @@ class ListOfChanged implements List {
     if (formula === undefined) return
     this.calculated = undefined
     if (isSame(this.before, this.resultOf(formula))) return
-    for (const reader of this.readersOf(formula)) this.awaited.add(reader)
+    for (const reader of this.readers.get(formula.treeId)!) this.awaited.add(reader)
   }
 
-  /** What is no formula of a cell, or finds only as it is calculated what it reads, is always calculated. */
-  private isAwaited({ treeId, formulaId, featureId, addressFunctionNodes }: Listed): boolean {
-    if (formulaId !== undefined || featureId !== undefined || addressFunctionNodes.length > 0) return true
-    return this.awaited.has(treeId)
+  /** What is no formula of a cell is always calculated. */
+  private isAwaited({ treeId, formulaId, featureId }: Listed): boolean {
+    return formulaId !== undefined || featureId !== undefined || this.awaited.has(treeId)
   }
 }
 
