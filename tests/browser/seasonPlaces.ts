@@ -30,7 +30,7 @@ export function beside(sheet: string, label: string): CellPlace {
 export function inRow(sheet: string, key: string, heading: string): CellPlace {
   const isHeaded = (cells: Cells) => cells[0]?.value === 'State' && cells.some((cell) => cell?.value === heading)
   const headings = rowsOf(sheet)[rowWhere(sheet, heading, isHeaded)]!
-  const row = rowWhere(sheet, key, (cells) => cells[1]?.look === 'input' && cells[1].value === key)
+  const row = rowWhere(sheet, key, (cells) => cells[1]?.look === 'input' && String(cells[1].value) === key)
   return {
     sheet,
     address: addressOf(

@@ -28,7 +28,7 @@ function lacking(book: OpenBook, row: string): readonly ReadCell[] {
 
 const total = (book: OpenBook, label: string) => Number(overviewOf(book).get(label))
 const sumOf = (book: OpenBook, name: string) => valuesOf(book, name).reduce<number>((sum, one) => sum + Number(one), 0)
-const costOfLine = (book: OpenBook, line: string) =>
+const costOfLine = (book: OpenBook, line: ReadCell) =>
   Number(valuesOf(book, 'OrderCost')[valuesOf(book, 'OrderLine').indexOf(line)])
 
 describe('Rows of a season', () => {
@@ -51,14 +51,14 @@ describe('Rows of a season', () => {
   })
 
   it('may be taken out of the middle or emptied there, and the totals are those of the others', async () => {
-    const [middle] = orders.filter(({ line }) => line === '112')
+    const [middle] = orders.filter(({ line }) => line === 112)
     const [first, ...others] = orders.filter((one) => one !== middle)
-    const spent = total(before, 'Rooting cost of the season') - costOfLine(before, '112')
+    const spent = total(before, 'Rooting cost of the season') - costOfLine(before, 112)
     for (const left of [
       [first!, ...others],
       [first!, {}, ...others],
     ]) {
-      const after = await calculated({ orders: left, surplus: { ...smallSeason.surplus, line: '101' } })
+      const after = await calculated({ orders: left, surplus: { ...smallSeason.surplus, line: 101 } })
       expect(overviewOf(after).get('Complete')).toBe(complete)
       expect(total(after, 'Order lines')).toBe(orders.length - 1)
       expect(total(after, 'Rooting cost of the season')).toBeCloseTo(spent, 9)
@@ -71,7 +71,7 @@ describe('Rows of a season', () => {
     expect(overviewOf(after).get('Complete')).toBe(complete)
     expect(total(after, 'Liners ordered')).toBe(total(before, 'Liners ordered') + 3 * Number(orders[0]!.liners))
     expect(total(after, 'Rooting cost of the season')).toBeCloseTo(
-      total(before, 'Rooting cost of the season') + 3 * costOfLine(before, String(orders[0]!.line)),
+      total(before, 'Rooting cost of the season') + 3 * costOfLine(before, orders[0]!.line as ReadCell),
       9,
     )
   })
@@ -139,6 +139,12 @@ describe('What cannot be taken as it was typed', () => {
       'Past',
       padded('Species'),
       { past: first(past, { species: `${past[0]!.species} ` }) },
+    ],
+    [
+      'the number of a line as a text, where Orders has a number',
+      'Batch',
+      'Line: a text here or on Orders, a number there',
+      { batches: first(smallSeason.batches, { line: String(smallSeason.batches[0]!.line) }) },
     ],
     [
       'a space behind the name of a medium',

@@ -13,7 +13,7 @@ export const smallSeason: SeasonData = {
   blends: named(vellimoor.blends, 'Peat and perlite'),
   components: vellimoor.components.filter(({ blend }) => blend === 'Peat and perlite'),
   methods: named(vellimoor.methods, 'Own mix, 104 cells', 'Premix in thin trays'),
-  orders: vellimoor.orders.filter(({ line }) => ['101', '111', '112'].includes(String(line))),
+  orders: vellimoor.orders.filter(({ line }) => [101, 111, 112].includes(Number(line))),
   batches: vellimoor.batches,
   past: vellimoor.past.filter(({ species }) => species === 'Lavandula'),
   stock: [{ species: 'Fuchsia', perFlush: 12, flushes: 6, perPlant: 2.1 }],

@@ -4,7 +4,7 @@ import type { orders } from '../tables/orders'
 
 /** An order line as one row of a list: its rates are strike, potting on and grading; the day as year-month-day. */
 export type Line = readonly [
-  line: string,
+  line: string | number,
   species: string,
   liners: number,
   delivery: string,

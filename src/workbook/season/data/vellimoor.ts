@@ -6,23 +6,23 @@ import { orderLines, type Line } from './orderLines'
 const mediumPrices = { fenbridge: serialOf('2026-01-12'), quayside: serialOf('2025-12-03') }
 
 const lines: readonly Line[] = [
-  ['101', 'Fuchsia', 14_000, '2026-04-13', 'Premix in thin trays', 7, [0.95, 0.98, 0.96], 0.95],
-  ['102', 'Pelargonium', 18_000, '2026-05-18', 'Premix in thin trays', 8, [0.93, 0.97, 0.95], 0.95],
-  ['103', 'Verbena', 7_000, '2026-06-15', 'Premix in thin trays', 7, [0.92, 0.97, 0.95], 0.5],
-  ['104', 'Hebe', 5_000, '2026-08-31', 'Premix in thin trays', 11, [0.88, 0.96, 0.95], 0.9],
-  ['105', 'Osteospermum', 9_000, '2026-04-13', 'Rockwool', 7, [0.94, 0.98, 0.96], 0.9],
-  ['106', 'Chrysanthemum', 12_000, '2026-05-25', 'Rockwool', 6, [0.97, 0.98, 0.97], 0.5],
-  ['107', 'Plectranthus', 4_500, '2026-04-27', 'Water', 6, [0.92, 0.93, 0.95], 0.5],
-  ['108', 'Coleus', 5_000, '2026-05-04', 'Water', 6, [0.94, 0.92, 0.94], 0.9],
-  ['109', 'Dahlia', 8_000, '2026-04-27', 'Vermiculite', 8, [0.88, 0.95, 0.95], 0.95],
-  ['110', 'Hydrangea', 7_500, '2026-07-20', 'Vermiculite', 10, [0.9, 0.96, 0.94], 0.5],
-  ['111', 'Lavandula', 16_000, '2026-06-08', 'Own mix, 104 cells', 10, [0.88, 0.96, 0.95], 0.95],
-  ['112', 'Salvia', 10_000, '2026-05-11', 'Own mix, 104 cells', 7, [0.93, 0.97, 0.96]],
-  ['113', 'Rosmarinus', 9_000, '2026-06-15', 'Own mix, 60 cells', 10, [0.86, 0.96, 0.94], 0.9],
-  ['114', 'Buddleja', 6_000, '2026-07-06', 'Sand bed', 9, [0.9, 0.93, 0.95], 0.5],
-  ['115', 'Cornus', 5_500, '2026-08-03', 'Sand bed', 12, [0.84, 0.93, 0.93], 0.9],
-  ['116', 'Euonymus', 4_000, '2026-08-10', 'Sand bed', 12, [0.83, 0.94, 0.94], 0.9, 0.04],
-  ['117', 'Ligustrum', 8_000, '2027-02-22', 'Sand bed', 14, [0.86, 0.94, 0.95], 0.5],
+  [101, 'Fuchsia', 14_000, '2026-04-13', 'Premix in thin trays', 7, [0.95, 0.98, 0.96], 0.95],
+  [102, 'Pelargonium', 18_000, '2026-05-18', 'Premix in thin trays', 8, [0.93, 0.97, 0.95], 0.95],
+  [103, 'Verbena', 7_000, '2026-06-15', 'Premix in thin trays', 7, [0.92, 0.97, 0.95], 0.5],
+  [104, 'Hebe', 5_000, '2026-08-31', 'Premix in thin trays', 11, [0.88, 0.96, 0.95], 0.9],
+  [105, 'Osteospermum', 9_000, '2026-04-13', 'Rockwool', 7, [0.94, 0.98, 0.96], 0.9],
+  [106, 'Chrysanthemum', 12_000, '2026-05-25', 'Rockwool', 6, [0.97, 0.98, 0.97], 0.5],
+  [107, 'Plectranthus', 4_500, '2026-04-27', 'Water', 6, [0.92, 0.93, 0.95], 0.5],
+  [108, 'Coleus', 5_000, '2026-05-04', 'Water', 6, [0.94, 0.92, 0.94], 0.9],
+  [109, 'Dahlia', 8_000, '2026-04-27', 'Vermiculite', 8, [0.88, 0.95, 0.95], 0.95],
+  [110, 'Hydrangea', 7_500, '2026-07-20', 'Vermiculite', 10, [0.9, 0.96, 0.94], 0.5],
+  [111, 'Lavandula', 16_000, '2026-06-08', 'Own mix, 104 cells', 10, [0.88, 0.96, 0.95], 0.95],
+  [112, 'Salvia', 10_000, '2026-05-11', 'Own mix, 104 cells', 7, [0.93, 0.97, 0.96]],
+  [113, 'Rosmarinus', 9_000, '2026-06-15', 'Own mix, 60 cells', 10, [0.86, 0.96, 0.94], 0.9],
+  [114, 'Buddleja', 6_000, '2026-07-06', 'Sand bed', 9, [0.9, 0.93, 0.95], 0.5],
+  [115, 'Cornus', 5_500, '2026-08-03', 'Sand bed', 12, [0.84, 0.93, 0.93], 0.9],
+  [116, 'Euonymus', 4_000, '2026-08-10', 'Sand bed', 12, [0.83, 0.94, 0.94], 0.9, 0.04],
+  [117, 'Ligustrum', 8_000, '2027-02-22', 'Sand bed', 14, [0.86, 0.94, 0.95], 0.5],
 ]
 
 /** Stuck, and the saleable liners that came of it. */
@@ -401,8 +401,8 @@ export const vellimoor: SeasonData = {
   ],
   orders: orderLines(lines),
   batches: [
-    { name: '111 a', line: '111', day: serialOf('2026-03-30'), cuttings: 12_000, rooted: 10_320, potted: 9_950 },
-    { name: '111 b', line: '111', day: serialOf('2026-04-13'), cuttings: 8_500 },
+    { name: '111 a', line: 111, day: serialOf('2026-03-30'), cuttings: 12_000, rooted: 10_320, potted: 9_950 },
+    { name: '111 b', line: 111, day: serialOf('2026-04-13'), cuttings: 8_500 },
   ],
   past: Object.entries(counted).flatMap(([species, batches]) =>
     batches.map(([stuck, saleable]) => ({ species, stuck, saleable })),
@@ -461,8 +461,8 @@ export const vellimoor: SeasonData = {
     { name: '4', from: serialOf('2026-05-11'), until: serialOf('2026-06-22'), price: 14.2 },
   ],
   review: [
-    { item: '101', kind: 'cuttings', actualQuantity: 16_100, actualPrice: 0.0625 },
-    { item: '101', kind: 'work', actualQuantity: 16.5, actualPrice: 19.9 },
+    { item: 101, kind: 'cuttings', actualQuantity: 16_100, actualPrice: 0.0625 },
+    { item: 101, kind: 'work', actualQuantity: 16.5, actualPrice: 19.9 },
     { item: 'Premix', kind: 'medium', actualQuantity: 31, actualPrice: 14.1 },
     { item: 'Peat', kind: 'medium', actualQuantity: 9, actualPrice: 23.6 },
     { item: 'Washed tray, 60', kind: 'container', actualQuantity: 200, actualPrice: 2.8 },
@@ -494,7 +494,7 @@ export const vellimoor: SeasonData = {
     discount: 0.08,
     leastMargin: 0.24,
   },
-  surplus: { line: '111', penalty: 0.04, value: 0.05 },
+  surplus: { line: 111, penalty: 0.04, value: 0.05 },
   cheapest: { medium: 'Premix' },
   timing: { method: 'Premix in thin trays', delivery: 24, holding: 1.3 },
   open: {

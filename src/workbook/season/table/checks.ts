@@ -14,15 +14,18 @@ export function checksOfEntry({ isIn, isAwaited, words, heading, filling }: Colu
   if (words !== undefined) return [[`ISNA(MATCH(${cell},${words.name},0))`, `"${heading}: choose from the list"`]]
   if (isIn === undefined) return []
   const given = (condition: string) => (filling === 'text' ? condition : `IF(LEN(${cell})>0,${condition})`)
-  const isMissing: Check = [
-    given(`ISNA(MATCH(${cell},${all<Table>(isIn, isIn.key)},0))`),
-    `"${heading}: not on ${isIn.sheet}"`,
+  const keys = all<Table>(isIn, isIn.key)
+  // 101 as a number and as a text look alike, and only COUNTIF takes the one for the other.
+  const isOtherKind: Check = [
+    given(`IF(ISNA(MATCH(${cell},${keys},0)),COUNTIF(${keys},${cell})>0)`),
+    `"${heading}: a text here or on ${isIn.sheet}, a number there"`,
   ]
+  const isMissing: Check = [given(`ISNA(MATCH(${cell},${keys},0))`), `"${heading}: not on ${isIn.sheet}"`]
   const isNotReady: Check = [
     given(`${lookUp(isIn, cell, 'state')}<>"ready"`),
     `"${heading}: not complete on ${isIn.sheet}"`,
   ]
-  return isAwaited ? [isMissing] : [isMissing, isNotReady]
+  return isAwaited ? [isOtherKind, isMissing] : [isOtherKind, isMissing, isNotReady]
 }
 
 /** What was typed and is missing, no number, or outside of what it may be. */
