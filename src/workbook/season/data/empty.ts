@@ -15,7 +15,7 @@ export function empty(currency: string): SeasonData {
     batches: [],
     past: [],
     stock: [],
-    doubts: doubtful.words.map((argument) => ({ argument })),
+    doubts: doubtful.words.map((figure) => ({ figure })),
     breaks: [],
     offers: [],
     periods: [],

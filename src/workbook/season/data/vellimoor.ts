@@ -51,17 +51,17 @@ const counted: Readonly<Record<string, readonly (readonly [stuck: number, saleab
 
 /** Lower and higher, as shares of the likely figure. */
 const doubtful: readonly (readonly [string, number, number])[] = [
-  ['firstCost', 0.1, 0.15],
-  ['rounds', 0.5, 0.25],
-  ['cuttingsPerRound', 0.08, 0.02],
-  ['yield', 0.12, 0.05],
-  ['washCost', 0.2, 0.4],
-  ['topUpShare', 0.25, 0.5],
-  ['lossShare', 0.4, 1],
-  ['otherCostPerCutting', 0.08, 0.15],
-  ['endValue', 1, 0],
-  ['yearlyInterest', 0.3, 0.3],
-  ['roundsPerYear', 0, 0],
+  ['Bought for', 0.1, 0.15],
+  ['Serves rounds', 0.5, 0.25],
+  ['Places used', 0.08, 0.02],
+  ['Overall rate', 0.12, 0.05],
+  ['Washing', 0.2, 0.4],
+  ['Topped up', 0.25, 0.5],
+  ['Broken', 0.4, 1],
+  ['All but the container', 0.08, 0.15],
+  ['Worth at the end', 1, 0],
+  ['Interest per year', 0.3, 0.3],
+  ['Rounds per year', 0, 0],
 ]
 
 export const vellimoor: SeasonData = {
@@ -411,7 +411,7 @@ export const vellimoor: SeasonData = {
     { species: 'Fuchsia', perFlush: 12, flushes: 6, usable: 0.9, spare: 0.05, perPlant: 2.1, work: 900 },
     { species: 'Pelargonium', perFlush: 3, flushes: 14, usable: 0.9, spare: 0.05, perPlant: 2.6, work: 850, kept: 300 },
   ],
-  doubts: doubtful.map(([argument, lower, higher]) => ({ argument, lower, higher })),
+  doubts: doubtful.map(([figure, lower, higher]) => ({ figure, lower, higher })),
   breaks: [
     { quantity: 250, margin: 0.42 },
     { quantity: 500, margin: 0.38 },

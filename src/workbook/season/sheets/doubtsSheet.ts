@@ -3,14 +3,14 @@ import { figureOf, stateOf } from '../table/figures'
 import { lookUp } from '../table/table'
 import { tableSheet, type Typed } from '../table/tableSheet'
 import { risk } from '../tables/answers'
-import { doubtful, doubts } from '../tables/doubts'
+import { argumentOf, doubtful, doubts } from '../tables/doubts'
 import { methods } from '../tables/methods'
 import { setup } from '../tables/setup'
 
 export function doubtsSheet(mark: string, rows: Typed<typeof doubts>, open: number): NamedSheet {
   const ofMethod = (column: Parameters<typeof lookUp<typeof methods>>[2]) =>
     lookUp(methods, figureOf(risk, 'method'), column)
-  /** In the order of the arguments of ROOTINGCOST, as in the list. */
+  /** In the order of the list. */
   const likely = [
     ofMethod('first'),
     ofMethod('rounds'),
@@ -26,6 +26,10 @@ export function doubtsSheet(mark: string, rows: Typed<typeof doubts>, open: numb
   ].join(',')
   // Rounds are whole.
   const end = (argument: string, formula: string) => `IF(${argument}="rounds",MAX(1,ROUND(${formula},0)),${formula})`
+  const chosen = (figure: string, choices: string) => `CHOOSE(MATCH(${figure},${doubtful.name},0),${choices})`
+  const argumentNames = Object.values(argumentOf)
+    .map((argument) => `"${argument}"`)
+    .join(',')
   return tableSheet(
     doubts,
     {
@@ -35,7 +39,8 @@ export function doubtsSheet(mark: string, rows: Typed<typeof doubts>, open: numb
       ],
       needs: () => [[`${stateOf(risk)}<>"ready"`, '"see Risk"']],
       results: {
-        likely: (r) => `CHOOSE(MATCH(${r.argument},${doubtful.name},0),${likely})`,
+        argument: (r) => chosen(r.figure, argumentNames),
+        likely: (r) => chosen(r.figure, likely),
         low: (r) => end(r.argument, `${r.likely}-ABS(${r.likely})*${r.lower}`),
         high: (r) => end(r.argument, `${r.likely}+ABS(${r.likely})*${r.higher}`),
       },

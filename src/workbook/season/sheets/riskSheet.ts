@@ -6,7 +6,7 @@ import { money } from '../table/column'
 import { figureOf, type FigureOf } from '../table/figures'
 import { figuresSheet, whenReady, type TypedFigures } from '../table/figuresSheet'
 import { fromSpilled, spilled, spilledColumn } from '../table/spilled'
-import { onlyReady, countReady, notComplete } from '../table/table'
+import { all, onlyReady, countReady, notComplete } from '../table/table'
 import { risk } from '../tables/answers'
 import { doubts } from '../tables/doubts'
 
@@ -45,7 +45,10 @@ export function riskSheet(mark: string, typed: TypedFigures<typeof risk>, doubte
           together,
           `IFNA(INDEX(${spilledColumn(together, 'result')},MATCH(${at('sure')},${spilledColumn(together, 'share')},0)),"choose a share of the table")`,
         ),
-        widest: fromSpilled(alone, `INDEX(${spilledColumn(alone, 'argument')},1)`),
+        widest: fromSpilled(
+          alone,
+          `INDEX(${all(doubts, 'figure')},MATCH(INDEX(${spilledColumn(alone, 'argument')},1),${all(doubts, 'argument')},0))`,
+        ),
       },
       tables: [
         spilled(swings, {

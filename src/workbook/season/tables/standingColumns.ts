@@ -6,7 +6,7 @@ export const standingColumns = {
   benchWeeks: result('Stands for', 'weeks', formats.measure),
   medium: result('Medium', '', undefined, { width: 24 }),
   litres: result('To mix', 'L loose', formats.litres, {
-    note: 'Of medium or blend, for the containers beside. Water and rockwool: none.',
+    note: 'Of medium or blend, for the containers beside. A bed of several rounds: its top-up; what fills it first is on Methods. Water and rockwool: none.',
   }),
   from: result('Stands from', 'Monday', formats.day, { width: 14 }),
   until: result('Until', 'Monday', formats.day, {

@@ -1,6 +1,6 @@
 /** Doubts: the figures of the method that Risk asks about, and how far each may be off. */
 import type { SeasonData } from '../../../../src/workbook/season/season'
-import type { doubts } from '../../../../src/workbook/season/tables/doubts'
+import { argumentOf, type doubts } from '../../../../src/workbook/season/tables/doubts'
 import type { Fraction } from '../fraction'
 import type { MethodCosts } from './methods'
 import { discountOf, levelCost } from './reused'
@@ -44,25 +44,29 @@ function perLiner(likely: Likely, argument: string, value: Fraction): Fraction {
   return level.over(given('cuttingsPerRound')).plus(given('otherCostPerCutting')).over(given('yield'))
 }
 
-/** The argument whose doubt alone moves the cost of a liner most. */
+const argumentOfFigure = (figure: unknown) => argumentOf[figure as keyof typeof argumentOf]
+
+/** The figure whose doubt alone moves the cost of a liner most. */
 export function widestOf(data: SeasonData, methods: readonly MethodCosts[]): string {
   const likely = likelyOf(data, methods)
   const swings = data.doubts.map((doubt) => {
-    const argument = String(doubt.argument)
+    const argument = argumentOfFigure(doubt.figure)
     const { low, high } = doubtOf(doubt, data, methods)
     const swing = perLiner(likely, argument, high).minus(perLiner(likely, argument, low))
-    return { argument, swing: swing.atLeast(swing.times(-1)) }
+    return { figure: String(doubt.figure), swing: swing.atLeast(swing.times(-1)) }
   })
-  return swings.reduce((widest, one) => (widest.swing.isBelow(one.swing) ? one : widest)).argument
+  return swings.reduce((widest, one) => (widest.swing.isBelow(one.swing) ? one : widest)).figure
 }
 
 /** Lower is less, of a figure below 0 too: what is paid for disposal may be more. */
 export function doubtOf(doubt: SeasonData['doubts'][number], data: SeasonData, methods: readonly MethodCosts[]) {
-  const likely = likelyOf(data, methods)[String(doubt.argument)]!
+  const argument = argumentOfFigure(doubt.figure)
+  const likely = likelyOf(data, methods)[argument]!
   const size = likely.atLeast(likely.times(-1))
   const [low, high] = [likely.minus(size.times(typed(doubt.lower))), likely.plus(size.times(typed(doubt.higher)))]
-  const isWhole = doubt.argument === 'rounds'
+  const isWhole = argument === 'rounds'
   return {
+    argument,
     likely,
     low: isWhole ? low.plus(0.5).down().atLeast(1) : low,
     high: isWhole ? high.plus(0.5).down() : high,

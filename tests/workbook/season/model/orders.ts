@@ -10,20 +10,19 @@ import { mondayOf, rowCalled, typed, type ResultsOf } from './typed'
 type Order = SeasonData['orders'][number]
 type Batch = SeasonData['batches'][number]
 
-/**
- * What so many cuttings of a method stand in, from a day on. Litres to mix are those of pieces that are filled anew,
- * which is more than a bed takes that is only topped up.
- */
+/** What so many cuttings of a method stand in, from a day on. A bed of several rounds is topped up, all else filled anew. */
 function standing(cuttings: Fraction, day: Fraction, { container, shown, typed: method }: MethodCosts) {
   const pieces = cuttings.over(shown.used).up()
   const m2 = pieces.times(typed(container.ground))
   const from = mondayOf(day)
+  const isReusedBed = container.kind === 'bed' && Number(container.rounds) > 1
+  const share = isReusedBed ? typed(container.topUp, 0) : fraction(1)
   return {
     container: String(container.name),
     pieces,
     benchWeeks: typed(method.weeks),
     medium: String(method.medium ?? ''),
-    litres: method.medium === undefined ? fraction(0) : pieces.times(shown.loose),
+    litres: method.medium === undefined ? fraction(0) : pieces.times(shown.loose).times(share),
     from,
     until: from.plus(typed(method.weeks).up().times(7)),
     benchM2: method.stands === 'bench' ? m2 : fraction(0),
