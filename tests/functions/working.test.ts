@@ -302,3 +302,35 @@ describe('reuse, prices and timing', () => {
     expect(runnerUp(100, ['A', 'B'], [60, 70], [9, 17])).toMatchObject({ formula: '1 A + 1 B', value: 26 })
   })
 })
+
+describe('STANDING and PEAK', () => {
+  // 2026-02-02, -09 and -16 are Mondays: 46055, 46062 and 46069. The third start stands nowhere, the fourth is none.
+  const starts = [
+    [46_055, 46_062, 46_062, 46_069],
+    [2, 1, 0, 3],
+    [40, 25, 900, 0],
+  ] as const
+
+  test('what stands nowhere counts among all starts, and not as one that stands', () => {
+    expect(lines('PEAK', ...starts)).toEqual({ sum: 965, largest: 40, monday: 46_062, peak: 65 })
+    expect(lines('STANDING', ...starts)).toMatchObject({ starts: 2, weeks: 2, monday: 46_062, most: 65 })
+  })
+
+  test('the largest start is found wherever it is, and no week is named where nothing stands', () => {
+    expect(lines('PEAK', [46_055, 46_062], [1, 1], [7, 9])).toMatchObject({ largest: 9, monday: 46_062 })
+    expect(lines('PEAK', [46_055, 46_062], [1, 1], [9, 7])).toMatchObject({ largest: 9, monday: 46_055 })
+    expect(lines('PEAK', [46_055], [0], [9])).toEqual({ sum: 9, largest: 0, peak: 0 })
+  })
+
+  test('2000 weeks are shown, and not one more', () => {
+    // The second start stands in the week that many weeks after the first.
+    const apart = (weeks: number) =>
+      [
+        [46_055, 46_055 + 7 * (weeks - 1)],
+        [1, 1],
+        [1, 1],
+      ] as const
+    expect(lines('STANDING', ...apart(2000))).toMatchObject({ weeks: 2000 })
+    expect(refusal('STANDING', ...apart(2001)).sentence).toMatch(/2001.*2000/)
+  })
+})
