@@ -84,6 +84,7 @@ const pages = {
     rules: [
       typescript,
       { test: /\.css$/, use: [MiniCssExtractPlugin.loader, 'css-loader'] },
+      { test: /@univerjs\/[^/]+\/lib\/es\/.*\.js$/, loader: './src/start/plainFields.mjs' },
       // Packages of the grid leave out file extensions in their modules.
       { test: /\.m?js$/, resolve: { fullySpecified: false } },
     ],
