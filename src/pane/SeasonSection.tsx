@@ -29,11 +29,14 @@ export function SeasonSection({ port }: SeasonSectionProps) {
   const headingId = useId()
   const { currency, progress, added, sentence, announce, add, addRows, go, beginAgain } = useSeason(port)
   const isAdding = progress.is === 'adding'
+  const today = <SeasonToday port={port} isAdding={isAdding} onGo={(sheet) => void go(sheet)} />
   return (
     <section className={pane.section} aria-labelledby={headingId}>
       <h2 id={headingId} className={pane.heading}>
         {frame.sections.Season}
       </h2>
+      {/* What is looked at each day comes first, but for what was just asked for. */}
+      {progress.is === 'choosing' && today}
       <p className={pane.line}>
         {say.about} {say.undo[port.host]}
       </p>
@@ -51,7 +54,7 @@ export function SeasonSection({ port }: SeasonSectionProps) {
         />
       )}
       {isAdding && <Spinner size="tiny" label={say.adding} />}
-      <SeasonToday port={port} isAdding={isAdding} onGo={(sheet) => void go(sheet)} />
+      {progress.is !== 'choosing' && today}
       <AddRows isBusy={isAdding || added === 'adding'} onAdd={(table, count) => void addRows(table, count)} />
       {added !== 'adding' && added !== undefined && (
         <p role="status" className={pane.line}>

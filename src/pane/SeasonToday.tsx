@@ -17,8 +17,17 @@ interface SeasonTodayProps {
 }
 
 const useStyles = makeStyles({
-  list: { listStyleType: 'none', margin: `${tokens.spacingVerticalS} 0`, padding: 0 },
-  line: { display: 'flex', alignItems: 'baseline', gap: tokens.spacingHorizontalS, flexWrap: 'wrap' },
+  list: {
+    display: 'grid',
+    gridTemplateColumns: 'auto 1fr',
+    alignItems: 'baseline',
+    gap: `0 ${tokens.spacingHorizontalS}`,
+    listStyleType: 'none',
+    margin: `${tokens.spacingVerticalS} 0`,
+    padding: 0,
+  },
+  line: { display: 'contents' },
+  sheet: { justifyContent: 'start' },
 })
 
 /** What the season of the open workbook says now: how far it is typed, and what does not fit, week by week. */
@@ -39,7 +48,7 @@ export function SeasonToday({ port, isAdding, onGo }: SeasonTodayProps) {
       <ul className={styles.list}>
         {progress.sheets.map((one) => (
           <li key={one.sheet} className={styles.line}>
-            <Button size="small" appearance="subtle" onClick={() => onGo(one.sheet)}>
+            <Button size="small" appearance="subtle" className={styles.sheet} onClick={() => onGo(one.sheet)}>
               {one.sheet}
             </Button>
             <span>{progressText(one, say)}</span>
