@@ -334,3 +334,31 @@ describe('STANDING and PEAK', () => {
     expect(refusal('STANDING', ...apart(2001)).sentence).toMatch(/2001.*2000/)
   })
 })
+
+describe('ONTRACK', () => {
+  const formulas = (...given: readonly unknown[]) =>
+    Object.fromEntries(working('ONTRACK', ...given).map(({ name, formula }) => [name, formula]))
+
+  test('without rates of its own what is stuck again is not known, and no rate is shown', () => {
+    expect(lines('ONTRACK', 2, [2], [0.5])).toEqual({ expected: 1, chance: 0.25, further: 'not known' })
+    expect(lines('ONTRACK', 1, [2], [0.5])).toEqual({ expected: 1, chance: 0.75, further: 0 })
+  })
+
+  test('the rate of further cuttings is the product of their stages, and the rule for their number is shown', () => {
+    expect(lines('ONTRACK', 2, [2], [0.5], 0, [0.5, 0.8])).toEqual({
+      expected: 1,
+      chance: 0.25,
+      newRate: 0.4,
+      // 1 liner lacks on average, and 1 / 0.4 is 2.5.
+      further: 3,
+    })
+    expect(formulas(2, [2], [0.5], 0, [0.5])['further']).toMatch(/^ROUNDUP/)
+    // At least one of 2 lives with 3/4, of 3 with 7/8.
+    expect(lines('ONTRACK', 1, [2], [0.5], 0, [0.5], 0.8)).toMatchObject({ chance: 0.75, newRate: 0.5, further: 1 })
+    expect(formulas(1, [2], [0.5], 0, [0.5], 0.8)['further']).toMatch(/^least n/)
+  })
+
+  test('a stage that is left blank is none', () => {
+    expect(lines('ONTRACK', 2, [2], [0.5], 0, [0.5, '', 0.8])).toMatchObject({ newRate: 0.4 })
+  })
+})
