@@ -6,6 +6,7 @@ import { Bar } from './Bar'
 import { CellLine } from './CellLine'
 import { type Question, QuestionDialog } from './QuestionDialog'
 import { noSheet } from './questions'
+import { useAboutFormulas } from './useAboutFormulas'
 import { useDarkTheme } from './useDarkTheme'
 import { useEarlyKeys } from './useEarlyKeys'
 import { useFiles } from './useFiles'
@@ -29,7 +30,9 @@ export function Workbench() {
     setHasFailed(true)
     ask(noSheet(words, error))
   }
-  const grid = useGrid(sheet, { dark, decimalMark, giveFile: (bytes) => giveCopy.current!(bytes), onFailure })
+  const giveFile = (bytes: Uint8Array) => giveCopy.current!(bytes)
+  const aboutFormulas = useAboutFormulas(words, ask)
+  const grid = useGrid(sheet, { dark, decimalMark, giveFile, aboutFormulas, onFailure })
   const beginPane = usePane(pane, grid, { dark, onLanguage, setDecimalMark })
   const { shown, go, regionOf } = useRegions(grid, { bar, pane })
   const onEmpty = () => {
@@ -42,8 +45,6 @@ export function Workbench() {
   // A question above the sheet, such as why it cannot be shown, takes its own keys.
   const isInDialog = (at: Node) => at instanceof Element && at.closest('dialog') !== null
   const typedEarly = useEarlyKeys(grid !== undefined, (at) => regionOf(at) === 'sheet' && !isInDialog(at))
-  const { language, workbench: say } = words
-  const unready = hasFailed ? say.noSheet : say.gettingReady
 
   return (
     <div className="workbench" data-shown={shown}>
@@ -63,13 +64,13 @@ export function Workbench() {
       <main className="sheet">
         <div className="grid" ref={sheet} />
         {grid === undefined && (
-          <p className="veil" role="status" lang={language}>
-            {unready}
+          <p className="veil" role="status" lang={words.language}>
+            {hasFailed ? words.workbench.noSheet : words.workbench.gettingReady}
           </p>
         )}
         <CellLine grid={grid} words={words} decimalMark={decimalMark} typedEarly={typedEarly} />
       </main>
-      <aside className="functions" ref={pane} aria-label={say.pane} tabIndex={-1} />
+      <aside className="functions" ref={pane} aria-label={words.workbench.pane} tabIndex={-1} />
       {question && <QuestionDialog question={question} words={words} close={() => ask(undefined)} />}
     </div>
   )

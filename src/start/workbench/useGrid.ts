@@ -2,12 +2,14 @@ import { type RefObject, useEffect, useState } from 'react'
 import type { DecimalMark } from '../../core/quantity/decimalMark'
 import { catalogue } from '../../functions/catalogue'
 import { startGrid, type Grid } from '../../workbench/grid/grid'
+import type { AskAboutFormulas } from '../../workbench/grid/lostFormulas'
 import { demoSeason } from '../../workbook/season/demoSeason'
 
 interface UseGridOptions {
   readonly dark: boolean
   readonly decimalMark: DecimalMark
   readonly giveFile: (bytes: Uint8Array) => void
+  readonly aboutFormulas: AskAboutFormulas
   /** The sheet will not come any more. */
   readonly onFailure: (error: unknown) => void
 }

@@ -26,6 +26,15 @@ export const workbench: Words['workbench'] = {
     agree: 'Die Kopie speichern',
     notSaved: (file) => `${file} konnte nicht gespeichert werden`,
   },
+  formulas: {
+    heading: 'Formeln ersetzen?',
+    goes: (sheet, address) => `1 Zelle auf ${sheet} würde ihre Formel verlieren: ${address}.`,
+    go: (sheet, count, addresses, more) =>
+      `${count} Zellen auf ${sheet} würden ihre Formeln verlieren: ${addresses}${more > 0 ? ` und ${more} weitere` : ''}.`,
+    replaced: 'Was ersetzt ist, rechnet nicht mehr.',
+    agree: 'Ersetzen',
+    keep: 'Formeln behalten',
+  },
   cancel: 'Abbrechen',
   close: 'Schließen',
   show: 'Zeigen',

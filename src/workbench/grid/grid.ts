@@ -4,6 +4,7 @@ import type { Definition } from '../../core/definition/definition'
 import type { DecimalMark } from '../../core/quantity/decimalMark'
 import type { Book } from '../../workbook/book'
 import type { WorkbookPort } from '../../workbook/port'
+import { type AskAboutFormulas, askAboutFormulas } from './lostFormulas'
 import { nextCalculation } from './nextCalculation'
 import { type GridStart, openGrid, type OpenGrid } from './open'
 import { readPastedEntries } from './pastedEntries'
@@ -34,6 +35,8 @@ export interface GridOptions extends GridStart {
   readonly decimalMark: DecimalMark
   /** Hands the user the bytes of an .xlsx file. */
   readonly giveFile: (bytes: Uint8Array) => void
+  /** Asks the user whether formulas may go. */
+  readonly aboutFormulas: AskAboutFormulas
 }
 
 /** What is refused while a cell is being typed in. */
@@ -44,11 +47,12 @@ export async function startGrid(
   container: HTMLElement,
   definitions: readonly Definition[],
   book: Book,
-  { giveFile, ...options }: GridOptions,
+  { giveFile, aboutFormulas, ...options }: GridOptions,
 ): Promise<Grid> {
   const grid = openGrid(container, definitions, book, options)
   const { injector, api } = grid
   const setDecimalMark = readEntries(grid, options.decimalMark)
+  askAboutFormulas(injector, aboutFormulas)
   measureRecalculation(injector)
   await nextCalculation(injector)
   const page = saving(grid)

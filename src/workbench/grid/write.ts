@@ -15,6 +15,7 @@ import { listed, takenBy } from '../../workbook/taken'
 import { addBook } from './addBook'
 import { gridContent } from './bookToGrid'
 import { formulaForGrid } from './formulaForGrid'
+import { asAgreed } from './lostFormulas'
 import { nextCalculation } from './nextCalculation'
 import type { OpenGrid } from './open'
 import { namesOf, shownCell } from './read'
@@ -81,13 +82,15 @@ async function putCells({ injector, workbook }: OpenGrid, changes: readonly Cell
   const calculated = nextCalculation(injector)
   // Sheets do not depend on the order in which they are taken back, so the grid's own batching does here.
   const oneUndo = injector.get(IUndoRedoService).__tempBatchingUndoRedo(open.getId())
-  const refused = bySheet.findIndex(
-    ({ worksheet, ofSheet }) =>
-      !commands.syncExecuteCommand(SetRangeValuesCommand.id, {
-        unitId: open.getId(),
-        subUnitId: worksheet!.getSheetId(),
-        value: changedCells(worksheet!, ofSheet),
-      }),
+  const refused = asAgreed(injector, () =>
+    bySheet.findIndex(
+      ({ worksheet, ofSheet }) =>
+        !commands.syncExecuteCommand(SetRangeValuesCommand.id, {
+          unitId: open.getId(),
+          subUnitId: worksheet!.getSheetId(),
+          value: changedCells(worksheet!, ofSheet),
+        }),
+    ),
   )
   oneUndo.dispose()
   if (refused > 0) commands.syncExecuteCommand(UndoCommand.id)
