@@ -4,9 +4,9 @@ import { keptSettings } from '../../pane/settings/keptSettings'
 import { settingsFrom } from '../../pane/settings/settings'
 import { Bar } from './Bar'
 import { CellLine } from './CellLine'
+import { CellList } from './CellList'
 import { type Question, QuestionDialog } from './QuestionDialog'
 import { noSheet } from './questions'
-import { useAboutFormulas } from './useAboutFormulas'
 import { useDarkTheme } from './useDarkTheme'
 import { useEarlyKeys } from './useEarlyKeys'
 import { useFiles } from './useFiles'
@@ -31,8 +31,7 @@ export function Workbench() {
     ask(noSheet(words, error))
   }
   const giveFile = (bytes: Uint8Array) => giveCopy.current!(bytes)
-  const aboutFormulas = useAboutFormulas(words, ask)
-  const grid = useGrid(sheet, { dark, decimalMark, giveFile, aboutFormulas, onFailure })
+  const grid = useGrid(sheet, { dark, decimalMark, giveFile, words, ask, onFailure })
   const beginPane = usePane(pane, grid, { dark, onLanguage, setDecimalMark })
   const { shown, go, regionOf } = useRegions(grid, { bar, pane })
   const onEmpty = () => {
@@ -68,6 +67,7 @@ export function Workbench() {
             {hasFailed ? words.workbench.noSheet : words.workbench.gettingReady}
           </p>
         )}
+        <CellList grid={grid} words={words} />
         <CellLine grid={grid} words={words} decimalMark={decimalMark} typedEarly={typedEarly} />
       </main>
       <aside className="functions" ref={pane} aria-label={words.workbench.pane} tabIndex={-1} />
