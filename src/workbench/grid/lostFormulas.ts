@@ -18,6 +18,8 @@ import {
 } from '@univerjs/core'
 import {
   type IMoveRangeMutationParams,
+  type IRemoveColMutationParams,
+  type IRemoveRowsMutationParams,
   InsertColMutation,
   InsertRowMutation,
   type ISetRangeValuesMutationParams,
@@ -96,17 +98,27 @@ const ofWholeRows = new Set([
   ReorderRangeMutation.id,
 ])
 
+function shiftsCells(open: Workbook, { id, params }: IMutationInfo): boolean {
+  if (id !== RemoveRowMutation.id && id !== RemoveColMutation.id) return ofWholeRows.has(id)
+  // What is pasted over the edge of a sheet adds rows and columns behind all others.
+  const { subUnitId, range } = params as IRemoveRowsMutationParams | IRemoveColMutationParams
+  const sheet = open.getSheetBySheetId(subUnitId)
+  return id === RemoveRowMutation.id
+    ? range.endRow + 1 < (sheet?.getRowCount() ?? 0)
+    : range.endColumn + 1 < (sheet?.getColumnCount() ?? 0)
+}
+
 /** Of a change that was made already, by what would take it back. */
 function lostBy(injector: Injector, { unitID: unitId, undoMutations: takeBack }: IUndoRedoItem): Lost | undefined {
-  if (takeBack.some(({ id }) => ofWholeRows.has(id))) return undefined
-  const canKeep = !takeBack.some(({ id }) => id === MoveRangeMutation.id)
   const open = injector.get(IUniverInstanceService).getUnit<Workbook>(unitId)
+  if (!open || takeBack.some((one) => shiftsCells(open, one))) return undefined
+  const canKeep = !takeBack.some(({ id }) => id === MoveRangeMutation.id)
   const places = new Set<string>()
   const lost: Lost[] = []
   for (const { id, params } of takeBack) {
     // What a move takes along are formulas that read the moved cells.
     const before = !canKeep && id === SetRangeValuesMutation.id ? undefined : cellsBefore(id, params)
-    const worksheet = before && open?.getSheetBySheetId(before.sheet)
+    const worksheet = before && open.getSheetBySheetId(before.sheet)
     if (!before || !worksheet) continue
     const addresses: string[] = []
     const cellValue: Record<number, Record<number, ICellData>> = {}

@@ -20,6 +20,7 @@ import { bookToGrid, type GridRoom } from './bookToGrid'
 import { CellCalls, keepCellCalls } from './cellCalls'
 import { customFunctions } from './customFunctions'
 import { fillInsertedRows } from './insertedRows'
+import { keepLooks } from './keptLooks'
 import { markRefusals } from './markRefusals'
 import type { Mend } from './mends/mend'
 import { allMends } from './mends/mends'
@@ -77,6 +78,7 @@ export function openGrid(
   keepCellCalls(injector, calls)
   markRefusals(injector, calls)
   fillInsertedRows(injector)
+  keepLooks(injector)
   return {
     injector,
     api,
