@@ -1,6 +1,6 @@
 /** The page in which the contract of the port is tried: the grid alone, with the port within reach of the test. */
 import { catalogue } from '../../src/functions/catalogue'
-import { startGrid } from '../../src/workbench/grid/grid'
+import { type GridOptions, startGrid } from '../../src/workbench/grid/grid'
 import type { WorkbookPort } from '../../src/workbook/port'
 
 declare global {
@@ -15,7 +15,12 @@ declare global {
 }
 
 const book = { names: [], sheets: [{ name: 'Season 1', widths: [], frozenRows: 0, frozenColumns: 0, rows: [] }] }
-const options = { dark: false, decimalMark: '.', giveFile: () => undefined } as const
+const options: GridOptions = {
+  dark: false,
+  decimalMark: '.',
+  giveFile: () => undefined,
+  aboutFormulas: () => Promise.resolve('replace'),
+}
 const grid = await startGrid(document.getElementById('grid')!, catalogue, book, options)
 window.focusGrid = () => grid.focus()
 window.stops = new Map()

@@ -27,6 +27,7 @@ const grid = await startGrid(document.getElementById('grid')!, catalogue, book, 
   dark: false,
   decimalMark: '.',
   giveFile: () => undefined,
+  aboutFormulas: () => Promise.resolve('replace'),
   mends: [...engineMends, tellCommands],
 })
 window.commands = commands

@@ -5,7 +5,16 @@ import type { Words } from '../../wording/words'
 export interface Question {
   readonly heading: string
   readonly lines: readonly string[]
-  readonly agree?: { readonly label: string; readonly act: () => void | Promise<void> }
+  readonly agree?: Choice
+  /** Another way than all or nothing. */
+  readonly partly?: Choice
+  /** Whatever was chosen, after it. A question that comes unasked starts at its last button: keys may be on their way. */
+  readonly onClose?: () => void
+}
+
+interface Choice {
+  readonly label: string
+  readonly act: () => void | Promise<void>
 }
 
 interface QuestionDialogProps {
@@ -16,18 +25,25 @@ interface QuestionDialogProps {
 
 export function QuestionDialog({ question, words: { language, workbench: words }, close }: QuestionDialogProps) {
   const dialog = useRef<HTMLDialogElement>(null)
+  const last = useRef<HTMLButtonElement>(null)
   useEffect(() => {
     dialog.current!.showModal()
+    if (question.onClose) last.current!.focus()
   }, [])
+  const onClose = () => {
+    question.onClose?.()
+    close()
+  }
   return (
-    <dialog ref={dialog} lang={language} className="question" aria-labelledby="question" onClose={close}>
+    <dialog ref={dialog} lang={language} className="question" aria-labelledby="question" onClose={onClose}>
       <h2 id="question">{question.heading}</h2>
       {question.lines.map((line) => (
         <p key={line}>{line}</p>
       ))}
       <form method="dialog">
         {question.agree && <button onClick={() => void question.agree!.act()}>{question.agree.label}</button>}
-        <button>{question.agree ? words.cancel : words.close}</button>
+        {question.partly && <button onClick={() => void question.partly!.act()}>{question.partly.label}</button>}
+        <button ref={last}>{question.agree ? words.cancel : words.close}</button>
       </form>
     </dialog>
   )

@@ -4,6 +4,7 @@ import { keptSettings } from '../../pane/settings/keptSettings'
 import { settingsFrom } from '../../pane/settings/settings'
 import { Bar } from './Bar'
 import { CellLine } from './CellLine'
+import { CellList } from './CellList'
 import { type Question, QuestionDialog } from './QuestionDialog'
 import { noSheet } from './questions'
 import { useDarkTheme } from './useDarkTheme'
@@ -29,7 +30,8 @@ export function Workbench() {
     setHasFailed(true)
     ask(noSheet(words, error))
   }
-  const grid = useGrid(sheet, { dark, decimalMark, giveFile: (bytes) => giveCopy.current!(bytes), onFailure })
+  const giveFile = (bytes: Uint8Array) => giveCopy.current!(bytes)
+  const grid = useGrid(sheet, { dark, decimalMark, giveFile, words, ask, onFailure })
   const beginPane = usePane(pane, grid, { dark, onLanguage, setDecimalMark })
   const { shown, go, regionOf } = useRegions(grid, { bar, pane })
   const onEmpty = () => {
@@ -42,8 +44,6 @@ export function Workbench() {
   // A question above the sheet, such as why it cannot be shown, takes its own keys.
   const isInDialog = (at: Node) => at instanceof Element && at.closest('dialog') !== null
   const typedEarly = useEarlyKeys(grid !== undefined, (at) => regionOf(at) === 'sheet' && !isInDialog(at))
-  const { language, workbench: say } = words
-  const unready = hasFailed ? say.noSheet : say.gettingReady
 
   return (
     <div className="workbench" data-shown={shown}>
@@ -63,13 +63,14 @@ export function Workbench() {
       <main className="sheet">
         <div className="grid" ref={sheet} />
         {grid === undefined && (
-          <p className="veil" role="status" lang={language}>
-            {unready}
+          <p className="veil" role="status" lang={words.language}>
+            {hasFailed ? words.workbench.noSheet : words.workbench.gettingReady}
           </p>
         )}
+        <CellList grid={grid} words={words} />
         <CellLine grid={grid} words={words} decimalMark={decimalMark} typedEarly={typedEarly} />
       </main>
-      <aside className="functions" ref={pane} aria-label={say.pane} tabIndex={-1} />
+      <aside className="functions" ref={pane} aria-label={words.workbench.pane} tabIndex={-1} />
       {question && <QuestionDialog question={question} words={words} close={() => ask(undefined)} />}
     </div>
   )

@@ -1,4 +1,5 @@
 /** What the page asks or says above the sheet and the pane. */
+import type { AskAboutFormulas, LostFormulas } from '../../workbench/grid/lostFormulas'
 import type { Lost } from '../../workbench/xlsx/lost'
 import { XlsxProblem } from '../../workbench/xlsx/xlsxProblem'
 import type { Words } from '../../wording/words'
@@ -37,6 +38,28 @@ export function beforeSaving(words: Words, lost: readonly Lost[], act: Act): Que
 
 export function notSaved({ workbench: { saveFile } }: Words, name: string, error: unknown): Question {
   return { heading: saveFile.notSaved(name), lines: [messageOf(error)] }
+}
+
+/** That are named where many cells hold one. */
+const formulasNamed = 3
+
+type Answer = Awaited<ReturnType<AskAboutFormulas>>
+
+export function beforeReplacing(
+  { workbench: { formulas } }: Words,
+  { sheet, addresses, canKeep }: LostFormulas,
+  answer: (answer: Answer) => void,
+): Question {
+  const [count, named] = [addresses.length, addresses.slice(0, formulasNamed)]
+  const lost =
+    count === 1 ? formulas.goes(sheet, named.join()) : formulas.go(sheet, count, named.join(', '), count - named.length)
+  return {
+    heading: formulas.heading,
+    lines: [lost, formulas.replaced],
+    agree: { label: formulas.agree, act: () => answer('replace') },
+    ...(canKeep && { partly: { label: formulas.keep, act: () => answer('keep') } }),
+    onClose: () => answer('cancel'),
+  }
 }
 
 export function noSheet({ workbench }: Words, error: unknown): Question {

@@ -3,11 +3,16 @@ import type { DecimalMark } from '../../core/quantity/decimalMark'
 import { catalogue } from '../../functions/catalogue'
 import { startGrid, type Grid } from '../../workbench/grid/grid'
 import { demoSeason } from '../../workbook/season/demoSeason'
+import type { Words } from '../../wording/words'
+import type { Question } from './QuestionDialog'
+import { useAboutFormulas } from './useAboutFormulas'
 
 interface UseGridOptions {
   readonly dark: boolean
   readonly decimalMark: DecimalMark
   readonly giveFile: (bytes: Uint8Array) => void
+  readonly words: Words
+  readonly ask: (question: Question) => void
   /** The sheet will not come any more. */
   readonly onFailure: (error: unknown) => void
 }
@@ -15,13 +20,14 @@ interface UseGridOptions {
 /** The grid with the demo season, once it is calculated. It lives as long as the page. */
 export function useGrid(
   place: RefObject<HTMLElement | null>,
-  { onFailure, ...options }: UseGridOptions,
+  { words, ask, onFailure, ...options }: UseGridOptions,
 ): Grid | undefined {
   const [grid, setGrid] = useState<Grid>()
   const { dark, decimalMark } = options
+  const aboutFormulas = useAboutFormulas(words, ask)
 
   useEffect(() => {
-    startGrid(place.current!, catalogue, demoSeason(), options).then(setGrid, onFailure)
+    startGrid(place.current!, catalogue, demoSeason(), { ...options, aboutFormulas }).then(setGrid, onFailure)
   }, [])
 
   useEffect(() => {

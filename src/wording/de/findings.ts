@@ -7,6 +7,10 @@ const n = (number: string) => number.replace('.', ',')
 export const found: Words['found'] = {
   typedOver: () =>
     'Über die Formel dieser Spalte wurde eine Zahl getippt. Füllen Sie die Formel wieder nach unten aus, oder behalten Sie die Zahl mit Absicht.',
+  valueForFormula: () =>
+    'Ein Wert steht, wo diese Spalte eine Formel hat, und gilt als ihr Ergebnis. Füllen Sie die Formel wieder nach unten aus, oder behalten Sie den Wert mit Absicht.',
+  emptyForFormula: () =>
+    'Nichts steht, wo diese Spalte eine Formel hat, und Summen lassen die Zeile aus. Füllen Sie die Formel wieder nach unten aus.',
   broken: () =>
     'Diese Formel weicht von denen darüber und darunter ab. Füllen Sie die Spalte wieder nach unten aus, oder behalten Sie die Formel mit Absicht.',
   shows: (error) => `Die Formel ${errorMeaning[error] ?? `zeigt ${error}`}.`,

@@ -26,6 +26,15 @@ export const workbench: Words['workbench'] = {
     agree: 'Die Kopie speichern',
     notSaved: (file) => `${file} konnte nicht gespeichert werden`,
   },
+  formulas: {
+    heading: 'Formeln ersetzen?',
+    goes: (sheet, address) => `1 Zelle auf ${sheet} würde ihre Formel verlieren: ${address}.`,
+    go: (sheet, count, addresses, more) =>
+      `${count} Zellen auf ${sheet} würden ihre Formeln verlieren: ${addresses}${more > 0 ? ` und ${more} weitere` : ''}.`,
+    replaced: 'Was ersetzt ist, rechnet nicht mehr.',
+    agree: 'Ersetzen',
+    keep: 'Formeln behalten',
+  },
   cancel: 'Abbrechen',
   close: 'Schließen',
   show: 'Zeigen',
@@ -40,6 +49,9 @@ export const workbench: Words['workbench'] = {
   typedEarly: 'Das Blatt war noch nicht bereit, und was Sie getippt haben, blieb draußen. Tippen Sie es nochmals.',
   noSheet: 'Das Blatt konnte nicht gezeigt werden',
   selectedCell: 'Gewählte Zelle',
+  list: (sheet, address) => `Liste für ${address} auf ${sheet}`,
+  openList: 'Aus der Liste wählen (Alt+Pfeil ab)',
+  emptyList: 'Die Liste ist leer.',
   empty: 'leer',
   gives: (formula, value) => `${formula} ergibt ${value}`,
 }

@@ -5,6 +5,10 @@ import { factText } from './facts'
 export const found = {
   typedOver: () =>
     'A number was typed over the formula of this column. Fill the formula down again, or keep the number on purpose.',
+  valueForFormula: () =>
+    'A value stands where this column has a formula, and is taken for its result. Fill the formula down again, or keep the value on purpose.',
+  emptyForFormula: () =>
+    'Nothing stands where this column has a formula, so totals leave the row out. Fill the formula down again.',
   broken: () =>
     'This formula differs from those above and below it. Fill the column down again, or keep it on purpose.',
   shows: (error: string) => `The formula ${errorMeaning[error] ?? `shows ${error}`}.`,

@@ -25,6 +25,15 @@ export const workbench = {
     agree: 'Save the copy',
     notSaved: (file: string) => `${file} could not be saved`,
   },
+  formulas: {
+    heading: 'Replace formulas?',
+    goes: (sheet: string, address: string) => `1 cell on ${sheet} would lose its formula: ${address}.`,
+    go: (sheet: string, count: number, addresses: string, more: number) =>
+      `${count} cells on ${sheet} would lose their formulas: ${addresses}${more > 0 ? ` and ${more} more` : ''}.`,
+    replaced: 'What is replaced no longer calculates.',
+    agree: 'Replace',
+    keep: 'Keep the formulas',
+  },
   cancel: 'Cancel',
   close: 'Close',
   show: 'Show',
@@ -40,6 +49,9 @@ export const workbench = {
   typedEarly: 'The sheet was not ready yet, so what you typed was left out. Type it again.',
   noSheet: 'The sheet could not be shown',
   selectedCell: 'Selected cell',
+  list: (sheet: string, address: string) => `List for ${address} on ${sheet}`,
+  openList: 'Choose from the list (Alt+Down)',
+  emptyList: 'The list is empty.',
   empty: 'empty',
   gives: (formula: string, value: string) => `${formula} gives ${value}`,
 }

@@ -2,8 +2,10 @@
 import { ILayoutService } from '@univerjs/preset-sheets-core'
 import type { Definition } from '../../core/definition/definition'
 import type { DecimalMark } from '../../core/quantity/decimalMark'
-import type { Book } from '../../workbook/book'
+import type { Book, CellContent } from '../../workbook/book'
 import type { WorkbookPort } from '../../workbook/port'
+import { type CellChoices, choicesOf, choose, onScroll } from './choices'
+import { type AskAboutFormulas, askAboutFormulas } from './lostFormulas'
 import { nextCalculation } from './nextCalculation'
 import { type GridStart, openGrid, type OpenGrid } from './open'
 import { readPastedEntries } from './pastedEntries'
@@ -19,6 +21,12 @@ import { writing } from './write'
 export interface GridOnPage extends Saving {
   /** What the line below the sheet tells; undefined while nothing is selected. */
   shownCell(): GridCell | undefined
+  /** What may be chosen for the selected cell; undefined where it has no list. */
+  choices(): CellChoices | undefined
+  /** Writes into the selected cell as if it had been typed. */
+  choose(entry: CellContent): Promise<void>
+  /** Calls back whenever cells may show elsewhere on the page; returns the way to stop. */
+  onScroll(listener: () => void): () => void
   /** Shows the next sheet or the one before; after the last comes the first. */
   turnSheet(by: 1 | -1): void
   /** Which sign marks the decimals in what is typed into cells, and in what formatted cells show. */
@@ -34,6 +42,8 @@ export interface GridOptions extends GridStart {
   readonly decimalMark: DecimalMark
   /** Hands the user the bytes of an .xlsx file. */
   readonly giveFile: (bytes: Uint8Array) => void
+  /** Asks the user whether formulas may go. */
+  readonly aboutFormulas: AskAboutFormulas
 }
 
 /** What is refused while a cell is being typed in. */
@@ -44,11 +54,12 @@ export async function startGrid(
   container: HTMLElement,
   definitions: readonly Definition[],
   book: Book,
-  { giveFile, ...options }: GridOptions,
+  { giveFile, aboutFormulas, ...options }: GridOptions,
 ): Promise<Grid> {
   const grid = openGrid(container, definitions, book, options)
   const { injector, api } = grid
   const setDecimalMark = readEntries(grid, options.decimalMark)
+  askAboutFormulas(injector, aboutFormulas)
   measureRecalculation(injector)
   await nextCalculation(injector)
   const page = saving(grid)
@@ -64,6 +75,9 @@ export async function startGrid(
     onSelectionChange: (listener) => onChange(injector, listener),
     ...page,
     shownCell: () => shownCell(grid),
+    choices: () => choicesOf(grid),
+    choose: (entry) => choose(grid, entry),
+    onScroll: (listener) => onScroll(injector, listener),
     turnSheet: (by) => turnSheet(grid, by),
     setDecimalMark,
     setDark: (dark) => api.toggleDarkMode(dark),

@@ -19,6 +19,8 @@ import type { Book } from '../../workbook/book'
 import { bookToGrid, type GridRoom } from './bookToGrid'
 import { CellCalls, keepCellCalls } from './cellCalls'
 import { customFunctions } from './customFunctions'
+import { fillInsertedRows } from './insertedRows'
+import { keepLooks } from './keptLooks'
 import { markRefusals } from './markRefusals'
 import type { Mend } from './mends/mend'
 import { allMends } from './mends/mends'
@@ -75,6 +77,8 @@ export function openGrid(
   for (const mend of mends) mend(injector, container)
   keepCellCalls(injector, calls)
   markRefusals(injector, calls)
+  fillInsertedRows(injector)
+  keepLooks(injector)
   return {
     injector,
     api,

@@ -21,7 +21,8 @@ import { formulaForGrid } from './formulaForGrid'
 /** After the grid's own hooks, whose cells this writes over. */
 const last = 100
 
-interface PastedTo {
+/** As the grid names the cells that are copied or pasted to. */
+export interface CellsOfSheet {
   readonly unitId: string
   readonly subUnitId: string
   readonly range: { readonly rows: readonly number[]; readonly cols: readonly number[] }
@@ -33,7 +34,7 @@ export function readPastedEntries(injector: Injector, mark: () => DecimalMark): 
     PREDEFINED_HOOK_NAME_PASTE.SPECIAL_PASTE_VALUE,
   ]
 
-  const written = ({ unitId, subUnitId, range }: PastedTo, entries: ObjectMatrix<string>) => {
+  const written = ({ unitId, subUnitId, range }: CellsOfSheet, entries: ObjectMatrix<string>) => {
     const sheet = injector.get(IUniverInstanceService).getUnit<Workbook>(unitId)?.getSheetBySheetId(subUnitId)
     const cells = new ObjectMatrix<ICellData>()
     entries.forValue((row, column, entry) => {

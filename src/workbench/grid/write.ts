@@ -1,13 +1,6 @@
 /** What the grid changes in the open workbook: cells, rows and sheets. */
 import { type ICellData, ICommandService, IUndoRedoService, UndoCommand } from '@univerjs/core'
-import {
-  type FWorkbook,
-  type FWorksheet,
-  SetRangeValuesCommand,
-  SetRangeValuesMutation,
-} from '@univerjs/preset-sheets-core'
-import { addressOf } from '../../formula/address'
-import { filledInto } from '../../formula/relativeFormula'
+import { type FWorkbook, type FWorksheet, SetRangeValuesCommand } from '@univerjs/preset-sheets-core'
 import type { Book } from '../../workbook/book'
 import { changesBySheet } from '../../workbook/changesBySheet'
 import { type CellChange, type CellPlace, PortProblem, type WorkbookPort } from '../../workbook/port'
@@ -15,6 +8,8 @@ import { listed, takenBy } from '../../workbook/taken'
 import { addBook } from './addBook'
 import { gridContent } from './bookToGrid'
 import { formulaForGrid } from './formulaForGrid'
+import { insertRowLike } from './insertedRows'
+import { asAgreed } from './lostFormulas'
 import { nextCalculation } from './nextCalculation'
 import type { OpenGrid } from './open'
 import { namesOf, shownCell } from './read'
@@ -81,13 +76,15 @@ async function putCells({ injector, workbook }: OpenGrid, changes: readonly Cell
   const calculated = nextCalculation(injector)
   // Sheets do not depend on the order in which they are taken back, so the grid's own batching does here.
   const oneUndo = injector.get(IUndoRedoService).__tempBatchingUndoRedo(open.getId())
-  const refused = bySheet.findIndex(
-    ({ worksheet, ofSheet }) =>
-      !commands.syncExecuteCommand(SetRangeValuesCommand.id, {
-        unitId: open.getId(),
-        subUnitId: worksheet!.getSheetId(),
-        value: changedCells(worksheet!, ofSheet),
-      }),
+  const refused = asAgreed(injector, () =>
+    bySheet.findIndex(
+      ({ worksheet, ofSheet }) =>
+        !commands.syncExecuteCommand(SetRangeValuesCommand.id, {
+          unitId: open.getId(),
+          subUnitId: worksheet!.getSheetId(),
+          value: changedCells(worksheet!, ofSheet),
+        }),
+    ),
   )
   oneUndo.dispose()
   if (refused > 0) commands.syncExecuteCommand(UndoCommand.id)
@@ -135,32 +132,7 @@ async function insertRow({ injector, workbook }: OpenGrid, { sheet, address }: C
   const row = worksheet?.getRange(address).getRow() ?? 0
   if (!worksheet || row < 1) return false
   const calculated = nextCalculation(injector)
-  worksheet.insertRows(row)
-  const cellValue = { [row]: filledDown(worksheet, row) }
-  const fill = {
-    id: SetRangeValuesMutation.id,
-    params: { unitId: workbook().getId(), subUnitId: worksheet.getSheetId(), cellValue },
-  }
-  injector.get(ICommandService).syncExecuteCommand(fill.id, fill.params)
-  // The undo of the insertion takes the row away with what was filled into it; its redo has to fill it again.
-  injector.get(IUndoRedoService).pitchTopUndoElement()?.redoMutations.push(fill)
+  if (!insertRowLike(injector, worksheet.getSheet(), row)) return false
   await calculated
   return true
-}
-
-/** The cells of the row above, as a row that nobody has typed in yet: its formulas and how its cells look. */
-function filledDown(worksheet: FWorksheet, row: number): Record<number, ICellData> {
-  const data = worksheet.getSheet()
-  const cells: Record<number, ICellData> = {}
-  for (let column = 0; column < data.getColumnCount(); column += 1) {
-    const above = data.getCellRaw(row - 1, column)
-    if (!above) continue
-    const formula = worksheet.getRange(row - 1, column).getFormula()
-    cells[column] = {
-      ...(above.s && { s: above.s }),
-      ...(above.custom && { custom: above.custom }),
-      ...(formula !== '' && { f: filledInto(formula, addressOf(row - 1, column), addressOf(row, column)) }),
-    }
-  }
-  return cells
 }

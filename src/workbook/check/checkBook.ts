@@ -4,6 +4,7 @@ import type { OpenBook } from '../openBook'
 import { checkCalls } from './checkCalls'
 import { checkColumns } from './checkColumns'
 import { checkErrors } from './checkErrors'
+import { checkNamedColumns } from './checkNamedColumns'
 import { checkPriceDays } from './checkPriceDays'
 import type { Finding } from './finding'
 
@@ -17,5 +18,7 @@ export function checkBook(
     ...checkColumns(sheet, found),
     ...checkCalls(sheet, definitions, found),
   ])
-  return [...checkErrors(book, found), ...doubts, ...checkPriceDays(book, found)]
+  const isDoubted = new Set(doubts.map(({ sheet, address }) => `${sheet}!${address}`))
+  const inNamed = checkNamedColumns(book, found).filter(({ sheet, address }) => !isDoubted.has(`${sheet}!${address}`))
+  return [...checkErrors(book, found), ...doubts, ...inNamed, ...checkPriceDays(book, found)]
 }

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest'
 import { catalogue } from '../../../src/functions/catalogue'
 import { calculateBook } from '../../../src/workbench/engine/calculate'
-import type { Book, Cell } from '../../../src/workbook/book'
+import { blockIn } from '../../../src/formula/address'
+import type { Book, Cell, Sheet } from '../../../src/workbook/book'
 import { checkBook } from '../../../src/workbook/check/checkBook'
 import { demoSeason } from '../../../src/workbook/season/demoSeason'
 import { emptySeason } from '../../../src/workbook/season/emptySeason'
@@ -125,6 +126,43 @@ test('A column of two kinds of formulas, a heading among them and the ends of a 
   expect(await findings(...column(formula('=A1*3'), down(2), down(3), down(4), formula('=SUM(B1:B4)')))).toEqual([])
   expect(await findings(...column(down(1), formula('=A2+1'), down(3), formula('=A4+1'), down(5)))).toEqual([])
   expect(await findings(...column(down(1), down(2), text('Second half'), down(4), down(5)))).toEqual([])
+})
+
+test('Values and empty cells in a named column of formulas are found where they are many, where they are texts, and at its ends; a first value from which a column goes on is none.', async () => {
+  const down = (row: number) => formula(`=A${row}*2`)
+  const found = async (named: string, ...cells: readonly Cell[]) => {
+    const names = [{ name: 'Doubled', refersTo: named }]
+    const open = await calculateBook({ ...bookOf(...column(...cells)), names })
+    return checkBook(open, catalogue, english.found).map(({ address, sentence }) => `${address} ${sentence}`)
+  }
+  const value = (address: string) => expect.stringMatching(new RegExp(`^${address} A value stands where`)) as unknown
+  const blank = (address: string) => expect.stringMatching(new RegExp(`^${address} Nothing stands where`)) as unknown
+  const cells = [text('2'), down(2), down(3), down(4), down(5), number(12), number(14), down(8), down(9)]
+  expect(await found('Plan!$B$1:$B$9', ...cells)).toEqual([value('B1'), value('B6'), value('B7')])
+  expect(await found('Plan!$B$2:$B$5', ...cells)).toEqual([])
+  expect(await found('Plan!$B$2:$B$10', ...cells)).toEqual([value('B6'), value('B7'), blank('B10')])
+  const weeks = [number(7), formula('=B1+7'), formula('=B2+7'), formula('=B3+7')]
+  expect(await found('Plan!$B$1:$B$4', ...weeks)).toEqual([])
+})
+
+test('In the season, a result that was typed over and one that was emptied are found, though their rows stay ready.', async () => {
+  const { sheets, names } = demoSeason()
+  const costs = blockIn(names.find(({ name }) => name === 'OrderCost')!.refersTo.replace('Orders!', ''))
+  const changed = ({ name, rows, ...sheet }: Sheet): Sheet => ({
+    ...sheet,
+    name,
+    rows: rows.map((cells, row) => {
+      const isChanged = name === 'Orders' && (row === costs.top || row === costs.top + 1)
+      const content = row === costs.top ? { value: 1 } : undefined
+      return isChanged ? cells.map((cell, column) => (column === costs.left ? content : cell)) : cells
+    }),
+  })
+  const open = await calculateBook({ names, sheets: sheets.map(changed) })
+  const onOrders = checkBook(open, catalogue, english.found).filter(({ sheet }) => sheet === 'Orders')
+  expect(onOrders.map(({ address, sentence }) => `${address}: ${sentence}`)).toEqual([
+    expect.stringMatching(/^AG9: A value stands where/),
+    expect.stringMatching(/^AG10: Nothing stands where/),
+  ])
 })
 
 test('The demo season has no error, and no doubt but the orders on Quote that would cost more than the next break.', async () => {
