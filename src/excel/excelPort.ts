@@ -3,7 +3,7 @@ import type { WorkbookPort } from '../workbook/port'
 import { addBook } from './addBook'
 import { addChart } from './addChart'
 import type { CallLog } from './callLog'
-import { insertRow } from './insertRow'
+import { insertRows } from './insertRows'
 import { onSelectionChange } from './onSelectionChange'
 import { putCells } from './putCells'
 import { isEmpty, loadNames, namesOfCells, readRows, readWorkbook } from './readWorkbook'
@@ -57,7 +57,7 @@ export function excelPort(log: CallLog): WorkbookPort {
       }),
 
     add: addBook,
-    insertRow,
+    insertRows,
     addChart,
     select,
     valuesOf,

@@ -67,7 +67,7 @@ export function useSeason(port: WorkbookPort) {
         setAdded(undefined)
         return
       }
-      for (let row = 0; row < count; row += 1) await port.insertRow(last)
+      await port.insertRows(last, count)
       await port.select(last)
       setAdded(last)
     } catch (error) {

@@ -46,10 +46,10 @@ export interface WorkbookPort {
   /** Gives the user a copy of the workbook as a file, changed on the way; the open one stays as it is. Absent where the host cannot. */
   saveCopy?(change: (book: Book, open: OpenBook) => BookCopy): Promise<void>
   /**
-   * Inserts a row above that of the cell, in one undo where the host can, with the formulas, the looks and the rules
-   * of the row before it, and nothing typed in. A range that reaches from above it to below it grows.
+   * Inserts rows above that of the cell, all or none and in one undo where the host can, with the formulas, the looks
+   * and the rules of the row before them, and nothing typed in. A range that reaches from above to below them grows.
    */
-  insertRow(place: CellPlace): Promise<void>
+  insertRows(place: CellPlace, count: number): Promise<void>
   /** Shows a cell and selects it. */
   select(place: CellPlace): Promise<void>
   /**

@@ -154,7 +154,7 @@ test('A line that is added to the order book of the season is counted on all she
     cuttings: await total('OrderCuttings'),
   }
   const place = lastRowOf(orders, (await port.read()).names)!
-  await port.insertRow(place)
+  await port.insertRows(place, 1)
   const row = Number(place.address.slice(1))
   for (const [heading, formula] of Object.entries({
     Line: '="201"',
@@ -194,7 +194,7 @@ test('One undo of the workbench takes an inserted row back, with all that was fi
       value,
     ])
   const before = await lines()
-  await port.insertRow({ sheet: 'Lines', address: 'A3' })
+  await port.insertRows({ sheet: 'Lines', address: 'A3' }, 1)
   const inserted = await lines()
   expect(inserted).not.toEqual(before)
   await press('Control+z')
@@ -252,7 +252,8 @@ async function portOf(page: Page): Promise<WorkbookPort> {
       )
       if (problem !== undefined) throw new PortProblem(problem.code, problem.detail)
     },
-    insertRow: (place) => page.evaluate((given) => window.port!.insertRow(given), place),
+    insertRows: (place, count) =>
+      page.evaluate(([at, rows]) => window.port!.insertRows(at, rows), [place, count] as const),
     select: (place) => page.evaluate((given) => window.port!.select(given), place),
     names: () => page.evaluate(() => window.port!.names()),
     async putCells(changes) {

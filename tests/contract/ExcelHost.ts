@@ -427,7 +427,7 @@ export class ExcelHost {
     }
     if (parent.is === 'range' && method === 'Insert') {
       if (parent.sheet.protected) throw new Refusal('AccessDenied')
-      this.moveRows(parent.sheet, parent.top, 1)
+      this.moveRows(parent.sheet, parent.top, parent.rows)
       return parent
     }
     if (parent.is === 'names' && method === 'Add') {
@@ -571,11 +571,11 @@ export class ExcelHost {
   }
 
   /** Moves what stands from a row on; formulas that read it follow within their own row only, names as a whole. */
-  private moveRows(sheet: Sheet, from: number, by: 1 | -1): void {
+  private moveRows(sheet: Sheet, from: number, by: number): void {
     const moved = [...sheet.cells].flatMap(([address, cell]) => {
       const { row, column } = placeOf(address)
       if (row < from) return [[address, cell] as const]
-      if (by < 0 && row === from) return []
+      if (row < from - by) return []
       const next = addressOf({ top: row + by, left: column, rows: 1, columns: 1 })
       const { formula } = cell
       const follows =
@@ -626,7 +626,8 @@ export class ExcelHost {
     }
     if (target.is === 'range' && name === 'CopyFrom') {
       if (this.keeps) throw new Refusal('GeneralException')
-      this.copyRow(target.sheet, blockOf(String(given[0])).top, target.top)
+      for (let row = 0; row < target.rows; row++)
+        this.copyRow(target.sheet, blockOf(String(given[0])).top, target.top + row)
       return null
     }
     if (target.is === 'range' && name === 'GetCellProperties') {
@@ -639,7 +640,7 @@ export class ExcelHost {
       )
     }
     if (target.is === 'range' && name === 'Delete') {
-      this.moveRows(target.sheet, target.top, -1)
+      this.moveRows(target.sheet, target.top, -target.rows)
       return null
     }
     if (target.is === 'sheet' && name === 'Delete') {

@@ -172,8 +172,8 @@ describe('the tables of a book', () => {
       ShowBandedRows: false,
       ShowFilterButton: true,
     })
-    await port.insertRow(lastRowOf(orders, season.names)!)
-    expect(table('OrdersTable')).toMatchObject({ rows: 1 + lines + 1 })
+    await port.insertRows(lastRowOf(orders, season.names)!, 2)
+    expect(table('OrdersTable')).toMatchObject({ rows: 1 + lines + 2 })
   })
 
   test('stay plain cells where Excel would change or refuse them.', async () => {
@@ -307,7 +307,7 @@ describe('a row that is inserted', () => {
     await port.add(lines)
     const before = contents()
     host.keeps = true
-    await expect(port.insertRow({ sheet: 'Trial', address: 'A3' })).rejects.toMatchObject({
+    await expect(port.insertRows({ sheet: 'Trial', address: 'A3' }, 2)).rejects.toMatchObject({
       code: 'hostFailed',
       detail: 'GeneralException Excel says no.',
     })
@@ -318,7 +318,9 @@ describe('a row that is inserted', () => {
     await port.add(lines)
     const before = contents()
     host.sheet('Trial').protected = true
-    await expect(port.insertRow({ sheet: 'Trial', address: 'A3' })).rejects.toMatchObject({ code: 'protectedSheet' })
+    await expect(port.insertRows({ sheet: 'Trial', address: 'A3' }, 2)).rejects.toMatchObject({
+      code: 'protectedSheet',
+    })
     expect(contents()).toEqual(before)
   })
 })

@@ -286,7 +286,7 @@ export function portContract(host: string, open: () => Promise<Scene>): void {
     expect(await contents(scene.port)).toEqual(before)
   })
 
-  test(`${host} inserts a row with the formulas of the one above it and nothing typed in, and ranges across it grow.`, async () => {
+  test(`${host} inserts rows with the formulas of the one above them and nothing typed in, and ranges across them grow.`, async () => {
     const rows = [1, 2, 3].map((liners, index): Cell[] => [
       { value: liners, look: 'input' },
       { formula: `=A${index + 2}*Factor`, look: 'result' },
@@ -299,7 +299,7 @@ export function portContract(host: string, open: () => Promise<Scene>): void {
       ],
       sheets: [sheet],
     })
-    await scene.port.insertRow({ sheet: 'Lines', address: 'A4' })
+    await scene.port.insertRows({ sheet: 'Lines', address: 'A4' }, 2)
     expect((await contents(scene.port)).Lines).toEqual({
       A1: 'Liners',
       A2: 1,
@@ -307,10 +307,11 @@ export function portContract(host: string, open: () => Promise<Scene>): void {
       A3: 2,
       B3: '=A3*Factor',
       B4: '=A4*Factor',
-      A5: 3,
       B5: '=A5*Factor',
+      A6: 3,
+      B6: '=A6*Factor',
     })
-    expect(await scene.port.valuesOf('AllLines', 'Lines')).toEqual([[1], [2], [null], [3]])
+    expect(await scene.port.valuesOf('AllLines', 'Lines')).toEqual([[1], [2], [null], [null], [3]])
   })
 
   test(`${host} takes everything away again if it cannot add a book to its end.`, async () => {

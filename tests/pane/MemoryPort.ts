@@ -18,7 +18,7 @@ export class MemoryPort implements WorkbookPort {
   readonly added: Book[] = []
   readonly changed: CellChange[] = []
   bookAfterChange: OpenBook = { sheets: [], names: [] }
-  readonly insertedRows: CellPlace[] = []
+  readonly insertedRows: { readonly place: CellPlace; readonly count: number }[] = []
   /** Set for a host whose sheets hold charts. */
   addChart?: (chart: SheetChart) => Promise<void>
   /** Adding takes until then. */
@@ -40,9 +40,9 @@ export class MemoryPort implements WorkbookPort {
     await this.whenAdding
   }
 
-  insertRow(place: CellPlace): Promise<void> {
+  insertRows(place: CellPlace, count: number): Promise<void> {
     if (this.refusal !== undefined) return Promise.reject(this.refusal)
-    this.insertedRows.push(place)
+    this.insertedRows.push({ place, count })
     return Promise.resolve()
   }
 

@@ -47,7 +47,7 @@ export interface GridOptions extends GridStart {
 }
 
 /** What is refused while a cell is being typed in. */
-type Guarded = Required<Pick<WorkbookPort, 'putFormula' | 'putCells' | 'add' | 'insertRow' | 'select' | 'saveCopy'>>
+type Guarded = Required<Pick<WorkbookPort, 'putFormula' | 'putCells' | 'add' | 'insertRows' | 'select' | 'saveCopy'>>
 
 /** Resolves once the book is calculated. */
 export async function startGrid(

@@ -43,10 +43,15 @@ export function fillInsertedRows(injector: Injector): void {
   })
 }
 
-/** Inserts a row that is like the one above it. */
-export function insertRowLike(injector: Injector, worksheet: Worksheet, row: number): boolean {
+/** Inserts rows that are like the one above them. */
+export function insertRowsLike(injector: Injector, worksheet: Worksheet, row: number, count: number): boolean {
   const [unitId, subUnitId] = [worksheet.getUnitId(), worksheet.getSheetId()]
-  const range: IRange = { startRow: row, endRow: row, startColumn: 0, endColumn: worksheet.getColumnCount() - 1 }
+  const range: IRange = {
+    startRow: row,
+    endRow: row + count - 1,
+    startColumn: 0,
+    endColumn: worksheet.getColumnCount() - 1,
+  }
   const insertion: Insertion = { unitId, subUnitId, range, direction: Direction.UP, likeRow: row - 1 }
   return injector.get(ICommandService).syncExecuteCommand(InsertRowByRangeCommand.id, insertion)
 }

@@ -8,13 +8,13 @@ import { listed, takenBy } from '../../workbook/taken'
 import { addBook } from './addBook'
 import { gridContent } from './bookToGrid'
 import { formulaForGrid } from './formulaForGrid'
-import { insertRowLike } from './insertedRows'
+import { insertRowsLike } from './insertedRows'
 import { asAgreed } from './lostFormulas'
 import { nextCalculation } from './nextCalculation'
 import type { OpenGrid } from './open'
 import { namesOf, shownCell } from './read'
 
-type Writing = Pick<WorkbookPort, 'putFormula' | 'putCells' | 'add' | 'insertRow'>
+type Writing = Pick<WorkbookPort, 'putFormula' | 'putCells' | 'add' | 'insertRows'>
 
 export function writing(grid: OpenGrid): Writing {
   let added = 0
@@ -37,8 +37,8 @@ export function writing(grid: OpenGrid): Writing {
         throw new PortProblem('bookRefused', problem instanceof Error ? problem.message : String(problem))
       })
     },
-    async insertRow(place) {
-      if (!(await insertRow(grid, place))) throw new PortProblem('noSelection')
+    async insertRows(place, count) {
+      if (!(await insertRows(grid, place, count))) throw new PortProblem('noSelection')
     },
   }
 }
@@ -127,12 +127,13 @@ async function add({ injector, api, workbook, room }: OpenGrid, book: Book, pref
 }
 
 /** False where there is no such row with another one above it. */
-async function insertRow({ injector, workbook }: OpenGrid, { sheet, address }: CellPlace): Promise<boolean> {
+async function insertRows(grid: OpenGrid, { sheet, address }: CellPlace, count: number): Promise<boolean> {
+  const { injector, workbook } = grid
   const worksheet = workbook().getSheetByName(sheet)
   const row = worksheet?.getRange(address).getRow() ?? 0
   if (!worksheet || row < 1) return false
   const calculated = nextCalculation(injector)
-  if (!insertRowLike(injector, worksheet.getSheet(), row)) return false
+  if (!insertRowsLike(injector, worksheet.getSheet(), row, count)) return false
   await calculated
   return true
 }

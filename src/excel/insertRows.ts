@@ -3,7 +3,7 @@ import { isFormula } from './readWorkbook'
 import { asOneUndo, run } from './run'
 
 /** See WorkbookPort. */
-export async function insertRow({ sheet, address }: CellPlace): Promise<void> {
+export async function insertRows({ sheet, address }: CellPlace, count: number): Promise<void> {
   await run(async (context) => {
     const worksheet = context.workbook.worksheets.getItem(sheet)
     const cell = worksheet.getRange(address)
@@ -12,20 +12,20 @@ export async function insertRow({ sheet, address }: CellPlace): Promise<void> {
     const row = cell.rowIndex
     const above = worksheet.getRange(`${row}:${row}`).getUsedRange()
     above.load(['columnIndex', 'formulas'])
-    worksheet.getRange(`${row + 1}:${row + 1}`).insert('Down')
+    const insertedRows = () => worksheet.getRange(`${row + 1}:${row + count}`)
+    insertedRows().insert('Down')
     await context.sync()
 
-    const inserted = worksheet.getRange(`${row + 1}:${row + 1}`)
     try {
-      inserted.copyFrom(`${row}:${row}`)
+      insertedRows().copyFrom(`${row}:${row}`)
       above.formulas[0]?.forEach((content: unknown, index) => {
         if (content !== '' && !isFormula(content))
-          worksheet.getRangeByIndexes(row, above.columnIndex + index, 1, 1).formulas = [['']]
+          worksheet.getRangeByIndexes(row, above.columnIndex + index, count, 1).formulas = Array(count).fill([''])
       })
       await context.sync()
     } catch (problem) {
-      // An empty row in the middle of the lines would be half a line.
-      worksheet.getRange(`${row + 1}:${row + 1}`).delete('Up')
+      // Empty rows in the middle of the lines would be halves of lines.
+      insertedRows().delete('Up')
       await context.sync()
       throw problem
     }
