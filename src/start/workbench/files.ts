@@ -30,13 +30,14 @@ export async function openFile(grid: Grid, file: File): Promise<OpenFile> {
   const { readXlsx } = await import('../../workbench/xlsx/readXlsx')
   const { book, lost } = await readXlsx(new Uint8Array(await file.arrayBuffer()))
   await grid.open(book)
-  return { name: file.name, lost }
+  // What is saved holds no macros, and under the ending of a file with macros Excel would not open it.
+  return { name: file.name.replace(/(\.xl\w*)?$/i, '.xlsx'), lost }
 }
 
 export async function saveFile(grid: Grid, name: string): Promise<void> {
   const { writeXlsx } = await import('../../workbench/xlsx/writeXlsx')
-  const book = await grid.book()
-  download(await writeXlsx(book), name)
+  const { book, results } = await grid.calculated()
+  download(await writeXlsx(book, results), name)
   grid.markSaved(book)
 }
 

@@ -69,7 +69,7 @@ export async function startGrid(
     ...unlessTyping<Guarded>(grid, {
       ...writing(grid),
       select: (place) => select(grid, place),
-      saveCopy: async (change) => giveFile(await copyOf(grid, page, change)),
+      saveCopy: async (change) => giveFile(await copyOf(page, change)),
     }),
     calculate: grid.calculate,
     onSelectionChange: (listener) => onChange(injector, listener),

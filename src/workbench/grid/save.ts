@@ -1,15 +1,21 @@
 /** What of the open workbook goes into a file, and what no file holds yet. */
 import type { Book } from '../../workbook/book'
+import type { OpenBook } from '../../workbook/openBook'
 import type { WorkbookPort } from '../../workbook/port'
 import { gridToBook } from './gridToBook'
 import type { OpenGrid } from './open'
 import { readBook } from './read'
 
+export interface CalculatedBook {
+  readonly book: Book
+  readonly results: OpenBook
+}
+
 export interface Saving {
   /** Replaces the open workbook; resolves once the new one is calculated. */
   open(book: Book): Promise<void>
-  /** The workbook as it is now; what is still being typed is taken in first. */
-  book(): Promise<Book>
+  /** The workbook as it is now; what is still being typed is taken in first, and all is calculated. */
+  calculated(): Promise<CalculatedBook>
   /** From now on only what differs from this book counts as unsaved. */
   markSaved(book: Book): void
   /** Whether something would be lost: a change since the workbook was opened or saved, or what is being typed. */
@@ -17,7 +23,8 @@ export interface Saving {
 }
 
 /** Once the first workbook is calculated. */
-export function saving({ workbook, replace }: OpenGrid): Saving {
+export function saving(grid: OpenGrid): Saving {
+  const { workbook, replace } = grid
   const bookNow = (): Book => gridToBook(workbook().save())
   const asText = (book: Book): string => JSON.stringify(book)
   let kept = asText(bookNow())
@@ -26,9 +33,11 @@ export function saving({ workbook, replace }: OpenGrid): Saving {
       await replace(next)
       kept = asText(bookNow())
     },
-    async book() {
+    async calculated() {
       await workbook().endEditingAsync(true)
-      return bookNow()
+      // What was just typed may still wait for its calculation, and a file must not hold the results of before.
+      await grid.calculate()
+      return { book: bookNow(), results: readBook(grid) }
     },
     markSaved(saved) {
       kept = asText(saved)
@@ -40,8 +49,9 @@ export function saving({ workbook, replace }: OpenGrid): Saving {
 type Change = Parameters<NonNullable<WorkbookPort['saveCopy']>>[0]
 
 /** The bytes of an .xlsx file that holds the open workbook, changed on the way. */
-export async function copyOf(grid: OpenGrid, { book }: Saving, change: Change): Promise<Uint8Array> {
+export async function copyOf({ calculated }: Saving, change: Change): Promise<Uint8Array> {
   const { writeXlsx } = await import('../xlsx/writeXlsx')
-  const copy = change(await book(), readBook(grid))
+  const { book, results } = await calculated()
+  const copy = change(book, results)
   return writeXlsx(copy.book, copy.calculated)
 }

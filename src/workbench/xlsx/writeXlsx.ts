@@ -1,5 +1,6 @@
 /** Writes a book as an .xlsx file, with results to show wherever nothing recalculates it. */
 import { Workbook, type CellErrorValue, type Cell as FileCell, type Worksheet } from '@cj-tech-master/excelts'
+import { editZip } from '@cj-tech-master/excelts/archive'
 import { isCellError } from '../../core/definition/problem'
 import { addressOf, blockIn, positionsIn } from '../../formula/address'
 import type { Book, Cell, DefinedName, Sheet } from '../../workbook/book'
@@ -9,7 +10,9 @@ import { ruleOf } from './allowed'
 import { isArrayFormula } from './arrayEvaluation'
 import { isWholeFormula, toFileSpelling, tokensOf } from './formulaSpelling'
 import { lookStyles } from './looks'
+import { textOfPart } from './parts'
 import { spillOf } from './spill'
+import { unpack } from './unpack'
 
 // The same book gives the same bytes: neither the day nor the time zone of the writing is stored.
 const dayInProperties = new Date(Date.UTC(2000, 0, 1))
@@ -24,6 +27,8 @@ export async function writeXlsx(book: Book, calculated?: OpenBook): Promise<Uint
   workbook.modified = dayInProperties
   // Excel has the last word on its own functions, and may know newer ones than the workbench.
   workbook.calcProperties.fullCalcOnLoad = true
+  // Excel is known to fail on printing a workbook without a view of it.
+  workbook.views = [{ x: 0, y: 0, width: 24_000, height: 14_000, firstSheet: 0, activeTab: 0, visibility: 'visible' }]
 
   const oneCellNames = new Set(book.names.filter(standsForOneCell).map(({ name }) => name.toLowerCase()))
   const namesOneCell = (name: string) => oneCellNames.has(name.toLowerCase())
@@ -36,7 +41,19 @@ export async function writeXlsx(book: Book, calculated?: OpenBook): Promise<Uint
     )
   }
   for (const { name, refersTo } of book.names) workbook.definedNames.addFormula(name, toFileSpelling(refersTo))
-  return workbook.xlsx.writeBuffer({ zip: { modTime: dayInArchive, timestamps: 'dos' }, validate: false })
+  return asWrittenByUs(
+    await workbook.xlsx.writeBuffer({ zip: { modTime: dayInArchive, timestamps: 'dos' }, validate: false }),
+  )
+}
+
+/** The library says that Excel wrote the file, and who reads it would expect what Excel writes. */
+async function asWrittenByUs(bytes: Uint8Array): Promise<Uint8Array> {
+  const properties = 'docProps/app.xml'
+  const parts = await unpack(bytes)
+  const archive = await editZip(bytes)
+  const program = '<Application>Sticksheet</Application>'
+  archive.set(properties, textOfPart(parts, properties).replace(/<Application>.*?<\/Application>/, program))
+  return archive.bytes()
 }
 
 function addSheet(

@@ -97,6 +97,13 @@ describe('the file', () => {
     expect(xml).toContain('orientation="landscape"')
   })
 
+  it('has a view, without which Excel may fail on printing, and names us as the program that wrote it', async () => {
+    const { 'xl/workbook.xml': workbook, 'docProps/app.xml': properties } = await partsOf(await writeXlsx(sampleBook))
+    expect(workbook).toMatch(/<bookViews><workbookView [^>]*activeTab="0"/)
+    expect(properties).toContain('<Application>Sticksheet</Application>')
+    expect(properties).not.toContain('Microsoft')
+  })
+
   it('stores half a formula as text, because Excel would call the whole file damaged', async () => {
     const { book } = await readXlsx(await writeXlsx({ names: [], sheets: [sheet('S', [[{ formula: '=IF(A2,' }]])] }))
     expect(book.sheets[0]?.rows).toEqual([[{ value: '=IF(A2,' }]])
