@@ -294,7 +294,7 @@ it('The manager compares the methods, finds the round from which reuse pays, how
   }
   expect([5, 6].map((count) => levelOver(count) / rate <= singleUse)).toEqual([false, true])
 
-  await expectFigure(page, 'Season', 'Weeks that do not fit', '8')
+  await expectFigure(page, 'Season', 'Weeks that do not fit', '9')
   await expectFigure(page, 'Season', 'The first of them', '2026-W15: Bench: 3 m2 too many.')
   const fullest = named('CalendarBench', weekOf('2026-04-13'))
   await expectInGuide(page, fullest, 'Bench taken', '139.1')

@@ -103,7 +103,7 @@ const expectedLabels = {
 
 describe.each([
   ['workbook of before', ofBefore, 820],
-  ['demo season', demoSeason(), 1455],
+  ['demo season', demoSeason(), 1491],
 ] as const)('the cells of the %s', (which, season, count) => {
   let open: OpenBook
   beforeAll(async () => {

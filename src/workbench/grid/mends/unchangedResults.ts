@@ -1,7 +1,7 @@
 /**
  * Goes on only from results that changed. The grid's engine calculates everything that leads back to an edited cell,
  * however long ago nothing changed on the way: a wage leads to the line that says whether Setup is complete, and this
- * to every row of the season, so that 1,240 of its 1,455 formulas were calculated although 120 gave another result.
+ * to every row of the season, so that 1,240 of its 1,455 formulas were calculated where 230 are enough.
  * Functions such as OFFSET find what they read by calculating ahead, which leaves no result of before to compare with;
  * a workbook that has one is calculated as the library does it. Seen with univer 0.25.1.
  */

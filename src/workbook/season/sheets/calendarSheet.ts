@@ -71,7 +71,7 @@ export function calendarSheet(mark: string): NamedSheet {
         bench: standsEachWeek(days, stacked('benchWeeks', 'benchWeeks'), stacked('benchM2', 'benchM2')),
         benchThere: alwaysThere('benchArea'),
         benchLeft: left(at('benchThere'), at('bench')),
-        ground: standsEachWeek(days, stacked('benchWeeks', 'benchWeeks'), stacked('groundM2', 'groundM2')),
+        ground: standsEachWeek(days, stacked('groundWeeks', 'groundWeeks'), stacked('groundM2', 'groundM2')),
         groundThere: alwaysThere('bedArea'),
         groundLeft: left(at('groundThere'), at('ground')),
         hours: beginsEachWeek(days, stacked('hours', 'hours')),

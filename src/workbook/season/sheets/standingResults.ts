@@ -30,5 +30,6 @@ export function standingResults<R extends Stuck>(day: (row: R) => string) {
     until: (r: R) => `${r.from}+7*ROUNDUP(${r.benchWeeks},0)`,
     benchM2: (r: R) => area(r, 'bench'),
     groundM2: (r: R) => area(r, 'ground'),
+    groundWeeks: (r: R) => `${r.benchWeeks}+IF(${ofContainer(r, 'kind')}="bed",${ofContainer(r, 'turnround')}+0,0)`,
   }
 }

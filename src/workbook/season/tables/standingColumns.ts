@@ -15,4 +15,8 @@ export const standingColumns = {
   }),
   benchM2: result('Bench', 'm2', formats.litres),
   groundM2: result('Ground', 'm2', formats.litres),
+  groundWeeks: result('Takes its ground for', 'weeks', formats.measure, {
+    width: 14,
+    note: 'A bed stands on it in its turn-round too.',
+  }),
 }

@@ -23,7 +23,10 @@ export function weeksOf(data: SeasonData, stuck: readonly Sticking[], count: num
     const inWeek = stuck.filter(({ day }) => mondayOf(day).equals(monday))
     const stands = stuck.filter(({ from, until }) => !monday.isBelow(from) && monday.isBelow(until))
     const bench = sum(stands.map(({ benchM2 }) => benchM2))
-    const ground = sum(stands.map(({ groundM2 }) => groundM2))
+    const onGround = stuck.filter(
+      ({ from, groundWeeks }) => !monday.isBelow(from) && monday.isBelow(from.plus(groundWeeks.up().times(7))),
+    )
+    const ground = sum(onGround.map(({ groundM2 }) => groundM2))
     const hours = sum(inWeek.map((sticking) => sticking.hours))
     return {
       monday,

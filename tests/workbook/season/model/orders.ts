@@ -27,6 +27,7 @@ function standing(cuttings: Fraction, day: Fraction, { container, shown, typed: 
     until: from.plus(typed(method.weeks).up().times(7)),
     benchM2: method.stands === 'bench' ? m2 : fraction(0),
     groundM2: method.stands === 'ground' ? m2 : fraction(0),
+    groundWeeks: typed(method.weeks).plus(container.kind === 'bed' ? typed(container.turnround, 0) : 0),
     hours: cuttings.over(typed(method.stuckPerHour)).plus(pieces.over(typed(method.setPerHour))),
   }
 }
