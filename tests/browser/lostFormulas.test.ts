@@ -72,6 +72,11 @@ it('An order that is pasted one column too far to the right is asked about: refu
   await page.keyboard.press('Control+z')
   await expect.poll(() => shownAt(page, named('OrderSpecies', 18))).toBe('empty')
 
+  // Over the edge of the sheet, which gets columns for it.
+  await paste(page, stickDay, Array.from({ length: 45 }, () => '1').join('\t'))
+  await answer(page, '29 cells on Orders would lose their formulas: N26, O26, P26 and 26 more.', 'Cancel')
+  await expectFormula(page, stickDay, true)
+
   await paste(page, right, order)
   await answer(page, stickDay.address, 'Replace')
   await expect.poll(() => shownAt(page, named('OrderState', 17))).toBe('Line: type text')

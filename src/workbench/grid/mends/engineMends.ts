@@ -3,12 +3,14 @@ import { compareCells } from './comparison'
 import { keepDependencies } from './dependencies'
 import type { EngineMend } from './mend'
 import { settleSpills } from './settleSpills'
+import { mindStops } from './stoppedCalculation'
 import { goOnFromChanges } from './unchangedResults'
 
 /** What the formula engine needs wherever it calculates. */
 export const engineMends: readonly EngineMend[] = [
   guardFormulaCaches,
   compareCells,
+  mindStops,
   settleSpills,
   keepDependencies,
   goOnFromChanges,
