@@ -3,15 +3,22 @@
  * however long ago nothing changed on the way: a wage leads to the line that says whether Setup is complete, and this
  * to every row of the season, so that 1,240 of its 1,455 formulas were calculated where 230 are enough.
  * Functions such as OFFSET find what they read by calculating ahead, which leaves no result of before to compare with;
- * a workbook that has one is calculated as the library does it. Seen with univer 0.25.1.
+ * a workbook that has one is calculated as the library does it. So is what comes after a calculation that was stopped or
+ * crossed by another, until one came to its end: some results may have been kept then without those that follow from
+ * them. Seen with univer 0.25.1.
  */
-import type { ICellData, Injector, IUnitRange, Nullable } from '@univerjs/core'
+import { type ICellData, ICommandService, type Injector, type IUnitRange, type Nullable } from '@univerjs/core'
 import {
   IDependencyManagerService,
   IFormulaCurrentConfigService,
   IFormulaDependencyGenerator,
   IFormulaRuntimeService,
+  type ISetFormulaCalculationNotificationMutation,
+  SetFormulaCalculationNotificationMutation,
+  SetFormulaCalculationStartMutation,
+  SetFormulaCalculationStopMutation,
 } from '@univerjs/engine-formula'
+import { endsCalculation } from '../endsCalculation'
 
 /** A formula that is to be calculated, as the engine lists it. */
 interface Listed {
@@ -65,10 +72,13 @@ export function goOnFromChanges(injector: Injector): void {
     return ordered
   }
 
+  const isSettled = watchCalculations(injector)
   const generate = generator.generate.bind(generator)
   generator.generate = async (isCalculateTreeModel) => {
     const list = (await generate(isCalculateTreeModel)) as Listed[]
-    return current.isForceCalculate() || calculatesAhead ? list : new ListOfChanged(list, awaited, readers, resultOf)
+    return current.isForceCalculate() || calculatesAhead || !isSettled()
+      ? list
+      : new ListOfChanged(list, awaited, readers, resultOf)
   }
 
   /** From this calculation, or from one before. */
@@ -78,6 +88,29 @@ export function goOnFromChanges(injector: Injector): void {
     const now = runtime.getUnitData()[unitId]?.[subUnitId]?.getValue(row, column)
     return now ?? current.getUnitData()[unitId]?.[subUnitId]?.cellData.getValue(row, column)
   }
+}
+
+/** Whether all results follow from one another, but for what is being calculated now. */
+function watchCalculations(injector: Injector): () => boolean {
+  let [isSettled, isBusy] = [true, false]
+  injector.get(ICommandService).beforeCommandExecuted(({ id, params }) => {
+    if (id === SetFormulaCalculationStopMutation.id) isSettled = false
+    if (id === SetFormulaCalculationStartMutation.id) {
+      if (isBusy) isSettled = false
+      isBusy = true
+    }
+    if (!tellsEnd(id, params)) return
+    isBusy = false
+    if (!endsCalculation(id, params)) isSettled = false
+    // What goes on with it has begun by then.
+    else queueMicrotask(() => (isSettled ||= !isBusy))
+  })
+  return () => isSettled
+}
+
+function tellsEnd(id: string, params: object | undefined): boolean {
+  if (id !== SetFormulaCalculationNotificationMutation.id) return false
+  return (params as ISetFormulaCalculationNotificationMutation).functionsExecutedState !== undefined
 }
 
 type Result = Nullable<ICellData> | 'spilled'
