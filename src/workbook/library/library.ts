@@ -11,7 +11,7 @@ export interface Band {
   /** The argument that it is a band of, where a function of the entry takes it. */
   readonly parameter?: string
   /** Absent where it is common practice, without a source. */
-  readonly source?: SourceKey
+  readonly sources?: readonly SourceKey[]
 }
 
 export interface LibraryEntry {
@@ -47,7 +47,7 @@ export const waysOfRooting: readonly LibraryEntry[] = [
       {
         of: 'sum of the parts that vanishes, three of bark, one of peat, one of sand',
         range: '15 to 20 %',
-        source: 'rootmaker-faq',
+        sources: ['rootmaker-faq'],
         parameter: 'mixShrink',
       },
       ...fillingBands,
@@ -93,7 +93,12 @@ export const materials: readonly LibraryEntry[] = [
     name: 'Peat',
     text: 'Sold in pressed bales that declare fewer litres than they open to. Measure the expansion on one bale of your own; the label or your test wins over any band.',
     bands: [
-      { of: 'loose litres from one declared litre', range: '1.67 to 2.0', parameter: 'expansion' },
+      {
+        of: 'loose litres from one declared litre',
+        range: '1.67 to 2.0',
+        sources: ['rootmaker-faq', 'keith-peat-bales'],
+        parameter: 'expansion',
+      },
       { of: 'water held, in times its dry weight', range: '10 to 20' },
       { of: 'pH', range: '3.5 to 4.5' },
     ],

@@ -102,8 +102,8 @@ export const cost: Readonly<Record<string, string>> = {
   'the hour shared by the units of the hour': 'die Stunde, verteilt auf die Stücke der Stunde',
   '600 cuttings an hour at a wage of 15 and 30 % on top':
     '600 Stecklinge pro Stunde bei einem Lohn von 15 und 30 % Nebenkosten',
-  '2,109 hours, 26,392 of wages and 1,316,111 cuttings, all totals':
-    '2.109 Stunden, 26.392 an Löhnen und 1.316.111 Stecklinge, alles Summen',
+  'A tray from filling to bench: 2,109 hours and 26,392 of wages for 1,316,111 cuttings, the averages of 14 firms':
+    'Eine Platte vom Füllen bis auf den Tisch: 2.109 Stunden und 26.392 Lohn für 1.316.111 Stecklinge, die Mittelwerte von 14 Betrieben',
 
   // LINERPRICE
   'Selling price of a liner from its cost and the margin wanted.':
