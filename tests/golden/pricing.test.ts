@@ -197,7 +197,7 @@ describe('a quote', () => {
       definition('QUOTE'),
       given.map((one) => (Array.isArray(one) ? [one] : one)),
     )
-    const zone = 'steps' in working ? working.steps.find(({ name }) => name === 'deadZone')?.value : undefined
+    const zone = 'steps' in working ? working.steps.find(({ name }) => name === 'overlap')?.value : undefined
     expect(zone).toEqual([
       'an order of 438 costs 525.60, 500 cost 525.00',
       'an order of 953 costs 1000.65, 1000 cost 1000.00',

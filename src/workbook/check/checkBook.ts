@@ -7,15 +7,15 @@ import { checkErrors } from './checkErrors'
 import { checkPriceDays } from './checkPriceDays'
 import type { Finding } from './finding'
 
-/** All that was forgotten or looks wrong in a workbook: errors first, then doubts, each in the order of the sheets. */
+/** All that was forgotten or looks wrong in a workbook: errors first, then warnings, each in the order of the sheets. */
 export function checkBook(
   book: OpenBook,
   definitions: readonly Definition[],
   found: Words['found'],
 ): readonly Finding[] {
-  const doubts = book.sheets.flatMap((sheet) => [
+  const warnings = book.sheets.flatMap((sheet) => [
     ...checkColumns(sheet, found),
     ...checkCalls(sheet, definitions, found),
   ])
-  return [...checkErrors(book, found), ...doubts, ...checkPriceDays(book, found)]
+  return [...checkErrors(book, found), ...warnings, ...checkPriceDays(book, found)]
 }
