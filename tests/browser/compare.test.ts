@@ -107,7 +107,7 @@ describe('the charts of the demo season', () => {
     for (const [name, medium, , bench, labour, , losses] of ways)
       for (const part of [medium, bench, labour, losses]) expect(Number(part), name).toBeGreaterThan(0)
     expect(headings).toEqual([
-      'way',
+      'method',
       'medium',
       'reuse',
       'bench',

@@ -432,7 +432,7 @@ describe('the library', () => {
     )
     expect(cautions.length).toBe(12)
     for (const caution of cautions)
-      expect(caution).toMatch(/^Caution\. .*follow the label, .* local codes, .* licensed people/)
+      expect(caution).toMatch(/^Caution\. .*follow the label, .* local codes, .* licensed people\.$/)
     expect(text()).not.toMatch(/EUR|[$€£]\s?\d/)
   })
 

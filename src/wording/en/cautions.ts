@@ -5,36 +5,36 @@
  * (744-R-00-010), which held the risk of a gardener for low; mineral-wool fibres, US NIOSH; heat, UC Davis AIR Nursery.
  * The others are common advice, without one source. What a bench carries is for its maker to say: no figure stands here.
  */
-/** One text for each thing that can hurt someone. */
+/** One text for each thing that can hurt someone, short enough to be read to its end on a sheet beside the pane. */
 const things = {
-  dust: 'Perlite, vermiculite and dry peat give off dust: dampen them first, air the room, wear a mask and eye protection. Peat dust burns: keep sparks, flames and hot lamps away.',
+  dust: 'Perlite, vermiculite and dry peat give off dust: dampen them, wear a mask and eye protection. Peat dust burns: no sparks or flames near it.',
   vermiculite:
-    'Vermiculite can contain asbestos, and some bags on sale in 2000 did: ask the supplier for a test, keep it damp, and leave closed what you are not sure of.',
-  sand: 'Sand dust can contain respirable crystalline silica, which scars the lungs: keep sand damp, wear a mask, and never sweep it dry.',
+    'Vermiculite can contain asbestos, and some bags on sale in 2000 did: ask for a test, keep it damp; when unsure, leave the bag closed.',
+  sand: 'Sand dust can contain respirable crystalline silica, which scars the lungs: keep it damp, wear a mask, and never sweep it dry.',
   bed: 'A bed of wet sand is heavy: put it on the ground, or ask the maker of the bench what load it carries.',
-  bags: 'Bagged mixes and composts can carry Legionella: open them in fresh air and away from your face, dampen the mix, wear a mask and gloves, and wash your hands.',
+  bags: 'Bagged mixes can carry Legionella: open them in fresh air, away from your face; dampen them, wear mask and gloves, wash your hands.',
   moss: 'Sphagnum moss (the moss, not peat) can carry a fungus that infects the skin: wear gloves and cover cuts.',
   weight:
-    'Bags, wet mix and wet sand are heavy, and a bulk bag weighs 800 kg and more: lift by machine or in twos, never stand under a hanging load, and check what bench and floor carry.',
+    'Bags and wet mix are heavy, a bulk bag 800 kg and more: lift by machine or in twos, keep from under it, check what bench and floor carry.',
   lime: 'Lime, feed and wetting agent irritate skin, eyes and lungs: wear gloves, eye protection and a mask.',
   mixer: 'Never reach into a running mixer: switch it off and lock it first.',
   fibres:
-    'Mineral-wool fibres irritate skin, eyes and throat: wet the blocks, wear gloves, long sleeves and eye protection, and a mask where it is dusty.',
-  acid: 'Acid for soaking rockwool burns skin and eyes: wear gloves and eye protection, pour the acid into the water and never the water into the acid, and keep it away from bleach.',
+    'Mineral-wool fibres irritate skin, eyes and throat: wet the blocks, wear gloves, long sleeves, eye protection and a mask.',
+  acid: 'Acid for rockwool burns skin and eyes: wear gloves and eye protection, pour acid into water, never water into acid; no bleach near it.',
   water: 'Water that cuttings stand in fouls and breeds insects: change it, and never drink from those vessels.',
   hormone:
-    'Rooting hormone harms eyes, skin and lungs, and dips in alcohol catch fire: wear gloves and eye protection, a mask for powder, air the room, and keep flames and sparks away.',
-  mist: 'Mist and fog can carry Legionella: use clean water, clean and disinfect tanks, lines and nozzles, and do not breathe the mist in.',
+    'Rooting hormone harms eyes, skin and lungs, and alcohol dips catch fire: gloves, eye protection, a mask for powder, fresh air, no flames.',
+  mist: 'Mist and fog can carry Legionella: use clean water, clean and disinfect tanks, lines and nozzles, and do not breathe it in.',
   electricity:
-    'Electricity beside water, mist and heat mats can kill: have an electrician install and test it, with residual-current (ground-fault) protection, and switch it off before you reach in.',
+    'Electricity beside water, mist and heat mats can kill: have an electrician install residual-current protection, and switch off first.',
   disinfectant:
-    'Disinfectants: clean first, air the room, wear gloves and eye protection. Mix bleach with nothing but water. Quaternary ammonium burns eyes and skin: dilute it as its label says.',
+    'Disinfectants: clean first, fresh air, gloves, eye protection. Bleach: with nothing but water. Quaternary ammonium burns: dilute by label.',
   steam:
-    'Steam is under pressure and scalds: use a tested boiler with a safety valve, keep clear of covers and hoses, and let the mix cool. 60 °C for 30 minutes in all of the mix kills most plant diseases, not all, and the mix can be infected again.',
+    'Steam scalds and is under pressure: tested boiler, safety valve, let it cool. 60 °C for 30 minutes throughout kills most diseases, not all.',
 }
 
 export const cautions = {
   things,
   deferring:
-    'These are the usual cautions: follow the label, the safety data sheet and your local codes, and leave to licensed people what takes a licence.',
+    'The usual cautions only: follow the label, the safety data sheet and your local codes, and leave licensed work to licensed people.',
 }
