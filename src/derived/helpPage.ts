@@ -99,7 +99,7 @@ function workingSection(working: Working): string {
     escaped(`${Array.isArray(value) ? value.join('; ') : String(value)} ${unit}`),
     escaped(text),
   ])
-  return `<h2>Working of the first example</h2>\n${table(['Step', 'Rule', 'Result', 'What it is'], rows)}`
+  return `<h2>How the first example is worked out</h2>\n${table(['Step', 'Rule', 'Result', 'What it is'], rows)}`
 }
 
 function plainSection(definition: Definition, example: Example | undefined): string {

@@ -27,7 +27,7 @@ const useStyles = makeStyles({
     fontSize: tokens.fontSizeBase300,
     lineHeight: tokens.lineHeightBase300,
   },
-  doubt: { color: tokens.colorStatusWarningForeground1 },
+  warning: { color: tokens.colorStatusWarningForeground1 },
   kind: { fontWeight: tokens.fontWeightSemibold },
 })
 
@@ -123,7 +123,7 @@ function Findings({ findings, onGo }: FindingsProps) {
           <Button size="small" onClick={() => onGo(finding)}>
             {frame.place(finding)}
           </Button>{' '}
-          <span className={mergeClasses(styles.kind, finding.kind === 'error' ? pane.error : styles.doubt)}>
+          <span className={mergeClasses(styles.kind, finding.kind === 'error' ? pane.error : styles.warning)}>
             {say.kinds[finding.kind]}
           </span>
           <div>{finding.sentence}</div>

@@ -167,6 +167,6 @@ function useStartingRows(entry: LibraryEntry, port: WorkbookPort) {
   return { state, add, go }
 }
 
-function sourceText({ source }: Band, noSource: string): string {
-  return source === undefined ? noSource : `${bibliography[source].title}. ${bibliography[source].detail}.`
+function sourceText({ sources }: Band, noSource: string): string {
+  return sources?.map((key) => `${bibliography[key].title}. ${bibliography[key].detail}.`).join(' ') ?? noSource
 }

@@ -27,6 +27,7 @@ export const sameWords: readonly (readonly string[])[] = [
   ['breakeven', 'break-even', 'payback', 'catch'],
   ['ledger', 'schedule', 'cashflow', 'instalment'],
   ['compare', 'comparison', 'versus', 'alternative', 'rank'],
+  ['method', 'way', 'technique'],
   ['variance', 'overspend', 'budget', 'actual'],
   ['adverse', 'unfavourable', 'unfavorable', 'favourable', 'favorable'],
   ['price', 'cost', 'money', 'expense', 'cash'],

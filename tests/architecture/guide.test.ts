@@ -52,7 +52,7 @@ test('The guide says that its nursery and prices are invented, and leaves tax an
   for (const words of [
     'its prices and all figures here are invented',
     'no tax advice',
-    'follow the label and your local rules',
+    'follow the label, your local codes',
   ])
     expect(guide).toContain(words)
 })

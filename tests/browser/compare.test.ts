@@ -107,7 +107,7 @@ describe('the charts of the demo season', () => {
     for (const [name, medium, , bench, labour, , losses] of ways)
       for (const part of [medium, bench, labour, losses]) expect(Number(part), name).toBeGreaterThan(0)
     expect(headings).toEqual([
-      'way',
+      'method',
       'medium',
       'reuse',
       'bench',
@@ -161,7 +161,7 @@ describe('the charts of the demo season', () => {
     await page.keyboard.press('ArrowDown')
     await expect
       .poll(() => summary.textContent())
-      .toMatch(/Sand bed goes from [^,]*, and is no dearer than Rockwool from round 6 on\./)
+      .toMatch(/Sand bed goes from [^,]*, and costs no more than Rockwool from round 6 on\./)
     await expectNothingTooWide(page, pane)
 
     const choice = page.locator(pane).getByRole('combobox', { name: 'Round by round: cells to show' })

@@ -152,15 +152,15 @@ it('The accountant costs the season, follows a price through it, and hands over 
     floor = (floor + (await numberAt(page, cost))) / (await numberAt(page, rate))
   await expectFigure(page, 'Quote', 'Floor: cost of a saleable liner', writtenLike('0.0000', String(floor)))
   const { address } = beside('Quote', 'Floor: cost of a saleable liner')
-  await choose(page, 'Working')
+  await choose(page, 'Calculation')
   await pane(page)
-    .getByRole('heading', { name: `Working of ${address} on Quote` })
+    .getByRole('heading', { name: `Calculation of ${address} on Quote` })
     .waitFor()
   await pane(page).getByRole('heading', { name: 'Step by step' }).waitFor()
   await picture(page, 'guide/working', panePart(720))
 
-  const written = `Working of ${address}`
-  await button(page, 'Write this working to a sheet').click()
+  const written = `Calculation of ${address}`
+  await button(page, 'Write this calculation to a sheet').click()
   await pane(page).getByText(`Written to the sheet “${written}”.`).waitFor()
   await expect.poll(() => cellLine(page)).toBe(`${written}, A1: ${written} on Quote`)
   await picture(page, 'guide/working-sheet', sheetPart(1000, 560))
@@ -261,7 +261,7 @@ it('The manager compares the methods, finds the round from which reuse pays, how
   await picture(page, 'guide/ways', methods)
   const rounds = figure(page, 'Cost by the rounds it serves')
   expect(await rounds.locator('p').first().textContent()).toMatch(
-    /Own mix, 104 cells goes from .* and is no dearer than Premix in thin trays from round 7 on\./,
+    /Own mix, 104 cells goes from .* and costs no more than Premix in thin trays from round 7 on\./,
   )
   await picture(page, 'guide/rounds', rounds)
   await picture(page, 'guide/swings', figure(page, 'What moves ROOTINGCOST most'))
@@ -307,7 +307,7 @@ it('The manager compares the methods, finds the round from which reuse pays, how
   await choose(page, 'Library')
   await pane(page)
     .getByRole('tabpanel', { name: 'Library' })
-    .getByText('Follow the label and your local rules')
+    .getByText('follow the label, the safety data sheet and your local codes')
     .first()
     .waitFor()
 })
@@ -359,8 +359,8 @@ it('In a narrow window a line below the pane shows where Check leads, and the hi
   await expect.poll(() => cellLine(page)).toMatch(/^Season, A1:/)
   await page.getByRole('button', { name: 'Pane', exact: true }).click()
   await choose(page, 'Check')
-  await button(page, 'A57 on Quote').first().click()
-  await expect.poll(() => cellLine(page)).toMatch(/^Quote, A57:/)
+  await button(page, 'A61 on Quote').first().click()
+  await expect.poll(() => cellLine(page)).toMatch(/^Quote, A61:/)
   const grid = page.locator('.sheet .grid')
   expect(await grid.isVisible()).toBe(false)
   expect((await grid.boundingBox())!.height).toBe((await pane(page).boundingBox())!.height)

@@ -1,4 +1,4 @@
-/** Drives the section Working by keyboard alone, in narrow windows: from a number to its cells, to a sheet, and to plain Excel. */
+/** Drives the section Calculation by keyboard alone, in narrow windows: from a number to its cells, to a sheet, and to plain Excel. */
 import type { Page } from 'playwright-core'
 import { expect, it } from 'vitest'
 import { unpack } from '../../src/workbench/xlsx/unpack'
@@ -10,18 +10,18 @@ import { goTo, named } from './seasonPlaces'
 
 const pages = browserWindows()
 
-/** Opens the demo, goes to V9 on Orders, which counts the cuttings of the first order, and then to Working in the pane. */
+/** Opens the demo, goes to V9 on Orders, which counts the cuttings of the first order, and then to Calculation in the pane. */
 async function openWorking(): Promise<Page> {
   const page = await pages.open({ viewport: { width: 320, height: 900 }, acceptDownloads: true })
   await page.locator('.sheet .cell', { hasText: 'Season, A1' }).waitFor()
   await goTo(page, named('OrderCuttings'))
   await toPane(page)
   await tabTo(page, page.getByRole('tab', { selected: true }))
-  while ((await page.getByRole('tab', { name: 'Working', selected: true }).count()) === 0) {
+  while ((await page.getByRole('tab', { name: 'Calculation', selected: true }).count()) === 0) {
     await page.keyboard.press('ArrowRight')
     await page.keyboard.press('Enter')
   }
-  await page.getByRole('heading', { name: 'Working of V9 on Orders' }).waitFor()
+  await page.getByRole('heading', { name: 'Calculation of V9 on Orders' }).waitFor()
   return page
 }
 
@@ -61,28 +61,28 @@ it('At 320 pixels the keyboard goes from a number to a cell that it was made of,
   await expect.poll(() => cellLine(page)).toMatch(/^Orders, S9:/)
   const back = page.getByRole('button', { name: 'Back to V9 on Orders' })
   await expect.poll(() => back.evaluate((element) => element === document.activeElement)).toBe(true)
-  await page.getByRole('heading', { name: 'Working of S9 on Orders' }).waitFor()
+  await page.getByRole('heading', { name: 'Calculation of S9 on Orders' }).waitFor()
   await page.keyboard.press('Enter')
-  await page.getByRole('heading', { name: 'Working of V9 on Orders' }).waitFor()
+  await page.getByRole('heading', { name: 'Calculation of V9 on Orders' }).waitFor()
   await expect.poll(() => cellLine(page)).toMatch(/^Orders, V9:/)
   expect(await back.count()).toBe(0)
   await expectNothingTooWide(page, 'aside.functions')
 
-  await press(page, 'Write this working to a sheet')
-  await page.getByText('Written to the sheet “Working of V9”.').waitFor()
+  await press(page, 'Write this calculation to a sheet')
+  await page.getByText('Written to the sheet “Calculation of V9”.').waitFor()
   await press(page, 'Back to V9 on Orders')
-  await press(page, 'Write this working to a sheet')
-  await page.getByText('Written to the sheet “Working of V9 (2)”.').waitFor()
-  await expect.poll(() => cellLine(page)).toBe('Working of V9 (2), A1: Working of V9 on Orders')
+  await press(page, 'Write this calculation to a sheet')
+  await page.getByText('Written to the sheet “Calculation of V9 (2)”.').waitFor()
+  await expect.poll(() => cellLine(page)).toBe('Calculation of V9 (2), A1: Calculation of V9 on Orders')
 })
 
 it('In a narrow window the keyboard turns a cell into a value after saying so, nothing else changes, and one undo brings the formula back; no stage breaks a rule of accessibility in either theme.', async () => {
   const page = await openWorking()
-  await page.getByRole('button', { name: 'Into plain formulas' }).waitFor()
+  await page.getByRole('button', { name: 'Turn into plain formulas' }).waitFor()
   await expectNoViolationsInAnyLook(page)
   const before = await cellLine(page)
   expect(before).toMatch(/STICK\.CUTTINGS\(.* gives [\d,]+$/)
-  await press(page, 'Into plain formulas')
+  await press(page, 'Turn into plain formulas')
   await page
     .getByText('In V9 on Orders, 1 cell becomes a value, which no longer follows when an input changes.')
     .waitFor()
@@ -97,7 +97,7 @@ it('In a narrow window the keyboard turns a cell into a value after saying so, n
     )
     .waitFor()
   expect(await cellLine(page)).toBe(`Orders, V9: ${/[\d,]+$/.exec(before!)![0]}`)
-  await page.getByRole('button', { name: 'Into values' }).press('Enter')
+  await page.getByRole('button', { name: 'Turn into values' }).press('Enter')
   await page.getByText('No cell in V9 on Orders uses a STICK function, so there is nothing to turn.').waitFor()
   await expectNoViolationsInAnyLook(page)
   await toSheet(page)
@@ -113,7 +113,7 @@ it('A block of cells becomes plain formulas that show the same numbers.', async 
   await page.keyboard.press('Shift+ArrowRight')
   await page.keyboard.press('Shift+ArrowRight')
   await toPane(page)
-  await press(page, 'Into plain formulas')
+  await press(page, 'Turn into plain formulas')
   await page.getByText(/^In V9:Y10 on Orders, \d cells get a plain formula each\.$/).waitFor()
   await press(page, /^Change these \d cells$/)
   await page.getByText(/^\d cells are changed\. Every cell of the workbook shows what it showed before\./).waitFor()

@@ -8,7 +8,7 @@ goldenTests([
     is: 'cubic yards of ingredients for four of mix at a shrink of 20 %',
     computed: () => total(4, 0.2),
     source: 'rootmaker-faq',
-    standing: 'printed',
+    seen: 'copy',
   },
   {
     expected: 4.25,
@@ -16,7 +16,7 @@ goldenTests([
     is: 'cubic yards of mix from five of ingredients at a shrink of 15 %',
     computed: () => 5 / (total(1, 0.15) / 1),
     source: 'rootmaker-faq',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   // The gross-up is 18.5 %: losses divide, and adding the shrink would give 31.22.
   {
@@ -25,7 +25,7 @@ goldenTests([
     is: 'cubic feet of ingredients for 27 of mix at a shrink of 5/32',
     computed: () => value('UNITS', total(value('UNITS', 27, 'ft3', 'L'), 0.15625), 'L', 'ft3'),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   {
     expected: 0.09375,
@@ -33,7 +33,7 @@ goldenTests([
     is: 'cost of a litre of three parts at 0.05, one at 0.10 and one at 0.125, a fifth lost',
     computed: () => value('BLENDCOST', [3, 1, 1], [0.05, 0.1, 0.125], 0.2),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   {
     expected: 0.10575,
@@ -41,7 +41,7 @@ goldenTests([
     is: 'the same with 12.00 of additions in a cubic metre',
     computed: () => value('BLENDCOST', [3, 1, 1], [0.05, 0.1, 0.125], 0.2, 12),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   {
     expected: 1.65,
@@ -49,7 +49,7 @@ goldenTests([
     is: 'kg in a litre of sand of 1,650 kg/m3',
     computed: () => value('BLENDWEIGHT', [1], [1650]),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   // 5 lb to the cubic yard are 2.966 kg to the cubic metre, printed as 3.
   {
@@ -58,7 +58,7 @@ goldenTests([
     is: 'kg of lime in a load of a cubic metre of peat and vermiculite, at 5 lb to the cubic yard',
     computed: () => lime(1000, [0.5, 0.5], 1000, 0, ['5 lb/yd3']),
     source: 'acquaah-4-11',
-    standing: 'printed',
+    seen: 'copy',
   },
   {
     expected: 2.966382,
@@ -66,7 +66,7 @@ goldenTests([
     is: 'the same to the gram',
     computed: () => lime(1000, [0.5, 0.5], 1000, 0, ['5 lb/yd3']),
     source: 'nist-sp-811',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   {
     expected: 0.111,
@@ -74,15 +74,15 @@ goldenTests([
     is: 'kg of wetting agent in it, at 3 oz to the cubic yard',
     computed: () => cellOf('MIXLOADS', 'additive 2', 'full load', 1000, [1, 1], 1000, 0, ['5 lb/yd3', '3 oz/yd3']),
     source: 'acquaah-4-11',
-    standing: 'printed',
+    seen: 'copy',
   },
   {
     expected: 800,
     within: 0,
     is: 'litres of finished mix from a full mixer of 1,000 L whose filling loses a fifth',
     computed: () => cellOf('MIXLOADS', 'finished mix', 'full load', 5000, [1], 1000, 0.2),
-    source: 'sicoma-capacity',
-    standing: 'printed',
+    source: 'definition',
+    seen: 'arithmetic',
   },
   // On the summed 5,000 L it would be 15 kg.
   {
@@ -91,7 +91,7 @@ goldenTests([
     is: 'kg of lime for four cubic metres that five of bark, peat and sand make, at 3 kg to the finished one',
     computed: () => cellOf('MIXLOADS', 'additive 1', 'together', 4000, [3, 1, 1], 1000, 0.2, [3]),
     source: 'rootmaker-faq',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
 ])
 

@@ -3,14 +3,14 @@ import { describe, expect, test } from 'vitest'
 import { Decimal } from '../../src/core/quantity/decimal'
 import { splitByWeights } from '../../src/core/quantity/splitting'
 import { workingOf } from '../../src/derived/working'
-import { cellOf, definition, goldenTests, refusal, table, value } from './golden'
+import { cellOf, definition, goldenTests, refusal, table, value, type GoldenRow } from './golden'
 
 const year1958 = {
   needs: [69, 29, 36, 61, 61, 26, 34, 67, 45, 67, 79, 56],
   setUp: [85, 102, 102, 101, 98, 114, 105, 86, 119, 110, 98, 114],
 }
 
-/** The all-units tiers of the textbook, each as a row that says from which number on it holds. */
+/** The all-units tiers of the exercise, each as a row that says from which number on it holds. */
 const tiers = [53, 51.5, 49.5, 48, 47]
 const tierFrom = [1, 50, 100, 200, 500]
 
@@ -38,7 +38,7 @@ goldenTests([
     is: 'a year of 800 in orders of 200 at the break price of 48',
     computed: () => yearlyCost(200),
     source: 'all-units-discount',
-    standing: 'printed',
+    seen: 'copy',
   },
   {
     expected: 200,
@@ -46,7 +46,7 @@ goldenTests([
     is: 'the cheapest size of order among the breaks',
     computed: () => [50, 100, 200, 500].reduce((best, size) => (yearlyCost(size) < yearlyCost(best) ? size : best)),
     source: 'all-units-discount',
-    standing: 'printed',
+    seen: 'copy',
   },
   {
     expected: 864,
@@ -54,7 +54,7 @@ goldenTests([
     is: 'the least cost of the twelve months',
     computed: () => cellOf('STOCKPLAN', 'total', 'cost', year1958.needs, year1958.setUp, 1),
     source: 'wagner-whitin-1958',
-    standing: 'printed',
+    seen: 'copy',
   },
   {
     expected: 110,
@@ -62,7 +62,7 @@ goldenTests([
     is: 'the least cost of four periods',
     computed: () => cellOf('STOCKPLAN', 'total', 'cost', [10, 20, 30, 40], 30, 1),
     source: 'inventory-analytics',
-    standing: 'printed',
+    seen: 'copy',
   },
   {
     expected: 16,
@@ -70,7 +70,7 @@ goldenTests([
     is: 'bales of 3 ft3 that open to twice as much, for 3.5 yd3',
     computed: () => value('BAGS', '3.5 yd3', '3 ft3', 2),
     source: 'keith-peat-bales',
-    standing: 'printed',
+    seen: 'copy',
   },
   {
     expected: 131.78,
@@ -78,7 +78,7 @@ goldenTests([
     is: 'the 33 ft3 of 22 bags of 1.5 ft3 at 5.99, by the price of a litre',
     computed: () => value('PACKPRICE', 5.99, '1.5 ft3') * value('UNITS', 33, 'ft3', 'L'),
     source: 'woods-end-compost',
-    standing: 'printed',
+    seen: 'copy',
   },
   // Pressed litres are no loose ones: opened to twice as much, a litre costs half; delivery and waste by arithmetic.
   {
@@ -87,20 +87,33 @@ goldenTests([
     is: 'a litre of a pressed bale of 60 L at 21.00 with 1.80 to bring it, opened to twice as much, 5 % wasted',
     computed: () => value('PACKPRICE', 21, 60, 2, 1.8, 0.05),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
+  ...(
+    [
+      ['0.05', [70, 30], [0.04, 0.01]],
+      ['8', [1, 1, 1], [2.67, 2.67, 2.66]],
+    ] as const
+  ).flatMap(([amount, weights, parts]) =>
+    parts.map((expected, place): GoldenRow => ({
+      expected,
+      within: 0,
+      is: `part ${place + 1} of ${amount} split by ${weights.join(', ')}`,
+      computed: () => Number(split(amount, ...weights)[place]),
+      source: 'moneyphp-allocation',
+      seen: 'copy',
+    })),
+  ),
 ])
 
+function split(amount: string, ...weights: number[]): readonly string[] {
+  return splitByWeights(
+    new Decimal(amount),
+    weights.map((weight) => new Decimal(weight)),
+  ).map(String)
+}
+
 describe('splitting money', () => {
-  const split = (amount: string, ...weights: number[]) =>
-    splitByWeights(
-      new Decimal(amount),
-      weights.map((weight) => new Decimal(weight)),
-    ).map(String)
-  test('0.05 by 70 and 30 is 0.04 and 0.01 (published with an allocation library)', () =>
-    expect(split('0.05', 70, 30)).toEqual(['0.04', '0.01']))
-  test('8.00 in three is 2.67, 2.67 and 2.66 (published)', () =>
-    expect(split('8', 1, 1, 1)).toEqual(['2.67', '2.67', '2.66']))
   test('the cents that are left go to the largest remainders', () =>
     expect(split('1', 1, 5, 1)).toEqual(['0.14', '0.72', '0.14']))
   test('a weight of 0 gets nothing', () => expect(split('0.01', 0, 1)).toEqual(['0', '0.01']))

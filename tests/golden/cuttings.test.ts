@@ -18,7 +18,7 @@ const rows: readonly GoldenRow[] = [
       is: `cuttings for more than ${moreThan} at ${survival} with ${confidences[index]!}`,
       computed: () => value('CUTTINGS', moreThan + 1, [survival], confidences[index]),
       source: 'boost-negative-binomial',
-      standing: 'printed',
+      seen: 'copy',
     })),
   ),
   {
@@ -27,7 +27,7 @@ const rows: readonly GoldenRow[] = [
     is: 'cuttings for one liner at 0.5 with 0.5 (an exact tie)',
     computed: () => value('CUTTINGS', 1, [0.5], 0.5),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   {
     expected: 3,
@@ -35,7 +35,7 @@ const rows: readonly GoldenRow[] = [
     is: 'cuttings for two liners at 0.5 with 0.5 (an exact tie)',
     computed: () => value('CUTTINGS', 2, [0.5], 0.5),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   {
     expected: 1177,
@@ -43,7 +43,7 @@ const rows: readonly GoldenRow[] = [
     is: 'cuttings for 1,000 liners at 85 % on average',
     computed: () => value('CUTTINGS', 1000, [0.85]),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   {
     expected: 0.535,
@@ -51,7 +51,7 @@ const rows: readonly GoldenRow[] = [
     is: 'the chance that 1,177 are enough',
     computed: () => step('chance', 'CUTTINGS', 1000, [0.85], 0.53),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   {
     expected: 1201,
@@ -59,7 +59,7 @@ const rows: readonly GoldenRow[] = [
     is: 'cuttings for 1,000 liners at 85 % with 95 %',
     computed: () => value('CUTTINGS', 1000, [0.85], 0.95),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   {
     expected: 1320,
@@ -67,7 +67,7 @@ const rows: readonly GoldenRow[] = [
     is: 'the same with an intra-batch correlation of 0.02',
     computed: () => value('CUTTINGS', 1000, [0.85], 0.95, spread),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
 ]
 

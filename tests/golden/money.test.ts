@@ -6,13 +6,14 @@ const yearly = (rate: number) => (1 + rate) ** 12 - 1
 
 goldenTests(
   [
+    // Direct cost of 4,847 and overhead of 1,763 for 10,000 started, of which 11,400 / 1.20 are sold. Multiplying leaves 4,806.50.
     {
-      expected: 0.03,
-      within: 0.005,
-      is: 'the loss line of a plant of 0.661 with 5 % unsold',
-      computed: () => value('PERLINER', 0.661, [0.95]) - 0.661,
+      expected: 4790,
+      within: 0.5,
+      is: 'what is left of 11,400 for 9,500 geraniums at 0.661 a started plant, 5 % of them unsold',
+      computed: () => 11_400 - 9500 * value('PERLINER', 0.661, [0.95]),
       source: 'rutgers-geranium',
-      standing: 'printed',
+      seen: 'copy',
     },
     // Ours is paid at the start of a round, so the end-of-round payments are one period's interest more.
     {
@@ -21,7 +22,7 @@ goldenTests(
       is: 'PMT(5%;12;1000), paid at the end',
       computed: () => value('REUSECOST', 1000, 12, 0, 0, 0, 0, 0.05) * 1.05,
       source: 'openformula',
-      standing: 'printed',
+      seen: 'copy',
     },
     {
       expected: 113.4361438313,
@@ -29,7 +30,7 @@ goldenTests(
       is: 'PMT(5%;12;1000;100;1)',
       computed: () => value('REUSECOST', 1000, 12, 0, 0, 0, -100, 0.05),
       source: 'openformula',
-      standing: 'printed',
+      seen: 'copy',
     },
     {
       expected: 100,
@@ -37,7 +38,7 @@ goldenTests(
       is: 'PMT(0;10;1000)',
       computed: () => value('REUSECOST', 1000, 10),
       source: 'openformula',
-      standing: 'printed',
+      seen: 'copy',
     },
     {
       expected: 875,
@@ -45,15 +46,16 @@ goldenTests(
       is: 'SLN(4000;500;4), the plain average',
       computed: () => value('REUSECOST', 4000, 4, 0, 0, 0, 500),
       source: 'openformula',
-      standing: 'printed',
+      seen: 'copy',
     },
+    // Paid at the end of each year: the price less what its end value is worth today, spread over the sum of 1.1^-1 to 1.1^-5.
     {
-      expected: 12371,
-      within: 0.5,
-      is: 'capital recovery of 50,000 with a salvage of 5,000 over 5 years at 10 %',
+      expected: ((50_000 - 5000 / 1.1 ** 5) * 0.1) / (1 - 1 / 1.1 ** 5),
+      within: 1e-9,
+      is: 'capital recovery of 50,000 with a salvage of 5,000 over 5 years at 10 %, by the annuity formula',
       computed: () => value('REUSECOST', 50000, 5, 0, 0, 0, 5000, 0.1) * 1.1,
-      source: 'blank-tarquin-6-5',
-      standing: 'printed',
+      source: 'definition',
+      seen: 'arithmetic',
     },
     {
       expected: 1854.0247200054619,
@@ -61,7 +63,7 @@ goldenTests(
       is: 'pmt(0.075/12, 180, 200000)',
       computed: () => value('REUSECOST', 200000, 180, 0, 0, 0, 0, yearly(0.075 / 12), 12) * (1 + 0.075 / 12),
       source: 'numpy-financial',
-      standing: 'printed',
+      seen: 'copy',
     },
     {
       expected: 1 + 0.0525 / 4,
@@ -69,15 +71,15 @@ goldenTests(
       is: 'growth a quarter at an effective 5.3543 % a year (EFFECT(5.25%;4))',
       computed: () => step('growth', 'REUSECOST', 1, 4, 0, 0, 0, 0, 0.053543, 4),
       source: 'openformula',
-      standing: 'derived',
+      seen: 'arithmetic',
     },
     {
       expected: 8.0253,
       within: 5e-5,
-      is: 'fillings per container of at most 10 uses, 5 % lost each',
+      is: 'fillings per container of at most 10 uses, 5 % lost each: the sum of 0.95^0 to 0.95^9',
       computed: () => 1 / value('REUSECOST', 1, 10, 0, 0, 0.05),
       source: 'bojkow-trippage',
-      standing: 'printed',
+      seen: 'arithmetic',
     },
     {
       expected: 200,
@@ -85,7 +87,7 @@ goldenTests(
       is: 'level cost of 1,000 over 9 rounds, washing 50, 5 % topped up',
       computed: () => value('REUSECOST', 1000, 9, 50, 0.05),
       source: 'definition',
-      standing: 'derived',
+      seen: 'arithmetic',
     },
     {
       expected: 9,
@@ -93,7 +95,7 @@ goldenTests(
       is: 'the round from which that beats single use at 200, an exact tie',
       computed: () => value('BREAKEVEN', 200, 1000, 50, 0.05),
       source: 'definition',
-      standing: 'derived',
+      seen: 'arithmetic',
     },
     {
       expected: 7,
@@ -101,7 +103,7 @@ goldenTests(
       is: 'the round from which 2.40 and washing 0.12 beat 0.45',
       computed: () => value('BREAKEVEN', 0.45, 2.4, 0.12),
       source: 'definition',
-      standing: 'derived',
+      seen: 'arithmetic',
     },
     {
       expected: 23,
@@ -109,7 +111,7 @@ goldenTests(
       is: 'the same with 14 % lost each round',
       computed: () => value('BREAKEVEN', 0.45, 2.4, 0.12, 0, 0.14),
       source: 'definition',
-      standing: 'derived',
+      seen: 'arithmetic',
     },
     {
       expected: 5,
@@ -117,7 +119,7 @@ goldenTests(
       is: 'bags of 60 L for 0.1 m3 + 0.2 m3 as a cell adds them',
       computed: () => value('BAGS', (0.1 + 0.2) * 1000, 60),
       source: 'definition',
-      standing: 'derived',
+      seen: 'arithmetic',
     },
     {
       expected: 5,
@@ -125,7 +127,7 @@ goldenTests(
       is: 'bags of 0.06 m3 for 0.1 m3 + 0.2 m3 as text',
       computed: () => value('BAGS', `${0.1 + 0.2} m3`, '0.06 m3'),
       source: 'definition',
-      standing: 'derived',
+      seen: 'arithmetic',
     },
   ],
   [
@@ -133,9 +135,10 @@ goldenTests(
       printed: 0.55,
       expected: 0.5556,
       within: 5e-5,
-      is: '0.50 with 10 % unsold, for each that is sold',
+      is: 'an overhead of 0.50 a square foot and week, for what is sold of it where 10 % is not',
       computed: () => value('PERLINER', 0.5, [0.9]),
       source: 'growertalks-shrinkage',
+      seen: 'copy',
     },
   ],
 )

@@ -21,7 +21,7 @@ const published = (
     is: `further cuttings for more than ${moreThan} at ${rate} with ${confidence}, where none grow`,
     computed: () => Number(further(moreThan + 1, [0], [1], 0, [rate], confidence)),
     source: 'boost-negative-binomial',
-    standing: 'printed',
+    seen: 'copy',
   })),
 )
 
@@ -34,7 +34,7 @@ goldenTests([
     is: 'the chance of 2 liners from one cutting at 1/2 and two at 1/4',
     computed: () => chance(2, [1, 2], [0.5, 0.25]),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   // A batch that takes or fails as a beta(1, 1) rate, of deviation 1/12 ^ 0.5, gives 0, 1 or 2 of 2 with a third each.
   {
@@ -43,7 +43,7 @@ goldenTests([
     is: 'the chance of 2 liners from a batch of 2 whose rates lie anywhere alike',
     computed: () => chance(2, [2], [0.5], Math.sqrt(1 / 12)),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   // Of two such batches: 3 or 4 of 4 with (2 + 1) / 9.
   {
@@ -52,7 +52,7 @@ goldenTests([
     is: 'the chance of 3 liners from two such batches',
     computed: () => chance(3, [2, 2], [0.5], Math.sqrt(1 / 12)),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   {
     expected: 9150,
@@ -60,7 +60,7 @@ goldenTests([
     is: 'liners that 6,000 at 90 % and 5,000 at 75 % are on average',
     computed: () => expected(10_000, [6000, 5000], [0.9, 0.75]),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   // 850 are missing, and of 1,000 cuttings at 85 % so many become liners.
   {
@@ -69,7 +69,7 @@ goldenTests([
     is: 'further cuttings that make up for it on average at 85 %, in two stages',
     computed: () => Number(further(10_000, [6000, 5000], [0.9, 0.75], 0, [1, 0.85])),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   {
     expected: 1,
@@ -77,7 +77,7 @@ goldenTests([
     is: 'the chance where what is ready is enough, whatever the rest does',
     computed: () => chance(500, [500, 300], [1, 0.5], 0.1),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   {
     expected: 0,
@@ -85,7 +85,7 @@ goldenTests([
     is: 'the chance where even all that grows is not enough',
     computed: () => chance(801, [500, 300], [1, 0.5], 0.1),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   // One cutting at 0.5 meets a confidence of 0.5 (an exact tie).
   {
@@ -94,7 +94,7 @@ goldenTests([
     is: 'further cuttings for one liner at 0.5 with 0.5',
     computed: () => Number(further(1, [4], [0], 0, [0.5], 0.5)),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   {
     expected: 51,
@@ -102,7 +102,7 @@ goldenTests([
     is: 'further cuttings for 50.2 liners where none is lost',
     computed: () => Number(further(50.2, [0], [1], 0, [1], 0.99)),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
 ])
 

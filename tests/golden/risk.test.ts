@@ -36,7 +36,7 @@ goldenTests([
     is: 'the 10,000th number of the generator with its standard seed',
     computed: () => word(5489, 10_000),
     source: 'iso-cpp-random',
-    standing: 'printed',
+    seen: 'copy',
   },
   ...[0.3745401188473625, 0.9507143064099162, 0.7319939418114051, 0.5986584841970366].map(
     (expected, index) =>
@@ -46,7 +46,7 @@ goldenTests([
         is: `random number ${index + 1} of seed 42`,
         computed: () => random(42, index + 1),
         source: 'numpy-random',
-        standing: 'printed',
+        seen: 'print',
       }) as const,
   ),
   {
@@ -55,7 +55,7 @@ goldenTests([
     is: 'the mean of 0, 0.8 and 1',
     computed: () => cellOf('ODDS', 'mean', 'result', ...ofCutting(0, 0.8, 1)),
     source: 'stdlib-triangular',
-    standing: 'printed',
+    seen: 'copy',
   },
   {
     expected: 5,
@@ -63,7 +63,7 @@ goldenTests([
     is: 'the mean of 2, 5 and 8',
     computed: () => cellOf('ODDS', 'mean', 'result', ...ofCutting(2, 5, 8)),
     source: 'stdlib-triangular',
-    standing: 'printed',
+    seen: 'copy',
   },
   {
     expected: 6.708,
@@ -71,7 +71,7 @@ goldenTests([
     is: 'the median of 4, 5 and 12',
     computed: () => quantileOf({ low: 4, likely: 5, high: 12 }, 0.5),
     source: 'stdlib-triangular',
-    standing: 'printed',
+    seen: 'copy',
   },
   {
     expected: 6.708,
@@ -79,7 +79,7 @@ goldenTests([
     is: 'half of 100,000 draws of 4, 5 and 12',
     computed: () => cellOf('ODDS', 0.5, 'result', ...ofCutting(4, 5, 12)),
     source: 'stdlib-triangular',
-    standing: 'printed',
+    seen: 'copy',
   },
   // 10 significant digits of what percentile() gives for the same formula over the same draws.
   ...(
@@ -105,7 +105,7 @@ goldenTests([
         is: `${row} of 100,000 draws of a medium cost with eight arguments`,
         computed: () => cellOf('ODDS', row, 'result', ...medium),
         source: 'numpy-random',
-        standing: 'derived',
+        seen: 'arithmetic',
       }) as const,
   ),
   ...(
@@ -135,7 +135,7 @@ goldenTests([
             2 ** 32 - 1,
           ),
         source: 'numpy-random',
-        standing: 'derived',
+        seen: 'arithmetic',
       }) as const,
   ),
   {
@@ -145,7 +145,7 @@ goldenTests([
     computed: () =>
       step('allLikely', 'SWINGS', 'MEDIUMCOST', ['cuttingVolumeMl', 'costPerLitre'], [50, 0.1], [65, 0.15], [80, 0.2]),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
 ])
 

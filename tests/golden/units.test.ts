@@ -1,60 +1,72 @@
 import { expect, test } from 'vitest'
-import { goldenTests, refusal, value, type GoldenRow } from './golden'
+import type { SourceKey } from '../../src/sources/bibliography'
+import { goldenTests, refusal, value, type GoldenRow, type Seen } from './golden'
 
-const factors: readonly [expected: number, from: string, to: string, source: 'nist-sp-811' | 'nist-handbook-44'][] = [
-  [28.316846592, 'ft3', 'L', 'nist-sp-811'],
-  [764.554857984, 'yd3', 'L', 'nist-sp-811'],
-  [16.387064, 'in3', 'mL', 'nist-sp-811'],
-  [3.785411784, 'US gal', 'L', 'nist-sp-811'],
-  [4.54609, 'imp gal', 'L', 'nist-sp-811'],
-  [2150.42, 'US bushel', 'in3', 'nist-handbook-44'],
-  [35.23907016688, 'US bushel', 'L', 'nist-handbook-44'],
-  [67.200625, 'US dry qt', 'in3', 'nist-handbook-44'],
-  [1.101220942715, 'US dry qt', 'L', 'nist-handbook-44'],
-  [0.45359237, 'lb', 'kg', 'nist-sp-811'],
-  [907.18474, 'short ton', 'kg', 'nist-sp-811'],
-  [2000, 'short ton', 'lb', 'nist-handbook-44'],
-  [16, 'lb', 'oz', 'nist-handbook-44'],
-  [25.4, 'in', 'mm', 'nist-sp-811'],
-  [0.3048, 'ft', 'm', 'nist-sp-811'],
-  [0.9144, 'yd', 'm', 'nist-sp-811'],
-  [27, 'yd3', 'ft3', 'nist-handbook-44'],
-  [1728, 'ft3', 'in3', 'nist-handbook-44'],
+/** SP 811 prints what is not exact with seven digits. The exact factors follow by arithmetic from the inch and the pound, and from whole numbers of them. */
+const factors: readonly [expected: number, from: string, to: string, source: SourceKey, seen: Seen][] = [
+  [25.4, 'in', 'mm', 'nist-sp-811', 'copy'],
+  [0.3048, 'ft', 'm', 'nist-sp-811', 'copy'],
+  [0.9144, 'yd', 'm', 'nist-sp-811', 'copy'],
+  [16.387064, 'in3', 'mL', 'nist-sp-811', 'copy'],
+  [28.316846592, 'ft3', 'L', 'nist-sp-811', 'arithmetic'],
+  [764.554857984, 'yd3', 'L', 'nist-sp-811', 'arithmetic'],
+  [1728, 'ft3', 'in3', 'nist-handbook-44', 'copy'],
+  [27, 'yd3', 'ft3', 'definition', 'arithmetic'],
+  [4.54609, 'imp gal', 'L', 'nist-sp-811', 'copy'],
+  [231, 'US gal', 'in3', 'nist-handbook-44', 'copy'],
+  [3.785411784, 'US gal', 'L', 'nist-handbook-44', 'arithmetic'],
+  [2150.42, 'US bushel', 'in3', 'nist-handbook-44', 'copy'],
+  [35.23907016688, 'US bushel', 'L', 'nist-handbook-44', 'arithmetic'],
+  // A thirty-second of a bushel.
+  [67.200625, 'US dry qt', 'in3', 'nist-handbook-44', 'arithmetic'],
+  [1.101220942715, 'US dry qt', 'L', 'nist-handbook-44', 'arithmetic'],
+  [0.45359237, 'lb', 'kg', 'nist-sp-811', 'copy'],
+  [16, 'lb', 'oz', 'nist-handbook-44', 'arithmetic'],
+  [2000, 'short ton', 'lb', 'nist-sp-811', 'copy'],
+  [907.18474, 'short ton', 'kg', 'nist-handbook-44', 'copy'],
 ]
 
 const rows: readonly GoldenRow[] = [
-  ...factors.map(([expected, from, to, source]): GoldenRow => ({
+  ...factors.map(([expected, from, to, source, seen]): GoldenRow => ({
     expected,
     within: expected * 1e-15,
     is: `1 ${from} in ${to}`,
     computed: () => value('UNITS', 1, from, to),
     source,
-    standing: 'printed',
+    seen,
   })),
   {
-    expected: 0.593276421,
-    within: 5e-10,
+    expected: 35.239,
+    within: 0.0005,
+    is: '1 US bushel in L, as rounded there',
+    computed: () => value('UNITS', 1, 'US bushel', 'L'),
+    source: 'nist-handbook-44',
+    seen: 'copy',
+  },
+  {
+    expected: 0.45359237 / 0.764554857984,
+    within: 1e-15,
     is: '1 lb/yd3 in kg/m3',
     computed: () => value('UNITS', 1, 'lb/yd3', 'kg/m3'),
     source: 'nist-sp-811',
-    standing: 'printed',
+    seen: 'arithmetic',
   },
   {
-    expected: 25.71,
-    within: 0.005,
+    expected: 1728 / 67.200625,
+    within: 1e-13,
     is: 'US dry quarts in a cubic foot (a liquid quart would give 29.92)',
     computed: () => value('UNITS', 1, 'ft3', 'US dry qt'),
     source: 'nist-handbook-44',
-    standing: 'printed',
+    seen: 'arithmetic',
   },
   // The table rounds to whole kilograms and to grams.
   {
     expected: 3,
-    within: 0.5,
+    within: 0.05,
     is: '5 lb per cubic yard in kg per m3',
     computed: () => value('UNITS', 5, 'lb/yd3', 'kg/m3'),
     source: 'acquaah-4-11',
-    standing: 'printed',
+    seen: 'copy',
   },
   {
     expected: 74,
@@ -62,7 +74,7 @@ const rows: readonly GoldenRow[] = [
     is: '2 oz per cubic yard in g per m3',
     computed: () => value('UNITS', 2, 'oz/yd3', 'g/m3'),
     source: 'acquaah-4-11',
-    standing: 'printed',
+    seen: 'copy',
   },
   {
     expected: 111,
@@ -70,7 +82,7 @@ const rows: readonly GoldenRow[] = [
     is: '3 oz per cubic yard in g per m3',
     computed: () => value('UNITS', 3, 'oz/yd3', 'g/m3'),
     source: 'acquaah-4-11',
-    standing: 'printed',
+    seen: 'copy',
   },
   ...(
     [
@@ -85,7 +97,7 @@ const rows: readonly GoldenRow[] = [
     is: `a cell of ${inches} in3 in mL`,
     computed: () => value('UNITS', inches, 'in3', 'mL'),
     source: 'north-creek-plug-sizes',
-    standing: 'printed',
+    seen: 'copy',
   })),
 ]
 
@@ -97,6 +109,7 @@ goldenTests(rows, [
     is: 'a cell of 4.38 in3 in mL',
     computed: () => value('UNITS', 4.38, 'in3', 'mL'),
     source: 'north-creek-plug-sizes',
+    seen: 'copy',
   },
 ])
 

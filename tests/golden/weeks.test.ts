@@ -13,7 +13,7 @@ const rows: readonly GoldenRow[] = [
     is: 'the Monday of the week of 1 January 2020',
     computed: () => firstMonday('2020-01-01'),
     source: 'iso-8601',
-    standing: 'printed',
+    seen: 'arithmetic',
   },
   {
     expected: day('2019-12-30'),
@@ -21,7 +21,7 @@ const rows: readonly GoldenRow[] = [
     is: 'the Monday of the week of that Monday itself',
     computed: () => firstMonday('2019-12-30'),
     source: 'iso-8601',
-    standing: 'printed',
+    seen: 'copy',
   },
   {
     expected: day('2006-12-25'),
@@ -29,7 +29,7 @@ const rows: readonly GoldenRow[] = [
     is: 'the Monday of the week of Sunday 31 December 2006',
     computed: () => firstMonday('2006-12-31'),
     source: 'iso-8601',
-    standing: 'printed',
+    seen: 'copy',
   },
   // 2026 begins on a Thursday, so it has a week 53, and 1 January 2027 lies in it.
   {
@@ -38,7 +38,7 @@ const rows: readonly GoldenRow[] = [
     is: 'the Monday of week 53 of 2026, from 1 January 2027',
     computed: () => firstMonday('2027-01-01'),
     source: 'iso-8601',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   // The first day that is taken, 1 March 1900, was a Thursday.
   {
@@ -47,7 +47,7 @@ const rows: readonly GoldenRow[] = [
     is: 'the Monday before 1 March 1900',
     computed: () => Number(table('STANDING', [61], [1], [1])[0]![0]),
     source: 'iso-8601',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   {
     expected: day('2026-12-07'),
@@ -55,7 +55,7 @@ const rows: readonly GoldenRow[] = [
     is: 'the day to stick on for a delivery on 1 March 2027 that takes 12 weeks, over the end of the year',
     computed: () => value('STICKDAY', '2027-03-01', [4, 8]),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   {
     expected: day('2028-02-22'),
@@ -63,7 +63,7 @@ const rows: readonly GoldenRow[] = [
     is: 'the day to stick on a week before 29 February 2028',
     computed: () => value('STICKDAY', '2028-02-29', [1]),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   {
     expected: day('2027-03-01'),
@@ -71,7 +71,7 @@ const rows: readonly GoldenRow[] = [
     is: 'the day to stick on where nothing takes any time, whatever the time of day',
     computed: () => value('STICKDAY', day('2027-03-01') + 0.75, [0]),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   // 7 x (1/3 + 1/3 + 1/3) days are 7, and 6 x 1/6 too, though cells show their sums as 0.999999999999999 and 1.000000000000002.
   {
@@ -80,7 +80,7 @@ const rows: readonly GoldenRow[] = [
     is: 'the day to stick on where three thirds of a week are one week',
     computed: () => value('STICKDAY', '2027-03-01', [1 / 3, 1 / 3, 1 / 3]),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   {
     expected: day('2027-02-22'),
@@ -88,7 +88,7 @@ const rows: readonly GoldenRow[] = [
     is: 'the day to stick on where six sixths of a week are one week',
     computed: () => value('STICKDAY', '2027-03-01', Array(6).fill(1 / 6)),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   {
     expected: 1140,
@@ -96,7 +96,7 @@ const rows: readonly GoldenRow[] = [
     is: 'square feet of bench that two kinds of bench give together',
     computed: () => value('PEAK', ['2027-01-04', '2027-01-08'], [4, 4], [240, 900]),
     source: 'uark-benches',
-    standing: 'printed',
+    seen: 'copy',
   },
   {
     expected: 50,
@@ -106,7 +106,7 @@ const rows: readonly GoldenRow[] = [
       (cellOf('STANDING', day('2027-01-04'), 'standing', ['2027-01-04', '2027-01-08'], [4, 4], [240, 900]) / 2280) *
       100,
     source: 'uark-benches',
-    standing: 'printed',
+    seen: 'copy',
   },
   {
     expected: 0,
@@ -114,7 +114,7 @@ const rows: readonly GoldenRow[] = [
     is: 'the peak of what is held for no week, though it would have to be washed',
     computed: () => value('PEAK', ['2027-01-04'], [0], [240], 2),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
   {
     expected: day('2027-01-11'),
@@ -122,7 +122,7 @@ const rows: readonly GoldenRow[] = [
     is: 'the Monday of the peak in the working',
     computed: () => step('monday', 'PEAK', ['2027-01-04', '2027-01-13'], [2, 1], [3, 4]),
     source: 'definition',
-    standing: 'derived',
+    seen: 'arithmetic',
   },
 ]
 

@@ -151,7 +151,7 @@ describe('the section Compare', () => {
     expect(table.slice(5)).toEqual([
       ['5', '0.15', '0.15'],
       ['6', '0.138', '0.15'],
-      ['no dearer from', '5', '–'],
+      ['costs no more from', '5', '–'],
     ])
   })
 
@@ -210,7 +210,7 @@ describe('the section Compare', () => {
       'BREAKEVEN in A1 on Ways',
       'REUSELEDGER in A5 on Ways',
     ])
-    expect(text()).toContain('is no dearer than single use from round 9 on.')
+    expect(text()).toContain('costs no more than single use from round 9 on.')
     await act(async () => {
       select.value = '1'
       select.dispatchEvent(new Event('change', { bubbles: true }))
@@ -241,7 +241,7 @@ describe('the section Compare', () => {
     hold(cell)
     await click(button('Calculate and read again')!)
     await until(() => element.querySelectorAll('figure').length === 2)
-    expect(text()).not.toContain('have not been called')
+    expect(text()).not.toContain('have not been calculated')
   })
 
   it('puts a chart into the sheet where sheets hold charts, and says where', async () => {

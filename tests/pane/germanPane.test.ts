@@ -216,7 +216,7 @@ test('writes a working into the workbook in English, as all that stands there', 
   await until(() => port.added.length === 1)
   const [sheet] = port.added[0]!.sheets
   const texts = sheet!.rows.flatMap((row) => row.map((one) => one?.value))
-  expect(sheet!.name).toBe(`Working of ${cell.address}`)
+  expect(sheet!.name).toBe(`Calculation of ${cell.address}`)
   const { summary, convention } = catalogue.find(({ id }) => id === 'CUTTINGS')!
   expect(texts).toEqual(expect.arrayContaining(['What went in', summary, convention]))
 })

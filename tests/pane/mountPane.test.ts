@@ -159,11 +159,11 @@ describe('the working of the selected cell', () => {
     await act(async () => port.select({ formula, value: 5 }))
   }
 
-  beforeEach(() => click(tab('Working')))
+  beforeEach(() => click(tab('Calculation')))
 
   it('shows what went in, what was left out, each step with its rule, and the convention', async () => {
     await selectCell('=STICK.BAGS(A1,60)', { id: 'BAGS', args: ['0.3 m3', 60] })
-    expect(text()).toContain('Working of B4 on Order book')
+    expect(text()).toContain('Calculation of B4 on Order book')
     expect(text()).toMatch(/neededL300 Lloose litres that are needed/)
     expect(text()).toMatch(/onHandL0 L.*left out, so this is assumed/)
     expect(text()).toMatch(/perBag = bagVolumeL \* expansion60 L loose per bag/)
@@ -206,7 +206,7 @@ describe('the working of the selected cell', () => {
     port.calls = undefined
     port.callsAfterCalculation = [{ id: 'BAGS', args: [300, 60] }]
     await act(async () => port.select({ formula: '=STICK.BAGS(A1,60)', value: 5 }))
-    expect(text()).toContain('have not been called since')
+    expect(text()).toContain('have not been calculated since')
     await click(buttons('Calculate the workbook')[0])
     expect(text()).toContain('Step by step')
   })
@@ -228,7 +228,7 @@ describe('the working of the selected cell', () => {
   it('keeps what was searched while the working is looked at', async () => {
     await click(tab('Functions'))
     await searchFor('perlite')
-    await click(tab('Working'))
+    await click(tab('Calculation'))
     await click(tab('Functions'))
     expect(element.querySelector('input')?.value).toBe('perlite')
   })
@@ -397,7 +397,7 @@ describe('the check of the workbook', () => {
     await click(buttons('Calculate and check')[0])
     expect(text()).toContain('Press Enter or Esc in the cell first, then try again.')
     await click(buttons('Check again')[0])
-    expect(text()).toContain('have not been called since the workbook was opened')
+    expect(text()).toContain('have not been calculated since the workbook was opened')
   })
 
   it('offers to calculate where calls are not known yet', async () => {
@@ -406,7 +406,7 @@ describe('the check of the workbook', () => {
       sheets: [{ name: 'Prices', cells: new Map<string, OpenCell>([['B2', { ...forgotten, calls: undefined }]]) }],
     }
     await click(tab('Check'))
-    expect(text()).toContain('have not been called since the workbook was opened')
+    expect(text()).toContain('have not been calculated since the workbook was opened')
     port.book = { names: [], sheets: [{ name: 'Prices', cells: new Map<string, OpenCell>([['B2', forgotten]]) }] }
     await click(buttons('Calculate and check')[0])
     expect(text()).toContain('0 errors, 1 warning.')
@@ -422,7 +422,7 @@ describe('the library', () => {
     })
   }
 
-  it('says of every band where it comes from, ends every caution with the label and the local rules, and shows no price', async () => {
+  it('says of every band where it comes from, ends every caution with the label and the local codes, and shows no price', async () => {
     await openLibrary()
     const bands = [...element.querySelectorAll('article li')].map(({ textContent }) => textContent ?? '')
     expect(bands.length).toBeGreaterThan(5)
@@ -431,7 +431,8 @@ describe('the library', () => {
       (article) => article.lastElementChild?.textContent ?? '',
     )
     expect(cautions.length).toBe(12)
-    for (const caution of cautions) expect(caution).toMatch(/^Caution\. .*Follow the label and your local rules\.$/)
+    for (const caution of cautions)
+      expect(caution).toMatch(/^Caution\. .*follow the label, .* local codes, .* licensed people\.$/)
     expect(text()).not.toMatch(/EUR|[$€£]\s?\d/)
   })
 

@@ -34,7 +34,7 @@ beforeEach(async () => {
     pane = mountPane(element, port)
   })
   await act(async () => port.select({ sheet: 'Trays', address: 'A1', formula: '=STICK.FILL(10,50)', value: 0.5 }))
-  await press('Working')
+  await press('Calculation')
   await untilFetched(element)
 })
 
@@ -61,7 +61,7 @@ const buttonNamed = (name: string) =>
   [...element.querySelectorAll<HTMLElement>('button')].find(({ textContent }) => textContent?.startsWith(name))
 
 test('It is said first what becomes of the cells of all sheets; then they change at once, and a sheet lists what became a value.', async () => {
-  await press('All sheets into plain formulas')
+  await press('Turn all sheets into plain formulas')
   expect(element.textContent).toContain('In this workbook, 1 cell gets a plain formula.')
   expect(element.textContent).toContain('In this workbook, 1 cell becomes a value')
   expect(port.changed).toEqual([])
@@ -79,7 +79,7 @@ test('It is said first what becomes of the cells of all sheets; then they change
 })
 
 test('Where the list is refused, it is still said that the cells are changed.', async () => {
-  await press('All sheets into plain formulas')
+  await press('Turn all sheets into plain formulas')
   port.add = () => Promise.reject(new PortProblem('protectedWorkbook'))
   await press('Change these 2 cells')
   expect(port.changed).toHaveLength(2)

@@ -58,9 +58,9 @@ describe('a sentence about a call', () => {
   })
 })
 
-test('The doubt about a quote says in German what its cell says in English.', () => {
+test('The warning about a quote says in German what its cell says in English.', () => {
   const zone = { first: new Decimal(953), last: new Decimal(999), larger: new Decimal(1000) }
-  expect(german.found.deadZone('500', { fact: 'quoteWarning', zone })).toContain(
+  expect(german.found.overlap('500', { fact: 'quoteWarning', zone })).toContain(
     ': 953 bis 999 kosten mehr als 1000. Ändern Sie',
   )
 })

@@ -45,7 +45,7 @@ export type Fact =
 
   // QUOTE
   /** At least one of the two. */
-  | { readonly fact: 'quoteWarning'; readonly dearerThan?: Decimal; readonly zone?: DeadZone }
+  | { readonly fact: 'quoteWarning'; readonly dearerThan?: Decimal; readonly zone?: Overlap }
   | {
       readonly fact: 'orderCosts'
       readonly order: Decimal
@@ -69,7 +69,7 @@ export interface DeliveryShare {
 }
 
 /** Orders from `first` to `last` pieces cost more than the larger quantity. */
-export interface DeadZone {
+export interface Overlap {
   readonly first: Decimal
   readonly last: Decimal
   readonly larger: Decimal

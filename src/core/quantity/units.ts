@@ -1,7 +1,8 @@
 /**
  * Units of measure and the exact factors between them.
- * Factors: NIST Special Publication 811 (2008), appendix B, and NIST Handbook 44, appendix C, except the
- * imperial bushel, which is 8 imperial gallons (UK Weights and Measures Act 1985, from memory).
+ * Factors: NIST Special Publication 811 (2008), appendix B, and NIST Handbook 44, appendix C. Where these print rounded
+ * ones, the exact ones follow from the inch, the pound, the US gallon of 231 and the US bushel of 2,150.42 cubic inches.
+ * The imperial bushel is 8 imperial gallons (UK Weights and Measures Act 1985, from memory).
  */
 import { Decimal } from './decimal'
 

@@ -73,7 +73,7 @@ export const quoteText: TextsOf<typeof quote> = {
   summary:
     'Prices for several quantities, with the margin kept, the floor price, and a warning where a smaller order would cost more than a larger one.',
   convention:
-    'Each price holds for every liner of an order from its quantity up to the next one. The setup is spread over the quantity of the row; price and step are those of LINERPRICE. Just below a break an order can cost more than the break itself: the warning names the first such order and the last, against the cheapest larger quantity. Rows stay in the order given. Without tax.',
+    'Each price holds for every liner of an order from its quantity up to the next one. The setup is spread over the quantity of the row; price and step are those of LINERPRICE. Just below a price break an order can cost more than the break itself, a price break overlap: the warning names the first such order and the last, against the cheapest larger quantity. Rows stay in the order given. Without tax.',
   result: 'a row for each quantity',
   columns: {
     quantity: { text: 'liners from which this price is each', unit: 'liners' },
@@ -86,7 +86,7 @@ export const quoteText: TextsOf<typeof quote> = {
       unit: 'money per liner',
     },
     warning: {
-      text: 'orders that cost more than a larger one, and a price dearer each than that of fewer',
+      text: 'orders that cost more than a larger one, and a price each that is higher than for fewer',
       unit: 'text',
     },
   },
@@ -147,7 +147,7 @@ interface Tier {
 }
 
 /** Orders from `first` to `last` pieces cost more than the larger quantity of `than`. */
-interface DeadZone {
+interface Overlap {
   readonly first: Decimal
   readonly last: Decimal
   readonly than: Tier
@@ -158,12 +158,12 @@ interface Quoted extends Tier {
   readonly marginKept: Decimal
   readonly markup: Decimal
   readonly warning: Fact
-  readonly zone: DeadZone | undefined
+  readonly zone: Overlap | undefined
 }
 
 function quotedOf(tier: Tier, tiers: readonly Tier[]): Quoted {
   const { price, floor } = tier
-  const zone = deadZone(tier, tiers)
+  const zone = overlap(tier, tiers)
   return {
     ...tier,
     marginKept: price.sub(floor).div(price),
@@ -211,7 +211,7 @@ function workingOf(rows: readonly Quoted[]): readonly WorkingStep[] {
       unit: 'share of the cost',
     },
     {
-      name: 'deadZone',
+      name: 'overlap',
       text: 'the first order that costs more than a larger quantity',
       formula: 'least order with order * price > total of a larger quantity',
       value: rows.map((row) => zoneInMoney(row, row.zone)),
@@ -220,7 +220,7 @@ function workingOf(rows: readonly Quoted[]): readonly WorkingStep[] {
     {
       name: 'warning',
       text: 'what to look at before the quote goes out',
-      formula: 'deadZone, and a larger quantity that is dearer each',
+      formula: 'overlap, and a larger quantity at a higher price each',
       value: rows.map(({ warning }) => warning),
       unit: 'text',
     },
@@ -231,7 +231,7 @@ function priceOf(costPerLiner: Decimal, margin: Decimal, priceStep: Decimal): De
   return resultOfSteps(linerPrice, { costPerLiner, margin, priceStep }) as Decimal
 }
 
-function deadZone({ quantity, price }: Tier, tiers: readonly Tier[]): DeadZone | undefined {
+function overlap({ quantity, price }: Tier, tiers: readonly Tier[]): Overlap | undefined {
   const larger = tiers.filter((tier) => tier.quantity.gt(quantity)).sort((a, b) => a.quantity.cmp(b.quantity))
   const [next] = larger
   if (next === undefined) return undefined
@@ -248,7 +248,7 @@ function leastWholeAbove(value: Decimal): Decimal {
   return one.sub(roundUpToWhole(value.neg()))
 }
 
-function warningOf(tier: Tier, tiers: readonly Tier[], zone: DeadZone | undefined): Fact {
+function warningOf(tier: Tier, tiers: readonly Tier[], zone: Overlap | undefined): Fact {
   const cheaper = tiers
     .filter(({ quantity, price }) => quantity.lt(tier.quantity) && !isAtMost(tier.price, price))
     .map(({ quantity }) => quantity)
@@ -260,7 +260,7 @@ function warningOf(tier: Tier, tiers: readonly Tier[], zone: DeadZone | undefine
   }
 }
 
-function zoneInMoney({ price }: Tier, zone: DeadZone | undefined): Fact {
+function zoneInMoney({ price }: Tier, zone: Overlap | undefined): Fact {
   if (zone === undefined) return { fact: 'none' }
   const { first, than } = zone
   return {

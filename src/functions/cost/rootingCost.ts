@@ -61,7 +61,7 @@ export const rootingCost = defineBySteps({
 export const rootingCostText: TextsOf<typeof rootingCost> = {
   summary: 'Whole cost per saleable liner of one rooting method: trays, sand bed, water, premix, rockwool.',
   convention:
-    'Vessels, bed or medium cost their level cost per round, as REUSECOST has it: money flows at the start of a round, the first use is not washed, what is lost is not replaced. All cuttings of a round share it; yield divides last, because the liners sold bear all cuttings stuck. cuttingsPerRound is for what firstCost buys, none of it lost yet.',
+    'Vessels, bed or medium cost their average per round with interest, as REUSECOST has it: money flows at the start of a round, the first use is not washed, what is lost is not replaced. All cuttings of a round share it; yield divides last, because the liners sold bear all cuttings stuck. cuttingsPerRound is for what firstCost buys, none of it lost yet.',
   result: 'cost per saleable liner',
   examples: [
     {

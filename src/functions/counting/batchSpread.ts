@@ -48,8 +48,8 @@ export const batchSpread = defineByMethod({
 export const batchSpreadText: TextsOf<typeof batchSpread> = {
   summary: 'How much the true rate differs from batch to batch, from past batches, for CUTTINGS and OVERSTICK.',
   convention:
-    'A standard deviation, of the rates behind the batches: what chance alone adds is taken off by an analysis of variance, and 0 is left where the batches differ no more than chance. A correlation above 0.9999 counts as 0.9999.',
-  result: 'standard deviation of the rate from batch to batch',
+    'The standard deviation of the rates behind the batches: in some two batches of three the rate lies no farther than that from the average. What chance alone adds is taken off, by comparing how batches differ with how cuttings within a batch do (an analysis of variance), and 0 is left where the batches differ no more than chance. A correlation above 0.9999 counts as 0.9999.',
+  result: 'how far the rate differs from batch to batch (its standard deviation)',
   plain: () => ({
     // A blank row has 0 in both ranges, and the empty batch is left out of what divides by it.
     formula:
@@ -150,7 +150,7 @@ function workingOf({ rate, between, within, batchSize, correlation, batchSpread 
     },
     {
       name: 'batchSpread',
-      text: 'standard deviation of the rate from batch to batch',
+      text: 'how far the rate differs from batch to batch (its standard deviation)',
       formula: 'SQRT(MIN(correlation, 0.9999) * rate * (1 - rate))',
       value: batchSpread,
       unit: 'share',

@@ -24,7 +24,7 @@ export const cuttings = defineByMethod({
       optional: true,
     }),
     batchSpread: share({
-      text: 'the standard deviation of the overall rate from batch to batch',
+      text: 'how far the overall rate differs from batch to batch (its standard deviation, from BATCHSPREAD)',
       example: 0.0504975247,
       default: 0,
       below: 1,

@@ -36,7 +36,7 @@ export const overstick = defineByMethod({
       default: 0,
     }),
     batchSpread: share({
-      text: 'the standard deviation of the overall rate from batch to batch',
+      text: 'how far the overall rate differs from batch to batch (its standard deviation, from BATCHSPREAD)',
       example: 0.06,
       default: 0,
       below: 1,

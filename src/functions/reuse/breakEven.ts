@@ -76,10 +76,10 @@ export const breakEven = defineByMethod({
 })
 
 export const breakEvenText: TextsOf<typeof breakEven> = {
-  summary: 'The round from which washing and using again is no dearer than buying single-use each time.',
+  summary: 'The round from which washing and using again costs no more than buying single-use each time.',
   convention:
-    'Compares the level cost of REUSECOST, over that many rounds, with single use, each divided by its yield of saleable liners. An exact tie counts as reached. Money flows at the start of a round and the first use is not washed.',
-  result: 'the first number of rounds at which reuse is no dearer',
+    'Compares the average cost per round with interest of REUSECOST, over that many rounds, with single use, each divided by its yield of saleable liners. An exact tie counts as reached. Money flows at the start of a round and the first use is not washed.',
+  result: 'the first number of rounds at which reuse costs no more',
   plain: () => ({
     // A share of 10^-12 is binary dust, as in isAtMost: a tie of small money and of large money is reached alike.
     formula:
@@ -141,7 +141,7 @@ function workingOf({ over }: LevelCosts, allowed: Decimal, rounds: Decimal): rea
     },
     {
       name: 'rounds',
-      text: 'the first number of rounds at which it is no dearer',
+      text: 'the first number of rounds at which it costs no more',
       formula: 'least rounds with level <= allowed',
       value: rounds,
       unit: 'rounds',

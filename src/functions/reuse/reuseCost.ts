@@ -16,7 +16,7 @@ export const levelCostSteps = [
     'uses',
     'IF((1 - kept) * 10 ^ 15 < 1, rounds, (1 - kept ^ rounds) / (1 - kept))',
     'uses',
-    'uses of one unit bought, discounted',
+    'uses of one unit bought, later ones counting less by the interest',
   ],
   [
     'later',
@@ -65,8 +65,8 @@ export const reuseCost = defineBySteps({
 export const reuseCostText: TextsOf<typeof reuseCost> = {
   summary: 'Average cost per round, with interest, of something that is washed and used again.',
   convention:
-    'All money flows at the start of a round. The first use is not washed; each later round pays washing and topping up; broken units are not replaced; the end value comes back after the last round. The level cost is the amount which, paid for every unit then in use at the start of every round, has the same present value.',
-  result: 'level cost per round and unit in use',
+    'All money flows at the start of a round. The first use is not washed; each later round pays washing and topping up; broken units are not replaced; the end value comes back after the last round. The level cost is the average cost per round with interest, which accountants call the equivalent cost: the same amount at the start of every round, for every unit then in use, that is worth as much today as all that is paid.',
+  result: 'average cost per round and unit in use, with interest',
   examples: [
     {
       text: 'First cost 1,000, washing 50, 5 % topped up: 200 a round over 9 rounds',

@@ -44,13 +44,16 @@ export const reuseLedger = defineTable({
 export const reuseLedgerText: TextsOf<typeof reuseLedger> = {
   summary: 'The money that flows, round by round, for something that is washed and used again.',
   convention:
-    'Every amount is for one unit bought. The outlay is paid at the start of the round for the units then in use, and is not discounted: the first cost in round 1, washing and topping up in each later round, never a replacement of lost units. The end value is in no outlay and in no present value: it counts in the level cost alone, which takes it as coming back one round after the round of its row. The last level cost is that of REUSECOST.',
+    'Every amount is for one unit bought. The outlay is paid at the start of the round for the units then in use, with no interest taken off: the first cost in round 1, washing and topping up in each later round, never a replacement of lost units. A present value is what a later payment is worth at the start of round 1, with the interest taken off. The end value is in no outlay and in no present value: it counts in the level cost alone, which takes it as coming back one round after the round of its row. The last level cost is that of REUSECOST.',
   result: 'a row for each round, per unit bought',
   columns: {
     round: { text: 'the round, from 1', unit: 'rounds' },
     unitsInUse: { text: 'share of the units bought that is still in use in that round', unit: 'units per unit bought' },
     outlay: { text: 'paid at the start of the round for the units then in use', unit: 'money per unit bought' },
-    presentValue: { text: 'that outlay, discounted to the start of round 1', unit: 'money per unit bought' },
+    presentValue: {
+      text: 'what that outlay is worth at the start of round 1, with the interest taken off',
+      unit: 'money per unit bought',
+    },
     runningPresentValue: { text: 'the present values so far', unit: 'money per unit bought' },
     levelCost: { text: 'REUSECOST over the rounds so far, with the end value', unit: 'money per unit and round' },
   },

@@ -29,7 +29,7 @@ export const askedParameters = {
   }),
   lows: signedNumbers(unit, { text: 'the least that the argument can be', example: 50 }),
   likelies: signedNumbers(unit, {
-    text: 'what it most likely is; where there is no doubt, all three are the same',
+    text: 'what it most likely is; where it is certain, all three are the same',
     example: 65,
   }),
   highs: signedNumbers(unit, { text: 'the most that it can be', example: 80 }),

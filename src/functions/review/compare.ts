@@ -117,8 +117,8 @@ export const compare = defineTable({
 export const compareText: TextsOf<typeof compare> = {
   summary: 'Rooting methods side by side per saleable liner, the cheapest first.',
   convention:
-    'The level cost is that of REUSECOST, per unit in use; cuttingsPerRound are the cuttings in one such unit, so a unit lost takes its cuttings along. Per cutting adds the other costs, and per saleable liner divides by the yield, as ROOTINGCOST does. Equal costs keep the given order. Cash before the first sale is the whole first round of one unit: firstCost and the other costs of its cuttings; to compare it, and the level costs, let a unit of each way take equally many cuttings. A way with 1 round is single use; a reusable one beats it from the least number of its rounds at which its cost per saleable liner is no higher than that of the cheapest single use, an exact tie counting.',
-  result: 'a row for each way, the cheapest per saleable liner first',
+    'The level cost is the average cost per round with interest, as in REUSECOST, per unit in use; cuttingsPerRound are the cuttings in one such unit, so a unit lost takes its cuttings along. Per cutting adds the other costs, and per saleable liner divides by the yield, as ROOTINGCOST does. Equal costs keep the given order. Cash before the first sale is the whole first round of one unit: firstCost and the other costs of its cuttings; to compare it, and the level costs, let a unit of each method take equally many cuttings. A method with 1 round is single use; a reusable one beats it from the least number of its rounds at which its cost per saleable liner is no higher than that of the cheapest single use, an exact tie counting.',
+  result: 'a row for each method, the cheapest per saleable liner first',
   columns: {
     name: { text: 'the rooting method', unit: 'text' },
     levelCost: {
@@ -129,7 +129,7 @@ export const compareText: TextsOf<typeof compare> = {
     perLiner: { text: 'the same, borne by the cuttings that become saleable', unit: 'money per liner' },
     cashBefore: { text: 'first cost and other costs of the first round', unit: 'money per unit' },
     beatsFrom: {
-      text: 'the round from which it is no dearer than the cheapest single use, or why there is none',
+      text: 'the round from which it costs no more than the cheapest single use, or why there is none',
       unit: 'rounds',
     },
   },
@@ -299,7 +299,7 @@ function workingOf({ ways, sorted, singleUse }: Comparison): readonly WorkingSte
     },
     {
       name: 'order',
-      text: 'the ways, cheapest per saleable liner first',
+      text: 'the methods, cheapest per saleable liner first',
       formula: 'by perLiner, equal ones in the given order',
       value: sorted.map(({ name }) => name),
       unit: 'text',

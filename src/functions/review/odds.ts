@@ -31,7 +31,7 @@ const parameters = {
     highs: 0.1,
   }),
   draws: number('draws', {
-    text: 'how often the arguments are drawn; at most 1,000 for functions that search, such as CUTTINGS and BREAKEVEN',
+    text: 'how many draws of random values are made; at most 1,000 for functions that search, such as CUTTINGS and BREAKEVEN',
     example: 100,
     default: 10_000,
     atLeast: 100,
@@ -39,7 +39,7 @@ const parameters = {
     whole: true,
   }),
   seed: number('seed', {
-    text: 'where the random numbers start',
+    text: 'the number from which the random values start: the same one gives the same draws',
     example: 7,
     default: 1,
     atLeast: 0,
@@ -92,9 +92,9 @@ export const oddsText: TextsOf<ReturnType<typeof oddsOver>> = {
   summary:
     'How likely each result of another function is, when its arguments may lie anywhere between a low and a high.',
   convention:
-    'Each argument is drawn from the triangular distribution of its low, likely and high, independently of the others: arguments that move together are not modelled. Whole arguments are rounded to the nearest whole number. A draw with which the function has no answer is counted in the last row, and percentiles and mean are those of the others. Between two draws the percentiles are interpolated as by PERCENTILE.INC. The draws come from the Mersenne Twister MT19937, the result is rounded to 10 significant digits, and the same seed and rows give the same numbers on every machine; another seed shows how far they depend on chance.',
+    'A draw takes a random value of each argument between its low and its high, most often near its likely one (a triangular distribution), and calculates the result. Each argument is drawn by itself: what moves together is not shown. Whole arguments are rounded to the nearest whole number. A draw with which the function has no answer is counted in the last row, and the other rows are of the others. A result below which a given share of the draws lies is a percentile; between two draws it is interpolated, as by PERCENTILE.INC. The draws come from the Mersenne Twister MT19937, the result is rounded to 10 significant digits, and the same seed and rows give the same numbers on every machine; another seed shows how far they depend on chance.',
   result:
-    'percentiles of the result, then its mean, what it is with all likely values, and how many draws have no answer',
+    'the result below which each share of the draws lies, then the mean, what it is with all likely values, and how many draws have no answer',
   columns: {
     share: {
       text: 'which share of the draws that have an answer lies at or below the result beside it, 0 for the least and 1 for the largest; or what the last rows hold',
@@ -111,7 +111,7 @@ export const oddsText: TextsOf<ReturnType<typeof oddsOver>> = {
   }),
   examples: [
     {
-      text: 'Cost of a liner with doubt about the cost of a cutting and about both stages of losses',
+      text: 'Cost of a liner where the cost of a cutting and both stages of losses are uncertain',
       given: [
         'PERLINER',
         ['costPerCutting', 'stageRates', 'stageRates'],
@@ -138,7 +138,7 @@ export const oddsText: TextsOf<ReturnType<typeof oddsOver>> = {
       source: 'numpy-random',
     },
     {
-      text: 'Where nothing is in doubt, every draw is the same',
+      text: 'Where nothing is uncertain, every draw is the same',
       given: ['MEDIUMCOST', ['cuttingVolumeMl', 'costPerLitre'], [60, 0.15], [60, 0.15], [60, 0.15], 100, 7],
       gives: [
         [0, 0.009],

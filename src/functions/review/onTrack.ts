@@ -30,7 +30,7 @@ export const onTrack = defineTable({
       oneForAll: true,
     }),
     batchSpread: share({
-      text: 'the standard deviation of those rates from batch to batch',
+      text: 'how far those rates differ from batch to batch (their standard deviation, from BATCHSPREAD)',
       example: 0,
       default: 0,
       below: 1,

@@ -95,7 +95,7 @@ export const stockPlanText: TextsOf<typeof stockPlan> = {
       source: 'inventory-analytics',
     },
     {
-      text: 'A dearer price from the third period on is worth holding stock for',
+      text: 'A higher price from the third period on is worth holding stock for',
       given: [[100, 100, 100], [40, 40, 40], 0.1, [2, 2, 3], 50],
       gives: [
         [1, 250, 200, 560],

@@ -54,7 +54,7 @@ export const units = defineByMethod({
 export const unitsText: TextsOf<typeof units> = {
   summary: 'Converts a quantity from one unit to another.',
   convention:
-    'Exact factors of NIST SP 811. Volumes, lengths, masses, and mass per volume ("lb/yd3" to "kg/m3"). A gallon, quart, bushel or ton is never guessed: it must say which.',
+    'Exact factors, by NIST SP 811 and Handbook 44. Volumes, lengths, masses, and mass per volume ("lb/yd3" to "kg/m3"). A gallon, quart, bushel or ton is never guessed: it must say which.',
   result: 'the converted number',
   plain: () => ({
     reason:

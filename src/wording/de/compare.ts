@@ -17,7 +17,7 @@ export const compare: Words['compare'] = {
   noChartsInSheets:
     'Die Blätter hier nehmen keine eigenen Diagramme auf; in Excel setzt ein Knopf ein Diagramm ins Blatt.',
   unseen:
-    'Einige Funktionen wurden seit dem Öffnen der Arbeitsmappe nicht aufgerufen, deshalb fehlen ihre Diagramme noch.',
+    'Einige Funktionen wurden seit dem Öffnen der Arbeitsmappe nicht berechnet, deshalb fehlen ihre Diagramme noch.',
   calculateAndRead: 'Berechnen und noch einmal lesen',
   readAgain: 'Die Arbeitsmappe noch einmal lesen',
   choice: (id, place) => `${id} in ${place}`,
@@ -70,11 +70,11 @@ export const compare: Words['compare'] = {
     cheapestSingleUse: (name) => `${name}: das günstigste Einwegverfahren`,
     usedOnce: (name) => `${name}: Einweg`,
     singleUseColumn: (name) => `${name}, Einweg`,
-    tie: (once) => `der erste Durchgang, ab dem es nicht teurer ist als ${once}`,
+    tie: (once) => `der erste Durchgang, ab dem es nicht mehr kostet als ${once}`,
     round: (round) => `Durchgang ${round}`,
     rounds: 'Durchgänge',
     roundsServed: 'Durchgänge, in denen es verwendet wird',
-    noDearerFrom: 'nicht teurer ab',
+    noDearerFrom: 'kostet nicht mehr ab',
     fromRound: (name, round) => `${name}: ab Durchgang ${round}`,
     notIn: (rounds) => `nicht in ${rounds} Durchgängen`,
     singleUseCosts: (amount) => `Einweg kostet ${amount}.`,
@@ -82,7 +82,7 @@ export const compare: Words['compare'] = {
     onceCosts: (name, amount) => `${name}, einmal verwendet, kostet ${amount}.`,
     oneRound: (name, amount) => `${name} kostet ${amount} bei 1 Durchgang`,
     course: (name, first, last, rounds) => `${name} geht von ${first} bei 1 Durchgang auf ${last} bei ${rounds}`,
-    beats: (course, once, round) => `${course} und ist ab Durchgang ${round} nicht teurer als ${once}.`,
+    beats: (course, once, round) => `${course} und kostet ab Durchgang ${round} nicht mehr als ${once}.`,
     neverBeats: (course, once, rounds) =>
       `${course} und wird in seinen ${rounds} Durchgängen nicht so günstig wie ${once}.`,
   },
@@ -120,7 +120,7 @@ export const compare: Words['compare'] = {
     columns: { share: 'Anteil der Ziehungen', result: 'Ergebnis' },
     rows: { mean: 'Mittelwert', likely: 'mit wahrscheinlichsten Werten', withoutAnswer: 'Ziehungen ohne Antwort' },
     spread: (id, half, from, to) =>
-      `Die Hälfte der Ziehungen von ${id} liegt bei ${half} oder darunter, und neun von zehn liegen zwischen ${from} und ${to}.`,
+      `Eine Ziehung nimmt einen zufälligen Wert jedes Arguments zwischen seinem niedrigsten und seinem höchsten. Die Hälfte der Ziehungen von ${id} liegt bei ${half} oder darunter, und neun von zehn liegen zwischen ${from} und ${to}.`,
     likely: (amount) => `Mit jedem Argument auf seinem wahrscheinlichsten Wert ist es ${amount}.`,
     withoutAnswer: (count) => `${count} Ziehungen haben keine Antwort und sind weggelassen.`,
   },

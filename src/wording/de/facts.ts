@@ -1,4 +1,4 @@
-import type { DeadZone, Fact } from '../../core/definition/fact'
+import type { Overlap, Fact } from '../../core/definition/fact'
 import { withMark } from '../../core/quantity/decimalMark'
 import type { Decimal } from '../../core/quantity/decimal'
 import { amountText, factIn, type FactWords } from '../factParts'
@@ -11,7 +11,7 @@ const reached = (bags: Decimal, does: { readonly one: string; readonly more: str
     ? `1 Sack mehr erreicht die Staffel und ${does.one} ${money(amount)}`
     : `${n(bags)} Säcke mehr erreichen die Staffel und ${does.more} ${money(amount)}`
 
-const inZone = ({ first, last, larger }: DeadZone) =>
+const inZone = ({ first, last, larger }: Overlap) =>
   first.eq(last)
     ? `${n(first)} kostet mehr als ${n(larger)}`
     : `${n(first)} bis ${n(last)} kosten mehr als ${n(larger)}`

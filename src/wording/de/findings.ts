@@ -35,12 +35,12 @@ export const found: Words['found'] = {
   unroundedQuote: () =>
     'Die Preise dieses Angebots sind nicht gerundet, deshalb ist ein gezeigter Preis mal Menge nicht die gezeigte Summe. Geben Sie einen priceStep ein, etwa 0,01.',
   oldPrice: (day, days, start, most) =>
-    `Dieser Preis ist vom ${day}, ${days} Tage vor Beginn der Saison (${start}); mehr als ${most} Tage sind alt. Fragen Sie nach einem neuen Preis, oder behalten Sie ihn mit Absicht.`,
+    `Dieser Preis ist vom ${day}, ${days} Tage vor Beginn der Saison (${start}); gemeldet werden Preise, die älter sind als ${most} Tage. Fragen Sie nach einem neuen Preis, oder behalten Sie ihn mit Absicht.`,
   dayAsText: (text, hasTwoReadings) =>
     `„${text}“ ist ein Text und kein Tag, deshalb ist das Alter des Preises nicht bekannt${hasTwoReadings ? '; manche lesen zuerst den Tag, andere den Monat' : ''}. Geben Sie ihn als Jahr-Monat-Tag ein, etwa 2026-02-09.`,
   noSeasonStart: () =>
     'Der erste Tag der Saison fehlt, deshalb wurde das Alter ihrer Preise nicht geprüft. Geben Sie ihn als Jahr-Monat-Tag ein, etwa 2026-02-09.',
-  deadZone: (quantity, warning) =>
+  overlap: (quantity, warning) =>
     `Jungpflanzen zum Preis für ${n(quantity)}: ${factText(warning)}. ` +
     'Ändern Sie einen Preis oder eine Menge des Angebots, oder bieten Sie die größere Bestellung an.',
 }

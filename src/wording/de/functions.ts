@@ -21,7 +21,7 @@ export const functions: Words['functions'] = {
   fillIn: 'Ausfüllen',
   comesOut: 'Was herauskommt',
   inShapeOf: (argument) => `, in der Form von ${argument}`,
-  howCounted: 'Wie gezählt wird',
+  howCounted: 'Wie gerechnet wird',
 
   take: 'Holen',
   takeHint: 'Die gewählten Zellen holen',

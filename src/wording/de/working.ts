@@ -4,7 +4,7 @@ import type { Words } from '../words'
 const cells = (count: number) => (count === 1 ? '1 Zelle' : `${count} Zellen`)
 
 const unreadArgument =
-  'Ein Argument dieses Aufrufs ist auf eine Weise geschrieben, die hier nicht gelesen wird, etwa Zellen einer geschlossenen Arbeitsmappe. Bringen Sie sie zuerst in Zellen dieser Arbeitsmappe.'
+  'Eines der Argumente lässt sich hier nicht lesen, etwa Zellen einer geschlossenen Arbeitsmappe. Kopieren Sie sie zuerst in diese Arbeitsmappe.'
 
 /** Without a place the whole workbook is meant. */
 const inside = (place: Place | undefined) =>
@@ -30,17 +30,17 @@ export const working: Words['working'] = {
   noFormula: 'Diese Zelle enthält keine Formel. Wählen Sie eine, die eine STICK-Funktion benutzt.',
   noneOfOurs: 'Diese Formel benutzt keine STICK-Funktion.',
   unseen:
-    'Ihre Funktionen wurden nicht aufgerufen, seit die Arbeitsmappe geöffnet wurde oder Zeilen sich verschoben haben.',
+    'Ihre Funktionen wurden nicht berechnet, seit die Arbeitsmappe geöffnet wurde oder Zeilen sich verschoben haben.',
   calculate: 'Die Arbeitsmappe berechnen',
-  notReached: 'Hier wurde keine unserer Funktionen aufgerufen: die Formel kam nicht bis zu ihr.',
+  notReached: 'Diese Formel hat ihre STICK-Funktion für die jetzigen Werte nicht gebraucht.',
   ofFunction: (id) => `Rechenweg von STICK.${id}`,
-  whatWentIn: 'Was hineinging',
+  whatWentIn: 'Was eingegeben wurde',
   leftOut: (text) => `${text} (weggelassen, deshalb so angenommen)`,
   stepByStep: 'Schritt für Schritt',
   rounded: 'Lange Zahlen sind hier gerundet. Die Zelle behält alle Stellen, und der Rechenweg auf einem Blatt auch.',
   allDigits: 'Alle Stellen zeigen',
   fewerDigits: 'Weniger Stellen zeigen',
-  howCounted: 'Wie gezählt wird',
+  howCounted: 'Wie gerechnet wird',
   checkFollows: 'Diese Formel prüft die Antwort:',
   unreadArgument,
   withoutTheAddIn: 'Ohne das Add-in',
@@ -54,9 +54,9 @@ export const working: Words['working'] = {
   write: 'Diesen Rechenweg auf ein Blatt schreiben',
   writing: 'Der Rechenweg wird geschrieben',
   written: (sheet) => `Auf das Blatt „${sheet}“ geschrieben.`,
-  toFormulas: 'In reine Formeln',
-  toValues: 'In Werte',
-  aboutTurning: 'Macht aus den gewählten Zellen, einer oder einem Block, was Excel ohne das Add-in zeigt.',
+  toFormulas: 'In reine Formeln umwandeln',
+  toValues: 'In Werte umwandeln',
+  aboutTurning: 'Wandelt die gewählten Zellen in Formeln oder Werte um, die Excel ohne das Add-in zeigt.',
   reading: 'Die Arbeitsmappe wird gelesen',
   changing: 'Die Zellen werden geändert',
   noneSelected: (place) => `Keine Zelle ${inside(place)} benutzt eine STICK-Funktion, also gibt es nichts umzuwandeln.`,
@@ -77,7 +77,7 @@ export const working: Words['working'] = {
   undo: 'Strg+Z im Blatt nimmt es zurück.',
   aboutWorkbook:
     'Für eine Arbeitsmappe ohne das Add-in: eine Kopie unter anderem Namen speichern, diese öffnen und hier alle Blätter umwandeln. Ein letztes Blatt nennt, was zum Wert wurde.',
-  turnWorkbook: 'Alle Blätter in reine Formeln',
+  turnWorkbook: 'Alle Blätter in reine Formeln umwandeln',
   listedOn: (sheet) => `Was zum Wert wurde, steht auf dem Blatt „${sheet}“.`,
   makeCopy: 'Eine Kopie der Arbeitsmappe, als Datei',
   aboutCopy:

@@ -16,7 +16,7 @@ const parts = {
 export const compare = {
   about: 'The numbers of these charts are those of the cells.',
   noChartsInSheets: 'The sheets here hold no charts of their own; in Excel a button puts a chart into the sheet.',
-  unseen: 'Some functions have not been called since the workbook was opened, so their charts are missing yet.',
+  unseen: 'Some functions have not been calculated since the workbook was opened, so their charts are still missing.',
   calculateAndRead: 'Calculate and read again',
   readAgain: 'Read the workbook again',
   choice: (id: string, place: string) => `${id} in ${place}`,
@@ -40,9 +40,9 @@ export const compare = {
 
   ways: {
     title: 'Rooting methods',
-    hint: 'Put STICK.COMPARE with your rooting methods into a sheet, or STICK.ROOTINGCOST for one way, to see here what a saleable liner costs in each and what it is made of.',
+    hint: 'Put STICK.COMPARE with your rooting methods into a sheet, or STICK.ROOTINGCOST for one method, to see here what a saleable liner costs in each and what it is made of.',
     chart: 'Cost of a saleable liner, part by part',
-    way: 'way',
+    way: 'method',
     perLiner: 'per saleable liner',
     parts,
     partHeading: (part: keyof typeof parts) => parts[part].name.toLowerCase(),
@@ -53,7 +53,7 @@ export const compare = {
     cheapest: (way: string, amount: string) => `${way} is cheapest: ${amount} for a saleable liner.`,
     largestPart: (part: string, amount: string) => `Its largest part is “${part}” with ${amount}.`,
     next: (way: string, amount: string) => `${way} comes next with ${amount}.`,
-    dearest: (way: string, amount: string) => `${way} is dearest with ${amount}.`,
+    dearest: (way: string, amount: string) => `${way} is the most expensive with ${amount}.`,
     oneNumber: (ways: readonly string[]) =>
       `${ways.join(', ')}: bench and labour are within “Other costs”, because the workbook does not tell them apart. To see them, give the other costs as a cell that only adds up others, such as =B4+B5+B6, each with a heading beside it.`,
   },
@@ -70,11 +70,11 @@ export const compare = {
     cheapestSingleUse: (name: string) => `${name}: the cheapest single use`,
     usedOnce: (name: string) => `${name}: single use`,
     singleUseColumn: (name: string) => `${name}, single use`,
-    tie: (once: string) => `the first round in which it is no dearer than ${once}`,
+    tie: (once: string) => `the first round in which it costs no more than ${once}`,
     round: (round: string) => `round ${round}`,
     rounds: 'rounds',
     roundsServed: 'rounds it serves',
-    noDearerFrom: 'no dearer from',
+    noDearerFrom: 'costs no more from',
     fromRound: (name: string, round: string) => `${name}: from round ${round} on`,
     /** Where it never beats what it is compared with. */
     notIn: (rounds: string) => `not in ${rounds} rounds`,
@@ -85,7 +85,7 @@ export const compare = {
     course: (name: string, first: string, last: string, rounds: string) =>
       `${name} goes from ${first} over 1 round to ${last} over ${rounds}`,
     beats: (course: string, once: string, round: string) =>
-      `${course}, and is no dearer than ${once} from round ${round} on.`,
+      `${course}, and costs no more than ${once} from round ${round} on.`,
     neverBeats: (course: string, once: string, rounds: string) =>
       `${course}, and does not beat ${once} in its ${rounds} rounds.`,
   },
@@ -123,7 +123,7 @@ export const compare = {
     columns: { share: 'share of draws', result: 'result' },
     rows: { mean: 'mean', likely: 'all likely', withoutAnswer: 'draws without answer' },
     spread: (id: string, half: string, from: string, to: string) =>
-      `Half of the draws of ${id} lie at or below ${half}, and nine in ten between ${from} and ${to}.`,
+      `A draw takes a random value of each argument between its low and its high. Half of the draws of ${id} lie at or below ${half}, and nine in ten between ${from} and ${to}.`,
     likely: (amount: string) => `With every argument at its likely value it is ${amount}.`,
     withoutAnswer: (count: string) => `${count} draws have no answer and are left out.`,
   },

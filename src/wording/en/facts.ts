@@ -1,5 +1,5 @@
 /** Facts in English: the texts that cells show. Saved workbooks compare with them, so they stay to the letter. */
-import type { DeadZone, Fact } from '../../core/definition/fact'
+import type { Overlap, Fact } from '../../core/definition/fact'
 import type { Decimal } from '../../core/quantity/decimal'
 import { amountText, factIn, type FactWords } from '../factParts'
 
@@ -8,7 +8,7 @@ const reached = (bags: Decimal, does: string, amount: Decimal) =>
     ? `1 more bag reaches the break and ${does}s ${amountText(amount)}`
     : `${bags} more bags reach the break and ${does} ${amountText(amount)}`
 
-const inZone = ({ first, last, larger }: DeadZone) =>
+const inZone = ({ first, last, larger }: Overlap) =>
   first.eq(last) ? `${first} costs more than ${larger}` : `${first} to ${last} cost more than ${larger}`
 
 const facts: FactWords = {

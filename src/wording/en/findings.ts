@@ -38,7 +38,7 @@ export const found = {
     `“${text}” is a text and no day, so the age of the price is not known${hasTwoReadings ? '; some read its day first, others its month' : ''}. Type it as year-month-day, such as 2026-02-09.`,
   noSeasonStart: () =>
     'The first day of the season is missing, so the age of its prices was not checked. Type it as year-month-day, such as 2026-02-09.',
-  deadZone: (quantity: string, warning: Fact) =>
+  overlap: (quantity: string, warning: Fact) =>
     `Liners at the price for ${quantity}: ${factText(warning)}. ` +
     'Change a price or a quantity of the quote, or offer the larger order.',
 } as const

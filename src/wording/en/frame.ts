@@ -9,7 +9,7 @@ export const frame = {
   sections: {
     Season: 'Season',
     Functions: 'Functions',
-    Working: 'Working',
+    Working: 'Calculation',
     Check: 'Check',
     Compare: 'Compare',
     Library: 'Library',
@@ -18,7 +18,7 @@ export const frame = {
   gettingReady: {
     Season: 'Getting the season ready',
     Functions: 'Getting the functions ready',
-    Working: 'Getting the working ready',
+    Working: 'Getting the calculation ready',
     Check: 'Getting the check ready',
     Library: 'Getting the library ready',
     Compare: 'Getting the charts ready',

@@ -5,10 +5,10 @@ import { working } from './working'
 const counted = (count: number, one: string, more: string) => (count === 1 ? `1 ${one}` : `${count} ${more}`)
 
 export const sheets = {
-  /** The working of a cell, for an auditor. */
+  /** How a cell was calculated, for an auditor. */
   working: {
-    called: (address: string) => `Working of ${address}`,
-    title: (place: Place) => `Working of ${place.address} on ${place.sheet}`,
+    called: (address: string) => `Calculation of ${address}`,
+    title: (place: Place) => `Calculation of ${place.address} on ${place.sheet}`,
     formula: 'Formula',
     result: 'Result when this was written',
     argument: 'What went in',
@@ -51,8 +51,8 @@ export const sheets = {
   library: {
     title: (name: string) => `${name}: rows to begin with`,
     about:
-      'Type your own figures into the boxed cells. What reads them shows nothing until they are filled. A band is for orientation, and nothing here is a price.',
-    headings: ['What it is', 'Unit', 'Figure', 'What to type', 'Usual band', 'Where the band is from'],
+      'Type your own figures into the boxed cells; results stay blank until those are filled. A usual range is for orientation, and nothing here is a price.',
+    headings: ['What it is', 'Unit', 'Figure', 'What to type', 'Usual range', 'Where the range is from'],
     component: (label: string, place: number) => `${label}: component ${place}`,
     wanted: (range: string, unit: string) =>
       unit === 'share' ? `share ${range}: 0.15 or 15%` : range.includes('number') ? range : `number ${range}`,

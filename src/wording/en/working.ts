@@ -1,4 +1,4 @@
-/** The section Working: how the number in the selected cell came about. */
+/** The section Calculation: how the number in the selected cell came about. */
 import type { Place } from './frame'
 
 const counted = (count: number, one: string, more: string) => (count === 1 ? `1 ${one}` : `${count} ${more}`)
@@ -17,7 +17,7 @@ type NoFormula =
   | { readonly kind: 'length' }
 
 const unreadArgument =
-  'An argument of this call is written in a way that is not read here, such as cells of a closed workbook. Put them into cells of this workbook first.'
+  'One of its arguments cannot be read here, such as cells of a closed workbook. Copy them into this workbook first.'
 
 function because(why: NoFormula): string {
   switch (why.kind) {
@@ -33,18 +33,20 @@ function because(why: NoFormula): string {
 }
 
 export const working = {
-  heading: (place?: Place) => (place === undefined ? 'Working' : `Working of ${place.address} on ${place.sheet}`),
+  heading: (place?: Place) =>
+    place === undefined ? 'Calculation' : `Calculation of ${place.address} on ${place.sheet}`,
   selectCell: 'Select a cell in the sheet.',
   noFormula: 'This cell holds no formula. Select one that uses a STICK function.',
   noneOfOurs: 'This formula uses no STICK function.',
-  unseen: 'Its functions have not been called since the workbook was opened or its rows moved.',
+  unseen: 'Its functions have not been calculated since the workbook was opened or its rows moved.',
   calculate: 'Calculate the workbook',
   notReached: 'This formula did not use its STICK function for the current values.',
-  ofFunction: (id: string) => `Working of STICK.${id}`,
+  ofFunction: (id: string) => `Calculation of STICK.${id}`,
   whatWentIn: 'What went in',
   leftOut: (text: string) => `${text} (left out, so this is assumed)`,
   stepByStep: 'Step by step',
-  rounded: 'Long numbers are rounded here. The cell, and the working when it is written to a sheet, keep all digits.',
+  rounded:
+    'Long numbers are rounded here. The cell keeps all digits, and so does the calculation when it is written to a sheet.',
   allDigits: 'Show all digits',
   fewerDigits: 'Show fewer digits',
   howCounted: 'How it is counted',
@@ -58,12 +60,12 @@ export const working = {
   goTo: (place: Place) => `Go to ${place.address} on ${place.sheet}`,
   backTo: (place: Place) => `Back to ${place.address} on ${place.sheet}`,
   holdsValue: (value: string) => `It holds ${value}.`,
-  write: 'Write this working to a sheet',
-  writing: 'Writing the working',
+  write: 'Write this calculation to a sheet',
+  writing: 'Writing the calculation',
   written: (sheet: string) => `Written to the sheet “${sheet}”.`,
-  toFormulas: 'Into plain formulas',
-  toValues: 'Into values',
-  aboutTurning: 'Turns the selected cells, one or a block, into what Excel shows without the add-in.',
+  toFormulas: 'Turn into plain formulas',
+  toValues: 'Turn into values',
+  aboutTurning: 'Turns the selected cells into formulas or values that Excel shows without the add-in.',
   reading: 'Reading the workbook',
   changing: 'Changing the cells',
   noneSelected: (place: Place | undefined) =>
@@ -88,7 +90,7 @@ export const working = {
   undo: 'Ctrl+Z in the sheet takes it back.',
   aboutWorkbook:
     'For a workbook without the add-in: save a copy under another name, open that, and turn all its sheets here. A last sheet lists what became a value.',
-  turnWorkbook: 'All sheets into plain formulas',
+  turnWorkbook: 'Turn all sheets into plain formulas',
   listedOn: (sheet: string) => `What became a value is listed on the sheet “${sheet}”.`,
   makeCopy: 'A copy of the workbook, as a file',
   aboutCopy:

@@ -8,17 +8,17 @@ import { checkNamedColumns } from './checkNamedColumns'
 import { checkPriceDays } from './checkPriceDays'
 import type { Finding } from './finding'
 
-/** All that was forgotten or looks wrong in a workbook: errors first, then doubts, each in the order of the sheets. */
+/** All that was forgotten or looks wrong in a workbook: errors first, then warnings, each in the order of the sheets. */
 export function checkBook(
   book: OpenBook,
   definitions: readonly Definition[],
   found: Words['found'],
 ): readonly Finding[] {
-  const doubts = book.sheets.flatMap((sheet) => [
+  const warnings = book.sheets.flatMap((sheet) => [
     ...checkColumns(sheet, found),
     ...checkCalls(sheet, definitions, found),
   ])
-  const isDoubted = new Set(doubts.map(({ sheet, address }) => `${sheet}!${address}`))
-  const inNamed = checkNamedColumns(book, found).filter(({ sheet, address }) => !isDoubted.has(`${sheet}!${address}`))
-  return [...checkErrors(book, found), ...doubts, ...inNamed, ...checkPriceDays(book, found)]
+  const hasWarning = new Set(warnings.map(({ sheet, address }) => `${sheet}!${address}`))
+  const inNamed = checkNamedColumns(book, found).filter(({ sheet, address }) => !hasWarning.has(`${sheet}!${address}`))
+  return [...checkErrors(book, found), ...warnings, ...inNamed, ...checkPriceDays(book, found)]
 }

@@ -29,11 +29,11 @@ export function checkCalls(
       return [
         ...rules
           .flatMap((rule) => rule(given))
-          .map((sentence): Finding => ({ sheet: sheet.name, address, kind: 'doubt', sentence })),
-        ...deadZones(given).map(({ row, sentence }): Finding => ({
+          .map((sentence): Finding => ({ sheet: sheet.name, address, kind: 'warning', sentence })),
+        ...overlaps(given).map(({ row, sentence }): Finding => ({
           sheet: sheet.name,
           address: showsTable ? addressOf(cell.row + row, cell.column) : address,
-          kind: 'doubt',
+          kind: 'warning',
           sentence,
         })),
       ]
@@ -157,7 +157,7 @@ const rules: readonly Rule[] = [
 ]
 
 /** Each with its row in the table, where the headings are row 0. */
-function deadZones({
+function overlaps({
   definition,
   args,
   found,
@@ -166,7 +166,7 @@ function deadZones({
   if (evaluation === undefined || !('result' in evaluation)) return []
   return rowsOf(evaluation.result).flatMap(({ quantity, warning }, index) =>
     isFact(warning) && warning.fact === 'quoteWarning'
-      ? [{ row: index + 1, sentence: found.deadZone(String(quantity), warning) }]
+      ? [{ row: index + 1, sentence: found.overlap(String(quantity), warning) }]
       : [],
   )
 }

@@ -28,11 +28,11 @@ export function checkColumns(sheet: OpenSheet, found: Words['found']): readonly 
       if (above === undefined || above !== below || sides(cell.row, relative, above) < rowsOfEachSide) return []
       if (cell.formula === '') {
         return typeof cell.value === 'number'
-          ? [{ sheet: sheet.name, address, kind: 'doubt', sentence: found.typedOver() }]
+          ? [{ sheet: sheet.name, address, kind: 'warning', sentence: found.typedOver() }]
           : []
       }
       if (relative(cell.row) === above) return []
-      return [{ sheet: sheet.name, address, kind: 'doubt', sentence: found.broken() }]
+      return [{ sheet: sheet.name, address, kind: 'warning', sentence: found.broken() }]
     }),
   )
 }

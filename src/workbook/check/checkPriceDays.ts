@@ -47,7 +47,7 @@ export function checkPriceDays(book: OpenBook, found: Words['found']): readonly 
   }
   const days = dated.flatMap(({ value, ...place }): Finding[] => {
     const sentence = sentenceOf(value)
-    return sentence === undefined ? [] : [{ ...place, kind: 'doubt', sentence }]
+    return sentence === undefined ? [] : [{ ...place, kind: 'warning', sentence }]
   })
   return [
     ...startFindings(
@@ -80,7 +80,7 @@ function startFindings(start: NamedCell | undefined, hasDays: boolean, found: Wo
     {
       sheet,
       address,
-      kind: 'doubt',
+      kind: 'warning',
       sentence: typeof value === 'string' ? dayAsText(value, found) : found.noSeasonStart(),
     },
   ]

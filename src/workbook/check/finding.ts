@@ -3,8 +3,8 @@ export interface Finding {
   readonly sheet: string
   /** Without dollar signs: "B4". */
   readonly address: string
-  /** 'error' where a number is missing or refused; 'doubt' where a number stands that may mislead. */
-  readonly kind: 'error' | 'doubt'
+  /** 'error' where a number is missing or refused; 'warning' where a number stands that may mislead. */
+  readonly kind: 'error' | 'warning'
   /** What was found, and what to do. */
   readonly sentence: string
 }

@@ -11,7 +11,7 @@ export interface Band {
   /** The argument that it is a band of, where a function of the entry takes it. */
   readonly parameter?: string
   /** Absent where it is common practice, without a source. */
-  readonly source?: SourceKey
+  readonly sources?: readonly SourceKey[]
 }
 
 export interface LibraryEntry {
@@ -29,6 +29,9 @@ const fillingBands: readonly Band[] = [
   { of: 'loose mix that is spilt at a filling line', range: '2 to 5 %', parameter: 'spill' },
 ]
 
+/** What all cuttings are dipped in, and what they stand under. */
+const whileRooting: readonly Caution[] = ['hormone', 'mist', 'electricity']
+
 export const waysOfRooting: readonly LibraryEntry[] = [
   {
     name: 'Water',
@@ -38,7 +41,7 @@ export const waysOfRooting: readonly LibraryEntry[] = [
       { of: 'days until the cuttings are rooted', range: '14 to 28 days', parameter: 'days' },
     ],
     functions: ['WATER', 'REUSECOST', 'ROOTINGCOST'],
-    cautions: ['water', 'disinfectant'],
+    cautions: ['water', 'hormone', 'electricity', 'disinfectant'],
   },
   {
     name: 'Peat or coir with perlite',
@@ -47,20 +50,20 @@ export const waysOfRooting: readonly LibraryEntry[] = [
       {
         of: 'sum of the parts that vanishes, three of bark, one of peat, one of sand',
         range: '15 to 20 %',
-        source: 'rootmaker-faq',
+        sources: ['rootmaker-faq'],
         parameter: 'mixShrink',
       },
       ...fillingBands,
     ],
     functions: ['BLENDCOST', 'BLENDPARTS', 'FILL', 'TRAYS', 'MEDIUMCOST'],
-    cautions: ['dust', 'moss', 'bags', 'disinfectant', 'weight'],
+    cautions: ['dust', 'weight', 'lime', 'mixer', ...whileRooting, 'disinfectant'],
   },
   {
     name: 'Vermiculite',
     text: 'One material alone in trays. It holds much water and packs down when it is pressed, so fill loosely and count the settling.',
     bands: fillingBands,
     functions: ['FILL', 'TRAYS', 'MEDIUMCOST'],
-    cautions: ['dust', 'vermiculite', 'disinfectant'],
+    cautions: ['dust', 'vermiculite', ...whileRooting, 'disinfectant'],
   },
   {
     name: 'Sand bed',
@@ -70,21 +73,21 @@ export const waysOfRooting: readonly LibraryEntry[] = [
       { of: 'cuttings stuck on a square metre, by the size of the leaf', range: '300 to 600' },
     ],
     functions: ['BEDFILL', 'WEIGHTTOLITRES', 'BLENDWEIGHT', 'REUSECOST', 'BREAKEVEN'],
-    cautions: ['sand', 'bed', 'steam', 'disinfectant'],
+    cautions: ['sand', 'bed', 'weight', ...whileRooting, 'disinfectant', 'steam'],
   },
   {
     name: 'Bought premix',
     text: 'A ready mix in trays. It costs more a litre and saves the mixing labour.',
     bands: fillingBands,
     functions: ['BAGS', 'BUYPLAN', 'FILL', 'TRAYS'],
-    cautions: ['bags', 'dust', 'disinfectant'],
+    cautions: ['dust', 'bags', 'weight', ...whileRooting, 'disinfectant'],
   },
   {
     name: 'Rockwool',
     text: 'Blocks in sheets, used once. It costs soaking before use and disposal afterwards; the plant is potted with its block.',
     bands: [],
     functions: ['BLOCKS', 'ROOTINGCOST', 'COMPARE'],
-    cautions: ['fibres'],
+    cautions: ['fibres', 'acid', ...whileRooting],
   },
 ]
 
@@ -93,19 +96,24 @@ export const materials: readonly LibraryEntry[] = [
     name: 'Peat',
     text: 'Sold in pressed bales that declare fewer litres than they open to. Measure the expansion on one bale of your own; the label or your test wins over any band.',
     bands: [
-      { of: 'loose litres from one declared litre', range: '1.67 to 2.0', parameter: 'expansion' },
+      {
+        of: 'loose litres from one declared litre',
+        range: '1.67 to 2.0',
+        sources: ['rootmaker-faq', 'keith-peat-bales'],
+        parameter: 'expansion',
+      },
       { of: 'water held, in times its dry weight', range: '10 to 20' },
       { of: 'pH', range: '3.5 to 4.5' },
     ],
     functions: ['PACKPRICE', 'BAGS'],
-    cautions: ['dust', 'moss'],
+    cautions: ['dust', 'weight'],
   },
   {
     name: 'Coir',
     text: 'Sold in pressed bricks by weight; the label says how many loose litres a kilogram gives.',
     bands: [{ of: 'loose litres from one kilogram', range: '12 to 15' }],
     functions: ['PACKPRICE', 'UNITS'],
-    cautions: ['dust'],
+    cautions: ['dust', 'weight'],
   },
   {
     name: 'Perlite',
@@ -129,13 +137,13 @@ export const materials: readonly LibraryEntry[] = [
     text: 'Sold by weight, moist. Take the water out of the weight before you reckon litres.',
     bands: [{ of: 'dry density', range: 'about 1,600 kg/m3', parameter: 'bulkDensityKgM3' }],
     functions: ['WEIGHTTOLITRES'],
-    cautions: ['sand', 'bed'],
+    cautions: ['sand', 'bed', 'weight'],
   },
   {
     name: 'Rockwool',
     text: 'Sold by the carton of sheets. Unbuffered it is alkaline, so it is soaked in acidified water first.',
     bands: [{ of: 'pH, unbuffered', range: '7 to 8.5' }],
     functions: ['BLOCKS'],
-    cautions: ['fibres'],
+    cautions: ['fibres', 'acid'],
   },
 ]

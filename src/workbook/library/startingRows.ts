@@ -147,8 +147,8 @@ function formatOf({ share, whole }: Parameter): string {
 
 function bandCells(band: Band | undefined): readonly Cell[] {
   if (band === undefined) return []
-  const from = band.source === undefined ? undefined : bibliography[band.source]
-  return [text(band.range), text(from === undefined ? library.noSource : `${from.title}. ${from.detail}.`)]
+  const from = band.sources?.map((key) => `${bibliography[key].title}. ${bibliography[key].detail}.`).join(' ')
+  return [text(band.range), text(from ?? library.noSource)]
 }
 
 /** Not of pH. */

@@ -35,40 +35,44 @@ test('A sound sheet has no findings.', async () => {
 })
 
 test.each([
-  ['no losses', [formula('=STICK.CUTTINGS(1000,{1;1})')], /^A1 doubt: Nothing is lost between cutting and liner/],
+  ['no losses', [formula('=STICK.CUTTINGS(1000,{1;1})')], /^A1 warning: Nothing is lost between cutting and liner/],
   [
     'reuse without washing',
     [formula('=STICK.REUSECOST(2.4,14)')],
-    /^A1 doubt: It is used for 14 rounds, and washing was left out/,
+    /^A1 warning: It is used for 14 rounds, and washing was left out/,
   ],
-  ['a bench that is always full', [formula('=STICK.BENCHCOST(8,400,0.9)')], /^A1 doubt: The bench is counted as full/],
-  ['no delivery', [text('Perlite'), formula('=STICK.PACKPRICE(14.2,100)')], /^B1 doubt: Delivery was left out/],
+  [
+    'a bench that is always full',
+    [formula('=STICK.BENCHCOST(8,400,0.9)')],
+    /^A1 warning: The bench is counted as full/,
+  ],
+  ['no delivery', [text('Perlite'), formula('=STICK.PACKPRICE(14.2,100)')], /^B1 warning: Delivery was left out/],
   [
     'a bale entered as loose litres',
     [text('Peat, compressed bale'), formula('=STICK.BAGS(2000,107)')],
-    /^B1 doubt: This row says “compressed”, and expansion is 1/,
+    /^B1 warning: This row says “compressed”, and expansion is 1/,
   ],
-  ['centimetres as metres', [formula('=STICK.BEDFILL(20,1.2,10)')], /^A1 doubt: A bed 10 m deep.*type "10 cm"/],
-  ['centimetres as millimetres', [formula('=STICK.CELLVOLUME(3.6,3.6,45)')], /^A1 doubt: topLengthMm is 3\.6 mm/],
+  ['centimetres as metres', [formula('=STICK.BEDFILL(20,1.2,10)')], /^A1 warning: A bed 10 m deep.*type "10 cm"/],
+  ['centimetres as millimetres', [formula('=STICK.CELLVOLUME(3.6,3.6,45)')], /^A1 warning: topLengthMm is 3\.6 mm/],
   [
     'a 6-inch pot of 5.9 L',
     [text('6-inch pot'), formula('=STICK.FILL(100,5900)')],
-    /^B1 doubt: 5\.9 L in a vessel of 6-inch: .* holds 2\.8 L at most/,
+    /^B1 warning: 5\.9 L in a vessel of 6-inch: .* holds 2\.8 L at most/,
   ],
   [
     'markup typed as margin',
     [formula('=STICK.LINERPRICE(0.4,0.5)')],
-    /^A1 doubt: A margin of 50 % of the price is a markup of 100 % on the cost\. Where 50 % on the cost was meant, type a margin of 33\.3 %/,
+    /^A1 warning: A margin of 50 % of the price is a markup of 100 % on the cost\. Where 50 % on the cost was meant, type a margin of 33\.3 %/,
   ],
   [
     'a quote whose prices are not rounded',
     [formula('=STICK.QUOTE(0.6,{500},{0.4})')],
-    /^A1 doubt: The prices of this quote are not rounded/,
+    /^A1 warning: The prices of this quote are not rounded/,
   ],
   [
-    'a dead zone in a quote',
+    'a price break overlap in a quote',
     [formula('=STICK.QUOTE(0.6,{500;1000},{0.425;0.4},0,0.05)')],
-    /^A2 doubt: Liners at the price for 500: 953 to 999 cost more than 1000\. Change a price/,
+    /^A2 warning: Liners at the price for 500: 953 to 999 cost more than 1000\. Change a price/,
   ],
   ['a refused input', [formula('=STICK.BAGS(300,60,15%,-1)')], /^A1 error: onHandL must be 0 L or more/],
   ['an error of the sheet itself', [formula('=1/0')], /^A1 error: The formula divides by 0/],
@@ -80,11 +84,11 @@ test.each([
   ).toHaveLength(1)
 })
 
-test('Each dead zone of a quote leads to the row of its own price, and to the cell of the formula where that shows no table.', async () => {
+test('Each price break overlap of a quote leads to the row of its own price, and to the cell of the formula where that shows no table.', async () => {
   // 953 at 1.05 cost 1,000.65 and a thousand at 1.00 cost 1,000; 1,501 at 1.00 cost 1,501 and 2,000 at 0.75 cost 1,500.
   const quote = 'STICK.QUOTE(0.6,{500;1000;2000},{0.425;0.4;0.2},0,0.05)'
   const places = async (...rows: readonly (readonly Cell[])[]) =>
-    (await findings(...rows)).map((one) => /^(\w+) doubt: Liners at the price for (\d+)/.exec(one)?.slice(1, 3))
+    (await findings(...rows)).map((one) => /^(\w+) warning: Liners at the price for (\d+)/.exec(one)?.slice(1, 3))
   expect(await places([text('A quote')], [text('Here'), formula(`=${quote}`)])).toEqual([
     ['B3', '500'],
     ['B4', '1000'],
@@ -114,10 +118,10 @@ const column = (...cells: readonly Cell[]) => cells.map((cell, index) => [number
 test('A formula broken in the middle of a column is found, and so is a number typed over one.', async () => {
   const down = (row: number) => formula(`=A${row}*2`)
   expect(await findings(...column(down(1), down(2), formula('=A3*3'), down(4), down(5)))).toEqual([
-    expect.stringMatching(/^B3 doubt: This formula differs/),
+    expect.stringMatching(/^B3 warning: This formula differs/),
   ])
   expect(await findings(...column(down(1), down(2), number(6), down(4), down(5)))).toEqual([
-    expect.stringMatching(/^B3 doubt: A number was typed over/),
+    expect.stringMatching(/^B3 warning: A number was typed over/),
   ])
 })
 
@@ -165,7 +169,7 @@ test('In the season, a result that was typed over and one that was emptied are f
   ])
 })
 
-test('The demo season has no error, and no doubt but the orders on Quote that would cost more than the next break.', async () => {
+test('The demo season has no error, and no warning but the orders on Quote that would cost more than the next break.', async () => {
   const found = checkBook(await calculateBook(demoSeason()), catalogue, english.found)
   const onQuote = found.filter(({ sheet, sentence }) => sheet === 'Quote' && sentence.includes('cost more than'))
   expect(onQuote.length).toBeGreaterThan(0)
@@ -176,7 +180,7 @@ test('The demo season has no error, and no doubt but the orders on Quote that wo
   ).toEqual([])
 })
 
-test('The empty season has no error and no doubt.', async () => {
+test('The empty season has no error and no warning.', async () => {
   const found = checkBook(await calculateBook(emptySeason('CHF')), catalogue, english.found)
   expect(found.map(({ sheet, address, sentence }) => `${sheet}!${address} ${sentence}`)).toEqual([])
 })

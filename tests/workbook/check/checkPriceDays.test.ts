@@ -63,14 +63,14 @@ test('A price is old from the day on that is one more than the season allows.', 
       ),
     ),
   ).toEqual([
-    'Mine!B3 doubt: This price is dated 2026-01-09, 31 days before the season starts (2026-02-09); prices older than 30 days are flagged. Ask for a new price, or keep it on purpose.',
+    'Mine!B3 warning: This price is dated 2026-01-09, 31 days before the season starts (2026-02-09); prices older than 30 days are flagged. Ask for a new price, or keep it on purpose.',
   ])
 })
 
 test('The usual age counts where the season says none, and a price after the start is never old.', async () => {
   const rows = [['Price date', 'Product'], [day('2025-08-13')], [day('2025-08-12')], [day('2026-06-01')]]
   expect(await findings(bookOf([day('2026-02-09')], ...rows))).toEqual([
-    expect.stringContaining('Mine!A3 doubt: This price is dated 2025-08-12, 181 days before'),
+    expect.stringContaining('Mine!A3 warning: This price is dated 2025-08-12, 181 days before'),
   ])
 })
 
@@ -88,21 +88,21 @@ test('A heading before its line has the days right of it, and the next heading e
         [undefined, undefined, 500],
       ),
     ),
-  ).toEqual([expect.stringContaining('Mine!C1 doubt'), expect.stringContaining('Mine!C5 doubt')])
+  ).toEqual([expect.stringContaining('Mine!C1 warning'), expect.stringContaining('Mine!C5 warning')])
 })
 
 test.each([
   [
     '03/04/2026',
-    'Mine!A2 doubt: “03/04/2026” is a text and no day, so the age of the price is not known; some read its day first, others its month. Type it as year-month-day, such as 2026-02-09.',
+    'Mine!A2 warning: “03/04/2026” is a text and no day, so the age of the price is not known; some read its day first, others its month. Type it as year-month-day, such as 2026-02-09.',
   ],
   [
     '23/04/2026',
-    'Mine!A2 doubt: “23/04/2026” is a text and no day, so the age of the price is not known. Type it as year-month-day, such as 2026-02-09.',
+    'Mine!A2 warning: “23/04/2026” is a text and no day, so the age of the price is not known. Type it as year-month-day, such as 2026-02-09.',
   ],
   [
     'spring of 2026',
-    'Mine!A2 doubt: “spring of 2026” is a text and no day, so the age of the price is not known. Type it as year-month-day, such as 2026-02-09.',
+    'Mine!A2 warning: “spring of 2026” is a text and no day, so the age of the price is not known. Type it as year-month-day, such as 2026-02-09.',
   ],
 ])('The text %s for a day gets its sentence, with a season or without one.', async (text, sentence) => {
   expect(await findings(bookOf(undefined, ['Price of'], [text]))).toEqual([sentence])
@@ -112,10 +112,10 @@ test.each([
 test('A season without its first day is told so where prices have days, and one whose first day is a text.', async () => {
   const rows = [['Price of'], [day('2020-01-01')]]
   expect(await findings(bookOf([], ...rows))).toEqual([
-    expect.stringMatching(/^Plan!A1 doubt: The first day of the season is missing/),
+    expect.stringMatching(/^Plan!A1 warning: The first day of the season is missing/),
   ])
   expect(await findings(bookOf(['9.2.2026'], ...rows))).toEqual([
-    expect.stringMatching(/^Plan!A1 doubt: “9\.2\.2026” is a text and no day/),
+    expect.stringMatching(/^Plan!A1 warning: “9\.2\.2026” is a text and no day/),
   ])
   expect(await findings(bookOf([]))).toEqual([])
 })

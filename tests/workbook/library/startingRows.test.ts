@@ -4,6 +4,7 @@ import { refusalsIn } from '../../../src/workbook/check/refusalsIn'
 import { errorOf } from '../errorOf'
 import type { Book, Cell } from '../../../src/workbook/book'
 import { materials, waysOfRooting } from '../../../src/workbook/library/library'
+import { cautions } from '../../../src/wording/en/cautions'
 import { startingRows } from '../../../src/workbook/library/startingRows'
 
 const entries = [...waysOfRooting, ...materials].map((entry) => [entry.name, entry] as const)
@@ -74,7 +75,7 @@ describe('the rows to begin with', () => {
       const bands = rows.slice(5).filter(([, , , , band]) => typeof band?.value === 'string' && band.value !== '')
       expect(bands.map(([, , , , band]) => band!.value).sort()).toEqual(entry.bands.map(({ range }) => range).sort())
       for (const [, , , , , from] of bands) expect(from?.value).toMatch(/^Common practice, no source$|RootMaker/)
-      expect(rows.at(-1)![0]).toEqual({ value: 'Follow the label and your local rules.', look: 'caution' })
+      expect(rows.at(-1)![0]).toEqual({ value: cautions.deferring, look: 'caution' })
     },
   )
 

@@ -10,6 +10,7 @@ import { demoSeason } from '../../../src/workbook/season/demoSeason'
 import { emptySeason } from '../../../src/workbook/season/emptySeason'
 import { season } from '../../../src/workbook/season/season'
 import { methodKinds } from '../../../src/workbook/season/tables/methods'
+import { cautionSentences, hazardsOf, type Caution } from '../../../src/wording/cautions'
 import { calculateBook } from '../../../src/workbench/engine/calculate'
 import { errorOf } from '../errorOf'
 import { figureOf, overviewOf, valuesOf } from './figuresOf'
@@ -158,30 +159,69 @@ describe('The demo season as it is written', () => {
       for (const { range } of tables) expect(Number(/\d+$/.exec(range)![0]), name).toBe(rows.length)
   })
 
-  it('says each caution of a sheet once, and defers to the label and the local rules wherever something is handled', () => {
-    const deferring = 'Follow the label and your local rules.'
-    const cautions = book.sheets.map(({ name, rows }) => ({
+  /** Every sheet that somebody handles something by, and what. */
+  const handledBy: Readonly<Record<string, readonly Caution[]>> = {
+    Monday: [
+      'dust',
+      'vermiculite',
+      'sand',
+      'bed',
+      'fibres',
+      'acid',
+      'water',
+      'hormone',
+      'mist',
+      'electricity',
+      'disinfectant',
+      'steam',
+    ],
+    Containers: ['fibres', 'acid'],
+    Media: ['dust', 'vermiculite', 'sand', 'bags', 'moss', 'weight'],
+    Blends: ['dust', 'vermiculite', 'sand', 'weight', 'lime'],
+    Components: ['dust', 'vermiculite', 'sand', 'lime'],
+    Methods: [
+      'dust',
+      'vermiculite',
+      'sand',
+      'bed',
+      'fibres',
+      'acid',
+      'water',
+      'hormone',
+      'mist',
+      'electricity',
+      'disinfectant',
+      'steam',
+    ],
+    Mixing: ['dust', 'vermiculite', 'sand', 'weight', 'lime', 'mixer'],
+    Compare: ['hormone', 'mist', 'electricity', 'disinfectant', 'steam'],
+    Reuse: ['disinfectant', 'steam'],
+    Quote: ['dust', 'vermiculite', 'electricity', 'disinfectant', 'steam'],
+    Offers: ['dust', 'vermiculite', 'bags', 'moss', 'weight'],
+    Cheapest: ['dust', 'vermiculite', 'bags', 'moss', 'weight'],
+  }
+
+  it('shows on every sheet the cautions of what is handled by it, each once, and defers to the label and the codes last', () => {
+    const shown = book.sheets.map(({ name, rows }) => [
       name,
-      lines: rows
-        .slice(2)
-        .flatMap((row) => row.flatMap((cell) => (cell?.look === 'caution' ? [String(cell.value)] : []))),
-    }))
-    expect(
-      cautions
-        .filter(({ lines }) => new Set(lines).size < lines.length || (lines.length > 0 && lines.at(-1) !== deferring))
-        .map(({ name }) => name),
-    ).toEqual([])
-    expect(cautions.filter(({ lines }) => lines.length > 0).map(({ name }) => name)).toEqual([
-      'Containers',
-      'Media',
-      'Blends',
-      'Components',
-      'Methods',
-      'Mixing',
-      'Reuse',
-      'Quote',
-      'Offers',
+      rows.slice(2).flatMap((row) => row.flatMap((cell) => (cell?.look === 'caution' ? [String(cell.value)] : []))),
     ])
+    expect(shown).toEqual(book.sheets.map(({ name }) => [name, cautionSentences(handledBy[name] ?? [])]))
+  })
+
+  it('shows on every sheet the cautions of the functions that it calls', () => {
+    // Containers calls BAGS to count trays.
+    const handlesNothing = (sheet: string, id: string) => sheet === 'Containers' && id === 'BAGS'
+    const missing = formulas.flatMap(({ sheet, formula }) =>
+      [...formula.matchAll(/STICK\.([A-Z]+)\(/g)].flatMap(([, id]) =>
+        handlesNothing(sheet, id!)
+          ? []
+          : hazardsOf([{ id: id! }])
+              .filter((hazard) => !handledBy[sheet]?.includes(hazard))
+              .map((hazard) => `${sheet}: ${id} ${hazard}`),
+      ),
+    )
+    expect(missing).toEqual([])
   })
 
   it('says at the top of every sheet with figures that nursery and prices are invented', () => {

@@ -70,7 +70,7 @@ describe('the working on a sheet', () => {
     })
     const [sheet] = workingOfCell('Plan', 'B3', book).sheets
     const lines = sheet!.rows.map((row) => row.map((cell) => cell?.value ?? cell?.formula ?? ''))
-    expect(lines[0]).toEqual(['Working of B3 on Plan'])
+    expect(lines[0]).toEqual(['Calculation of B3 on Plan'])
     expect(lines[1]).toEqual(['Formula', '=STICK.BAGS(B1,BagVolume)'])
     expect(lines[2]).toEqual(['Result when this was written', 5])
     expect(lines).toContainEqual(['neededL', 300, 'L', '0.3 m3', 'loose litres that are needed'])

@@ -25,8 +25,8 @@ export const cost: Readonly<Record<string, string>> = {
   // ROOTINGCOST
   'Whole cost per saleable liner of one rooting method: trays, sand bed, water, premix, rockwool.':
     'Gesamte Kosten pro verkaufsfähige Jungpflanze für ein Bewurzelungsverfahren: Platten, Sandbeet, Wasser, Fertigmischung, Steinwolle.',
-  'Vessels, bed or medium cost their level cost per round, as REUSECOST has it: money flows at the start of a round, the first use is not washed, what is lost is not replaced. All cuttings of a round share it; yield divides last, because the liners sold bear all cuttings stuck. cuttingsPerRound is for what firstCost buys, none of it lost yet.':
-    'Gefäße, Beet oder Substrat zählen mit ihren gleichmäßigen Kosten pro Durchgang, wie in REUSECOST: das Geld fließt am Anfang eines Durchgangs, vor der ersten Verwendung wird nicht gewaschen, Verlorenes wird nicht ersetzt. Alle Stecklinge eines Durchgangs teilen sie sich; zuletzt wird durch die Ausbeute geteilt, weil die verkauften Jungpflanzen alle gesteckten Stecklinge tragen. cuttingsPerRound gilt für das, was mit firstCost gekauft wird, solange nichts davon verloren ist.',
+  'Vessels, bed or medium cost their average per round with interest, as REUSECOST has it: money flows at the start of a round, the first use is not washed, what is lost is not replaced. All cuttings of a round share it; yield divides last, because the liners sold bear all cuttings stuck. cuttingsPerRound is for what firstCost buys, none of it lost yet.':
+    'Gefäße, Beet oder Substrat zählen mit ihren mittleren Kosten pro Durchgang mit Zins, wie in REUSECOST: das Geld fließt am Anfang eines Durchgangs, vor der ersten Verwendung wird nicht gewaschen, Verlorenes wird nicht ersetzt. Alle Stecklinge eines Durchgangs teilen sie sich; zuletzt wird durch die Ausbeute geteilt, weil die verkauften Jungpflanzen alle gesteckten Stecklinge tragen. cuttingsPerRound gilt für das, was mit firstCost gekauft wird, solange nichts davon verloren ist.',
   'what the vessels, bed or medium cost new': 'was die Gefäße, das Beet oder das Substrat neu kosten',
   'rounds they are used, the first one included': 'Durchgänge, in denen sie verwendet werden, der erste mitgezählt',
   'cuttings that what firstCost buys takes in one round':
@@ -102,8 +102,8 @@ export const cost: Readonly<Record<string, string>> = {
   'the hour shared by the units of the hour': 'die Stunde, verteilt auf die Stücke der Stunde',
   '600 cuttings an hour at a wage of 15 and 30 % on top':
     '600 Stecklinge pro Stunde bei einem Lohn von 15 und 30 % Nebenkosten',
-  '2,109 hours, 26,392 of wages and 1,316,111 cuttings, all totals':
-    '2.109 Stunden, 26.392 an Löhnen und 1.316.111 Stecklinge, alles Summen',
+  'A tray from filling to bench: 2,109 hours and 26,392 of wages for 1,316,111 cuttings, the averages of 14 firms':
+    'Eine Platte vom Füllen bis auf den Tisch: 2.109 Stunden und 26.392 Lohn für 1.316.111 Stecklinge, die Mittelwerte von 14 Betrieben',
 
   // LINERPRICE
   'Selling price of a liner from its cost and the margin wanted.':
@@ -128,8 +128,8 @@ export const cost: Readonly<Record<string, string>> = {
   // QUOTE
   'Prices for several quantities, with the margin kept, the floor price, and a warning where a smaller order would cost more than a larger one.':
     'Preise für mehrere Mengen, mit der eingehaltenen Marge, der Preisuntergrenze und einer Warnung, wo ein kleinerer Auftrag mehr kosten würde als ein größerer.',
-  'Each price holds for every liner of an order from its quantity up to the next one. The setup is spread over the quantity of the row; price and step are those of LINERPRICE. Just below a break an order can cost more than the break itself: the warning names the first such order and the last, against the cheapest larger quantity. Rows stay in the order given. Without tax.':
-    'Jeder Preis gilt für jede Jungpflanze eines Auftrags, von seiner Menge an bis vor die nächste. Die Auftragskosten werden auf die Menge der Zeile verteilt; Preis und Schritt sind die von LINERPRICE. Knapp unter einer Staffel kann ein Auftrag mehr kosten als die Staffelmenge selbst: die Warnung nennt den ersten solchen Auftrag und den letzten, verglichen mit der günstigsten größeren Menge. Die Zeilen bleiben in der gegebenen Reihenfolge. Ohne Steuer.',
+  'Each price holds for every liner of an order from its quantity up to the next one. The setup is spread over the quantity of the row; price and step are those of LINERPRICE. Just below a price break an order can cost more than the break itself, a price break overlap: the warning names the first such order and the last, against the cheapest larger quantity. Rows stay in the order given. Without tax.':
+    'Jeder Preis gilt für jede Jungpflanze eines Auftrags, von seiner Menge an bis vor die nächste. Die Auftragskosten werden auf die Menge der Zeile verteilt; Preis und Schritt sind die von LINERPRICE. Knapp unter einer Preisstaffel kann ein Auftrag mehr kosten als die Staffelmenge selbst, weil die Staffeln sich überschneiden: die Warnung nennt den ersten solchen Auftrag und den letzten, verglichen mit der günstigsten größeren Menge. Die Zeilen bleiben in der gegebenen Reihenfolge. Ohne Steuer.',
   'cost of one saleable liner, without the setup': 'Kosten einer verkaufsfähigen Jungpflanze, ohne die Auftragskosten',
   'quantities to quote, each once': 'anzubietende Mengen, jede einmal',
   'margin wanted at each quantity, as a share of the selling price':
@@ -151,8 +151,8 @@ export const cost: Readonly<Record<string, string>> = {
   'cost of one liner with its part of the setup: below it the order loses money':
     'Kosten einer Jungpflanze mit ihrem Teil der Auftragskosten: darunter verliert der Auftrag Geld',
   warning: 'Warnung',
-  'orders that cost more than a larger one, and a price dearer each than that of fewer':
-    'Aufträge, die mehr kosten als ein größerer, und ein Stückpreis, der höher ist als bei weniger Stück',
+  'orders that cost more than a larger one, and a price each that is higher than for fewer':
+    'Bestellungen, die mehr kosten als eine größere, und ein Stückpreis, der höher ist als bei weniger',
   'cost of one liner with its part of the setup, at each quantity':
     'Kosten einer Jungpflanze mit ihrem Teil der Auftragskosten, bei jeder Menge',
   'selling price that keeps the margin, rounded up to the step':

@@ -10,8 +10,8 @@ export const counting: Readonly<Record<string, string>> = {
     'der Anteil, der jede Stufe übersteht (Bewurzeln, Topfen, Aussortieren), eine Zelle pro Stufe',
   'the chance of having at least that many liners; left out, the average decides':
     'die Wahrscheinlichkeit, mindestens so viele Jungpflanzen zu haben; ohne Angabe gilt der Mittelwert',
-  'the standard deviation of the overall rate from batch to batch':
-    'die Standardabweichung der gesamten Rate von Partie zu Partie',
+  'how far the overall rate differs from batch to batch (its standard deviation, from BATCHSPREAD)':
+    'wie weit die Gesamtrate von Partie zu Partie abweicht (ihre Standardabweichung, aus BATCHSPREAD)',
   'cuttings to stick': 'zu steckende Stecklinge',
   'share of the cuttings that becomes a saleable liner':
     'Anteil der Stecklinge, aus denen verkaufsfähige Jungpflanzen werden',
@@ -30,11 +30,12 @@ export const counting: Readonly<Record<string, string>> = {
   // BATCHSPREAD
   'How much the true rate differs from batch to batch, from past batches, for CUTTINGS and OVERSTICK.':
     'Wie stark sich die wahre Rate von Partie zu Partie unterscheidet, aus früheren Partien, für CUTTINGS und OVERSTICK.',
-  'A standard deviation, of the rates behind the batches: what chance alone adds is taken off by an analysis of variance, and 0 is left where the batches differ no more than chance. A correlation above 0.9999 counts as 0.9999.':
-    'Eine Standardabweichung, und zwar der Raten hinter den Partien: was der Zufall allein beiträgt, zieht eine Varianzanalyse ab, und es bleibt 0, wo sich die Partien nicht stärker unterscheiden, als der Zufall es erklärt. Eine Korrelation über 0,9999 zählt als 0,9999.',
+  'The standard deviation of the rates behind the batches: in some two batches of three the rate lies no farther than that from the average. What chance alone adds is taken off, by comparing how batches differ with how cuttings within a batch do (an analysis of variance), and 0 is left where the batches differ no more than chance. A correlation above 0.9999 counts as 0.9999.':
+    'Die Standardabweichung der Raten hinter den Partien: in etwa zwei von drei Partien liegt die Rate nicht weiter als das vom Durchschnitt. Was der Zufall allein beiträgt, ist abgezogen, indem die Unterschiede zwischen den Partien mit denen innerhalb einer Partie verglichen werden (eine Varianzanalyse); 0 bleibt, wo die Partien sich nicht mehr unterscheiden als durch Zufall. Eine Korrelation über 0,9999 zählt als 0,9999.',
   'cuttings that were stuck, one cell a batch': 'gesteckte Stecklinge, eine Zelle pro Partie',
   'those of them that became liners, one cell a batch': 'davon zu Jungpflanzen geworden, eine Zelle pro Partie',
-  'standard deviation of the rate from batch to batch': 'Standardabweichung der Rate von Partie zu Partie',
+  'how far the rate differs from batch to batch (its standard deviation)':
+    'wie weit die Rate von Partie zu Partie abweicht (ihre Standardabweichung)',
   'share of all cuttings that was taken': 'Anteil der angewachsenen an allen Stecklingen',
   'mean square between the batches': 'mittleres Quadrat zwischen den Partien',
   'mean square within the batches': 'mittleres Quadrat innerhalb der Partien',

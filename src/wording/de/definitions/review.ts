@@ -3,8 +3,8 @@ export const review: Readonly<Record<string, string>> = {
   // COMPARE
   'Rooting methods side by side per saleable liner, the cheapest first.':
     'Bewurzelungsverfahren nebeneinander, pro verkaufsfähige Jungpflanze, das günstigste zuerst.',
-  'The level cost is that of REUSECOST, per unit in use; cuttingsPerRound are the cuttings in one such unit, so a unit lost takes its cuttings along. Per cutting adds the other costs, and per saleable liner divides by the yield, as ROOTINGCOST does. Equal costs keep the given order. Cash before the first sale is the whole first round of one unit: firstCost and the other costs of its cuttings; to compare it, and the level costs, let a unit of each way take equally many cuttings. A way with 1 round is single use; a reusable one beats it from the least number of its rounds at which its cost per saleable liner is no higher than that of the cheapest single use, an exact tie counting.':
-    'Die gleichmäßigen Kosten sind die von REUSECOST, pro genutzte Einheit; cuttingsPerRound sind die Stecklinge in einer solchen Einheit, eine verlorene Einheit nimmt also ihre Stecklinge mit. Pro Steckling kommen die übrigen Kosten hinzu, und pro verkaufsfähige Jungpflanze wird durch die Ausbeute geteilt, wie in ROOTINGCOST. Bei gleichen Kosten bleibt die gegebene Reihenfolge. Der Geldbedarf vor dem ersten Verkauf ist der ganze erste Durchgang einer Einheit: firstCost und die übrigen Kosten ihrer Stecklinge; um ihn und die gleichmäßigen Kosten zu vergleichen, lassen Sie eine Einheit jedes Verfahrens gleich viele Stecklinge aufnehmen. Ein Verfahren mit 1 Durchgang ist Einweg; Mehrweg schlägt es ab der kleinsten Zahl seiner Durchgänge, bei der seine Kosten pro verkaufsfähige Jungpflanze nicht höher sind als die des günstigsten Einwegverfahrens; genauer Gleichstand zählt.',
+  'The level cost is the average cost per round with interest, as in REUSECOST, per unit in use; cuttingsPerRound are the cuttings in one such unit, so a unit lost takes its cuttings along. Per cutting adds the other costs, and per saleable liner divides by the yield, as ROOTINGCOST does. Equal costs keep the given order. Cash before the first sale is the whole first round of one unit: firstCost and the other costs of its cuttings; to compare it, and the level costs, let a unit of each method take equally many cuttings. A method with 1 round is single use; a reusable one beats it from the least number of its rounds at which its cost per saleable liner is no higher than that of the cheapest single use, an exact tie counting.':
+    'Die gleichmäßigen Kosten sind die mittleren Kosten pro Durchgang mit Zins, wie in REUSECOST, pro genutzte Einheit; cuttingsPerRound sind die Stecklinge in einer solchen Einheit, eine verlorene Einheit nimmt also ihre Stecklinge mit. Pro Steckling kommen die übrigen Kosten hinzu, und pro verkaufsfähige Jungpflanze wird durch die Ausbeute geteilt, wie in ROOTINGCOST. Bei gleichen Kosten bleibt die gegebene Reihenfolge. Der Geldbedarf vor dem ersten Verkauf ist der ganze erste Durchgang einer Einheit: firstCost und die übrigen Kosten ihrer Stecklinge; um ihn und die gleichmäßigen Kosten zu vergleichen, lassen Sie eine Einheit jedes Verfahrens gleich viele Stecklinge aufnehmen. Ein Verfahren mit 1 Durchgang ist Einweg; Mehrweg schlägt es ab der kleinsten Zahl seiner Durchgänge, bei der seine Kosten pro verkaufsfähige Jungpflanze nicht höher sind als die des günstigsten Einwegverfahrens; genauer Gleichstand zählt.',
   'the rooting methods': 'die Bewurzelungsverfahren',
   'what one unit costs new: the medium, tray or bed of one round':
     'was eine Einheit neu kostet: Substrat, Platte oder Beet eines Durchgangs',
@@ -16,7 +16,7 @@ export const review: Readonly<Record<string, string>> = {
   'all else in every round: cutting, hormone, labour, bench':
     'alles Übrige in jedem Durchgang: Steckling, Bewurzelungshormon, Arbeit, Stellfläche',
   comparison: 'Vergleich',
-  'a row for each way, the cheapest per saleable liner first':
+  'a row for each method, the cheapest per saleable liner first':
     'eine Zeile für jedes Verfahren, das günstigste pro verkaufsfähige Jungpflanze zuerst',
   name: 'Name',
   'the rooting method': 'das Bewurzelungsverfahren',
@@ -31,15 +31,16 @@ export const review: Readonly<Record<string, string>> = {
   'cash before the first sale': 'Geldbedarf vor dem ersten Verkauf',
   'first cost and other costs of the first round': 'Anschaffung und übrige Kosten des ersten Durchgangs',
   'rounds until it beats single use': 'Durchgänge, bis es Einweg schlägt',
-  'the round from which it is no dearer than the cheapest single use, or why there is none':
-    'der Durchgang, ab dem es nicht teurer ist als das günstigste Einwegverfahren, oder warum es keinen gibt',
+  'the round from which it costs no more than the cheapest single use, or why there is none':
+    'der Durchgang, ab dem es nicht mehr kostet als das günstigste Einwegverfahren, oder warum es keinen gibt',
   'level cost per round, in the given order': 'gleichmäßige Kosten pro Durchgang, in der gegebenen Reihenfolge',
   'cost per cutting': 'Kosten pro Steckling',
   'the cheapest single use per saleable liner': 'das günstigste Einwegverfahren pro verkaufsfähige Jungpflanze',
   'cash before the first sale, in the given order': 'Geldbedarf vor dem ersten Verkauf, in der gegebenen Reihenfolge',
   'rounds until it beats single use, in the given order':
     'Durchgänge, bis es Einweg schlägt, in der gegebenen Reihenfolge',
-  'the ways, cheapest per saleable liner first': 'die Verfahren, das günstigste pro verkaufsfähige Jungpflanze zuerst',
+  'the methods, cheapest per saleable liner first':
+    'die Verfahren, das günstigste pro verkaufsfähige Jungpflanze zuerst',
   'A plug used once beside a tray of 50 that is washed and used six times: in round 5 the tray costs exactly as much, and then less':
     'Ein einmal verwendeter Plug neben einer Platte zu 50, die gewaschen und sechsmal verwendet wird: in Durchgang 5 kostet die Platte genau gleich viel, danach weniger',
   'A bed of 300, topped up by a tenth and sold for 30 after three rounds, beside two that are used once':
@@ -55,8 +56,8 @@ export const review: Readonly<Record<string, string>> = {
   'its arguments by name, one a row; the same range again is its next cell, so stageRates three times are three stages':
     'ihre Argumente mit Namen, eines pro Zeile; derselbe Bereich noch einmal ist seine nächste Zelle, dreimal stageRates sind also drei Stufen',
   'the least that the argument can be': 'der kleinste Wert, den das Argument haben kann',
-  'what it most likely is; where there is no doubt, all three are the same':
-    'sein wahrscheinlichster Wert; wo es keinen Zweifel gibt, sind alle drei gleich',
+  'what it most likely is; where it is certain, all three are the same':
+    'sein wahrscheinlichster Wert; wo er sicher ist, sind alle drei gleich',
   'the most that it can be': 'der größte Wert, den es haben kann',
   swings: 'Ausschläge',
   'one row for each argument, widest swing first': 'eine Zeile für jedes Argument, der größte Ausschlag zuerst',
@@ -90,14 +91,15 @@ export const review: Readonly<Record<string, string>> = {
   // ODDS
   'How likely each result of another function is, when its arguments may lie anywhere between a low and a high.':
     'Wie wahrscheinlich jedes Ergebnis einer anderen Funktion ist, wenn ihre Argumente irgendwo zwischen einem niedrigsten und einem höchsten Wert liegen können.',
-  'Each argument is drawn from the triangular distribution of its low, likely and high, independently of the others: arguments that move together are not modelled. Whole arguments are rounded to the nearest whole number. A draw with which the function has no answer is counted in the last row, and percentiles and mean are those of the others. Between two draws the percentiles are interpolated as by PERCENTILE.INC. The draws come from the Mersenne Twister MT19937, the result is rounded to 10 significant digits, and the same seed and rows give the same numbers on every machine; another seed shows how far they depend on chance.':
-    'Jedes Argument wird aus der Dreiecksverteilung seines niedrigsten, wahrscheinlichsten und höchsten Werts gezogen, unabhängig von den anderen: Argumente, die sich gemeinsam bewegen, sind nicht abgebildet. Ganzzahlige Argumente werden auf die nächste ganze Zahl gerundet. Eine Ziehung, mit der die Funktion keine Antwort hat, wird in der letzten Zeile gezählt; Perzentile und Mittelwert sind die der übrigen. Zwischen zwei Ziehungen werden die Perzentile interpoliert wie von PERCENTILE.INC. Die Ziehungen kommen aus dem Mersenne-Twister MT19937, das Ergebnis wird auf 10 gültige Ziffern gerundet, und derselbe Startwert und dieselben Zeilen ergeben auf jedem Rechner dieselben Zahlen; ein anderer Startwert zeigt, wie weit sie vom Zufall abhängen.',
-  'how often the arguments are drawn; at most 1,000 for functions that search, such as CUTTINGS and BREAKEVEN':
-    'wie oft die Argumente gezogen werden; höchstens 1.000 für Funktionen, die suchen, etwa CUTTINGS und BREAKEVEN',
-  'where the random numbers start': 'wo die Zufallszahlen anfangen',
+  'A draw takes a random value of each argument between its low and its high, most often near its likely one (a triangular distribution), and calculates the result. Each argument is drawn by itself: what moves together is not shown. Whole arguments are rounded to the nearest whole number. A draw with which the function has no answer is counted in the last row, and the other rows are of the others. A result below which a given share of the draws lies is a percentile; between two draws it is interpolated, as by PERCENTILE.INC. The draws come from the Mersenne Twister MT19937, the result is rounded to 10 significant digits, and the same seed and rows give the same numbers on every machine; another seed shows how far they depend on chance.':
+    'Eine Ziehung nimmt einen zufälligen Wert jedes Arguments zwischen seinem niedrigsten und seinem höchsten, am häufigsten nahe dem wahrscheinlichsten (eine Dreiecksverteilung), und rechnet das Ergebnis aus. Jedes Argument wird für sich gezogen: was sich gemeinsam bewegt, ist nicht abgebildet. Ganzzahlige Argumente werden auf die nächste ganze Zahl gerundet. Eine Ziehung, mit der die Funktion keine Antwort hat, wird in der letzten Zeile gezählt; die anderen Zeilen gelten für die übrigen. Ein Ergebnis, unter dem ein gegebener Anteil der Ziehungen liegt, ist ein Perzentil; zwischen zwei Ziehungen wird es interpoliert wie von PERCENTILE.INC. Die Ziehungen kommen aus dem Mersenne-Twister MT19937, das Ergebnis wird auf 10 gültige Ziffern gerundet, und derselbe Startwert und dieselben Zeilen ergeben auf jedem Rechner dieselben Zahlen; ein anderer Startwert zeigt, wie weit sie vom Zufall abhängen.',
+  'how many draws of random values are made; at most 1,000 for functions that search, such as CUTTINGS and BREAKEVEN':
+    'wie viele Ziehungen von Zufallswerten gemacht werden; höchstens 1.000 bei Funktionen, die suchen, wie CUTTINGS und BREAKEVEN',
+  'the number from which the random values start: the same one gives the same draws':
+    'die Zahl, mit der die Zufallswerte beginnen: dieselbe gibt dieselben Ziehungen',
   odds: 'Wahrscheinlichkeiten',
-  'percentiles of the result, then its mean, what it is with all likely values, and how many draws have no answer':
-    'Perzentile des Ergebnisses, dann sein Mittelwert, was es mit lauter wahrscheinlichsten Werten ist, und wie viele Ziehungen keine Antwort haben',
+  'the result below which each share of the draws lies, then the mean, what it is with all likely values, and how many draws have no answer':
+    'das Ergebnis, unter dem jeder Anteil der Ziehungen liegt, dann der Mittelwert, das Ergebnis mit den wahrscheinlichsten Werten und die Zahl der Ziehungen ohne Antwort',
   'share of draws': 'Anteil der Ziehungen',
   'which share of the draws that have an answer lies at or below the result beside it, 0 for the least and 1 for the largest; or what the last rows hold':
     'welcher Anteil der Ziehungen mit Antwort bei dem Ergebnis daneben oder darunter liegt, 0 für das kleinste und 1 für das größte; oder was die letzten Zeilen enthalten',
@@ -113,9 +115,9 @@ export const review: Readonly<Record<string, string>> = {
     'Ergebnisse, unter denen 0, 1, 5, 10, 25, 50, 75, 90, 95, 99, 100 % dieser Ziehungen liegen',
   'RAND of Excel cannot be given a seed, so no plain formula makes these draws again. SWINGS shows the two ends of each argument without any draws.':
     'RAND von Excel nimmt keinen Startwert, also kann keine reine Excel-Formel diese Ziehungen wiederholen. SWINGS zeigt die beiden Enden jedes Arguments ohne Ziehungen.',
-  'Cost of a liner with doubt about the cost of a cutting and about both stages of losses':
-    'Kosten einer Jungpflanze, wenn die Kosten des Stecklings und beide Stufen von Ausfällen unsicher sind',
-  'Where nothing is in doubt, every draw is the same': 'Wo nichts unsicher ist, ist jede Ziehung gleich',
+  'Cost of a liner where the cost of a cutting and both stages of losses are uncertain':
+    'Kosten einer Jungpflanze, wenn die Kosten eines Stecklings und beide Verluststufen unsicher sind',
+  'Where nothing is uncertain, every draw is the same': 'Wo nichts unsicher ist, ist jede Ziehung gleich',
 
   // ONTRACK
   'Whether the batches that grow will give the liners promised, and how many cuttings to stick again if not.':
@@ -125,8 +127,8 @@ export const review: Readonly<Record<string, string>> = {
   'what lives of each batch now, one cell a batch': 'was von jeder Partie jetzt lebt, eine Zelle pro Partie',
   'the share of these that will still become liners, one for all batches or one for each':
     'der Anteil davon, aus dem noch Jungpflanzen werden, einer für alle Partien oder einer für jede',
-  'the standard deviation of those rates from batch to batch':
-    'die Standardabweichung dieser Raten von Partie zu Partie',
+  'how far those rates differ from batch to batch (their standard deviation, from BATCHSPREAD)':
+    'wie weit diese Raten von Partie zu Partie abweichen (ihre Standardabweichung, aus BATCHSPREAD)',
   'the share of further cuttings that survives each stage, one cell a stage':
     'der Anteil der nachgesteckten Stecklinge, der jede Stufe übersteht, eine Zelle pro Stufe',
   outlook: 'Ausblick',
@@ -205,6 +207,6 @@ export const review: Readonly<Record<string, string>> = {
     'Excel hat keine Formel, die alle Zeitpunkte der Bestellungen gegeneinander abwägt. Die Prüfung ist, ob die Bestellungen des Plans den Bedarf jeder Periode zu den Kosten decken, die der Plan nennt; kein anderer Zeitpunkt kostet weniger.',
   'Two small needs are ordered together, the large ones each on its own':
     'Zwei kleine Mengen werden zusammen bestellt, die großen je für sich',
-  'A dearer price from the third period on is worth holding stock for':
+  'A higher price from the third period on is worth holding stock for':
     'Weil der Preis ab der dritten Periode höher ist, lohnt sich ein Vorrat',
 }

@@ -2,8 +2,8 @@
 export const volume: Readonly<Record<string, string>> = {
   // UNITS
   'Converts a quantity from one unit to another.': 'Rechnet eine Menge von einer Einheit in eine andere um.',
-  'Exact factors of NIST SP 811. Volumes, lengths, masses, and mass per volume ("lb/yd3" to "kg/m3"). A gallon, quart, bushel or ton is never guessed: it must say which.':
-    'Genaue Faktoren nach NIST SP 811. Volumen, Längen, Massen und Masse pro Volumen („lb/yd3“ in „kg/m3“). Gallonen, Quarts, Bushels und Tonnen werden nie erraten: es muss dabeistehen, welche gemeint sind.',
+  'Exact factors, by NIST SP 811 and Handbook 44. Volumes, lengths, masses, and mass per volume ("lb/yd3" to "kg/m3"). A gallon, quart, bushel or ton is never guessed: it must say which.':
+    'Genaue Faktoren nach NIST SP 811 und Handbook 44. Volumen, Längen, Massen und Masse pro Volumen („lb/yd3“ in „kg/m3“). Gallonen, Quarts, Bushels und Tonnen werden nie erraten: es muss dabeistehen, welche gemeint sind.',
   'the number to convert': 'die umzurechnende Zahl',
   'the unit it is in': 'die Einheit, in der sie vorliegt',
   'the unit it is wanted in': 'die Einheit, in der sie gebraucht wird',

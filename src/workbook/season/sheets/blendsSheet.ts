@@ -21,7 +21,7 @@ export function blendsSheet(mark: string, rows: Typed<typeof blends>, open: numb
       about: [
         'Mixes of your own: what a finished litre costs and weighs, and how many the season takes. What goes into one stands on Components.',
       ],
-      cautions: cautionRows(blendCost),
+      cautions: cautionRows(blendCost, blendWeight),
       needs: ({ name, before, after }) => [
         [`${figureOf(setup, 'currency')}=""`, '"see Setup"'],
         [`COUNTIF(${all(components, 'blend')},${name})=0`, '"Nothing of it on Components"'],

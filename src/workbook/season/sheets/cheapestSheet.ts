@@ -1,4 +1,5 @@
 import { buyPlan } from '../../../functions/buying/buyPlan'
+import { cautionRows } from '../cautionRows'
 import { formats, type NamedSheet } from '../cells'
 import { call } from '../table/call'
 import { money } from '../table/column'
@@ -23,6 +24,7 @@ export function cheapestSheet(mark: string, typed: TypedFigures<typeof cheapest>
       about: [
         'Of one medium, out of the packs, price breaks and suppliers on Offers: what covers the need and costs least.',
       ],
+      cautions: cautionRows(buyPlan),
       needs: [
         [`${notComplete(offers)}>0`, '"Offers are not complete"'],
         [`${countOf(offers, 'medium', at('medium'))}=0`, '"No offer of it on Offers"'],

@@ -1,4 +1,5 @@
 import { compare } from '../../../functions/review/compare'
+import { cautionRows } from '../cautionRows'
 import { formats, type NamedSheet } from '../cells'
 import { call } from '../table/call'
 import { money } from '../table/column'
@@ -47,6 +48,7 @@ export function compareSheet(mark: string, typed: TypedFigures<typeof compareMet
       about: [
         'All methods on one footing, for one species: the whole cost of rooting for each liner that can be sold, up to the rooted plant.',
       ],
+      cautions: cautionRows(compare),
       needs: [
         [`${notComplete(methods)}>0`, '"Methods are not complete"'],
         [`${countReady(methods)}=0`, '"No method on Methods"'],

@@ -22,7 +22,7 @@ export function mediaSheet(mark: string, rows: Typed<typeof media>, open: number
       about: [
         'What a loose litre costs by the time it reaches the bench, what the season takes, and the packs to buy for it.',
       ],
-      cautions: cautionRows(bags, weightToLitres),
+      cautions: cautionRows(bags, packPrice, weightToLitres),
       totals: ['toBuy', 'cost'],
       needs: ({ size, density }) => [
         [`${size}<=0`, '"Pack size: more than 0"'],

@@ -110,7 +110,7 @@ export function methodsSheet(mark: string, rows: Typed<typeof methods>, open: nu
       about: [
         'Rooting methods side by side: what each takes, and what it costs for a cutting stuck and for a saleable liner, from the cutting to the rooted plant.',
       ],
-      cautions: cautionRows(water, fill, bedFill, blocks),
+      cautions: cautionRows(water, fill, bedFill, blocks, reuseCost, benchCost, rootingCost),
       needs: needsOf,
       results,
     },

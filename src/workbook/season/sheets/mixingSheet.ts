@@ -1,4 +1,3 @@
-import { blendCost } from '../../../functions/blend/blendCost'
 import { mixLoads } from '../../../functions/blend/mixLoads'
 import { cautionRows } from '../cautionRows'
 import { formats, type NamedSheet } from '../cells'
@@ -26,7 +25,7 @@ export function mixingSheet(mark: string, typed: TypedFigures<typeof mixing>): N
       about: [
         'For the potting shed: what goes into each load of the mixer. Additives are weighed for the finished mix.',
       ],
-      cautions: cautionRows(blendCost),
+      cautions: cautionRows(mixLoads),
       needs: [[`${at('mixer')}<=0`, '"Mixer: more than 0"']],
       results: {
         mixed: `IF(LEN(${at('litres')})>0,${at('litres')},${ofBlend('needed')})`,

@@ -1,3 +1,9 @@
+import { rootingCost } from '../../../functions/cost/rootingCost'
+import { bedFill } from '../../../functions/volume/bedFill'
+import { blocks } from '../../../functions/volume/blocks'
+import { fill } from '../../../functions/volume/fill'
+import { water } from '../../../functions/volume/water'
+import { cautionRows } from '../cautionRows'
 import { formats, type NamedSheet } from '../cells'
 import { figureOf, type FigureOf } from '../table/figures'
 import { figuresSheet, whenReady, type TypedFigures } from '../table/figuresSheet'
@@ -58,6 +64,8 @@ export function mondaySheet(mark: string, typed: TypedFigures<typeof monday>): N
       about: [
         'One week for those who do the work: what to stick and fill, what to mix, and what stands on benches and ground.',
       ],
+      // It calls none of these, but who works by it does what they count.
+      cautions: cautionRows(water, fill, bedFill, blocks, rootingCost),
       needs: [
         [`${notComplete(orders)}+${notComplete(batches)}>0`, '"Orders or Batches are not complete"'],
         [`ISNA(MATCH(${firstDay},${rowsOf(calendar, 'monday')},0))`, '"Week of: not on the calendar"'],

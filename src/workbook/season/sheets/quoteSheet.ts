@@ -79,7 +79,7 @@ export function quoteSheet(mark: string, typed: TypedFigures<typeof quoting>, li
       about: [
         'What a saleable liner costs over all its stages, which is the floor of any price, and what to ask for it by the size of the order.',
       ],
-      cautions: cautionRows(mediumCost),
+      cautions: cautionRows(mediumCost, benchCost),
       sections: {
         liners: 'A customer asks for a discount',
         rooting: 'What each stage costs',

@@ -55,7 +55,7 @@ export const reuse = declareFigures({
     }),
     years: result('That is after', 'years', formats.measure),
     wholeLife: result('Average cost over its life', money('cutting, round'), formats.each, {
-      note: 'With interest. Same figure as Rooting cost per cutting on Methods',
+      note: 'Per round, with interest; accountants call it the equivalent cost. The same as Rooting cost on Methods',
     }),
     saved: result('Saving per round, over its life', money('saleable liner'), formats.each, {
       note: 'Single use less used again, each over its overall rate',
@@ -101,7 +101,9 @@ export const risk = declareFigures({
   sheet: 'Risk',
   typed: {
     method: oneOf('Method', methods),
-    draws: figure('Draws', 'draws', formats.count, { note: 'The more, the smoother' }),
+    draws: figure('Draws', 'draws', formats.count, {
+      note: 'Each takes a random value of every figure; the more of them, the smoother',
+    }),
     seed: figure('Seed', 'number', formats.count, { note: 'The same seed gives the same odds on every machine' }),
     sure: figure('Confidence level shown', 'share of draws', formats.share, {
       note: 'One of the shares in the table below',
