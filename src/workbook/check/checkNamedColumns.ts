@@ -31,7 +31,7 @@ export function checkNamedColumns(book: OpenBook, found: Words['found']): readon
       const isBeginning = below === 0 && usual.includes('R[-1]')
       if (relative !== '' || isBeginning) return []
       const sentence = cell === undefined ? found.emptyForFormula() : found.valueForFormula()
-      return [{ sheet: sheet.name, address, kind: 'doubt', sentence }]
+      return [{ sheet: sheet.name, address, kind: 'warning', sentence }]
     })
   })
 }
