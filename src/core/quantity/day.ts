@@ -16,7 +16,6 @@ export function serialOf(moment: Date | string): number {
 
 /** Of a day that is typed as 2026-02-09; of no other text, since 3/2 is one day here and another there. */
 export function daySerial(text: string): number | undefined {
-  if (!/^\d{4}-\d\d-\d\d$/.test(text)) return undefined
   const serial = serialOf(text)
   return dayText(serial) === text ? serial : undefined
 }
