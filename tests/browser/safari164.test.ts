@@ -8,6 +8,7 @@ import { join } from 'node:path'
 import { parse } from 'acorn'
 import { describe, expect, it } from 'vitest'
 import { sections } from '../../src/pane/sections'
+import { frame } from '../../src/wording/en/frame'
 import { dist } from '../bundle/loadBundle'
 import { browserWindows } from './browserWindows'
 
@@ -96,7 +97,8 @@ describe('what came after Safari 16.4', () => {
     await page.keyboard.press('Enter')
     await page.keyboard.press('ArrowUp')
     await expect.poll(() => cell.textContent()).toContain('=STICK.BAGS(300,60) gives 5')
-    for (const section of sections) {
+    for (const name of sections) {
+      const section = frame.sections[name]
       await page.locator('aside.functions').getByRole('tab', { name: section }).click()
       await page
         .locator('aside.functions')

@@ -2,7 +2,8 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { Served } from '../../../src/start/server.mjs'
 import { readXlsx } from '../../../src/workbench/xlsx/readXlsx'
-import { sections } from '../../../src/pane/sections'
+import { sections, type Section } from '../../../src/pane/sections'
+import { frame } from '../../../src/wording/en/frame'
 import { sheets } from '../seasonPlaces'
 import { engines } from './engines'
 import { serveListening } from './serveListening'
@@ -85,7 +86,8 @@ const tooWide = (tab: Tab) =>
   .filter((element) => element.getBoundingClientRect().right > document.documentElement.clientWidth + 0.5).map((element) => element.outerHTML.slice(0, 200))`)
 
 /** The heading of what is shown in the tab's panel. */
-async function chooseSection(tab: Tab, section: string): Promise<void> {
+async function chooseSection(tab: Tab, name: Section): Promise<void> {
+  const section = frame.sections[name]
   await click(tab, inPane(`//*[@role="tab"][starts-with(normalize-space(), "${section}")]`))
   await expect
     .poll(

@@ -94,6 +94,7 @@ export function modelOf(data: SeasonData, weeks: number) {
     compare: compareOf(costs),
     compared: comparedOf(data, costs),
     season: overviewOf(data, {
+      methods: costs,
       orders,
       stuck,
       calendar,

@@ -93,6 +93,9 @@ const results: TableSheet<typeof methods>['results'] = {
       ...later,
     })
   },
+  load: (r) => `IF(LEN(${r.weight})=0,"",${r.weight}/${ofContainer(r, 'ground')})`,
+  heavy: (r) =>
+    `IF(AND(${r.stands}="bench",ISNUMBER(${r.load}),ISNUMBER(${figure('benchLoad')}),${r.load}>${figure('benchLoad')}),"more than the bench carries","")`,
   filled: (r) => `${sumWhere(orders, 'pieces', 'method', r.name)}+${sumWhere(batches, 'pieces', 'method', r.name)}`,
   litres: (r) => {
     const share = `IF(${ofContainer(r, 'filled')}=0,0,${r.filled}/${ofContainer(r, 'filled')})`

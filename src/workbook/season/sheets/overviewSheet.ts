@@ -136,6 +136,7 @@ export function overviewSheet(mark: string): NamedSheet {
         ),
         undelivered: sumOnce(ofOrders, `${sum(orders, 'liners')}-SUM(${rowsOf(calendar, 'deliveries')})`),
         late: sumOnce(ofOrders, `${countReady(orders)}-COUNTIF(${all(orders, 'note')},"in time")`),
+        heavy: sumOnce([methods], `COUNTIF(${all(methods, 'heavy')},"more*")`),
         short: sumOnce(ofOrders, sum(orders, 'short')),
         winner: once(compareMethods, figureOf(compareMethods, 'winner')),
         winnerCost: once(compareMethods, figureOf(compareMethods, 'perLiner')),

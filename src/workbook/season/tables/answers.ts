@@ -272,6 +272,9 @@ export const overview = declareFigures({
     late: result('Lines not in time', 'lines', formats.count, {
       note: 'Orders: to be stuck before the season begins, or lead time shorter than rooting',
     }),
+    heavy: result('Methods too heavy for the bench', 'methods', formats.count, {
+      note: 'Methods: of those whose watered weight is typed, where Setup says what a bench carries',
+    }),
     short: result('Liners short by the counts', 'liners', formats.count, {
       note: 'Batches: lines that are expected to end below what was ordered',
     }),

@@ -55,6 +55,9 @@ export const methods = declareTable({
       width: 12,
       note: 'A bed of wet sand is heavy: ask the maker what your bench carries.',
     }),
+    weight: openFigure('Weighs, watered', 'kg per piece', formats.measure, 'its load is not asked', {
+      note: 'Weigh one that is filled and watered.',
+    }),
     strike: figure('Strike', 'share rooted', formats.share, {
       note: 'Of one species in all methods, so that methods and not species are compared.',
     }),
@@ -88,6 +91,11 @@ export const methods = declareTable({
       note: 'The survivors bear the cost of all: losses divide.',
     }),
     filled: result('Filled in the season', 'fillings', formats.count),
+    load: result('Load', 'kg per m2', formats.measure, { note: 'Watered, on the ground that a piece takes.' }),
+    heavy: result('Too heavy', '', undefined, {
+      width: 28,
+      note: 'On a bench, against the load on Setup; nothing where either is not typed.',
+    }),
     litres: result('Medium needed', 'L loose in the season', formats.litres, {
       note: 'A reused bed: first fillings of those bought, and top-up. Water is metered and on no list.',
     }),

@@ -22,6 +22,9 @@ export const setup = declareFigures({
       note: 'Of all who propagate, in an ordinary week; the calendar says which week takes more',
     }),
     benchArea: figure('Bench area there is', 'm2', formats.count, { note: 'Benches alone, without the paths' }),
+    benchLoad: openFigure('Load that a bench carries', 'kg per m2', formats.count, 'not asked', {
+      note: 'Ask the maker of the bench: wet media are heavy.',
+    }),
     bedArea: figure('Ground for beds there is', 'm2', formats.count, {
       note: '0 where no method stands on the ground',
     }),

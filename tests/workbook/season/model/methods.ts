@@ -79,6 +79,9 @@ export function methodOf(method: Method, data: SeasonData, setup: Setup) {
   ])
   const cost = containerCost.plus(otherCost)
   const rate = product([typed(method.strike), typed(method.pottingOn), typed(method.grading)])
+  const load = method.weight === undefined ? '' : typed(method.weight).over(typed(container.ground))
+  const { benchLoad } = data.setup
+  const isHeavy = method.stands === 'bench' && load !== '' && benchLoad !== undefined && typed(benchLoad).isBelow(load)
   return {
     typed: method,
     name: method.name,
@@ -104,6 +107,8 @@ export function methodOf(method: Method, data: SeasonData, setup: Setup) {
       cost,
       rate,
       perLiner: cost.over(rate),
+      load,
+      heavy: isHeavy ? 'more than the bench carries' : '',
     },
   }
 }

@@ -3,6 +3,7 @@ import type { SeasonData } from '../../../../src/workbook/season/season'
 import type { overview } from '../../../../src/workbook/season/tables/answers'
 import { fraction, greatest, sum, type Fraction } from '../fraction'
 import { doesNotFit, isoWeekOf, type WeekRow } from './calendar'
+import type { MethodCosts } from './methods'
 import type { OrderRow, Sticking } from './orders'
 import { mondayOf, typed, type FiguresOf } from './typed'
 
@@ -22,12 +23,14 @@ type Own =
   | 'fullWeeks'
   | 'outside'
   | 'late'
+  | 'heavy'
   | 'short'
   | 'variance'
 
 interface Sheets {
   readonly orders: readonly OrderRow[]
   readonly stuck: readonly Sticking[]
+  readonly methods: readonly MethodCosts[]
   readonly calendar: readonly WeekRow[]
   readonly mediaCosts: readonly Fraction[]
   readonly containerCosts: readonly Fraction[]
@@ -60,6 +63,7 @@ export function overviewOf(data: SeasonData, sheets: Sheets) {
         .map(({ cuttings }) => cuttings),
     ),
     late: fraction(orders.filter(({ isLate }) => isLate).length),
+    heavy: fraction(sheets.methods.filter(({ shown }) => shown.heavy !== '').length),
     short: sum(orders.map(({ shown }) => shown.short)),
     variance: sheets.variances.length === 0 ? '–' : sum(sheets.variances),
   } satisfies Pick<FiguresOf<typeof overview>, Own>
