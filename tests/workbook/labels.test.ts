@@ -27,7 +27,7 @@ const expectedLabels = {
   'workbook of before': [
     ['Season', 'B17', 'Buying list, everything, EUR'],
     ['Season', 'B22', 'Cheapest way of rooting'],
-    ['Season', 'B28', 'Which way wins, EUR a saleable liner'],
+    ['Season', 'B27', 'Which way wins, EUR a saleable liner'],
     ['Season', 'B67', 'Rates left blank, cells'],
     ['Orders', 'K9', 'Pelargonium, Strike, share rooted'],
     ['Orders', 'L9', 'Pelargonium, Potting on, share'],
@@ -38,7 +38,7 @@ const expectedLabels = {
     ['Orders', 'P9', 'Pelargonium, Overall rate, share'],
     ['Orders', 'E25', 'All lines, To stick, cuttings'],
     ['Batches', 'C15', 'Rate of all batches, Pelargonium, saleable'],
-    ['Batches', 'B28', 'A missing liner loses, EUR'],
+    ['Batches', 'B27', 'A missing liner loses, EUR'],
     ['Ways', 'G8', 'Medium, as on Prices, Premix'],
     ['Ways', 'D57', 'Medium, Peat, coir and perlite, EUR a cutting'],
     ['Ways', 'H75', 'Rooting cost, Rockwool, EUR a saleable liner'],
