@@ -92,18 +92,20 @@ export function goOnFromChanges(injector: Injector): void {
 
 /** Whether all results follow from one another, but for what is being calculated now. */
 function watchCalculations(injector: Injector): () => boolean {
-  let [isSettled, isBusy] = [true, false]
+  let isSettled = true
+  /** Of those that cross each other, each must come to its end. */
+  let running = 0
   injector.get(ICommandService).beforeCommandExecuted(({ id, params }) => {
     if (id === SetFormulaCalculationStopMutation.id) isSettled = false
     if (id === SetFormulaCalculationStartMutation.id) {
-      if (isBusy) isSettled = false
-      isBusy = true
+      if (running > 0) isSettled = false
+      running += 1
     }
     if (!tellsEnd(id, params)) return
-    isBusy = false
+    running = Math.max(0, running - 1)
     if (!endsCalculation(id, params)) isSettled = false
     // What goes on with it has begun by then.
-    else queueMicrotask(() => (isSettled ||= !isBusy))
+    else queueMicrotask(() => (isSettled ||= running === 0))
   })
   return () => isSettled
 }
