@@ -64,6 +64,8 @@ describe('A box that is emptied', () => {
   it.each(
     boxes
       .filter(({ kind }) => !kind.endsWith('or blank'))
+      // Each takes two calculations of most of the season. EVERY_BOX=1 tries them all, as before a release.
+      .filter((_, index) => process.env.EVERY_BOX === '1' || index % 3 === 0)
       .map((box) => [`${box.sheet} ${addressOf(box.row, box.column)}`, box] as const),
   )(
     '%s: the first figure of the season names what is not complete, no total changes without a word, and all is as before once it is filled again',

@@ -4,7 +4,6 @@ import { keepDependencies } from './dependencies'
 import type { EngineMend } from './mend'
 import { settleSpills } from './settleSpills'
 import { mindStops } from './stoppedCalculation'
-import { goOnFromChanges } from './unchangedResults'
 
 /** What the formula engine needs wherever it calculates. */
 export const engineMends: readonly EngineMend[] = [
@@ -13,5 +12,4 @@ export const engineMends: readonly EngineMend[] = [
   mindStops,
   settleSpills,
   keepDependencies,
-  goOnFromChanges,
 ]
