@@ -3,7 +3,9 @@
  * at each calculation, three or four times an edit, and adds the blocks that it reads to its index every time without
  * taking the old ones out: an edit of the season took 0.3 s for this alone, and each next one took longer than the one
  * before. What a formula reads stays the same as long as its text and the places of names do; cacheGuard has both
- * parsed anew where they may not, and what was found out hangs on the parsed formula. Seen with univer 0.25.1.
+ * parsed anew where they may not, and what was found out hangs on the parsed formula. Where the engine takes anything out
+ * of the index, as it does for a whole sheet when a row is hidden, it relies on adding everything anew: so all is
+ * forgotten then. Seen with univer 0.25.1.
  */
 import type { Injector, IUnitRange } from '@univerjs/core'
 import {
@@ -42,7 +44,6 @@ interface Manager {
   searchDependency(search: readonly IUnitRange[], exceptIds?: ReadonlySet<number>): Set<number>
   addDependencyRTreeCache(reader: Reader): void
   readonly _dependencyRTreeCache: Record<'insert' | 'removeById' | 'remove' | 'clear', (...given: unknown[]) => void>
-  readonly _allTreeMap: ReadonlyMap<number, unknown>
 }
 
 export function keepDependencies(injector: Injector): void {
@@ -90,21 +91,25 @@ function readsByPlace(node: BaseAstNode): boolean {
 /** A reader is known by its id, and the engine gives a new id to a formula that was changed. */
 function keepWhoReads(manager: Manager): void {
   const added = new Map<number, readonly IUnitRange[]>()
-  let readers = new Map<string, Set<number>>()
+  const readers = new Map<string, ReadonlySet<number>>()
 
   const index = manager._dependencyRTreeCache
-  for (const change of ['insert', 'removeById', 'remove', 'clear'] as const) {
-    const carryOut = index[change].bind(index)
-    index[change] = (...given) => {
-      if (readers.size > 0) readers = new Map()
-      carryOut(...given)
-    }
+  const [insert, clear] = [index.insert.bind(index), index.clear.bind(index)]
+  index.insert = (...given) => {
+    readers.clear()
+    insert(...given)
   }
+  for (const removal of ['removeById', 'remove', 'clear'] as const)
+    index[removal] = () => {
+      readers.clear()
+      added.clear()
+      clear()
+    }
 
   const add = manager.addDependencyRTreeCache.bind(manager)
   manager.addDependencyRTreeCache = (reader) => {
     const { treeId, rangeList } = reader
-    if (manager._allTreeMap.has(treeId) && isSame(added.get(treeId) ?? [], rangeList)) return
+    if (isSame(added.get(treeId) ?? [], rangeList)) return
     // The engine empties the list once it knows which formulas are to be calculated.
     added.set(treeId, [...rangeList])
     add(reader)
