@@ -1,15 +1,20 @@
 /** What of the open workbook goes into a file, and what no file holds yet. */
 import type { Book } from '../../workbook/book'
 import type { OpenBook } from '../../workbook/openBook'
-import type { WorkbookPort } from '../../workbook/port'
+import { PortProblem, type WorkbookPort } from '../../workbook/port'
+import { endsWithin } from './endsWithin'
 import { gridToBook } from './gridToBook'
 import type { OpenGrid } from './open'
 import { readBook } from './read'
 
 export interface CalculatedBook {
   readonly book: Book
-  readonly results: OpenBook
+  /** Absent where the calculation did not end in time. */
+  readonly results?: OpenBook
 }
+
+/** In milliseconds. A file without results is better than none: whatever opens it calculates anew. */
+const longestWait = 20_000
 
 export interface Saving {
   /** Replaces the open workbook; resolves once the new one is calculated. */
@@ -36,8 +41,8 @@ export function saving(grid: OpenGrid): Saving {
     async calculated() {
       await workbook().endEditingAsync(true)
       // What was just typed may still wait for its calculation, and a file must not hold the results of before.
-      await grid.calculate()
-      return { book: bookNow(), results: readBook(grid) }
+      const isCalculated = await endsWithin(longestWait, grid.calculate())
+      return { book: bookNow(), ...(isCalculated && { results: readBook(grid) }) }
     },
     markSaved(saved) {
       kept = asText(saved)
@@ -52,6 +57,8 @@ type Change = Parameters<NonNullable<WorkbookPort['saveCopy']>>[0]
 export async function copyOf({ calculated }: Saving, change: Change): Promise<Uint8Array> {
   const { writeXlsx } = await import('../xlsx/writeXlsx')
   const { book, results } = await calculated()
+  // A copy holds values in the place of formulas, which must not be old.
+  if (results === undefined) throw new PortProblem('notRead')
   const copy = change(book, results)
   return writeXlsx(copy.book, copy.calculated)
 }

@@ -1,6 +1,6 @@
 /** Writes a book as an .xlsx file, with results to show wherever nothing recalculates it. */
 import { Workbook, type CellErrorValue, type Cell as FileCell, type Worksheet } from '@cj-tech-master/excelts'
-import { editZip } from '@cj-tech-master/excelts/archive'
+import { BufferReader, editZip, RemoteZipReader } from '@cj-tech-master/excelts/archive'
 import { isCellError } from '../../core/definition/problem'
 import { addressOf, blockIn, positionsIn } from '../../formula/address'
 import type { Book, Cell, DefinedName, Sheet } from '../../workbook/book'
@@ -10,9 +10,7 @@ import { ruleOf } from './allowed'
 import { isArrayFormula } from './arrayEvaluation'
 import { isWholeFormula, toFileSpelling, tokensOf } from './formulaSpelling'
 import { lookStyles } from './looks'
-import { textOfPart } from './parts'
 import { spillOf } from './spill'
-import { unpack } from './unpack'
 
 // The same book gives the same bytes: neither the day nor the time zone of the writing is stored.
 const dayInProperties = new Date(Date.UTC(2000, 0, 1))
@@ -48,11 +46,11 @@ export async function writeXlsx(book: Book, calculated?: OpenBook): Promise<Uint
 
 /** The library says that Excel wrote the file, and who reads it would expect what Excel writes. */
 async function asWrittenByUs(bytes: Uint8Array): Promise<Uint8Array> {
-  const properties = 'docProps/app.xml'
-  const parts = await unpack(bytes)
+  const written = await RemoteZipReader.fromReader(new BufferReader(bytes))
+  const properties = written.getEntry('docProps/app.xml')!
+  const text = new TextDecoder().decode(await written.extractEntry(properties))
   const archive = await editZip(bytes)
-  const program = '<Application>Sticksheet</Application>'
-  archive.set(properties, textOfPart(parts, properties).replace(/<Application>.*?<\/Application>/, program))
+  archive.set(properties.path, text.replace(/<Application>.*?<\/Application>/, '<Application>Sticksheet</Application>'))
   return archive.bytes()
 }
 
