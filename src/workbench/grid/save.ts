@@ -58,7 +58,7 @@ export async function copyOf({ calculated }: Saving, change: Change): Promise<Ui
   const { writeXlsx } = await import('../xlsx/writeXlsx')
   const { book, results } = await calculated()
   // A copy holds values in the place of formulas, which must not be old.
-  if (results === undefined) throw new PortProblem('notRead')
+  if (results === undefined) throw new PortProblem('hostFailed')
   const copy = change(book, results)
   return writeXlsx(copy.book, copy.calculated)
 }
