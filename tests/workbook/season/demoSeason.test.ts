@@ -159,40 +159,30 @@ describe('The demo season as it is written', () => {
       for (const { range } of tables) expect(Number(/\d+$/.exec(range)![0]), name).toBe(rows.length)
   })
 
+  /** All that any way of rooting handles. */
+  const rooting: readonly Caution[] = [
+    'dust',
+    'vermiculite',
+    'sand',
+    'bed',
+    'fibres',
+    'acid',
+    'water',
+    'hormone',
+    'mist',
+    'electricity',
+    'disinfectant',
+    'steam',
+  ]
+
   /** Every sheet that somebody handles something by, and what. */
   const handledBy: Readonly<Record<string, readonly Caution[]>> = {
-    Monday: [
-      'dust',
-      'vermiculite',
-      'sand',
-      'bed',
-      'fibres',
-      'acid',
-      'water',
-      'hormone',
-      'mist',
-      'electricity',
-      'disinfectant',
-      'steam',
-    ],
+    Monday: rooting,
     Containers: ['fibres', 'acid'],
     Media: ['dust', 'vermiculite', 'sand', 'bags', 'moss', 'weight'],
     Blends: ['dust', 'vermiculite', 'sand', 'weight', 'lime'],
     Components: ['dust', 'vermiculite', 'sand', 'lime'],
-    Methods: [
-      'dust',
-      'vermiculite',
-      'sand',
-      'bed',
-      'fibres',
-      'acid',
-      'water',
-      'hormone',
-      'mist',
-      'electricity',
-      'disinfectant',
-      'steam',
-    ],
+    Methods: rooting,
     Mixing: ['dust', 'vermiculite', 'sand', 'weight', 'lime', 'mixer'],
     Compare: ['hormone', 'mist', 'electricity', 'disinfectant', 'steam'],
     Reuse: ['disinfectant', 'steam'],

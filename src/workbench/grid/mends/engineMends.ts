@@ -3,13 +3,13 @@ import { compareCells } from './comparison'
 import { keepDependencies } from './dependencies'
 import type { EngineMend } from './mend'
 import { settleSpills } from './settleSpills'
-import { mindStops } from './stoppedCalculation'
+import { calculateInTurn } from './calculationsInTurn'
 
 /** What the formula engine needs wherever it calculates. */
 export const engineMends: readonly EngineMend[] = [
   guardFormulaCaches,
   compareCells,
-  mindStops,
+  calculateInTurn,
   settleSpills,
   keepDependencies,
 ]
