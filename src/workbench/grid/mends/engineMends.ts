@@ -4,6 +4,7 @@ import { keepDependencies } from './dependencies'
 import type { EngineMend } from './mend'
 import { settleSpills } from './settleSpills'
 import { calculateInTurn } from './calculationsInTurn'
+import { goOnFromChanges } from './unchangedResults'
 
 /** What the formula engine needs wherever it calculates. */
 export const engineMends: readonly EngineMend[] = [
@@ -12,4 +13,5 @@ export const engineMends: readonly EngineMend[] = [
   calculateInTurn,
   settleSpills,
   keepDependencies,
+  goOnFromChanges,
 ]
