@@ -6,11 +6,13 @@ import { keepTyping } from './keepTyping'
 import type { Mend } from './mend'
 import { mendNameBox } from './nameBox'
 import { giveOwnFormulas } from './ownFormulas'
+import { calculatePromptly } from './promptCalculation'
 import { readTypedFormulas } from './typedFormulas'
 
 /** All that is repaired at the start of the grid; the other files of this folder are called where they are needed. */
 export const allMends: readonly Mend[] = [
   ...engineMends,
+  calculatePromptly,
   giveOwnFormulas,
   keepTyping,
   readTypedFormulas,

@@ -6,8 +6,9 @@
  * a workbook that has one is calculated as the library does it. It relies on calculateInTurn: of a calculation that another
  * crosses, some results would be kept without those that follow from them. Seen with univer 0.25.1.
  */
-import { type ICellData, type Injector, type IUnitRange, type Nullable } from '@univerjs/core'
+import type { ICellData, Injector, IRange, IUnitRange, Nullable, ObjectMatrix } from '@univerjs/core'
 import {
+  ICalculateFormulaService,
   IDependencyManagerService,
   IFormulaCurrentConfigService,
   IFormulaDependencyGenerator,
@@ -42,11 +43,15 @@ interface Manager {
   searchDependency(search: readonly IUnitRange[]): ReadonlySet<number>
 }
 
+interface Service {
+  /** The cells that formulas have spilled into, whose readers are calculated after all others. */
+  _getArrayFormulaDirtyRangeAndExcludedRange(...given: readonly unknown[]): { readonly dirtyRanges: IUnitRange[] }
+}
+
 export function goOnFromChanges(injector: Injector): void {
   const generator = injector.get(IFormulaDependencyGenerator) as unknown as Generator
   const manager = injector.get(IDependencyManagerService) as unknown as Manager
   const current = injector.get(IFormulaCurrentConfigService)
-  const runtime = injector.get(IFormulaRuntimeService)
 
   let awaited: Set<number>
   let readers: ReadonlyMap<number, ReadonlySet<number>>
@@ -54,7 +59,8 @@ export function goOnFromChanges(injector: Injector): void {
   const calculateAhead = generator._calculateListByFunctionRefNode.bind(generator)
   generator._calculateListByFunctionRefNode = (all) => {
     calculatesAhead = all.some(({ addressFunctionNodes }) => addressFunctionNodes.length > 0)
-    return calculateAhead(all)
+    // Where there is none, it would list the places of all formulas for nothing.
+    return calculatesAhead ? calculateAhead(all) : Promise.resolve()
   }
 
   const order = generator._calculateRunList.bind(generator)
@@ -66,22 +72,73 @@ export function goOnFromChanges(injector: Injector): void {
     return ordered
   }
 
+  const results = new Results(injector)
   const generate = generator.generate.bind(generator)
   generator.generate = async (isCalculateTreeModel) => {
     const list = (await generate(isCalculateTreeModel)) as Listed[]
-    return current.isForceCalculate() || calculatesAhead ? list : new ListOfChanged(list, awaited, readers, resultOf)
+    return current.isForceCalculate() || calculatesAhead ? list : new ListOfChanged(list, awaited, readers, results)
   }
 
-  /** From this calculation, or from one before. */
-  function resultOf({ unitId, subUnitId, row, column }: Listed): Result {
-    const spilled = runtime.getUnitArrayFormula()[unitId]?.[subUnitId]?.[row]?.[column]
-    if (spilled) return 'spilled'
-    const now = runtime.getUnitData()[unitId]?.[subUnitId]?.getValue(row, column)
-    return now ?? current.getUnitData()[unitId]?.[subUnitId]?.cellData.getValue(row, column)
+  const service = injector.get(ICalculateFormulaService) as unknown as Service
+  const findSpills = service._getArrayFormulaDirtyRangeAndExcludedRange.bind(service)
+  service._getArrayFormulaDirtyRangeAndExcludedRange = (...given) => {
+    const spills = findSpills(...given)
+    if (current.isForceCalculate() || calculatesAhead) return spills
+    return { ...spills, dirtyRanges: spills.dirtyRanges.filter((range) => results.spillsAnew(range)) }
   }
 }
 
-type Result = Nullable<ICellData> | 'spilled'
+/** The cell of a formula, or all that it spills into, row by row. Undefined where they are not known. */
+type Result = { readonly columns: number; readonly cells: readonly Nullable<ICellData>[] } | undefined
+
+class Results {
+  private readonly current: IFormulaCurrentConfigService
+  private readonly runtime: IFormulaRuntimeService
+
+  constructor(injector: Injector) {
+    this.current = injector.get(IFormulaCurrentConfigService)
+    this.runtime = injector.get(IFormulaRuntimeService)
+  }
+
+  /** From this calculation, or from one before. */
+  before({ unitId, subUnitId, row, column }: Listed): Result {
+    // What a calculation spilled stays there, also if the formula comes to spill less in it.
+    if (this.spilledInto(unitId, subUnitId, row, column)) return undefined
+    const now = this.runtime.getUnitData()[unitId]?.[subUnitId]?.getValue(row, column)
+    if (now) return { columns: 1, cells: [now] }
+    const range = this.current.getArrayFormulaRange()[unitId]?.[subUnitId]?.[row]?.[column]
+    if (range) return cellsOf(range, this.current.getArrayFormulaCellData()[unitId]?.[subUnitId])
+    return { columns: 1, cells: [this.current.getUnitData()[unitId]?.[subUnitId]?.cellData.getValue(row, column)] }
+  }
+
+  /** Once the formula is calculated. */
+  now({ unitId, subUnitId, row, column }: Listed): Result {
+    const range = this.spilledInto(unitId, subUnitId, row, column)
+    if (range) return cellsOf(range, this.runtime.getRuntimeArrayFormulaCellData()[unitId]?.[subUnitId])
+    return { columns: 1, cells: [this.runtime.getUnitData()[unitId]?.[subUnitId]?.getValue(row, column)] }
+  }
+
+  /** Whether other cells, or other contents, were spilled there before this calculation. */
+  spillsAnew({ unitId, sheetId, range }: IUnitRange): boolean {
+    const before = this.current.getArrayFormulaRange()[unitId]?.[sheetId]?.[range.startRow]?.[range.startColumn]
+    if (!before) return true
+    return !isSame(
+      cellsOf(before, this.current.getArrayFormulaCellData()[unitId]?.[sheetId]),
+      cellsOf(range, this.runtime.getRuntimeArrayFormulaCellData()[unitId]?.[sheetId]),
+    )
+  }
+
+  private spilledInto(unitId: string, sheetId: string, row: number, column: number): Nullable<IRange> {
+    return this.runtime.getUnitArrayFormula()[unitId]?.[sheetId]?.[row]?.[column]
+  }
+}
+
+function cellsOf(range: IRange, from: Nullable<ObjectMatrix<Nullable<ICellData>>>): Result {
+  const cells: Nullable<ICellData>[] = []
+  for (let row = range.startRow; row <= range.endRow; row++)
+    for (let column = range.startColumn; column <= range.endColumn; column++) cells.push(from?.getValue(row, column))
+  return { columns: range.endColumn - range.startColumn + 1, cells }
+}
 
 class ListOfChanged implements List {
   private calculated: Listed | undefined
@@ -92,7 +149,7 @@ class ListOfChanged implements List {
     private readonly formulas: Listed[],
     private readonly awaited: Set<number>,
     private readonly readers: ReadonlyMap<number, ReadonlySet<number>>,
-    private readonly resultOf: (formula: Listed) => Result,
+    private readonly results: Results,
   ) {}
 
   get length(): number {
@@ -104,7 +161,7 @@ class ListOfChanged implements List {
   pop(): Listed | undefined {
     const next = this.formulas.pop()
     this.calculated = next
-    this.before = next && this.resultOf(next)
+    this.before = next && this.results.before(next)
     return next
   }
 
@@ -112,7 +169,7 @@ class ListOfChanged implements List {
     const formula = this.calculated
     if (formula === undefined) return
     this.calculated = undefined
-    if (isSame(this.before, this.resultOf(formula))) return
+    if (isSame(this.before, this.results.now(formula))) return
     for (const reader of this.readers.get(formula.treeId)!) this.awaited.add(reader)
   }
 
@@ -123,7 +180,13 @@ class ListOfChanged implements List {
 }
 
 function isSame(before: Result, now: Result): boolean {
-  if (!before || !now || before === 'spilled' || now === 'spilled') return false
+  if (before === undefined || now === undefined) return false
+  if (before.columns !== now.columns || before.cells.length !== now.cells.length) return false
+  return before.cells.every((cell, place) => isSameCell(cell, now.cells[place]))
+}
+
+function isSameCell(before: Nullable<ICellData>, now: Nullable<ICellData>): boolean {
+  if (!before || !now) return false
   const hasMore = Object.keys(now).some((key) => key !== 'v' && key !== 't')
   return !hasMore && before.v === now.v && before.t === now.t
 }
