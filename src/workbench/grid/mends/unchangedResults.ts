@@ -2,6 +2,8 @@
  * Goes on only from results that changed. The grid's engine calculates everything that leads back to an edited cell,
  * however long ago nothing changed on the way: a wage leads to the line that says whether Setup is complete, and this
  * to every row of the season, so that 1,240 of its 1,455 formulas were calculated where 230 are enough.
+ * And where a formula spills, it calculates a second time: everything where it was to calculate everything, and else
+ * nothing that settleSpills does not calculate afterwards.
  * Functions such as OFFSET find what they read by calculating ahead, which leaves no result of before to compare with;
  * a workbook that has one is calculated as the library does it. It relies on calculateInTurn: of a calculation that another
  * crosses, some results would be kept without those that follow from them. Seen with univer 0.25.1.
@@ -83,8 +85,7 @@ export function goOnFromChanges(injector: Injector): void {
   const findSpills = service._getArrayFormulaDirtyRangeAndExcludedRange.bind(service)
   service._getArrayFormulaDirtyRangeAndExcludedRange = (...given) => {
     const spills = findSpills(...given)
-    if (current.isForceCalculate() || calculatesAhead) return spills
-    return { ...spills, dirtyRanges: spills.dirtyRanges.filter((range) => results.spillsAnew(range)) }
+    return calculatesAhead ? spills : { ...spills, dirtyRanges: [] }
   }
 }
 
@@ -116,16 +117,6 @@ class Results {
     const range = this.spilledInto(unitId, subUnitId, row, column)
     if (range) return cellsOf(range, this.runtime.getRuntimeArrayFormulaCellData()[unitId]?.[subUnitId])
     return { columns: 1, cells: [this.runtime.getUnitData()[unitId]?.[subUnitId]?.getValue(row, column)] }
-  }
-
-  /** Whether other cells, or other contents, were spilled there before this calculation. */
-  spillsAnew({ unitId, sheetId, range }: IUnitRange): boolean {
-    const before = this.current.getArrayFormulaRange()[unitId]?.[sheetId]?.[range.startRow]?.[range.startColumn]
-    if (!before) return true
-    return !isSame(
-      cellsOf(before, this.current.getArrayFormulaCellData()[unitId]?.[sheetId]),
-      cellsOf(range, this.runtime.getRuntimeArrayFormulaCellData()[unitId]?.[sheetId]),
-    )
   }
 
   private spilledInto(unitId: string, sheetId: string, row: number, column: number): Nullable<IRange> {

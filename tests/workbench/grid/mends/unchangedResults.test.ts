@@ -42,3 +42,24 @@ describe('A formula whose inputs give what they gave', () => {
     expect(await count(without(goOnFromChanges))).toBe(101)
   })
 })
+
+describe('Where a formula spills', () => {
+  const rows = [[{ value: 2 }, { formula: '=SEQUENCE(A1)', spills: true }, { formula: '=A1*2' }]]
+  const book = { names: [], sheets: [{ name: 'Sheet', widths: [], frozenRows: 0, frozenColumns: 0, rows }] }
+  const count = async (mends = engineMends) => {
+    const grid = openGrid(mends)
+    try {
+      return await calculatedBy(grid, () => grid.calculated(() => grid.replace(book, 'book')))
+    } finally {
+      grid.close()
+    }
+  }
+
+  it('all formulas are calculated once when the workbook is opened.', async () => {
+    expect(await count()).toBe(2)
+  })
+
+  it('Without the mend the library calculates all of them twice.', async () => {
+    expect(await count(without(goOnFromChanges))).toBe(4)
+  })
+})
