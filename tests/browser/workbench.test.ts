@@ -148,7 +148,7 @@ describe('the workbench', () => {
       .toBe(true)
   })
 
-  it('jumps by a name that is typed or chosen, tells the cell that it reached, and leaves no list of names over the cells', async () => {
+  it('jumps by a name or an address of any sheet that is typed or chosen, and by that of no sheet nowhere, tells the cell that it reached, and leaves no list of names over the cells', async () => {
     const page = await openWorkbench(wide)
     const box = page.locator('.sheet [data-u-comp="defined-name"] input')
     const listed = page.getByText(names[0]!.name, { exact: true })
@@ -164,6 +164,13 @@ describe('the workbench', () => {
     await page.keyboard.type(liners.address)
     await press(page, 'Enter')
     expect(await atPlace(page, liners)).toMatch(/: 700$/)
+    await box.fill('Season!A1')
+    await press(page, 'Enter')
+    await atPlace(page, { sheet: 'Season', address: 'A1' })
+    await box.fill('Ordres!B2')
+    await press(page, 'Enter')
+    expect(await box.inputValue()).toBe('Ordres!B2')
+    await atPlace(page, { sheet: 'Season', address: 'A1' })
 
     await page.locator('.sheet [data-u-comp="defined-name"] a').click()
     await page.getByText(names[0]!.name, { exact: true }).click()

@@ -1,14 +1,23 @@
 /**
  * Mends the grid's box of names. Its list opens a moment after each letter, so that it opened anew after Enter had
  * closed it, and it stayed open after a click on one of its names; either way it lay over the cells. And the box kept
- * what stood in it, so that a name was typed into the middle of the old one. Seen with univer 0.25.1.
+ * what stood in it, so that a name was typed into the middle of the old one. And it went to Orders!E9 on whatever sheet was
+ * open, where the next key wrote. Seen with univer 0.25.1.
  */
-import type { Injector } from '@univerjs/core'
+import {
+  ICommandService,
+  type Injector,
+  IUniverInstanceService,
+  UniverInstanceType,
+  type Workbook,
+} from '@univerjs/core'
+import { deserializeRangeWithSheet } from '@univerjs/engine-formula'
+import { SetWorksheetActiveOperation } from '@univerjs/preset-sheets-core'
 
 const box = '[data-u-comp="defined-name"]'
 const nameInList = '[data-slot="popover-content"] li'
 
-export function mendNameBox(_injector: Injector, container: HTMLElement): void {
+export function mendNameBox(injector: Injector, container: HTMLElement): void {
   /** From a jump on until the list is asked for again. */
   let hasJumped = false
   const closeList = (): void => {
@@ -27,8 +36,12 @@ export function mendNameBox(_injector: Injector, container: HTMLElement): void {
       { capture: true },
     )
   }
-  atBox('keydown', ({ key }) => {
-    hasJumped = key === 'Enter'
+  atBox('keydown', (event) => {
+    hasJumped = event.key === 'Enter'
+    if (!hasJumped || !(event.target instanceof HTMLInputElement)) return
+    if (openSheetOf(injector, event.target.value)) return
+    event.stopPropagation()
+    event.target.select()
   })
   atBox('pointerdown', () => {
     hasJumped = false
@@ -41,6 +54,17 @@ export function mendNameBox(_injector: Injector, container: HTMLElement): void {
     hasJumped = true
     closeList()
   })
+}
+
+/** False where the address names a sheet that is not there. */
+function openSheetOf(injector: Injector, address: string): boolean {
+  if (!address.includes('!')) return true
+  const { sheetName } = deserializeRangeWithSheet(address.trim())
+  const open = injector.get(IUniverInstanceService).getCurrentUnitOfType<Workbook>(UniverInstanceType.UNIVER_SHEET)
+  const named = open?.getSheets().find((sheet) => sheet.getName().toLowerCase() === sheetName.toLowerCase())
+  if (open === null || open === undefined || named === undefined) return false
+  const place = { unitId: open.getUnitId(), subUnitId: named.getSheetId() }
+  return injector.get(ICommandService).syncExecuteCommand(SetWorksheetActiveOperation.id, place)
 }
 
 function selectAll({ target }: Event): void {
