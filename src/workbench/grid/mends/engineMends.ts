@@ -6,6 +6,7 @@ import { keepDependencies } from './dependencies'
 import { keepEmptyTexts } from './emptyTexts'
 import { catchFaults } from './faults'
 import type { EngineMend } from './mend'
+import { giveOwnArguments } from './ownArguments'
 import { settleSpills } from './settleSpills'
 import { goOnFromChanges } from './unchangedResults'
 
@@ -15,6 +16,7 @@ export const engineMends: readonly EngineMend[] = [
   guardFormulaCaches,
   compareCells,
   countBlankResults,
+  giveOwnArguments,
   keepEmptyTexts,
   calculateInTurn,
   settleSpills,
