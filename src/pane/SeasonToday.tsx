@@ -4,10 +4,12 @@ import type { WorkbookPort } from '../workbook/port'
 import { chartOfWeeks } from '../workbook/season/chartOfWeeks'
 import { progressOf, type Progress, type SheetProgress } from '../workbook/season/progress'
 import { weeksOf, type Weeks } from '../workbook/season/weeks'
+import { weekWorkOf, type WeekWork } from '../workbook/season/weekWork'
 import { WeeksChart } from './charts/WeeksChart'
 import { usePaneStyles } from './usePaneStyles'
 import { usePortSentence } from './usePortSentence'
 import { useWords } from './useWords'
+import { WorkOfWeek } from './WorkOfWeek'
 
 interface SeasonTodayProps {
   readonly port: WorkbookPort
@@ -36,7 +38,7 @@ export function SeasonToday({ port, isAdding, onGo }: SeasonTodayProps) {
   const pane = usePaneStyles()
   const { season: say, compare } = useWords()
   const headingId = useId()
-  const { progress, weeks, isOld, failure, read } = useToday(port, isAdding)
+  const { progress, work, weeks, isOld, failure, read } = useToday(port, isAdding)
   const { said, put } = usePutChart(port)
   if (progress === undefined) return null
   return (
@@ -55,6 +57,7 @@ export function SeasonToday({ port, isAdding, onGo }: SeasonTodayProps) {
           </li>
         ))}
       </ul>
+      {work !== undefined && <WorkOfWeek work={work} onGo={onGo} />}
       {weeks.map((one) => (
         <div key={one.of}>
           <WeeksChart weeks={one} />
@@ -111,6 +114,7 @@ function usePutChart(port: WorkbookPort) {
 /** Read when the section is shown, after a season was added, and when it is asked for; after a change it may be old. */
 function useToday(port: WorkbookPort, isAdding: boolean) {
   const [progress, setProgress] = useState<Progress>()
+  const [work, setWork] = useState<WeekWork>()
   const [weeks, setWeeks] = useState<readonly Weeks[]>([])
   const [asked, setAsked] = useState(0)
   const [isOld, setIsOld] = useState(false)
@@ -123,10 +127,11 @@ function useToday(port: WorkbookPort, isAdding: boolean) {
   useEffect(() => {
     if (isAdding) return undefined
     let isWanted = true
-    Promise.all([progressOf(port), weeksOf(port)]).then(
-      ([found, drawn]) => {
+    Promise.all([progressOf(port), weekWorkOf(port), weeksOf(port)]).then(
+      ([found, ofWeek, drawn]) => {
         if (!isWanted) return
         setProgress(found)
+        setWork(ofWeek)
         setWeeks(drawn ?? [])
         setIsOld(false)
         setFailure('')
@@ -139,7 +144,7 @@ function useToday(port: WorkbookPort, isAdding: boolean) {
       isWanted = false
     }
   }, [port, isAdding, asked])
-  return { progress, weeks, isOld, failure, read: () => setAsked((times) => times + 1) }
+  return { progress, work, weeks, isOld, failure, read: () => setAsked((times) => times + 1) }
 }
 
 function progressText({ rows, lacks }: SheetProgress, say: ReturnType<typeof useWords>['season']): string {

@@ -227,6 +227,23 @@ describe('beside the workbook of a season', () => {
       SetupBenchArea: column(100),
       SetupBedArea: column(0),
       SetupHours: column(40),
+      MondayState: column('ready'),
+      MondayWeek: column('2027-W01'),
+      MondayLitres: column(96.5),
+      MondayHours: column(4.2),
+      MondayDeliver: column(300),
+      MondayNote: column('everything fits'),
+      MondayToStickLine: column(12, '14', ''),
+      MondayToStickSpecies: column('Fuchsia', 'Hebe', ''),
+      MondayToStickCuttings: column(4030, 60, ''),
+      MondayToStickPieces: column(39, 8, ''),
+      MondayToStickContainer: column('Tray 104', 'Vessel', ''),
+      MondayToStickMedium: column('Peat and perlite', '', ''),
+      MondayStandingLine: column('none', ''),
+      MondayStandingSpecies: column('', ''),
+      MondayStandingPieces: column('', ''),
+      MondayStandingContainer: column('', ''),
+      MondayStandingUntil: column('', ''),
     }
     element = document.body.appendChild(document.createElement('main'))
     await act(async () => {
@@ -250,6 +267,43 @@ describe('beside the workbook of a season', () => {
     expect(lines.find((line) => line?.startsWith('Media'))).toContain('Price: type number')
     await click('Media')
     expect(await port.selectedCell()).toMatchObject({ sheet: 'Media', address: 'A1' })
+  })
+
+  it('lists the work of the week, and says where there is none', async () => {
+    const of = (title: string): readonly (string | null)[] =>
+      [...element.querySelectorAll('h4')]
+        .filter(({ textContent }) => textContent === title)
+        .flatMap(({ nextElementSibling: next }) => [...(next?.querySelectorAll('li') ?? [])])
+        .map(({ textContent }) => textContent)
+    expect(element.textContent).toContain('The week 2027-W01')
+    expect(of('To stick')).toEqual([
+      '12 Fuchsia: 4,030 cuttings, into 39 × Tray 104, filled with Peat and perlite',
+      '14 Hebe: 60 cuttings, into 8 × Vessel',
+    ])
+    expect(of('Standing since before')).toEqual([])
+    expect(element.textContent).toContain('Standing since beforenothing')
+    expect(element.textContent).toContain(
+      'To mix: 96.5 L loose. Setting out and sticking: 4.2 hours. To deliver: 300 liners.',
+    )
+    expect(element.textContent).toContain('Rooting hormone harms eyes')
+    await click('Ask about another week')
+    expect(await port.selectedCell()).toMatchObject({ sheet: 'Monday', address: 'A1' })
+  })
+
+  it('says what Monday lacks, or its error, in the place of the work', async () => {
+    port.values = { ...port.values, MondayState: column('Week of: not on the calendar') }
+    await click('Read the season again')
+    expect(element.textContent).toContain(
+      'The sheet Monday cannot say what is to be done: Week of: not on the calendar.',
+    )
+    expect(element.textContent).not.toContain('To stick')
+    port.values = {
+      ...port.values,
+      MondayState: column('ready'),
+      MondayLitres: [[{ kind: 'cellError', code: '#N/A' }]],
+    }
+    await click('Read the season again')
+    expect(element.textContent).toContain('The sheet Monday cannot say what is to be done: #N/A.')
   })
 
   it('draws the weeks of what is taken, and says which does not fit', () => {

@@ -30,6 +30,21 @@ export const season: Words['season'] = {
     `${rows === 1 ? '1 Zeile ist' : `${rows} Zeilen sind`} nicht vollständig. Zuerst: ${first}`,
   readAgain: 'Die Saison neu lesen',
   mayBeOld: 'Seitdem können sich Zellen geändert haben.',
+  work: {
+    heading: (week) => `Die Woche ${week}`,
+    lacks: (sentence) => `Das Blatt Monday kann nicht sagen, was zu tun ist: ${sentence}.`,
+    sticking: 'Zu stecken',
+    cuttings: 'Stecklinge',
+    into: (pieces, container) => `in ${pieces} × ${container}`,
+    filledWith: (medium) => `gefüllt mit ${medium}`,
+    nothing: 'nichts',
+    standing: 'Steht schon länger',
+    until: (day) => `bis ${day}`,
+    summary: (litres, hours, deliver) =>
+      `Zu mischen: ${litres} L lose. Aufstellen und Stecken: ${hours} Stunden. Auszuliefern: ${deliver} Jungpflanzen.`,
+    cautions: 'Warnhinweise zu dieser Arbeit',
+    another: 'Nach einer anderen Woche fragen',
+  },
   weeks: {
     titles: {
       bench: 'Stellfläche auf Tischen, Woche für Woche',

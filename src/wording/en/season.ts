@@ -27,6 +27,21 @@ export const season = {
     `${rows === 1 ? '1 row is' : `${rows} rows are`} not complete. First: ${first}`,
   readAgain: 'Read the season again',
   mayBeOld: 'Cells may have changed since this was read.',
+  work: {
+    heading: (week: string) => `The week ${week}`,
+    lacks: (sentence: string) => `The sheet Monday cannot say what is to be done: ${sentence}.`,
+    sticking: 'To stick',
+    cuttings: 'cuttings',
+    into: (pieces: string, container: string) => `into ${pieces} × ${container}`,
+    filledWith: (medium: string) => `filled with ${medium}`,
+    nothing: 'nothing',
+    standing: 'Standing since before',
+    until: (day: string) => `until ${day}`,
+    summary: (litres: string, hours: string, deliver: string) =>
+      `To mix: ${litres} L loose. Setting out and sticking: ${hours} hours. To deliver: ${deliver} liners.`,
+    cautions: 'Cautions for this work',
+    another: 'Ask about another week',
+  },
   weeks: {
     titles: {
       bench: 'Bench, week by week',

@@ -5,7 +5,8 @@ import type { NamedSheet } from './cells'
 import { figureOf } from './table/figures'
 import { rowsOf } from './table/rowsSheet'
 import { all } from './table/table'
-import { overview } from './tables/answers'
+import { spilledColumn } from './table/spilled'
+import { monday, overview, standing, toStick } from './tables/answers'
 import { calendar } from './tables/calendar'
 import type { TypedFigures } from './table/figuresSheet'
 import type { Typed } from './table/tableSheet'
@@ -26,7 +27,7 @@ import type { offers } from './tables/offers'
 import type { periods } from './tables/periods'
 import { doubtful, type doubts } from './tables/doubts'
 import { reviewed, type review } from './tables/review'
-import type { cheapest, compareMethods, mixing, monday, quoting, reuse, risk, surplus, timing } from './tables/answers'
+import type { cheapest, compareMethods, mixing, quoting, reuse, risk, surplus, timing } from './tables/answers'
 import { breaksSheet } from './sheets/breaksSheet'
 import { cheapestSheet } from './sheets/cheapestSheet'
 import { compareSheet } from './sheets/compareSheet'
@@ -93,6 +94,8 @@ const readByPane = new Set([
   all(orders, 'line'),
   ...Object.keys(calendar.columns).map((key) => rowsOf(calendar, key as keyof typeof calendar.columns)),
   figureOf(overview, 'complete'),
+  ...Object.keys(monday.results).map((key) => figureOf(monday, key as keyof typeof monday.results)),
+  ...[toStick, standing].flatMap(({ name, headings }) => Object.keys(headings).map((key) => spilledColumn(name, key))),
 ])
 
 type TableName =

@@ -18,7 +18,13 @@ import { type Given, replaceFunctions } from './replaced'
 const withSumRange = ['SUMIF', 'AVERAGEIF']
 
 export function giveOwnArguments(injector: Injector): void {
-  replaceFunctions(injector, ['SORT'], (sort) => (block, ...order) => sort(ownRows(block), ...order))
+  replaceFunctions(
+    injector,
+    ['SORT'],
+    (sort) =>
+      (block, ...order) =>
+        sort(ownRows(block), ...order),
+  )
   replaceFunctions(injector, withSumRange, (calculate) => (range, criterion, ...sumRanges) => {
     const long = sumRanges.map((one) => (isReference(one) && isReference(range) ? asLong(one, range) : one))
     return calculate(range, criterion, ...long)

@@ -1,8 +1,3 @@
-import { rootingCost } from '../../../functions/cost/rootingCost'
-import { bedFill } from '../../../functions/volume/bedFill'
-import { blocks } from '../../../functions/volume/blocks'
-import { fill } from '../../../functions/volume/fill'
-import { water } from '../../../functions/volume/water'
 import { cautionRows } from '../cautionRows'
 import { formats, type NamedSheet } from '../cells'
 import { figureOf, type FigureOf } from '../table/figures'
@@ -11,7 +6,7 @@ import { mondayOf } from '../table/mondayOf'
 import { rowsOf } from '../table/rowsSheet'
 import { plainSpilled, type Spilled } from '../table/spilled'
 import { all, notComplete } from '../table/table'
-import { monday } from '../tables/answers'
+import { monday, standing, toStick, workedBy } from '../tables/answers'
 import { batches } from '../tables/batches'
 import { calendar } from '../tables/calendar'
 import { orders } from '../tables/orders'
@@ -26,22 +21,6 @@ function ofWeek(column: keyof typeof calendar.columns): string {
 
 /** So many rows are drawn; there may be more. */
 const rowsDrawn = 15
-
-const headings = {
-  line: 'line',
-  species: 'species',
-  cuttings: 'cuttings',
-  pieces: 'containers',
-  container: 'container',
-  medium: 'medium',
-}
-const standingHeadings = {
-  line: 'line',
-  species: 'species',
-  pieces: 'containers',
-  container: 'container',
-  until: 'until',
-}
 
 /** The rows of lines still to plan and of batches for which something holds; "none" where there is none. */
 function listed(
@@ -64,8 +43,7 @@ export function mondaySheet(mark: string, typed: TypedFigures<typeof monday>): N
       about: [
         'One week for those who do the work: what to stick and fill, what to mix, and what stands on benches and ground.',
       ],
-      // It calls none of these, but who works by it does what they count.
-      cautions: cautionRows(water, fill, bedFill, blocks, rootingCost),
+      cautions: cautionRows(...workedBy),
       needs: [
         [`${notComplete(orders)}+${notComplete(batches)}>0`, '"Orders or Batches are not complete"'],
         [`ISNA(MATCH(${firstDay},${rowsOf(calendar, 'monday')},0))`, '"Week of: not on the calendar"'],
@@ -80,16 +58,16 @@ export function mondaySheet(mark: string, typed: TypedFigures<typeof monday>): N
         deliver: ofWeek('deliveries'),
         note: `IF(LEN(${ofWeek('note')})=0,"everything fits",${ofWeek('note')})`,
       },
-      tables: [toStick(), standing()],
+      tables: [stickingTable(), standingTable()],
     },
     mark,
     typed,
   )
 }
 
-function toStick(): Spilled {
-  return plainSpilled(headings, {
-    name: 'MondayToStick',
+function stickingTable(): Spilled {
+  return plainSpilled(toStick.headings, {
+    name: toStick.name,
     body: whenReady(
       monday,
       listed(
@@ -133,11 +111,11 @@ function toStick(): Spilled {
   })
 }
 
-function standing(): Spilled {
+function standingTable(): Spilled {
   const stands = (from: string, until: string, pieces: string) =>
     `(${from}<${firstDay})*(${until}>${firstDay})*(${pieces}>0)`
-  return plainSpilled(standingHeadings, {
-    name: 'MondayStanding',
+  return plainSpilled(standing.headings, {
+    name: standing.name,
     body: whenReady(
       monday,
       listed(

@@ -1,4 +1,9 @@
 /** The sheets that answer a question: what is asked on each, and what it answers. */
+import { rootingCost } from '../../../functions/cost/rootingCost'
+import { bedFill } from '../../../functions/volume/bedFill'
+import { blocks } from '../../../functions/volume/blocks'
+import { fill } from '../../../functions/volume/fill'
+import { water } from '../../../functions/volume/water'
 import { formats } from '../cells'
 import { figure, money, oneOf, openFigure, result } from '../table/column'
 import { declareFigures } from '../table/figures'
@@ -81,6 +86,27 @@ export const monday = declareFigures({
     note: result('What does not fit', '', undefined, { note: 'Calendar' }),
   },
 })
+
+/** Monday calls none of these, but who works by it does what they count. */
+export const workedBy = [water, fill, bedFill, blocks, rootingCost] as const
+
+/** What Monday lists below its figures, by the name of its corner. */
+export const toStick = {
+  name: 'MondayToStick',
+  headings: {
+    line: 'line',
+    species: 'species',
+    cuttings: 'cuttings',
+    pieces: 'containers',
+    container: 'container',
+    medium: 'medium',
+  },
+} as const
+
+export const standing = {
+  name: 'MondayStanding',
+  headings: { line: 'line', species: 'species', pieces: 'containers', container: 'container', until: 'until' },
+} as const
 
 export const mixing = declareFigures({
   sheet: 'Mixing',
