@@ -4,7 +4,11 @@ let worker: Worker | undefined
 
 /** The .xlsx file of a book, without results. One at a time. */
 export function bytesOf(book: Book): Promise<Uint8Array> {
-  const writer = (worker ??= new Worker(new URL('./xlsxWorker.ts', import.meta.url)))
+  // Beside the page: from another folder it would not find the chunks that it shares with it.
+  worker ??= new Worker(
+    /* webpackEntryOptions: { filename: 'xlsxWorker.js' } */ new URL('./xlsxWorker.ts', import.meta.url),
+  )
+  const writer = worker
   return new Promise((resolve, reject) => {
     writer.onmessage = ({ data }: MessageEvent<Uint8Array>) => resolve(data)
     writer.onerror = ({ message }) => {
