@@ -3,7 +3,7 @@ import type { Grid } from '../../workbench/grid/grid'
 import type { Book } from '../../workbook/book'
 import { bytesOf } from './bytesOf'
 import type { OpenFile } from './files'
-import { forget, hold, keep, newName } from './keptWork'
+import { forget, hold, keep, knowsTabs, newName } from './keptWork'
 
 /** In milliseconds after an edit. */
 const pause = 3000
@@ -13,7 +13,7 @@ interface KeptWorkOfTab {
   readonly isUnsaved: boolean
   /** Whether the browser would not keep it. */
   readonly isRefused: boolean
-  /** From now on the tab keeps its work under this name, which it holds. */
+  /** What has just been opened was kept under this name, which the tab holds: from now on it is kept there. */
   readonly takeOver: (name: string) => void
 }
 
@@ -70,7 +70,10 @@ export function useKeptWork(grid: Grid | undefined, file: OpenFile): KeptWorkOfT
     isUnsaved,
     isRefused,
     takeOver: (name) => {
-      own.current = { name, isKept: true }
+      grid!.markUnsaved()
+      setUnsaved(true)
+      // What may be another tab's stays that.
+      if (knowsTabs()) own.current = { name, isKept: true }
     },
   }
 }

@@ -4,13 +4,13 @@ import { settingsFrom } from '../../pane/settings/settings'
 import type { Grid } from '../../workbench/grid/grid'
 import { wordsIn } from '../../wording/languages'
 import { openBytes, type OpenFile } from './files'
-import { forget, knowsTabs, type LeftWork, leftWork } from './keptWork'
+import { forget, type LeftWork, leftWork } from './keptWork'
 import type { Question } from './QuestionDialog'
 import { aboutLeftWork, type AboutLeftWork, notRead } from './questions'
 
 interface LeftWorkOfPage {
   readonly ask: (question: Question) => void
-  /** From now on the tab keeps its work under this name, which it holds. */
+  /** What has just been opened was kept under this name, which the tab holds. */
   readonly takeOver: (name: string) => void
   readonly onOpen: (file: OpenFile) => void
 }
@@ -37,9 +37,7 @@ export function useLeftWork(grid: Grid | undefined, { ask, takeOver, onOpen }: L
 
   async function openLeft(open: Grid, { name, work }: LeftWork) {
     await openBytes(open, work.bytes)
-    open.markUnsaved()
-    // What may be another tab's stays that.
-    if (knowsTabs()) takeOver(name)
+    takeOver(name)
     onOpen({ ...work.file })
   }
 
