@@ -13,6 +13,7 @@ export function bytesOf(book: Book): Promise<Uint8Array> {
     writer.onmessage = ({ data }: MessageEvent<Uint8Array>) => resolve(data)
     writer.onerror = ({ message }) => {
       // The next one begins anew: this one may not have been fetched.
+      writer.terminate()
       worker = undefined
       reject(new Error(message))
     }

@@ -3,10 +3,8 @@ import type { Grid } from '../../workbench/grid/grid'
 import type { Book } from '../../workbook/book'
 import { bytesOf } from './bytesOf'
 import type { OpenFile } from './files'
+import { followEdits } from './followEdits'
 import { forget, hold, keep, knowsTabs, newName } from './keptWork'
-
-/** In milliseconds after an edit. */
-const pause = 3000
 
 interface KeptWorkOfTab {
   /** Whether the workbook holds what no file does. */
@@ -54,11 +52,7 @@ export function useKeptWork(grid: Grid | undefined, file: OpenFile): KeptWorkOfT
       () => undefined,
       () => undefined,
     )
-    return followEdits(
-      grid,
-      () => setUnsaved(true),
-      () => follow(grid),
-    )
+    return followEdits(grid, { onEdit: () => setUnsaved(true), keep: () => follow(grid) })
   }, [grid])
 
   // Another one is open, or this one was saved.
@@ -82,27 +76,4 @@ export function useKeptWork(grid: Grid | undefined, file: OpenFile): KeptWorkOfT
 function titleOf({ sheets }: Book): string {
   const title = sheets[0]?.rows[0]?.[0]?.value
   return typeof title === 'string' ? title : ''
-}
-
-/** Tells of each edit at once, and lets it be kept a while later; returns the way to stop. */
-function followEdits(grid: Grid, tell: () => void, act: () => void): () => void {
-  let waiting: number | undefined
-  const actNow = () => {
-    clearTimeout(waiting)
-    waiting = undefined
-    act()
-  }
-  const stop = grid.onEdit(() => {
-    tell()
-    waiting ??= window.setTimeout(actNow, pause)
-  })
-  const actHidden = () => {
-    if (document.visibilityState === 'hidden' && waiting !== undefined) actNow()
-  }
-  document.addEventListener('visibilitychange', actHidden)
-  return () => {
-    stop()
-    clearTimeout(waiting)
-    document.removeEventListener('visibilitychange', actHidden)
-  }
 }
