@@ -2,7 +2,7 @@
  * Calculates a workbook with the functions of the catalogue, without Excel, and prints what its formulas give. For
  * checks that run by themselves, and for an accountant without the add-in.
  */
-import { readFile, rename, rm, stat, writeFile } from 'node:fs/promises'
+import { open, readFile, rename, rm, stat } from 'node:fs/promises'
 import { basename, dirname, extname, join, resolve } from 'node:path'
 import { parseArgs } from 'node:util'
 import { found } from '../wording/en/findings'
@@ -108,7 +108,7 @@ async function readInput(file: string, { folder }: Terminal): Promise<Uint8Array
   }
 }
 
-/** Written beside its goal and then moved there, so that no half a workbook is ever left. */
+/** Written beside its goal and moved there once it is on the disk, so that no half a workbook is ever left. */
 async function writeOut(
   out: string,
   original: Uint8Array,
@@ -119,7 +119,7 @@ async function writeOut(
   const goal = resolve(folder, out)
   const beside = join(dirname(goal), `.${basename(goal)}.${process.pid}.tmp`)
   try {
-    await writeFile(beside, bytes, { mode: (await stat(goal).catch(() => undefined))?.mode ?? 0o666 })
+    await writeThrough(beside, bytes, (await stat(goal).catch(() => undefined))?.mode ?? 0o666)
     await rename(beside, goal)
   } catch (problem) {
     await rm(beside, { force: true })
@@ -131,6 +131,17 @@ async function writeOut(
     complain(
       `${sheet}!${address} keeps its old result, because it cannot be calculated here. So may what depends on it; let Excel recalculate.\n`,
     )
+  }
+}
+
+/** Until the disk has it: else a crash could leave the new name with nothing behind it. */
+async function writeThrough(file: string, bytes: Uint8Array, mode: number): Promise<void> {
+  const handle = await open(file, 'w', mode)
+  try {
+    await handle.writeFile(bytes)
+    await handle.sync()
+  } finally {
+    await handle.close()
   }
 }
 

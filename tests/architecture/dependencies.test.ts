@@ -25,6 +25,7 @@ const homes: readonly (readonly [packages: RegExp, homes: readonly string[]])[] 
   [/^@univerjs\//, ['workbench/']],
   [/^@cj-tech-master\/excelts(\/|$)/, ['workbench/']],
   [/^decimal\.js(\/|$)/, ['core/quantity/']],
+  [/^idb-keyval$/, ['start/workbench/keptWork.ts']],
   [/^@borgar\/fx(\/|$)/, ['core/expression/', 'formula/', 'derived/', 'workbench/', 'pane/typedArgument.ts']],
   [/^node:/, ['start/', 'workbench/xlsx/']],
 ]

@@ -1,10 +1,10 @@
-import { spawn } from 'node:child_process'
-import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises'
+import { spawn, spawnSync } from 'node:child_process'
+import { type FileHandle, mkdir, mkdtemp, open, readdir, readFile, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { Workbook } from '@cj-tech-master/excelts'
-import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { recalc as recalcHere } from '../../src/start/recalcCommand'
 import { writeXlsx } from '../../src/workbench/xlsx/writeXlsx'
 import { sampleBook, sheet } from '../workbench/xlsx/sampleBook'
@@ -193,6 +193,45 @@ describe('the recalc command', () => {
     expect(exit).toBe(2)
     expect(err).toMatch(/^folder\.xlsx cannot be written: .+\.\n$/)
     expect((await readdir(folder)).sort()).toEqual(['folder.xlsx', 'good.xlsx'])
+  })
+
+  it('has the whole new workbook on the disk while the old one still has its name, so that a crash takes neither', async () => {
+    const before = await writeXlsx(goodBook)
+    await writeFile(inFolder('mine.xlsx'), before)
+    const anyHandle = await open(inFolder('mine.xlsx'))
+    const handles = Object.getPrototypeOf(anyHandle) as FileHandle
+    await anyHandle.close()
+    const flush = handles.sync
+    const atFlush: (readonly [old: boolean, beside: Buffer])[] = []
+    const flushed = vi.spyOn(handles, 'sync').mockImplementation(async function (this: FileHandle) {
+      const beside = (await readdir(folder)).find((name) => name !== 'mine.xlsx')!
+      atFlush.push([(await readFile(inFolder('mine.xlsx'))).equals(before), await readFile(inFolder(beside))])
+      await flush.call(this)
+    })
+    try {
+      expect((await recalc('mine.xlsx', '--out', 'mine.xlsx')).exit).toBe(0)
+    } finally {
+      flushed.mockRestore()
+    }
+    expect(atFlush).toEqual([[true, await readFile(inFolder('mine.xlsx'))]])
+  })
+
+  // The shell lets no file grow over one block, as a full disk would; Windows has no such shell.
+  const unlessWindows = process.platform === 'win32' ? () => undefined : it
+  unlessWindows('leaves the old workbook whole, and nothing beside it, where the disk takes only a part', async () => {
+    const before = await writeXlsx(goodBook)
+    await writeFile(inFolder('mine.xlsx'), before)
+    const words = [process.execPath, '--import', import.meta.resolve('tsx'), script, 'mine.xlsx', '--out', 'mine.xlsx']
+    const full = spawnSync('sh', ['-c', `trap '' XFSZ; ulimit -f 1; exec "$@"`, 'sh', ...words], {
+      cwd: folder,
+      encoding: 'utf8',
+      // What it compiles it would keep in files too.
+      env: { ...process.env, TSX_DISABLE_CACHE: '1' },
+    })
+    expect(full.stderr).toMatch(/^mine\.xlsx cannot be written: .+\.\n$/)
+    expect(full.status).toBe(2)
+    expect((await readFile(inFolder('mine.xlsx'))).equals(before)).toBe(true)
+    expect(await readdir(folder)).toEqual(['mine.xlsx'])
   })
 
   it.each<[string, string[], string]>([

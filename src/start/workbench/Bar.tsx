@@ -1,6 +1,8 @@
 import { type RefObject, useRef } from 'react'
 import type { Words } from '../../wording/words'
-import { excelFile } from './files'
+import { excelFile } from './diskFiles'
+import { FileState } from './FileState'
+import type { Files } from './useFiles'
 import type { Shown } from './useRegions'
 
 interface BarProps {
@@ -8,33 +10,35 @@ interface BarProps {
   readonly words: Words
   /** Whether there is a sheet to open, save or replace. */
   readonly isReady: boolean
+  readonly files: Files
   readonly shown: Shown
   readonly dark: boolean
-  readonly onNew: () => void
-  /** Is given the way to let the user choose a file. */
-  readonly onOpen: (choose: () => void) => void
-  readonly onFile: (file: File) => void
-  readonly onSave: () => void
   readonly onShow: (part: Shown) => void
   readonly onDark: (dark: boolean) => void
 }
 
 /** The bar above the sheet and the pane. */
-export function Bar({ place, words: { language, workbench: words }, isReady, shown, dark, ...on }: BarProps) {
+export function Bar({ place, words: { language, workbench: words }, isReady, files, shown, dark, ...on }: BarProps) {
   const picker = useRef<HTMLInputElement>(null)
   const choose = () => picker.current!.click()
   return (
     <header className="bar" ref={place} lang={language}>
       <strong className="name">Sticksheet</strong>
-      <button type="button" disabled={!isReady} onClick={on.onNew}>
+      <button type="button" disabled={!isReady} onClick={files.askForNew}>
         {words.newWorkbook.button}
       </button>
-      <button type="button" disabled={!isReady} onClick={() => on.onOpen(choose)}>
+      <button type="button" disabled={!isReady} onClick={() => files.askForFile(choose)}>
         {words.openFile.button}
       </button>
-      <button type="button" disabled={!isReady} onClick={on.onSave}>
+      <button type="button" disabled={!isReady} onClick={files.save}>
         {words.saveFile.button}
       </button>
+      {files.saveAs && (
+        <button type="button" disabled={!isReady} onClick={files.saveAs}>
+          {words.saveFile.as}
+        </button>
+      )}
+      <FileState words={words} files={files} />
       <input
         ref={picker}
         type="file"
@@ -45,7 +49,7 @@ export function Bar({ place, words: { language, workbench: words }, isReady, sho
           const file = currentTarget.files?.[0]
           // So that the same file can be chosen again.
           currentTarget.value = ''
-          if (file) on.onFile(file)
+          if (file) void files.open(file)
         }}
       />
       <div className="turns" role="group" aria-label={words.show}>

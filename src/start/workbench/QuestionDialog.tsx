@@ -8,6 +8,8 @@ export interface Question {
   readonly agree?: Choice
   /** Another way than all or nothing. */
   readonly partly?: Choice
+  /** What the last button says, which does nothing; else that it cancels or closes. */
+  readonly leave?: string
   /** Whatever was chosen, after it. A question that comes unasked starts at its last button: keys may be on their way. */
   readonly onClose?: () => void
 }
@@ -27,9 +29,10 @@ export function QuestionDialog({ question, words: { language, workbench: words }
   const dialog = useRef<HTMLDialogElement>(null)
   const last = useRef<HTMLButtonElement>(null)
   useEffect(() => {
-    dialog.current!.showModal()
+    // One may follow another without a drawing between them.
+    if (!dialog.current!.open) dialog.current!.showModal()
     if (question.onClose) last.current!.focus()
-  }, [])
+  }, [question])
   const onClose = () => {
     question.onClose?.()
     close()
@@ -43,7 +46,7 @@ export function QuestionDialog({ question, words: { language, workbench: words }
       <form method="dialog">
         {question.agree && <button onClick={() => void question.agree!.act()}>{question.agree.label}</button>}
         {question.partly && <button onClick={() => void question.partly!.act()}>{question.partly.label}</button>}
-        <button ref={last}>{question.agree ? words.cancel : words.close}</button>
+        <button ref={last}>{question.leave ?? (question.agree ? words.cancel : words.close)}</button>
       </form>
     </dialog>
   )

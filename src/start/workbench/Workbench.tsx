@@ -51,12 +51,9 @@ export function Workbench() {
         place={bar}
         words={words}
         isReady={grid !== undefined}
+        files={files}
         shown={shown}
         dark={dark}
-        onNew={files.askForNew}
-        onOpen={files.askForFile}
-        onFile={files.open}
-        onSave={files.save}
         onShow={go}
         onDark={setDark}
       />

@@ -2,14 +2,15 @@
 import type { Grid } from '../../workbench/grid/grid'
 import type { Lost } from '../../workbench/xlsx/lost'
 import type { Book } from '../../workbook/book'
-
-export const excelFile = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet'
+import { type DiskFile, excelFile, writeTo } from './diskFiles'
 
 /** The file that the open workbook came from, or would be saved to. */
 export interface OpenFile {
   readonly name: string
   /** What it held that a saved one will not. */
   readonly lost: readonly Lost[]
+  /** Where it is saved in place. Absent where that cannot be, or would take something of it away. */
+  readonly disk?: DiskFile
 }
 
 /** In milliseconds. */
@@ -26,19 +27,31 @@ export async function openEmpty(grid: Grid): Promise<OpenFile> {
 }
 
 /** Throws where it cannot be read; the open workbook then stays. */
-export async function openFile(grid: Grid, file: File): Promise<OpenFile> {
-  const { readXlsx } = await import('../../workbench/xlsx/readXlsx')
-  const { book, lost } = await readXlsx(new Uint8Array(await file.arrayBuffer()))
-  await grid.open(book)
+export async function openFile(grid: Grid, file: File, handle?: FileSystemFileHandle): Promise<OpenFile> {
+  const lost = await openBytes(grid, new Uint8Array(await file.arrayBuffer()))
   // What is saved holds no macros, and under the ending of a file with macros Excel would not open it.
-  return { name: file.name.replace(/(\.xl\w*)?$/i, '.xlsx'), lost }
+  const name = file.name.replace(/(\.xl\w*)?$/i, '.xlsx')
+  const isWhole = lost.length === 0 && name === file.name
+  return { name, lost, ...(handle && isWhole && { disk: { handle, writtenAt: file.lastModified } }) }
 }
 
-export async function saveFile(grid: Grid, name: string): Promise<void> {
+/** Gives what the grid has no place for. */
+export async function openBytes(grid: Grid, bytes: Uint8Array): Promise<readonly Lost[]> {
+  const { readXlsx } = await import('../../workbench/xlsx/readXlsx')
+  const { book, lost } = await readXlsx(bytes)
+  await grid.open(book)
+  return lost
+}
+
+/** Where the handle leads, else as a download. Gives what is open then. */
+export async function saveFile(grid: Grid, file: OpenFile, handle?: FileSystemFileHandle): Promise<OpenFile> {
   const { writeXlsx } = await import('../../workbench/xlsx/writeXlsx')
   const { book, results } = await grid.calculated()
-  download(await writeXlsx(book, results), name)
+  const bytes = await writeXlsx(book, results)
+  const disk = handle && (await writeTo(handle, bytes))
+  if (disk === undefined) download(bytes, file.name)
   grid.markSaved(book)
+  return disk === undefined ? { ...file } : { name: disk.handle.name, lost: [], disk }
 }
 
 export function download(bytes: Uint8Array, name: string): void {

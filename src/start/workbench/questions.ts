@@ -4,6 +4,7 @@ import type { Lost } from '../../workbench/xlsx/lost'
 import { XlsxProblem } from '../../workbench/xlsx/xlsxProblem'
 import type { Words } from '../../wording/words'
 import type { OpenFile } from './files'
+import { type KeptWork, knowsTabs } from './keptWork'
 import type { Question } from './QuestionDialog'
 
 type Act = () => void | Promise<void>
@@ -38,6 +39,51 @@ export function beforeSaving(words: Words, lost: readonly Lost[], act: Act): Que
 
 export function notSaved({ workbench: { saveFile } }: Words, name: string, error: unknown): Question {
   return { heading: saveFile.notSaved(name), lines: [messageOf(error)] }
+}
+
+/** Somebody else has written the file, or it is no longer there. */
+export function beforeReplacingFile(
+  { workbench: { saveFile } }: Words,
+  name: string,
+  { replace, saveAs }: { readonly replace: Act; readonly saveAs: Act },
+): Question {
+  return {
+    heading: saveFile.changed(name),
+    lines: [saveFile.wouldReplace],
+    agree: { label: saveFile.replace, act: replace },
+    partly: { label: saveFile.as, act: saveAs },
+  }
+}
+
+export function notAllowed({ workbench: { saveFile } }: Words, name: string, saveAs: Act): Question {
+  return {
+    heading: saveFile.notSaved(name),
+    lines: [saveFile.notAllowed],
+    agree: { label: saveFile.as, act: saveAs },
+  }
+}
+
+export type AboutLeftWork = 'open' | 'throwAway' | 'later'
+
+/** Answers once it is closed, so that another question may follow. */
+export function aboutLeftWork(
+  { language, workbench: { keptWork } }: Words,
+  { file, title, keptAt }: KeptWork,
+  answer: (answer: AboutLeftWork) => void,
+): Question {
+  let given: AboutLeftWork = 'later'
+  const give = (chosen: AboutLeftWork) => () => {
+    given = chosen
+  }
+  const time = new Date(keptAt).toLocaleString(language, { dateStyle: 'medium', timeStyle: 'short' })
+  return {
+    heading: keptWork.heading(file.name),
+    lines: [keptWork.stood(title, time), ...(knowsTabs() ? [] : [keptWork.mayBeOpen]), keptWork.choose],
+    agree: { label: keptWork.open, act: give('open') },
+    partly: { label: keptWork.throwAway, act: give('throwAway') },
+    leave: keptWork.later,
+    onClose: () => answer(given),
+  }
 }
 
 /** That are named where many cells hold one. */

@@ -1,9 +1,13 @@
 import { useState } from 'react'
 import type { Grid } from '../../workbench/grid/grid'
 import type { Words } from '../../wording/words'
-import { download, openEmpty, openFile, type OpenFile, saveFile } from './files'
+import { canPick, pickToOpen } from './diskFiles'
+import { download, openEmpty, openFile, type OpenFile } from './files'
 import type { Question } from './QuestionDialog'
-import { beforeNew, beforeOpening, beforeSaving, isOpen, notRead, notSaved } from './questions'
+import { beforeNew, beforeOpening, beforeSaving, isOpen, notRead } from './questions'
+import { useKeptWork } from './useKeptWork'
+import { useLeftWork } from './useLeftWork'
+import { useSaving } from './useSaving'
 
 interface FilesOfPage {
   readonly words: Words
@@ -14,12 +18,19 @@ interface FilesOfPage {
   readonly onOpen: () => void
 }
 
-interface Files {
+export interface Files {
+  readonly name: string
+  /** Whether the workbook holds what no file does. */
+  readonly isUnsaved: boolean
+  /** Whether the browser does not keep what no file holds. */
+  readonly isNotKept: boolean
   readonly askForNew: () => void
-  /** Asks before it lets go of what was typed, then lets the user choose. */
+  /** Asks before it lets go of what was typed, then lets the user choose, by the given way where the browser has no better one. */
   readonly askForFile: (choose: () => void) => void
   readonly open: (file: File) => Promise<void>
   readonly save: () => void
+  /** Absent where saving asks for a place anyway. */
+  readonly saveAs?: () => void
   /** A copy for people without the add-in. */
   readonly giveCopy: (bytes: Uint8Array) => void
 }
@@ -27,15 +38,25 @@ interface Files {
 /** Opens and saves workbooks, and asks where something would be lost. */
 export function useFiles(grid: Grid | undefined, { words, ask, onEmpty, onOpen }: FilesOfPage): Files {
   const [file, setFile] = useState<OpenFile>({ name: 'season.xlsx', lost: [] })
+  const { isUnsaved, isRefused, takeOver } = useKeptWork(grid, file)
+  useLeftWork(grid, {
+    ask,
+    takeOver,
+    onOpen: (left) => {
+      setFile(left)
+      onOpen()
+    },
+  })
+  const { save, saveAs } = useSaving(grid, file, { words, ask, setFile })
 
   async function begin() {
     setFile(await openEmpty(grid!))
     onEmpty()
   }
 
-  async function open(chosen: File) {
+  async function open(chosen: File, handle?: FileSystemFileHandle) {
     try {
-      const opened = await openFile(grid!, chosen)
+      const opened = await openFile(grid!, chosen, handle)
       setFile(opened)
       if (opened.lost.length === 0) onOpen()
       else ask(isOpen(words, opened))
@@ -44,12 +65,16 @@ export function useFiles(grid: Grid | undefined, { words, ask, onEmpty, onOpen }
     }
   }
 
-  async function save() {
-    try {
-      await saveFile(grid!, file.name)
-    } catch (error) {
-      ask(notSaved(words, file.name, error))
-    }
+  async function pick() {
+    const handle = await pickToOpen()
+    if (handle !== undefined) await open(await handle.getFile(), handle)
+  }
+
+  function askForFile(choose: () => void) {
+    // Where the browser has pickers but was forbidden to show them.
+    const act = canPick() ? () => pick().catch(choose) : choose
+    if (grid!.hasUnsaved()) ask(beforeOpening(words, act))
+    else void act()
   }
 
   function askWhereLost(act: () => Promise<void>) {
@@ -59,10 +84,14 @@ export function useFiles(grid: Grid | undefined, { words, ask, onEmpty, onOpen }
 
   const nameOfCopy = file.name.replace(/(\.xlsx)?$/i, '-without-add-in.xlsx')
   return {
+    name: file.name,
+    isUnsaved,
+    isNotKept: isRefused,
     askForNew: () => ask(beforeNew(words, begin)),
-    askForFile: (choose) => (grid!.hasUnsaved() ? ask(beforeOpening(words, choose)) : choose()),
+    askForFile,
     open,
     save: () => askWhereLost(save),
+    ...(file.disk && { saveAs: () => void saveAs() }),
     giveCopy: (bytes) => askWhereLost(async () => download(bytes, nameOfCopy)),
   }
 }

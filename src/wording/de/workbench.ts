@@ -25,6 +25,23 @@ export const workbench: Words['workbench'] = {
     keepOriginal: 'Behalten Sie auch das Original.',
     agree: 'Die Kopie speichern',
     notSaved: (file) => `${file} konnte nicht gespeichert werden`,
+    as: 'Speichern unter',
+    changed: (file) => `${file} hat sich geändert`,
+    wouldReplace:
+      'Ein anderes Programm oder ein anderer Tab hat sie geschrieben, verschoben oder gelöscht, seit sie hier geöffnet oder gespeichert wurde. Beim Speichern tritt diese Arbeitsmappe an ihre Stelle.',
+    replace: 'Ersetzen',
+    notAllowed:
+      'Der Browser durfte die Datei nicht schreiben. Speichern Sie nochmals und erlauben Sie es, oder speichern Sie unter einem anderen Namen.',
+  },
+  keptWork: {
+    heading: (file) => `${file} wurde nicht gespeichert`,
+    stood: (title, time) =>
+      `Dieser Browser hat die Arbeitsmappe${title === '' ? '' : ` „${title}“`} so aufbewahrt, wie sie am ${time} war.`,
+    mayBeOpen: 'Sie ist vielleicht noch in einem anderen Tab offen.',
+    choose: 'Öffnen und speichern Sie sie, oder verwerfen Sie sie endgültig.',
+    open: 'Öffnen',
+    throwAway: 'Verwerfen',
+    later: 'Später entscheiden',
   },
   formulas: {
     heading: 'Formeln ersetzen?',
@@ -35,6 +52,10 @@ export const workbench: Words['workbench'] = {
     agree: 'Ersetzen',
     keep: 'Formeln behalten',
   },
+  openWorkbook: 'Offene Arbeitsmappe',
+  unsaved: (file) => `${file}, nicht gespeichert`,
+  notice: 'Hinweis',
+  notKept: 'Dieser Browser kann nichts Ungespeichertes aufbewahren: speichern Sie oft.',
   cancel: 'Abbrechen',
   close: 'Schließen',
   show: 'Zeigen',

@@ -24,6 +24,23 @@ export const workbench = {
     keepOriginal: 'Keep the original as well.',
     agree: 'Save the copy',
     notSaved: (file: string) => `${file} could not be saved`,
+    as: 'Save as',
+    changed: (file: string) => `${file} has changed`,
+    wouldReplace:
+      'Another program or another tab has written it, moved it or deleted it since it was opened or saved here. Saving puts this workbook in its place.',
+    replace: 'Replace it',
+    notAllowed: 'The browser was not allowed to write the file. Save again and allow it, or save as another file.',
+  },
+  /** What a tab left behind unsaved. */
+  keptWork: {
+    heading: (file: string) => `${file} was not saved`,
+    stood: (title: string, time: string) =>
+      `This browser has kept ${title === '' ? 'it' : `“${title}”`} as it stood on ${time}.`,
+    mayBeOpen: 'It may still be open in another tab.',
+    choose: 'Open it and save it, or throw it away for good.',
+    open: 'Open it',
+    throwAway: 'Throw it away',
+    later: 'Decide later',
   },
   formulas: {
     heading: 'Replace formulas?',
@@ -34,6 +51,10 @@ export const workbench = {
     agree: 'Replace',
     keep: 'Keep the formulas',
   },
+  openWorkbook: 'Open workbook',
+  unsaved: (file: string) => `${file}, not saved`,
+  notice: 'Notice',
+  notKept: 'This browser cannot keep unsaved work: save often.',
   cancel: 'Cancel',
   close: 'Close',
   show: 'Show',

@@ -6,6 +6,7 @@ import { endsWithin } from './endsWithin'
 import { gridToBook } from './gridToBook'
 import type { OpenGrid } from './open'
 import { readBook } from './read'
+import { onEdit } from './watch'
 
 export interface CalculatedBook {
   readonly book: Book
@@ -23,6 +24,12 @@ export interface Saving {
   calculated(): Promise<CalculatedBook>
   /** From now on only what differs from this book counts as unsaved. */
   markSaved(book: Book): void
+  /** From now on the open workbook counts as unsaved, also as it is. */
+  markUnsaved(): void
+  /** The workbook as it is now, without what is still being typed; undefined where it is as it was opened or saved. */
+  unsaved(): Book | undefined
+  /** Calls back whenever something in the workbook was changed; returns the way to stop. */
+  onEdit(listener: () => void): () => void
   /** Whether something would be lost: a change since the workbook was opened or saved, or what is being typed. */
   hasUnsaved(): boolean
 }
@@ -32,7 +39,11 @@ export function saving(grid: OpenGrid): Saving {
   const { workbook, replace } = grid
   const bookNow = (): Book => gridToBook(workbook().save())
   const asText = (book: Book): string => JSON.stringify(book)
-  let kept = asText(bookNow())
+  let kept: string | undefined = asText(bookNow())
+  const unsaved = (): Book | undefined => {
+    const book = bookNow()
+    return asText(book) === kept ? undefined : book
+  }
   return {
     async open(next) {
       await replace(next)
@@ -47,7 +58,12 @@ export function saving(grid: OpenGrid): Saving {
     markSaved(saved) {
       kept = asText(saved)
     },
-    hasUnsaved: () => workbook().isCellEditing() || asText(bookNow()) !== kept,
+    markUnsaved() {
+      kept = undefined
+    },
+    unsaved,
+    onEdit: (listener) => onEdit(grid.injector, listener),
+    hasUnsaved: () => workbook().isCellEditing() || unsaved() !== undefined,
   }
 }
 

@@ -1,5 +1,5 @@
 /** What the grid tells of itself: another cell is selected, something changed, or how long a calculation took. */
-import { ICommandService, type Injector } from '@univerjs/core'
+import { ICommandService, type Injector, IUndoRedoService } from '@univerjs/core'
 import {
   SetArrayFormulaDataMutation,
   SetRangeValuesMutation,
@@ -28,6 +28,15 @@ export function onChange(injector: Injector, listener: () => void): () => void {
     listening.dispose()
     stopJumps()
   }
+}
+
+/** Calls back whenever the user changed something or took it back: all that can be is on the list of undos. */
+export function onEdit(injector: Injector, listener: () => void): () => void {
+  const listening = injector.get(IUndoRedoService).undoRedoStatus$.subscribe(({ undos, redos }) => {
+    // Both are none where another workbook has just been opened.
+    if (undos + redos > 0) listener()
+  })
+  return () => listening.unsubscribe()
 }
 
 /** Puts each calculation after an edit into the browser's timeline. */

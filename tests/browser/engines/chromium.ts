@@ -126,6 +126,8 @@ async function options(): Promise<LaunchOptions> {
       '--disable-sync',
       '--no-first-run',
       '--disable-gpu',
+      // The system's windows for choosing a file cannot be driven: files come and go as in other browsers, but where a test brings pickers.
+      '--disable-blink-features=FileSystemAccessLocal',
       `--disable-features=${unwantedFeatures.join(',')}`,
     ],
     env: { ...process.env, ...env },

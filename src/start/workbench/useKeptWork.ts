@@ -1,0 +1,79 @@
+import { useEffect, useRef, useState } from 'react'
+import type { Grid } from '../../workbench/grid/grid'
+import type { Book } from '../../workbook/book'
+import { bytesOf } from './bytesOf'
+import type { OpenFile } from './files'
+import { followEdits } from './followEdits'
+import { forget, hold, keep, knowsTabs, newName } from './keptWork'
+
+interface KeptWorkOfTab {
+  /** Whether the workbook holds what no file does. */
+  readonly isUnsaved: boolean
+  /** Whether the browser would not keep it. */
+  readonly isRefused: boolean
+  /** What has just been opened was kept under this name, which the tab holds: from now on it is kept there. */
+  readonly takeOver: (name: string) => void
+}
+
+/** Keeps what no file holds in this browser, a while after an edit and when the page is hidden. */
+export function useKeptWork(grid: Grid | undefined, file: OpenFile): KeptWorkOfTab {
+  const [isUnsaved, setUnsaved] = useState(false)
+  const [isRefused, setRefused] = useState(false)
+  const now = useRef(file)
+  now.current = file
+  const own = useRef({ name: '', isKept: false })
+  /** One after the other: what is kept last is what stands. */
+  const turn = useRef(Promise.resolve())
+
+  async function bringUpToDate(open: Grid) {
+    const { current: tab } = own
+    const book = open.unsaved()
+    setUnsaved(book !== undefined)
+    if (book !== undefined) {
+      const work = { file: now.current, title: titleOf(book), keptAt: Date.now(), bytes: await bytesOf(book) }
+      tab.isKept = true
+      await keep(tab.name, { version: 1, ...work })
+    } else if (tab.isKept) {
+      await forget(tab.name)
+      tab.isKept = false
+    }
+    setRefused(false)
+  }
+
+  function follow(open: Grid) {
+    turn.current = turn.current.then(() => bringUpToDate(open)).catch(() => setRefused(true))
+  }
+
+  useEffect(() => {
+    if (grid === undefined) return
+    const name = newName()
+    own.current = { name, isKept: false }
+    turn.current = hold(name).then(
+      () => undefined,
+      () => undefined,
+    )
+    return followEdits(grid, { onEdit: () => setUnsaved(true), keep: () => follow(grid) })
+  }, [grid])
+
+  // Another one is open, or this one was saved.
+  useEffect(() => {
+    if (grid !== undefined) follow(grid)
+  }, [grid, file])
+
+  return {
+    isUnsaved,
+    isRefused,
+    takeOver: (name) => {
+      grid!.markUnsaved()
+      setUnsaved(true)
+      // What may be another tab's stays that.
+      if (knowsTabs()) own.current = { name, isKept: true }
+    },
+  }
+}
+
+/** A season's first sheet begins with one. */
+function titleOf({ sheets }: Book): string {
+  const title = sheets[0]?.rows[0]?.[0]?.value
+  return typeof title === 'string' ? title : ''
+}
