@@ -1,14 +1,20 @@
 import { countBlankResults } from './blankResults'
+import { takeBranches } from './branches'
 import { guardFormulaCaches } from './cacheGuard'
 import { calculateInTurn } from './calculationsInTurn'
+import { countChances } from './chances'
 import { compareCells } from './comparison'
 import { keepDependencies } from './dependencies'
 import { keepEmptyTexts } from './emptyTexts'
 import { catchFaults } from './faults'
 import type { EngineMend } from './mend'
+import { giveZeroForNoMatch } from './noMatch'
 import { giveOwnArguments } from './ownArguments'
 import { settleSpills } from './settleSpills'
+import { readSigns } from './signs'
+import { truncateBelowZero } from './truncation'
 import { goOnFromChanges } from './unchangedResults'
+import { countWeeks } from './weeks'
 
 /** What the formula engine needs wherever it calculates. */
 export const engineMends: readonly EngineMend[] = [
@@ -18,6 +24,12 @@ export const engineMends: readonly EngineMend[] = [
   countBlankResults,
   giveOwnArguments,
   keepEmptyTexts,
+  readSigns,
+  takeBranches,
+  countWeeks,
+  truncateBelowZero,
+  countChances,
+  giveZeroForNoMatch,
   calculateInTurn,
   settleSpills,
   keepDependencies,
