@@ -9,14 +9,26 @@ import { cellByCell } from './cellByCell'
 import { replaceFunctions } from './replaced'
 
 export function takeBranches(injector: Injector): void {
-  replaceFunctions(injector, ['IFS'], (_ifs, asked) => (...given) =>
-    given.length % 2 === 0 ? cellByCell(asked, given, firstTrue) : notFound(),
+  replaceFunctions(
+    injector,
+    ['IFS'],
+    (_ifs, asked) =>
+      (...given) =>
+        given.length % 2 === 0 ? cellByCell(asked, given, firstTrue) : notFound(),
   )
-  replaceFunctions(injector, ['SWITCH'], (_switch, asked) => (...given) =>
-    given.length < 3 ? ErrorValueObject.create(ErrorType.VALUE) : cellByCell(asked, given, firstEqual),
+  replaceFunctions(
+    injector,
+    ['SWITCH'],
+    (_switch, asked) =>
+      (...given) =>
+        given.length < 3 ? ErrorValueObject.create(ErrorType.VALUE) : cellByCell(asked, given, firstEqual),
   )
-  replaceFunctions(injector, ['IFNA'], (_ifna, asked) => (...given) =>
-    cellByCell(asked, given, (value, instead) => (isNotFound(value) ? instead : value)),
+  replaceFunctions(
+    injector,
+    ['IFNA'],
+    (_ifna, asked) =>
+      (...given) =>
+        cellByCell(asked, given, (value, instead) => (isNotFound(value) ? instead : value)),
   )
 }
 

@@ -13,7 +13,11 @@ type Asked = Pick<BaseFunction, 'unitId' | 'subUnitId' | 'row' | 'column'>
 
 export type CellCalculation = (...cells: readonly BaseValueObject[]) => BaseValueObject
 
-export function cellByCell(asked: Asked, given: readonly BaseValueObject[], calculate: CellCalculation): BaseValueObject {
+export function cellByCell(
+  asked: Asked,
+  given: readonly BaseValueObject[],
+  calculate: CellCalculation,
+): BaseValueObject {
   const rows = Math.max(1, ...given.map(rowsOf))
   const columns = Math.max(1, ...given.map(columnsOf))
   const at = (row: number, column: number) => calculate(...given.map((one) => cellOf(one, row, column)))

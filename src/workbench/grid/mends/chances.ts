@@ -10,35 +10,52 @@ import { numbersByCell } from './cellByCell'
 import { replaceFunctions } from './replaced'
 
 export function countChances(injector: Injector): void {
-  replaceFunctions(injector, ['BINOM.DIST', 'BINOMDIST'], (_engine, asked) => (...given) =>
-    numbersByCell(asked, given, (count, trials, chance, cumulative) => {
-      const [x, n] = [Math.trunc(count), Math.trunc(trials)]
-      if (x < 0 || x > n || chance < 0 || chance > 1) return outOfRange()
-      const { just, upTo } = binomial(n, chance)
-      return NumberValueObject.create(cumulative ? upTo(x) : just(x))
-    }),
+  replaceFunctions(
+    injector,
+    ['BINOM.DIST', 'BINOMDIST'],
+    (_engine, asked) =>
+      (...given) =>
+        numbersByCell(asked, given, (count, trials, chance, cumulative) => {
+          const [x, n] = [Math.trunc(count), Math.trunc(trials)]
+          if (x < 0 || x > n || chance < 0 || chance > 1) return outOfRange()
+          const { just, upTo } = binomial(n, chance)
+          return NumberValueObject.create(cumulative ? upTo(x) : just(x))
+        }),
   )
-  replaceFunctions(injector, ['BINOM.DIST.RANGE'], (_engine, asked) => (...given) =>
-    numbersByCell(asked, given, (trials, chance, from, to = from) => {
-      const [n, first, last] = [trials, from, to].map(Math.trunc) as [number, number, number]
-      if (n < 0 || chance < 0 || chance > 1 || first < 0 || first > n || last < first || last > n) return outOfRange()
-      return NumberValueObject.create(binomial(n, chance).between(first, last))
-    }),
+  replaceFunctions(
+    injector,
+    ['BINOM.DIST.RANGE'],
+    (_engine, asked) =>
+      (...given) =>
+        numbersByCell(asked, given, (trials, chance, from, to = from) => {
+          const [n, first, last] = [trials, from, to].map(Math.trunc) as [number, number, number]
+          if (n < 0 || chance < 0 || chance > 1 || first < 0 || first > n || last < first || last > n)
+            return outOfRange()
+          return NumberValueObject.create(binomial(n, chance).between(first, last))
+        }),
   )
-  replaceFunctions(injector, ['BINOM.INV', 'CRITBINOM'], (_engine, asked) => (...given) =>
-    numbersByCell(asked, given, (trials, chance, share) => {
-      const n = Math.trunc(trials)
-      if (n < 0 || chance <= 0 || chance >= 1 || share <= 0 || share >= 1) return outOfRange()
-      return NumberValueObject.create(binomial(n, chance).first(share))
-    }),
+  replaceFunctions(
+    injector,
+    ['BINOM.INV', 'CRITBINOM'],
+    (_engine, asked) =>
+      (...given) =>
+        numbersByCell(asked, given, (trials, chance, share) => {
+          const n = Math.trunc(trials)
+          if (n < 0 || chance <= 0 || chance >= 1 || share <= 0 || share >= 1) return outOfRange()
+          return NumberValueObject.create(binomial(n, chance).first(share))
+        }),
   )
-  replaceFunctions(injector, ['POISSON.DIST', 'POISSON'], (_engine, asked) => (...given) =>
-    numbersByCell(asked, given, (count, mean, cumulative) => {
-      const x = Math.trunc(count)
-      if (x < 0 || mean < 0) return outOfRange()
-      const { just, upTo } = distribution(Math.floor(mean), Infinity, (k) => mean / (k + 1))
-      return NumberValueObject.create(cumulative ? upTo(x) : just(x))
-    }),
+  replaceFunctions(
+    injector,
+    ['POISSON.DIST', 'POISSON'],
+    (_engine, asked) =>
+      (...given) =>
+        numbersByCell(asked, given, (count, mean, cumulative) => {
+          const x = Math.trunc(count)
+          if (x < 0 || mean < 0) return outOfRange()
+          const { just, upTo } = distribution(Math.floor(mean), Infinity, (k) => mean / (k + 1))
+          return NumberValueObject.create(cumulative ? upTo(x) : just(x))
+        }),
   )
 }
 

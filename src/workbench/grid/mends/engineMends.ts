@@ -1,3 +1,7 @@
+import { spellNumbers } from './numberTexts'
+import { findSameValues } from './sameValues'
+import { mindSizes } from './sizes'
+import { findFilledCells } from './blankCriteria'
 import { countBlankResults } from './blankResults'
 import { takeBranches } from './branches'
 import { guardFormulaCaches } from './cacheGuard'
@@ -30,6 +34,10 @@ export const engineMends: readonly EngineMend[] = [
   truncateBelowZero,
   countChances,
   giveZeroForNoMatch,
+  findFilledCells,
+  mindSizes,
+  findSameValues,
+  spellNumbers,
   calculateInTurn,
   settleSpills,
   keepDependencies,

@@ -26,11 +26,19 @@ export function catchFaults(injector: Injector): void {
   const lexer = injector.get(Lexer)
   const read = lexer.treeBuilder.bind(lexer)
   // In the place of a tree the engine takes the text of an error.
-  lexer.treeBuilder = (formula) => attempt(() => read(formula), () => ErrorType.VALUE as never)
+  lexer.treeBuilder = (formula) =>
+    attempt(
+      () => read(formula),
+      () => ErrorType.VALUE as never,
+    )
 
   const builder = injector.get(AstTreeBuilder)
   const parse = builder.parse.bind(builder)
-  builder.parse = (tree) => attempt(() => parse(tree), () => parse(read(`=${ErrorType.VALUE}`) as LexerNode))
+  builder.parse = (tree) =>
+    attempt(
+      () => parse(tree),
+      () => parse(read(`=${ErrorType.VALUE}`) as LexerNode),
+    )
 
   const interpreter = injector.get(Interpreter)
   const execute = interpreter.execute.bind(interpreter)
@@ -42,7 +50,11 @@ export function catchFaults(injector: Injector): void {
 
   const runtime = injector.get(IFormulaRuntimeService)
   const setResult = runtime.setRuntimeData.bind(runtime)
-  runtime.setRuntimeData = (result) => attempt(() => setResult(result), () => setResult(failed()))
+  runtime.setRuntimeData = (result) =>
+    attempt(
+      () => setResult(result),
+      () => setResult(failed()),
+    )
 
   const generator = injector.get(IFormulaDependencyGenerator) as unknown as Generator
   const readCells = generator._getRangeListByNode.bind(generator)

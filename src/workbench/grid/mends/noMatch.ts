@@ -8,8 +8,14 @@ import { cellByCell } from './cellByCell'
 import { replaceFunctions } from './replaced'
 
 export function giveZeroForNoMatch(injector: Injector): void {
-  replaceFunctions(injector, ['MINIFS', 'MAXIFS'], (calculate, asked) => (...given) =>
-    cellByCell(asked, [calculate(...given)], (found) => (isNumberOrError(found) ? found : NumberValueObject.create(0))),
+  replaceFunctions(
+    injector,
+    ['MINIFS', 'MAXIFS'],
+    (calculate, asked) =>
+      (...given) =>
+        cellByCell(asked, [calculate(...given)], (found) =>
+          isNumberOrError(found) ? found : NumberValueObject.create(0),
+        ),
   )
 }
 

@@ -21,7 +21,13 @@ type Given = BaseValueObject | BaseReferenceObject
 const withSumRange = ['SUMIF', 'AVERAGEIF']
 
 export function giveOwnArguments(injector: Injector): void {
-  replaceFunctions(injector, ['SORT'], (sort) => (block, ...order) => sort(ownRows(block), ...order))
+  replaceFunctions(
+    injector,
+    ['SORT'],
+    (sort) =>
+      (block, ...order) =>
+        sort(ownRows(block), ...order),
+  )
   replaceFunctions(injector, withSumRange, (calculate) => (range, criterion, ...sumRanges) => {
     // They ask for references, and get values where none was given.
     const long = sumRanges.map((one: Given) => (isReference(one) && isReference(range) ? asLong(one, range) : one))

@@ -19,7 +19,10 @@ export function replaceFunctions(
   for (const name of names) {
     const replaced = functions.getExecutor(name)
     if (!replaced) throw new Error(`The engine has no function ${name}`)
-    replaced.calculate = replacement(replaced.calculate.bind(replaced) as Calculate, replaced) as BaseFunction['calculate']
+    replaced.calculate = replacement(
+      replaced.calculate.bind(replaced) as Calculate,
+      replaced,
+    ) as BaseFunction['calculate']
   }
 }
 

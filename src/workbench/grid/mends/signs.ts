@@ -47,7 +47,10 @@ function spelled(tokens: readonly Token[]): string {
 
 /** Where a sign is one of its own and no difference or sum. */
 function isBeforeOperand(tokens: readonly Token[], place: number): boolean {
-  const before = tokens.slice(0, place).filter(({ type }) => type !== tokenTypes.WHITESPACE).at(-1)
+  const before = tokens
+    .slice(0, place)
+    .filter(({ type }) => type !== tokenTypes.WHITESPACE)
+    .at(-1)
   if (before === undefined || before.type === tokenTypes.FX_PREFIX) return true
   return before.type === tokenTypes.OPERATOR && !isOneOf(before, ')', '}', '%', '#')
 }
@@ -73,7 +76,8 @@ function signedFrom(tokens: readonly Token[], place: number): Signed | undefined
 function endOfOperand(tokens: readonly Token[], first: number): number | undefined {
   const opening = tokens[first]
   if (opening === undefined || (opening.type === tokenTypes.OPERATOR && !isOneOf(opening, '(', '{'))) return undefined
-  let end = opening.type === tokenTypes.FUNCTION || isOneOf(opening, '(', '{') ? afterBrackets(tokens, first) : first + 1
+  let end =
+    opening.type === tokenTypes.FUNCTION || isOneOf(opening, '(', '{') ? afterBrackets(tokens, first) : first + 1
   while (tokens[end] && isOneOf(tokens[end]!, '%', '#')) end++
   return tokens[end] && isOneOf(tokens[end]!, ':') ? endOfOperand(tokens, end + 1) : end
 }

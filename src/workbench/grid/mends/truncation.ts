@@ -8,11 +8,15 @@ import { firstOf, numbersByCell } from './cellByCell'
 import { replaceFunctions } from './replaced'
 
 export function truncateBelowZero(injector: Injector): void {
-  replaceFunctions(injector, ['TRUNC'], (truncate, asked) => (...given) =>
-    numbersByCell(asked, given, (number, ...digits) => {
-      const rest = digits.map((one) => NumberValueObject.create(one))
-      const size = firstOf(truncate(NumberValueObject.create(Math.abs(number)), ...rest))
-      return number < 0 && !size.isError() ? NumberValueObject.create(0 - Number(size.getValue())) : size
-    }),
+  replaceFunctions(
+    injector,
+    ['TRUNC'],
+    (truncate, asked) =>
+      (...given) =>
+        numbersByCell(asked, given, (number, ...digits) => {
+          const rest = digits.map((one) => NumberValueObject.create(one))
+          const size = firstOf(truncate(NumberValueObject.create(Math.abs(number)), ...rest))
+          return number < 0 && !size.isError() ? NumberValueObject.create(0 - Number(size.getValue())) : size
+        }),
   )
 }

@@ -9,16 +9,21 @@ import { cellByCell, firstOf, numberOf } from './cellByCell'
 import { replaceFunctions } from './replaced'
 
 export function countWeeks(injector: Injector): void {
-  replaceFunctions(injector, ['ISOWEEKNUM'], (weekOf, asked) => (days) =>
-    cellByCell(asked, [days], (day) => isoWeek(weekOf(day), day)),
+  replaceFunctions(
+    injector,
+    ['ISOWEEKNUM'],
+    (weekOf, asked) => (days) => cellByCell(asked, [days], (day) => isoWeek(weekOf(day), day)),
   )
   replaceFunctions(injector, ['WEEKNUM'], (weekOf) => (...given) => {
     const [day, kind] = given.map(firstOf)
     const week = weekOf(...given)
     return day && kind && Math.floor(Number(kind.getValue())) === 21 ? isoWeek(week, day) : week
   })
-  replaceFunctions(injector, ['EDATE'], (later, asked) => (days, months) =>
-    cellByCell(asked, [days, months], (day, by) => sameDay(firstOf(later(day, by)), day, by)),
+  replaceFunctions(
+    injector,
+    ['EDATE'],
+    (later, asked) => (days, months) =>
+      cellByCell(asked, [days, months], (day, by) => sameDay(firstOf(later(day, by)), day, by)),
   )
 }
 

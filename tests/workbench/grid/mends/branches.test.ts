@@ -36,8 +36,13 @@ const right = [
 ] as const
 
 it('An error, or a blank, of a branch that is not taken changes nothing.', async () => {
-  const results = await resultsOf(right.map(([formula]) => formula), cells)
-  expect(Object.fromEntries(right.map(([formula], place) => [formula, results[place]]))).toEqual(Object.fromEntries(right))
+  const results = await resultsOf(
+    right.map(([formula]) => formula),
+    cells,
+  )
+  expect(Object.fromEntries(right.map(([formula], place) => [formula, results[place]]))).toEqual(
+    Object.fromEntries(right),
+  )
 })
 
 it('Without the mend the library shows the error of a branch that is not taken.', async () => {

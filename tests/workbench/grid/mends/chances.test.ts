@@ -26,7 +26,10 @@ const right = [
 ] as const
 
 /** The grid's own reading of a cell would cut the digits off. */
-async function rawResults(formulas: readonly string[], mends?: ReturnType<typeof without>): Promise<readonly unknown[]> {
+async function rawResults(
+  formulas: readonly string[],
+  mends?: ReturnType<typeof without>,
+): Promise<readonly unknown[]> {
   const cells = Object.fromEntries(formulas.map((formula, index) => [`A${index + 1}`, formula]))
   return withCells(
     cells,
@@ -46,7 +49,12 @@ it('Chances of small and large numbers are right to twelve digits.', async () =>
 })
 
 it('What is no chance is an error.', async () => {
-  const wrong = ['=BINOM.DIST(4,3,0.5,TRUE)', '=BINOM.DIST(1,3,1.5,TRUE)', '=BINOM.INV(3,0.5,1)', '=POISSON.DIST(-1,1,TRUE)']
+  const wrong = [
+    '=BINOM.DIST(4,3,0.5,TRUE)',
+    '=BINOM.DIST(1,3,1.5,TRUE)',
+    '=BINOM.INV(3,0.5,1)',
+    '=POISSON.DIST(-1,1,TRUE)',
+  ]
   expect(await rawResults([...wrong, '=BINOM.DIST("x",3,0.5,TRUE)'])).toEqual([...wrong.map(() => '#NUM!'), '#VALUE!'])
 })
 

@@ -16,7 +16,12 @@ const right = [
 ] as const
 
 it('The least and the most of nothing are 0.', async () => {
-  expect(await resultsOf(right.map(([formula]) => formula), cells)).toEqual(right.map(([, result]) => result))
+  expect(
+    await resultsOf(
+      right.map(([formula]) => formula),
+      cells,
+    ),
+  ).toEqual(right.map(([, result]) => result))
 })
 
 it('Several criteria at once have an answer each.', () =>

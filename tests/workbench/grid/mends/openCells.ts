@@ -31,7 +31,9 @@ export async function withCells<Seen>(
       value,
       values: (...addresses) => addresses.map(value),
       type: (address, content) =>
-        grid.calculated(() => at(address).setValue(isFormula(content) ? { f: content, v: null } : { f: null, v: content })),
+        grid.calculated(() =>
+          at(address).setValue(isFormula(content) ? { f: content, v: null } : { f: null, v: content }),
+        ),
     })
   } finally {
     grid.close()

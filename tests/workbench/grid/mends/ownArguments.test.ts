@@ -36,7 +36,15 @@ it('A sum range that is too short or too long is as large as the criteria range,
 
 /** Functions that give cells back in another order, or others in their place. */
 const rearranging = ['SORT(#)', 'SORT(#,1,-1)', 'SORTBY(#,B1:B4)', 'UNIQUE(#)', 'TOCOL(#)', 'TAKE(#,-2)', 'DROP(#,1)']
-  .concat(['IFERROR(#,0)', 'IFNA(#,0)', 'TRANSPOSE(#)', 'FILTER(#,#>1)', 'IF(#>1,#,0)', 'CHOOSEROWS(#,2,1)', 'SUMIF(#,1,B1)'])
+  .concat([
+    'IFERROR(#,0)',
+    'IFNA(#,0)',
+    'TRANSPOSE(#)',
+    'FILTER(#,#>1)',
+    'IF(#>1,#,0)',
+    'CHOOSEROWS(#,2,1)',
+    'SUMIF(#,1,B1)',
+  ])
   .concat(['SUMIF(B1:B4,1,A1)', 'AVERAGEIF(B1:B4,2,A2)', 'EXPAND(#,5,2,0)', 'LARGE(#,1)', 'RANK(A1,#)', 'MEDIAN(#)'])
 
 it('Whatever formulas make of cells, others read the cells as they were typed.', () => {
@@ -45,9 +53,19 @@ it('Whatever formulas make of cells, others read the cells as they were typed.',
   const formulas = fc.array(fc.constantFrom(...rearranging), { minLength: 1, maxLength: 4 })
   return fc.assert(
     fc.asyncProperty(four, four, formulas, async (first, second, used) => {
-      const typed = first.flatMap((_one, row) => [[`A${row + 1}`, first[row]!] as const, [`B${row + 1}`, second[row]!] as const])
-      const others = used.map((formula, index) => [`D${index * 6 + 1}`, `=${formula.replaceAll('#', 'A1:A4')}`] as const)
-      const read = { C1: '=SUMPRODUCT(A1:A4,B1:B4)', C50: '=SUMPRODUCT(A1:A4,B1:B4)', C51: '=SUM(A1)', C52: '=SUM(A2:A3)' }
+      const typed = first.flatMap((_one, row) => [
+        [`A${row + 1}`, first[row]!] as const,
+        [`B${row + 1}`, second[row]!] as const,
+      ])
+      const others = used.map(
+        (formula, index) => [`D${index * 6 + 1}`, `=${formula.replaceAll('#', 'A1:A4')}`] as const,
+      )
+      const read = {
+        C1: '=SUMPRODUCT(A1:A4,B1:B4)',
+        C50: '=SUMPRODUCT(A1:A4,B1:B4)',
+        C51: '=SUM(A1)',
+        C52: '=SUM(A2:A3)',
+      }
       const right = first.reduce((sum, one, row) => sum + one * second[row]!, 0)
       await withCells({ ...Object.fromEntries(typed), ...Object.fromEntries(others), ...read }, ({ values }) =>
         expect(values('C1', 'C50', 'C51', 'C52')).toEqual([right, right, first[0]!, first[1]! + first[2]!]),

@@ -40,7 +40,12 @@ const formulas = [
 ] as const
 
 it('Signs before cells, calls, texts and brackets, and spaces after names, are read as in Excel.', async () => {
-  const results = await resultsOf(formulas.map(([formula]) => formula), cells, undefined, names)
+  const results = await resultsOf(
+    formulas.map(([formula]) => formula),
+    cells,
+    undefined,
+    names,
+  )
   expect(Object.fromEntries(formulas.map(([formula], place) => [formula, results[place]]))).toEqual(
     Object.fromEntries(formulas),
   )
@@ -56,9 +61,18 @@ it('Any sum of signed numbers is what JavaScript makes of it.', () => {
       const texts = sums.map(([sign, first, terms]) => sign + first + terms.flat().join(''))
       // A space keeps JavaScript from reading two signs as one.
       const right = texts.map((text) =>
-        (new Function(`return ${text.replace(/LET\(x,3,x\)|SUM\(A1\)|A1|Rate/g, '3').replace(/([-+])/g, ' $1 ')}`) as () => number)(),
+        (
+          new Function(
+            `return ${text.replace(/LET\(x,3,x\)|SUM\(A1\)|A1|Rate/g, '3').replace(/([-+])/g, ' $1 ')}`,
+          ) as () => number
+        )(),
       )
-      const results = await resultsOf(texts.map((text) => `=${text}`), cells, undefined, names)
+      const results = await resultsOf(
+        texts.map((text) => `=${text}`),
+        cells,
+        undefined,
+        names,
+      )
       texts.forEach((text, place) => expect(results[place], text).toBeCloseTo(right[place]!, 9))
     }),
     { numRuns: 15 },

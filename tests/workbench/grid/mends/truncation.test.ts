@@ -26,7 +26,10 @@ it('Any decimal fraction loses just what stands behind its digits.', () => {
       const written = decimals.map(([isNegative, whole, part, digits]) => {
         const fraction = String(part).padStart(4, '0')
         const sign = isNegative ? '-' : ''
-        return [`=TRUNC(${sign}${whole}.${fraction}1,${digits})`, Number(`${sign}${whole}.${fraction.slice(0, digits)}`)] as const
+        return [
+          `=TRUNC(${sign}${whole}.${fraction}1,${digits})`,
+          Number(`${sign}${whole}.${fraction.slice(0, digits)}`),
+        ] as const
       })
       const results = await resultsOf(written.map(([formula]) => formula))
       written.forEach(([formula, wanted], place) => expect(results[place], formula).toBe(wanted === 0 ? 0 : wanted))
