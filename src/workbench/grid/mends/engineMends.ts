@@ -2,6 +2,7 @@ import { spellNumbers } from './numberTexts'
 import { findSameValues } from './sameValues'
 import { mindSizes } from './sizes'
 import { findFilledCells } from './blankCriteria'
+import { guardBlockedSpills } from './blockedSpills'
 import { countBlankResults } from './blankResults'
 import { takeBranches } from './branches'
 import { guardFormulaCaches } from './cacheGuard'
@@ -25,6 +26,7 @@ export const engineMends: readonly EngineMend[] = [
   catchFaults,
   guardFormulaCaches,
   compareCells,
+  guardBlockedSpills,
   countBlankResults,
   giveOwnArguments,
   keepEmptyTexts,
