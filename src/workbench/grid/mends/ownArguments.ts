@@ -10,10 +10,13 @@ import {
   ArrayValueObject,
   type BaseAstNode,
   type BaseReferenceObject,
+  type BaseValueObject,
   IFormulaDependencyGenerator,
   Interpreter,
 } from '@univerjs/engine-formula'
-import { type Given, replaceFunctions } from './replaced'
+import { replaceFunctions } from './replaced'
+
+type Given = BaseValueObject | BaseReferenceObject
 
 const withSumRange = ['SUMIF', 'AVERAGEIF']
 
@@ -26,13 +29,14 @@ export function giveOwnArguments(injector: Injector): void {
         sort(ownRows(block), ...order),
   )
   replaceFunctions(injector, withSumRange, (calculate) => (range, criterion, ...sumRanges) => {
-    const long = sumRanges.map((one) => (isReference(one) && isReference(range) ? asLong(one, range) : one))
-    return calculate(range, criterion, ...long)
+    // They ask for references, and get values where none was given.
+    const long = sumRanges.map((one: Given) => (isReference(one) && isReference(range) ? asLong(one, range) : one))
+    return calculate(range, criterion, ...(long as BaseValueObject[]))
   })
   followSumRanges(injector)
 }
 
-function ownRows(block: Given): Given {
+function ownRows(block: BaseValueObject): BaseValueObject {
   if (!block.isArray()) return block
   const array = block as ArrayValueObject
   return ArrayValueObject.create({

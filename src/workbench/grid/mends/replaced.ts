@@ -2,16 +2,12 @@
 import type { Disposable, Injector } from '@univerjs/core'
 import {
   type BaseFunction,
-  type BaseReferenceObject,
   type BaseValueObject,
   ICalculateFormulaService,
   IFunctionService,
 } from '@univerjs/engine-formula'
 
-/** Functions that ask for references get them; all others get values, one by one or as an array. */
-export type Given = BaseValueObject | BaseReferenceObject
-
-export type Calculate = (...given: readonly Given[]) => BaseValueObject
+export type Calculate = (...given: readonly BaseValueObject[]) => BaseValueObject
 
 /** Puts another calculation in the place of that of each of these functions; a name that is no function is an error. */
 export function replaceFunctions(

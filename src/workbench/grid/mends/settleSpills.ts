@@ -11,6 +11,7 @@ import {
   SetFormulaCalculationStartMutation,
 } from '@univerjs/engine-formula'
 import { endsCalculation } from '../endsCalculation'
+import { blockedSpills } from './blockedSpills'
 
 /** In the options of a calculation that goes on with the one before it. */
 export const goesOn = 'sticksheetGoesOn'
@@ -35,8 +36,9 @@ export function settleSpills(injector: Injector): void {
 
   commands.onCommandExecuted(({ id, params }, options) => {
     if (id === SetArrayFormulaDataMutation.id) {
-      const now = spilledCells(params as ISetArrayFormulaDataMutationParams)
-      changed = [...changed, ...changedCells(known, now)]
+      const spills = params as ISetArrayFormulaDataMutationParams
+      const now = spilledCells(spills)
+      changed = [...changed, ...changedCells(known, now), ...freedFormulas(spills, goneCells(known, now))]
       known = now
     } else if (id === SetFormulaCalculationStartMutation.id && options?.[goesOn] !== true) {
       // What was edited meanwhile is calculated in the place of ours, which comes after it.
@@ -77,7 +79,28 @@ function spilledCells({ arrayFormulaCellData, arrayFormulaRange }: Spills): Read
 type SpilledCells = ReadonlyMap<string, SpilledCell>
 
 function changedCells(before: SpilledCells, now: SpilledCells): readonly IUnitRange[] {
-  const gone = [...before].filter(([place]) => !now.has(place))
   const other = [...now].filter(([place, { value }]) => before.get(place)?.value !== value)
-  return [...gone, ...other].map(([, { at }]) => at)
+  return [...goneCells(before, now), ...other.map(([, { at }]) => at)]
+}
+
+function goneCells(before: SpilledCells, now: SpilledCells): readonly IUnitRange[] {
+  return [...before].filter(([place]) => !now.has(place)).map(([, { at }]) => at)
+}
+
+/** The cells of formulas that could not spill because of others that are gone. */
+function freedFormulas(spills: Spills, gone: readonly IUnitRange[]): readonly IUnitRange[] {
+  if (gone.length === 0) return []
+  return blockedSpills(spills.arrayFormulaRange, spills.arrayFormulaCellData)
+    .filter((blocked) => gone.some((cell) => covers(blocked, cell)))
+    .map(({ unitId, sheetId, range: { startRow, startColumn } }) => {
+      const range = { startRow, endRow: startRow, startColumn, endColumn: startColumn }
+      return { unitId, sheetId, range }
+    })
+}
+
+function covers({ unitId, sheetId, range }: IUnitRange, cell: IUnitRange): boolean {
+  const { startRow, startColumn } = cell.range
+  if (unitId !== cell.unitId || sheetId !== cell.sheetId || startRow < range.startRow || startRow > range.endRow)
+    return false
+  return startColumn >= range.startColumn && startColumn <= range.endColumn
 }

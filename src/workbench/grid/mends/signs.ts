@@ -1,0 +1,97 @@
+/**
+ * Hands the grid's engine signs and spaces as it can read them. It read =5+--A1 as 5-A1, gave errors for 2*--A1, 6/--A1 and
+ * 4>--A1, so that SUMPRODUCT(A1:A9*--(B1:B9="x")) was lost, and for a minus before LET; and it took a space after a name
+ * for a part of the name, =Rate * 2. Each minus gets brackets around what it stands before, and the space goes. What
+ * stands in the cell stays as it was typed. Seen with univer 0.25.1.
+ */
+import { type Token, tokenize, tokenTypes } from '@borgar/fx'
+import type { Injector } from '@univerjs/core'
+import { Lexer } from '@univerjs/engine-formula'
+
+export function readSigns(injector: Injector): void {
+  const lexer = injector.get(Lexer)
+  const read = lexer.treeBuilder.bind(lexer)
+  lexer.treeBuilder = (formula) => read(withPlainSigns(formula))
+}
+
+/** Two signs, a minus before a text, a word or a bracket, or a space after a word; most formulas have none of them. */
+const concerned = /[-+]\s*[-+]|-\s*["A-Za-z_(]|[\w.]\s/
+
+export function withPlainSigns(formula: string): string {
+  if (!concerned.test(formula)) return formula
+  const tokens = tokenize(formula, { withLocation: false, negativeNumbers: false })
+  return spelled(tokens.filter(isNeeded))
+}
+
+/** A space between two operands is an operator of its own. */
+function isNeeded({ type }: Token, place: number, tokens: readonly Token[]): boolean {
+  const [before, after] = [tokens[place - 1], tokens[place + 1]]
+  if (type !== tokenTypes.WHITESPACE || before?.type !== tokenTypes.REF_NAMED) return true
+  return after !== undefined && (after.type !== tokenTypes.OPERATOR || isOneOf(after, '(', '{'))
+}
+
+function spelled(tokens: readonly Token[]): string {
+  let text = ''
+  for (let place = 0; place < tokens.length; place++) {
+    const signed = isBeforeOperand(tokens, place) ? signedFrom(tokens, place) : undefined
+    if (signed === undefined) {
+      text += tokens[place]!.value
+      continue
+    }
+    const operand = `-(${spelled(tokens.slice(signed.first, signed.end))})`
+    text += signed.minuses % 2 === 1 ? operand : `-(${operand})`
+    place = signed.end - 1
+  }
+  return text
+}
+
+/** Where a sign is one of its own and no difference or sum. */
+function isBeforeOperand(tokens: readonly Token[], place: number): boolean {
+  const before = tokens
+    .slice(0, place)
+    .filter(({ type }) => type !== tokenTypes.WHITESPACE)
+    .at(-1)
+  if (before === undefined || before.type === tokenTypes.FX_PREFIX) return true
+  return before.type === tokenTypes.OPERATOR && !isOneOf(before, ')', '}', '%', '#')
+}
+
+interface Signed {
+  readonly minuses: number
+  /** Of what the signs stand before. */
+  readonly first: number
+  readonly end: number
+}
+
+/** Undefined where no minus begins there. */
+function signedFrom(tokens: readonly Token[], place: number): Signed | undefined {
+  let first = place
+  const isSkipped = (token: Token) => token.type === tokenTypes.WHITESPACE || isOneOf(token, '-', '+')
+  while (first < tokens.length && isSkipped(tokens[first]!)) first++
+  const minuses = tokens.slice(place, first).filter((token) => isOneOf(token, '-')).length
+  const end = endOfOperand(tokens, first)
+  return minuses === 0 || end === undefined ? undefined : { minuses, first, end }
+}
+
+/** A minus binds before all operators but that of a range, and less than a percent sign. */
+function endOfOperand(tokens: readonly Token[], first: number): number | undefined {
+  const opening = tokens[first]
+  if (opening === undefined || (opening.type === tokenTypes.OPERATOR && !isOneOf(opening, '(', '{'))) return undefined
+  let end =
+    opening.type === tokenTypes.FUNCTION || isOneOf(opening, '(', '{') ? afterBrackets(tokens, first) : first + 1
+  while (tokens[end] && isOneOf(tokens[end]!, '%', '#')) end++
+  return tokens[end] && isOneOf(tokens[end]!, ':') ? endOfOperand(tokens, end + 1) : end
+}
+
+function afterBrackets(tokens: readonly Token[], first: number): number {
+  let depth = 0
+  for (let place = first; place < tokens.length; place++) {
+    if (isOneOf(tokens[place]!, '(', '{')) depth++
+    if (isOneOf(tokens[place]!, ')', '}')) depth--
+    if (depth === 0 && tokens[place]!.type === tokenTypes.OPERATOR) return place + 1
+  }
+  return tokens.length
+}
+
+function isOneOf({ type, value }: Token, ...operators: readonly string[]): boolean {
+  return type === tokenTypes.OPERATOR && operators.includes(value)
+}
