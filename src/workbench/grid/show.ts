@@ -7,7 +7,10 @@ import type { OpenGrid } from './open'
 /** That stay in sight above a cell to which one jumps. */
 const rowsAbove = 4
 
-export async function select({ injector, workbook }: OpenGrid, { sheet, address }: CellPlace): Promise<void> {
+export async function select(
+  { injector, workbook }: Pick<OpenGrid, 'injector' | 'workbook'>,
+  { sheet, address }: CellPlace,
+): Promise<void> {
   const worksheet = workbook().getSheetByName(sheet)
   if (worksheet === null) throw new PortProblem('noSelection')
   workbook().setActiveSheet(worksheet)

@@ -4,15 +4,12 @@
  * what stood in it, so that a name was typed into the middle of the old one. And it went to Orders!E9 on whatever sheet was
  * open, where the next key wrote. Seen with univer 0.25.1.
  */
-import {
-  ICommandService,
-  type Injector,
-  IUniverInstanceService,
-  UniverInstanceType,
-  type Workbook,
-} from '@univerjs/core'
+import type { Injector } from '@univerjs/core'
+import { FUniver } from '@univerjs/core/facade'
 import { deserializeRangeWithSheet } from '@univerjs/engine-formula'
-import { SetWorksheetActiveOperation } from '@univerjs/preset-sheets-core'
+import { ILayoutService } from '@univerjs/preset-sheets-core'
+import { blockOf } from '../../../formula/address'
+import { select } from '../show'
 
 const box = '[data-u-comp="defined-name"]'
 const nameInList = '[data-slot="popover-content"] li'
@@ -38,10 +35,10 @@ export function mendNameBox(injector: Injector, container: HTMLElement): void {
   }
   atBox('keydown', (event) => {
     hasJumped = event.key === 'Enter'
-    if (!hasJumped || !(event.target instanceof HTMLInputElement)) return
-    if (openSheetOf(injector, event.target.value)) return
+    if (!hasJumped || !(event.target instanceof HTMLInputElement) || !event.target.value.includes('!')) return
     event.stopPropagation()
-    event.target.select()
+    if (goToOtherSheet(injector, event.target.value)) injector.get(ILayoutService).focus()
+    else event.target.select()
   })
   atBox('pointerdown', () => {
     hasJumped = false
@@ -56,15 +53,15 @@ export function mendNameBox(injector: Injector, container: HTMLElement): void {
   })
 }
 
-/** False where the address names a sheet that is not there. */
-function openSheetOf(injector: Injector, address: string): boolean {
-  if (!address.includes('!')) return true
-  const { sheetName } = deserializeRangeWithSheet(address.trim())
-  const open = injector.get(IUniverInstanceService).getCurrentUnitOfType<Workbook>(UniverInstanceType.UNIVER_SHEET)
-  const named = open?.getSheets().find((sheet) => sheet.getName().toLowerCase() === sheetName.toLowerCase())
-  if (open === null || open === undefined || named === undefined) return false
-  const place = { unitId: open.getUnitId(), subUnitId: named.getSheetId() }
-  return injector.get(ICommandService).syncExecuteCommand(SetWorksheetActiveOperation.id, place)
+/** False where the address names no cell of a sheet that is there. */
+function goToOtherSheet(injector: Injector, text: string): boolean {
+  const open = FUniver.newAPI(injector).getActiveWorkbook()
+  const { sheetName } = deserializeRangeWithSheet(text.trim())
+  const named = open?.getSheets().find((sheet) => sheet.getSheetName().toLowerCase() === sheetName.toLowerCase())
+  const address = text.slice(text.lastIndexOf('!') + 1).trim()
+  if (!open || named === undefined || blockOf(address) === undefined) return false
+  void select({ injector, workbook: () => open }, { sheet: named.getSheetName(), address })
+  return true
 }
 
 function selectAll({ target }: Event): void {
