@@ -1,6 +1,6 @@
 /**
- * Work that no file holds yet, kept in this browser: one record for each tab. A tab holds a lock of its record's name as
- * long as it lives, which tells the others that the record is not left behind.
+ * Work that no file holds yet, kept in this browser: one record for each tab. A tab holds a lock of its record's name
+ * as long as it lives, which tells the others that the record is not left behind.
  */
 import { createStore, del, entries, get, set, type UseStore } from 'idb-keyval'
 import type { OpenFile } from './files'

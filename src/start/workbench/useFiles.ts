@@ -25,7 +25,7 @@ export interface Files {
   /** Whether the browser does not keep what no file holds. */
   readonly isNotKept: boolean
   readonly askForNew: () => void
-  /** Asks before it lets go of what was typed, then lets the user choose, by the given way where the browser has no better one. */
+  /** Asks before it lets go of what was typed, then lets the user choose: by the given way where there is no picker. */
   readonly askForFile: (choose: () => void) => void
   readonly open: (file: File) => Promise<void>
   readonly save: () => void

@@ -160,6 +160,27 @@ async function putAndUndo(tab: Tab): Promise<void> {
   await expect.poll(() => cellLine(tab)).toBe(before)
 }
 
+/** Loads the page again before anything is saved, and takes what the browser has kept. */
+async function keepOverReload(tab: Tab): Promise<void> {
+  const count = `(() => {
+    const opening = indexedDB.open('sticksheet')
+    opening.onsuccess = () => {
+      const counting = opening.result.transaction('unsaved work').objectStore('unsaved work').count()
+      counting.onsuccess = () => { window.kept = counting.result; opening.result.close() }
+    }
+    return window.kept
+  })()`
+  await expect.poll(() => tab.evaluate(count), { message: 'kept' }).toBe(1)
+  // Drivers answer the browser's own question each in another way.
+  await tab.evaluate(`addEventListener('beforeunload', (event) => event.stopImmediatePropagation(), true)`)
+  await tab.evaluate(`setTimeout(() => location.reload())`)
+  await expect
+    .poll(() => tab.evaluate(`document.querySelector('dialog h2')?.textContent`))
+    .toBe('season.xlsx was not saved')
+  await click(tab, '//dialog//button[normalize-space()="Open it"]')
+  await expect.poll(() => tab.evaluate('document.title')).toBe('season.xlsx, not saved – Sticksheet')
+}
+
 async function showInNarrowWindow(tab: Tab): Promise<void> {
   await tab.resize(320, 800)
   await expect.poll(() => tab.evaluate<number>('innerWidth')).toBeLessThanOrEqual(320)
@@ -175,7 +196,7 @@ async function showInNarrowWindow(tab: Tab): Promise<void> {
 }
 
 describe.each(engines.filter(({ version }) => version !== undefined))('$name $version', (engine) => {
-  it('takes an order, shows functions and sections, puts a formula and takes it back, saves the workbook, and fits 320 pixels.', async () => {
+  it('takes an order, shows functions and sections, puts a formula and takes it back, keeps what was typed over a reload, saves the workbook, and fits 320 pixels.', async () => {
     await engine.visit(served.address, async (tab) => {
       await tab.resize(1440, 900)
       await changeFirstOrder(tab, 12_345)
@@ -184,6 +205,7 @@ describe.each(engines.filter(({ version }) => version !== undefined))('$name $ve
       await chooseSection(tab, 'Functions')
       expect(await tooWide(tab)).toEqual([])
       await putAndUndo(tab)
+      await keepOverReload(tab)
       const saved = await tab.download(() => click(tab, '//button[normalize-space()="Save .xlsx"]'))
       const orders = (await readXlsx(saved)).book.sheets.find(({ name }) => name === 'Orders')!
       expect(orders.rows[8]![4]!.value).toBe(12_345)
