@@ -110,18 +110,12 @@ function overlaps(one: IRange, other: IRange): boolean {
 
 /** By this the engine knows to calculate the formula again, once its way is free. */
 function reserve(runtime: Runtime, range: IRange): void {
-  const { currentUnitId, currentSubUnitId, currentRow, currentColumn } = runtime
-  const error: Nullable<ICellData> = runtime
-    .getUnitData()
-    [currentUnitId]?.[currentSubUnitId]?.getValue(currentRow, currentColumn)
-  new ObjectMatrix(runtime.getUnitArrayFormula()[currentUnitId]?.[currentSubUnitId]).setValue(
-    currentRow,
-    currentColumn,
-    range,
-  )
-  runtime
-    .getRuntimeArrayFormulaCellData()
-    [currentUnitId]?.[currentSubUnitId]?.setValue(currentRow, currentColumn, error)
+  const { currentUnitId: unit, currentSubUnitId: sheet, currentRow: row, currentColumn: column } = runtime
+  const error = runtime.getUnitData()[unit]?.[sheet]?.getValue(row, column)
+  const ranges = runtime.getUnitArrayFormula()[unit]?.[sheet]
+  new ObjectMatrix<IRange>(ranges).setValue(row, column, range)
+  const cells = runtime.getRuntimeArrayFormulaCellData()[unit]?.[sheet]
+  cells?.setValue(row, column, error)
 }
 
 /** Wherever the engine empties the cells of a spill, a blocked formula has only its own. */
