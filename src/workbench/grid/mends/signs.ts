@@ -15,8 +15,8 @@ export function readSigns(injector: Injector): void {
   lexer.treeBuilder = (formula) => read(withPlainSigns(formula))
 }
 
-/** Two signs, a minus before a text, a word or a bracket, a space after a word, or quotes in a text. */
-const concerned = /[-+]\s*[-+]|-\s*["A-Za-z_(]|[\w.]\s|""/
+/** Two signs, a minus before a text, a word, a bracket or a space, a space after a word, or quotes in a text. */
+const concerned = /[-+]\s*[-+]|-["A-Za-z_(\s]|[\w.]\s|""/
 
 export function withPlainSigns(formula: string): string {
   if (!concerned.test(formula)) return formula
