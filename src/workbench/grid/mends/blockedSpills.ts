@@ -1,9 +1,9 @@
 /**
- * Leaves alone what stands in the way of a spill. Where a formula cannot spill, the grid's engine shows #SPILL!, and writes
- * what the cells in its way held before over their new results, or an empty text over what another formula spilled there:
- * a total of these was too low, and stayed so once the way was free. Where two formulas came to spill into one cell in the
- * same calculation, both did, and one erased the other without an error. Later it took all cells into which a blocked
- * formula would have spilled for its own, and emptied them. Seen with univer 0.25.1.
+ * Leaves alone what stands in the way of a spill. Where a formula cannot spill, the grid's engine shows #SPILL!, and
+ * writes what the cells in its way held before over their new results, or an empty text over what another formula
+ * spilled there: a total of these was too low, and stayed so once the way was free. Where two formulas came to spill
+ * into one cell in the same calculation, both did, and one erased the other without an error. Later it took all cells
+ * into which a blocked formula would have spilled for its own, and emptied them. Seen with univer 0.25.1.
  */
 import {
   type ICellData,

@@ -1,8 +1,8 @@
 /**
  * IFS, SWITCH and IFNA look only at what they take. The grid's engine gave the error of a branch that is not taken:
- * IFS(A1>0,1,TRUE,1/0) was #DIV/0!, and so was IFNA(1,1/0). A branch that is a blank cell was #N/A, as was a blank default
- * of SWITCH; and SWITCH took the text "1" for the number 1. IF took any text for true, and an empty one for false, where
- * Excel gives #VALUE!. Seen with univer 0.25.1.
+ * IFS(A1>0,1,TRUE,1/0) was #DIV/0!, and so was IFNA(1,1/0). A branch that is a blank cell was #N/A, as was a blank
+ * default of SWITCH; and SWITCH took the text "1" for the number 1. IF took any text for true, and an empty one for
+ * false, where Excel gives #VALUE!. Seen with univer 0.25.1.
  */
 import type { Injector } from '@univerjs/core'
 import {

@@ -1,9 +1,9 @@
 /**
- * Hands the grid's engine signs, spaces and quotes as it can read them. It read =5+--A1 as 5-A1, gave errors for 2*--A1,
- * 6/--A1 and 4>--A1, so that SUMPRODUCT(A1:A9*--(B1:B9="x")) was lost, and for a minus before LET. It took a minus before a
- * name, or a space after it, for a part of the name: =-Rate, =Rate * 2. Beside a name it read a text with quotes in it
- * wrongly: ="5"""&Rate. Each minus gets brackets around what it stands before, the space goes, and the quotes become
- * CHAR(34). What stands in the cell stays as it was typed. Seen with univer 0.25.1.
+ * Hands the grid's engine signs, spaces and quotes as it can read them. It read =5+--A1 as 5-A1, gave errors for
+ * 2*--A1, 6/--A1 and 4>--A1, so that SUMPRODUCT(A1:A9*--(B1:B9="x")) was lost, and for a minus before LET. It took a
+ * minus before a name, or a space after it, for a part of the name: =-Rate, =Rate * 2. Beside a name it read a text
+ * with quotes in it wrongly: ="5"""&Rate. Each minus gets brackets around what it stands before, the space goes, and
+ * the quotes become CHAR(34). What stands in the cell stays as it was typed. Seen with univer 0.25.1.
  */
 import { type Token, tokenize, tokenTypes } from '@borgar/fx'
 import type { Injector } from '@univerjs/core'
