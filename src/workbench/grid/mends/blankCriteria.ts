@@ -1,6 +1,6 @@
 /**
- * The criterion "<>" finds all cells that are not blank. The grid's engine left out the empty texts of formulas, and where
- * numbers were asked for, all numbers: COUNTIF(A1:A9,"<>") counted fewer than COUNTA. Seen with univer 0.25.1.
+ * The criterion "<>" finds all cells that are not blank. The grid's engine left out the empty texts of formulas, and
+ * where numbers were asked for, all numbers: COUNTIF(A1:A9,"<>") counted fewer than COUNTA. Seen with univer 0.25.1.
  */
 import type { Injector } from '@univerjs/core'
 import { ArrayValueObject, type BaseValueObject, BooleanValueObject } from '@univerjs/engine-formula'

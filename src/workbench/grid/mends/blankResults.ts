@@ -1,7 +1,7 @@
 /**
- * Gives 0 where the result of a formula is a blank cell, as in Excel. The grid's engine left such a result blank until it
- * was stored: =A1 of an empty A1, and IF, IFERROR, INDEX, VLOOKUP or XLOOKUP that came to one, were left out by COUNT,
- * AVERAGE and MIN when a workbook was opened, and counted as 0 after the next edit. Seen with univer 0.25.1.
+ * Gives 0 where the result of a formula is a blank cell, as in Excel. The grid's engine left such a result blank until
+ * it was stored: =A1 of an empty A1, and IF, IFERROR, INDEX, VLOOKUP or XLOOKUP that came to one, were left out by
+ * COUNT, AVERAGE and MIN when a workbook was opened, and counted as 0 after the next edit. Seen with univer 0.25.1.
  */
 import type { Injector } from '@univerjs/core'
 import {

@@ -1,9 +1,9 @@
 /**
- * Leaves alone what stands in the way of a spill. Where a formula cannot spill, the grid's engine shows #SPILL!, and writes
- * what the cells in its way held before over their new results, or an empty text over what another formula spilled there:
- * a total of these was too low, and stayed so once the way was free. Where two formulas came to spill into one cell in the
- * same calculation, both did, and one erased the other without an error. Later it took all cells into which a blocked
- * formula would have spilled for its own, and emptied them. Seen with univer 0.25.1.
+ * Leaves alone what stands in the way of a spill. Where a formula cannot spill, the grid's engine shows #SPILL!, and
+ * writes what the cells in its way held before over their new results, or an empty text over what another formula
+ * spilled there: a total of these was too low, and stayed so once the way was free. Where two formulas came to spill
+ * into one cell in the same calculation, both did, and one erased the other without an error. Later it took all cells
+ * into which a blocked formula would have spilled for its own, and emptied them. Seen with univer 0.25.1.
  */
 import {
   type ICellData,
@@ -110,18 +110,12 @@ function overlaps(one: IRange, other: IRange): boolean {
 
 /** By this the engine knows to calculate the formula again, once its way is free. */
 function reserve(runtime: Runtime, range: IRange): void {
-  const { currentUnitId, currentSubUnitId, currentRow, currentColumn } = runtime
-  const error: Nullable<ICellData> = runtime
-    .getUnitData()
-    [currentUnitId]?.[currentSubUnitId]?.getValue(currentRow, currentColumn)
-  new ObjectMatrix(runtime.getUnitArrayFormula()[currentUnitId]?.[currentSubUnitId]).setValue(
-    currentRow,
-    currentColumn,
-    range,
-  )
-  runtime
-    .getRuntimeArrayFormulaCellData()
-    [currentUnitId]?.[currentSubUnitId]?.setValue(currentRow, currentColumn, error)
+  const { currentUnitId: unit, currentSubUnitId: sheet, currentRow: row, currentColumn: column } = runtime
+  const error = runtime.getUnitData()[unit]?.[sheet]?.getValue(row, column)
+  const ranges = runtime.getUnitArrayFormula()[unit]?.[sheet]
+  new ObjectMatrix<IRange>(ranges).setValue(row, column, range)
+  const cells = runtime.getRuntimeArrayFormulaCellData()[unit]?.[sheet]
+  cells?.setValue(row, column, error)
 }
 
 /** Wherever the engine empties the cells of a spill, a blocked formula has only its own. */

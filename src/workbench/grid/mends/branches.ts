@@ -1,14 +1,28 @@
 /**
  * IFS, SWITCH and IFNA look only at what they take. The grid's engine gave the error of a branch that is not taken:
- * IFS(A1>0,1,TRUE,1/0) was #DIV/0!, and so was IFNA(1,1/0). A branch that is a blank cell was #N/A, as was a blank default
- * of SWITCH; and SWITCH took the text "1" for the number 1. Seen with univer 0.25.1.
+ * IFS(A1>0,1,TRUE,1/0) was #DIV/0!, and so was IFNA(1,1/0). A branch that is a blank cell was #N/A, as was a blank
+ * default of SWITCH; and SWITCH took the text "1" for the number 1. IF took any text for true, and an empty one for
+ * false, where Excel gives #VALUE!. Seen with univer 0.25.1.
  */
 import type { Injector } from '@univerjs/core'
-import { type BaseValueObject, ErrorType, ErrorValueObject } from '@univerjs/engine-formula'
+import {
+  type ArrayValueObject,
+  type BaseValueObject,
+  BooleanValueObject,
+  ErrorType,
+  ErrorValueObject,
+} from '@univerjs/engine-formula'
 import { cellByCell } from './cellByCell'
 import { replaceFunctions } from './replaced'
 
 export function takeBranches(injector: Injector): void {
+  replaceFunctions(
+    injector,
+    ['IF'],
+    (choose, asked) =>
+      (test, ...branches) =>
+        choose(hasText(test) ? cellByCell(asked, [test], truthValue) : test, ...branches),
+  )
   replaceFunctions(
     injector,
     ['IFS'],
@@ -39,6 +53,16 @@ function firstTrue(...cells: readonly BaseValueObject[]): BaseValueObject {
     if (truth) return cells[place + 1]!
   }
   return notFound()
+}
+
+function hasText(test: BaseValueObject): boolean {
+  if (!test.isArray()) return test.isString()
+  return (test as ArrayValueObject).getArrayValue().some((row) => row.some((cell) => cell?.isString()))
+}
+
+function truthValue(cell: BaseValueObject): BaseValueObject {
+  const truth = truthOf(cell)
+  return typeof truth === 'boolean' ? BooleanValueObject.create(truth) : truth
 }
 
 function truthOf(cell: BaseValueObject): boolean | BaseValueObject {

@@ -18,13 +18,14 @@ export function cellByCell(
   given: readonly BaseValueObject[],
   calculate: CellCalculation,
 ): BaseValueObject {
+  if (!given.some((one) => one.isArray())) return calculate(...given)
   const rows = Math.max(1, ...given.map(rowsOf))
   const columns = Math.max(1, ...given.map(columnsOf))
   const at = (row: number, column: number) => calculate(...given.map((one) => cellOf(one, row, column)))
-  return rows === 1 && columns === 1 ? at(0, 0) : blockOf(asked, matrix(rows, columns, at))
+  return blockOf(asked, matrix(rows, columns, at))
 }
 
-export function blockOf(asked: Asked, cells: BaseValueObject[][]): ArrayValueObject {
+function blockOf(asked: Asked, cells: BaseValueObject[][]): ArrayValueObject {
   return ArrayValueObject.create({
     calculateValueList: cells,
     rowCount: cells.length,

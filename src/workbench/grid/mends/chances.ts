@@ -1,8 +1,9 @@
 /**
  * Binomial and Poisson chances of large numbers. The grid's engine multiplies factorials, which end at 170! and for
- * binomials at 1,029 trials: BINOM.DIST(515,1030,0.5,TRUE) was blank, BINOM.INV(2000,0.85,0.1) was 2000 in place of 1679,
- * and POISSON.DIST(200,200,TRUE) blank. Here each chance is found from its neighbour, beginning at the most likely number,
- * and their sum is 1. Nothing of our own functions is used, whose check formulas ask these. Seen with univer 0.25.1.
+ * binomials at 1,029 trials: BINOM.DIST(515,1030,0.5,TRUE) was blank, BINOM.INV(2000,0.85,0.1) was 2000 in place of
+ * 1679, and POISSON.DIST(200,200,TRUE) blank. Here each chance is found from its neighbour, beginning at the most
+ * likely number, and their sum is 1. Nothing of our own functions is used, whose check formulas ask these. Seen with
+ * univer 0.25.1.
  */
 import type { Injector } from '@univerjs/core'
 import { type BaseValueObject, ErrorType, ErrorValueObject, NumberValueObject } from '@univerjs/engine-formula'

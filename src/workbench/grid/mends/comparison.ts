@@ -1,10 +1,18 @@
 /**
  * The comparisons = <> < > <= >= of the grid's engine, cell by cell. Its own look cells up in an index that holds no
  * errors: once a cell had been compared, a next formula took its error for a value that is not equal and not less, and
- * =IF(A1<B1,"no","yes") said "yes" of an error. Seen with univer 0.25.1.
+ * =IF(A1<B1,"no","yes") said "yes" of an error. Of two texts it took * and ? in the second for any signs, so that
+ * ="abc"="a*" was TRUE, and an empty text was not equal to a blank cell that stands behind it. Seen with univer 0.25.1.
  */
 import type { Injector } from '@univerjs/core'
-import { BaseFunction, type BaseValueObject, IFunctionService } from '@univerjs/engine-formula'
+import {
+  BaseFunction,
+  type BaseValueObject,
+  BooleanValueObject,
+  IFunctionService,
+  NumberValueObject,
+  StringValueObject,
+} from '@univerjs/engine-formula'
 import { cellByCell } from './cellByCell'
 
 type Comparison = Parameters<BaseValueObject['compare']>[1]
@@ -23,8 +31,31 @@ class CompareCells extends BaseFunction {
 
   private compared(left: BaseValueObject, right: BaseValueObject): BaseValueObject {
     if (left.isError()) return left
-    return right.isError() ? right : left.compare(right, this.comparison!)
+    if (right.isError()) return right
+    const one = left.isNull() ? blankBeside(right) : left
+    const other = right.isNull() ? blankBeside(left) : right
+    return one.isString() && other.isString()
+      ? BooleanValueObject.create(isTextSo[this.comparison!](textOf(one), textOf(other)))
+      : one.compare(other, this.comparison!)
   }
+}
+
+function blankBeside(other: BaseValueObject): BaseValueObject {
+  if (other.isString()) return StringValueObject.create('')
+  return other.isBoolean() ? BooleanValueObject.create(false) : NumberValueObject.create(0)
+}
+
+function textOf(cell: BaseValueObject): string {
+  return String(cell.getValue()).toLocaleLowerCase()
+}
+
+const isTextSo: Readonly<Record<Comparison, (left: string, right: string) => boolean>> = {
+  '=': (left, right) => left === right,
+  '<>': (left, right) => left !== right,
+  '<': (left, right) => left < right,
+  '<=': (left, right) => left <= right,
+  '>': (left, right) => left > right,
+  '>=': (left, right) => left >= right,
 }
 
 export function compareCells(injector: Injector): void {

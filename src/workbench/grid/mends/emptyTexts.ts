@@ -1,8 +1,8 @@
 /**
  * Takes the empty text of a formula for a text. Within a calculation the grid's engine takes the result "" for a blank
- * cell, and once it is stored for a text: where B1 was =IF(ISBLANK(A1),"",A1), =B1>1 was FALSE when a workbook was opened
- * and TRUE after the next edit, ISBLANK(B1) was TRUE and B1*5 was 0 in place of #VALUE!. An empty text that a formula
- * spilled was taken for a blank for ever. Seen with univer 0.25.1.
+ * cell, and once it is stored for a text: where B1 was =IF(ISBLANK(A1),"",A1), =B1>1 was FALSE when a workbook was
+ * opened and TRUE after the next edit, ISBLANK(B1) was TRUE and B1*5 was 0 in place of #VALUE!. An empty text that a
+ * formula spilled was taken for a blank for ever. Seen with univer 0.25.1.
  */
 import { CellValueType, type ICellData, type Injector, type Nullable } from '@univerjs/core'
 import { BaseReferenceObject } from '@univerjs/engine-formula'

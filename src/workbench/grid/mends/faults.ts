@@ -1,7 +1,7 @@
 /**
  * Gives #VALUE! where the grid's engine fails on a formula. It threw, and nothing was calculated any more: a cell with
- * =SWITCH(), =DROP("",0) or =LAMBDA(H1:H3,"x") kept all others of the workbook at their old results for good, and recalc
- * ended with a trace. Seen with univer 0.25.1.
+ * =SWITCH(), =DROP("",0) or =LAMBDA(H1:H3,"x") kept all others of the workbook at their old results for good, and
+ * recalc ended with a trace. Seen with univer 0.25.1.
  */
 import type { Injector } from '@univerjs/core'
 import {

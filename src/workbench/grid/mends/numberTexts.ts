@@ -1,8 +1,8 @@
 /**
- * Texts of numbers, as Excel makes them. The grid's engine put up to 17 digits of a number into a text that is joined, or
- * 12 into one that is cut or measured: 1/3&"" had 16 digits and LEN(1/3) was 14, where Excel has 15 digits and LEN 17; of a
- * date LEN counted what its format shows. And TEXT, FIXED and DOLLAR rounded what the processor holds of a number, so that
- * TEXT(1.005,"0.00") was 1.00, a cent too low. Seen with univer 0.25.1.
+ * Texts of numbers, as Excel makes them. The grid's engine put up to 17 digits of a number into a text that is joined,
+ * or 12 into one that is cut or measured: 1/3&"" had 16 digits and LEN(1/3) was 14, where Excel has 15 digits and LEN
+ * 17; of a date LEN counted what its format shows. And TEXT, FIXED and DOLLAR rounded what the processor holds of a
+ * number, so that TEXT(1.005,"0.00") was 1.00, a cent too low. Seen with univer 0.25.1.
  */
 import type { Injector } from '@univerjs/core'
 import { type BaseValueObject, NumberValueObject, StringValueObject } from '@univerjs/engine-formula'

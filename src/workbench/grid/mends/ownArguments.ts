@@ -1,9 +1,9 @@
 /**
  * Keeps functions from changing what other formulas read. The grid's engine reads a block of cells once and gives it to
- * all its readers: SORT reordered it for them, so that SUMPRODUCT(A1:A3,B1:B3) was another number once =SORT(A1:A3) stood
- * anywhere. A reference is shared too: =SUMIF(C1:C3,"x",A1), whose sum range is shorter than its criteria range, made
- * every A1 that was read after it three cells long, and did not follow when one of the others changed. As in Excel, the
- * sum range goes from its first cell as far as the criteria range. Seen with univer 0.25.1.
+ * all its readers: SORT reordered it for them, so that SUMPRODUCT(A1:A3,B1:B3) was another number once =SORT(A1:A3)
+ * stood anywhere. A reference is shared too: =SUMIF(C1:C3,"x",A1), whose sum range is shorter than its criteria range,
+ * made every A1 that was read after it three cells long, and did not follow when one of the others changed. As in
+ * Excel, the sum range goes from its first cell as far as the criteria range. Seen with univer 0.25.1.
  */
 import type { Injector, IRange, IUnitRange } from '@univerjs/core'
 import {
@@ -111,7 +111,7 @@ function sumRangesIn(node: BaseAstNode | null): readonly (readonly [BaseAstNode,
   return isWritten(range) && isWritten(sumRange) ? [...within, [range, sumRange]] : within
 }
 
-/** Whether it is a reference or a block from one to another, by the engine's numbers for them. What a function finds is not. */
+/** A reference, or a block from one to another, by the engine's numbers for them; not what a function finds. */
 function isWritten({ nodeType }: BaseAstNode): boolean {
   return nodeType === 1 || nodeType === 10
 }

@@ -1,7 +1,7 @@
 /**
- * What is the same to a lookup, and to UNIQUE. The grid's engine found a blank key where VLOOKUP or HLOOKUP looked for a
- * blank cell, a 0 or an empty text, and gave what stands beside it; Excel looks for 0 and finds no blank. UNIQUE took "a"
- * and "A" for two, and 1 and "1" for one. Seen with univer 0.25.1.
+ * What is the same to a lookup, and to UNIQUE. The grid's engine found a blank key where VLOOKUP or HLOOKUP looked for
+ * a blank cell, a 0 or an empty text, and gave what stands beside it; Excel looks for 0 and finds no blank. UNIQUE took
+ * "a" and "A" for two, and 1 and "1" for one. Seen with univer 0.25.1.
  */
 import type { Injector } from '@univerjs/core'
 import {

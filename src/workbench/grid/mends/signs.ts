@@ -1,8 +1,9 @@
 /**
- * Hands the grid's engine signs and spaces as it can read them. It read =5+--A1 as 5-A1, gave errors for 2*--A1, 6/--A1 and
- * 4>--A1, so that SUMPRODUCT(A1:A9*--(B1:B9="x")) was lost, and for a minus before LET; and it took a space after a name
- * for a part of the name, =Rate * 2. Each minus gets brackets around what it stands before, and the space goes. What
- * stands in the cell stays as it was typed. Seen with univer 0.25.1.
+ * Hands the grid's engine signs, spaces and quotes as it can read them. It read =5+--A1 as 5-A1, gave errors for
+ * 2*--A1, 6/--A1 and 4>--A1, so that SUMPRODUCT(A1:A9*--(B1:B9="x")) was lost, and for a minus before LET. It took a
+ * minus before a name, or a space after it, for a part of the name: =-Rate, =Rate * 2. Beside a name it read a text
+ * with quotes in it wrongly: ="5"""&Rate. Each minus gets brackets around what it stands before, the space goes, and
+ * the quotes become CHAR(34). What stands in the cell stays as it was typed. Seen with univer 0.25.1.
  */
 import { type Token, tokenize, tokenTypes } from '@borgar/fx'
 import type { Injector } from '@univerjs/core'
@@ -14,8 +15,8 @@ export function readSigns(injector: Injector): void {
   lexer.treeBuilder = (formula) => read(withPlainSigns(formula))
 }
 
-/** Two signs, a minus before a text, a word or a bracket, or a space after a word; most formulas have none of them. */
-const concerned = /[-+]\s*[-+]|-\s*["A-Za-z_(]|[\w.]\s/
+/** Two signs, a minus before a text, a word, a bracket or a space, a space after a word, or quotes in a text. */
+const concerned = /[-+]\s*[-+]|-["A-Za-z_(\s]|[\w.]\s|""/
 
 export function withPlainSigns(formula: string): string {
   if (!concerned.test(formula)) return formula
@@ -35,7 +36,7 @@ function spelled(tokens: readonly Token[]): string {
   for (let place = 0; place < tokens.length; place++) {
     const signed = isBeforeOperand(tokens, place) ? signedFrom(tokens, place) : undefined
     if (signed === undefined) {
-      text += tokens[place]!.value
+      text += withoutQuotes(tokens, place)
       continue
     }
     const operand = `-(${spelled(tokens.slice(signed.first, signed.end))})`
@@ -43,6 +44,18 @@ function spelled(tokens: readonly Token[]): string {
     place = signed.end - 1
   }
   return text
+}
+
+/** An array constant takes no calculations. */
+function withoutQuotes(tokens: readonly Token[], place: number): string {
+  const { type, value } = tokens[place]!
+  if (type !== tokenTypes.STRING || !value.slice(1, -1).includes('""') || isInArray(tokens, place)) return value
+  return `("${value.slice(1, -1).replaceAll('""', '"&CHAR(34)&"')}")`
+}
+
+function isInArray(tokens: readonly Token[], place: number): boolean {
+  const braces = tokens.slice(0, place).filter((token) => isOneOf(token, '{', '}'))
+  return braces.length % 2 === 1
 }
 
 /** Where a sign is one of its own and no difference or sum. */

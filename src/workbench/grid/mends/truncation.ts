@@ -1,6 +1,6 @@
 /**
- * TRUNC of what is below 0. The grid's engine gave 0 for TRUNC(-1) and -7 for TRUNC(-8): it adds a little before it cuts
- * off, which takes a negative whole number to the next one. Seen with univer 0.25.1.
+ * TRUNC of what is below 0. The grid's engine gave 0 for TRUNC(-1) and -7 for TRUNC(-8): it adds a little before it
+ * cuts off, which takes a negative whole number to the next one. Seen with univer 0.25.1.
  */
 import type { Injector } from '@univerjs/core'
 import { NumberValueObject } from '@univerjs/engine-formula'

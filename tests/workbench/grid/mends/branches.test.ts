@@ -33,6 +33,13 @@ const right = [
   ['=IFNA(NA(),C1)', 0],
   ['=IFERROR(A1,1/0)', 1],
   ['=IF(TRUE,1,1/0)', 1],
+  // Microsoft's documentation of IF asks for TRUE or FALSE; what other texts give is from memory.
+  ['=IF("",1,2)', '#VALUE!'],
+  ['=IF("some",1,2)', '#VALUE!'],
+  ['=IF("true",1,2)', 1],
+  ['=IF(C1,1,2)', 2],
+  ['=IF(1/0,1,2)', '#DIV/0!'],
+  ['=SUM(IF(A1:A3>1,1,0))', 2],
 ] as const
 
 it('An error, or a blank, of a branch that is not taken changes nothing.', async () => {
@@ -46,6 +53,6 @@ it('An error, or a blank, of a branch that is not taken changes nothing.', async
 })
 
 it('Without the mend the library shows the error of a branch that is not taken.', async () => {
-  const formulas = ['=IFS(A1>0,1,TRUE,1/0)', '=IFNA(A1,1/0)', '=SWITCH(5,1,2,C1)']
-  expect(await resultsOf(formulas, cells, without(takeBranches))).toEqual(['#DIV/0!', '#DIV/0!', '#N/A'])
+  const formulas = ['=IFS(A1>0,1,TRUE,1/0)', '=IFNA(A1,1/0)', '=SWITCH(5,1,2,C1)', '=IF("some",1,2)']
+  expect(await resultsOf(formulas, cells, without(takeBranches))).toEqual(['#DIV/0!', '#DIV/0!', '#N/A', 1])
 })

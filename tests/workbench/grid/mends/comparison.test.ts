@@ -2,6 +2,7 @@ import { expect, it } from 'vitest'
 import { compareCells } from '../../../../src/workbench/grid/mends/comparison'
 import type { Cell } from '../../../../src/workbook/book'
 import { openGrid, without } from '../univerInNode'
+import { resultsOf } from './openCells'
 
 /** What two formulas say of the same error, once the cell beside it has been compared. */
 async function answersOf(grid: ReturnType<typeof openGrid>): Promise<readonly unknown[]> {
@@ -28,4 +29,40 @@ it('A comparison with an error gives the error, however often the cell was compa
 
 it('Without the mend the library takes an error for a value once its cell was compared.', async () => {
   expect(await answersOf(openGrid(without(compareCells)))).toContain('yes')
+})
+
+/** A1 holds an empty text, B1 is blank. */
+const empty = { A1: '=""' }
+
+// Excel compares texts sign by sign, whatever their capitals; a blank is an empty text beside a text, and FALSE or 0.
+const right = [
+  ['="abc"="a*"', 0],
+  ['="abc"<>"a?c"', 1],
+  ['="a*"="A*"', 1],
+  ['="b">"a*"', 1],
+  ['=A1=B1', 1],
+  ['=B1=A1', 1],
+  ['=A1>B1', 0],
+  ['=B1="*"', 0],
+  ['=B1=C1', 1],
+  ['=FALSE=B1', 1],
+  ['=0=B1', 1],
+  ['=A1=0', 0],
+  ['="x">B1', 1],
+  ['="1"=1', 0],
+  ['="a"<"B"', 1],
+] as const
+
+it('Texts are compared sign by sign, and a blank is what the other side is.', async () => {
+  const results = await resultsOf(
+    right.map(([formula]) => formula),
+    empty,
+  )
+  expect(Object.fromEntries(right.map(([formula], place) => [formula, results[place]]))).toEqual(
+    Object.fromEntries(right),
+  )
+})
+
+it('Without the mend the library takes an asterisk for any text.', async () => {
+  expect(await resultsOf(['="abc"="a*"'], empty, without(compareCells))).toEqual([1])
 })

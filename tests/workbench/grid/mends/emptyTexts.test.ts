@@ -25,7 +25,7 @@ const cells = Object.fromEntries([
 ])
 const places = ofEmptyText.map((_formula, index) => `C${index + 1}`)
 
-// Microsoft's documentation of ISBLANK, COUNTA, COUNTBLANK and ISTEXT, from memory; a text compares higher than a number.
+// Microsoft's documentation of ISBLANK, COUNTA, COUNTBLANK and ISTEXT, from memory; a text is more than any number.
 it('The empty text of a formula is a text, when a workbook opens and after an edit.', () =>
   withCells(cells, async ({ values, type }) => {
     const right = ofEmptyText.map(([, result]) => result)

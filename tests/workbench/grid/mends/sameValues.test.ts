@@ -7,7 +7,7 @@ import { type Content, resultsOf, withCells } from './openCells'
 /** A2 and C1 are blank. */
 const cells = { A1: 'b', A3: 0, A4: '=""', A5: 'B', B1: 1, B2: 2, B3: 3, B4: 4, B5: 5 }
 
-// Microsoft's documentation of VLOOKUP: the value that is looked for. A blank cell is 0 there, and no blank cell is equal to it.
+// Microsoft's documentation of VLOOKUP, from memory. A blank cell is 0 there, and no blank cell is equal to it.
 const right = [
   ['=VLOOKUP(C1,A1:B5,2,FALSE)', 3],
   ['=VLOOKUP(0,A1:B5,2,FALSE)', 3],

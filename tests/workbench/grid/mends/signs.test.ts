@@ -5,7 +5,10 @@ import { without } from '../univerInNode'
 import { resultsOf } from './openCells'
 
 const cells = { A1: 3, A2: 4, B1: 'x', B2: 'y' }
-const names = [{ name: 'Rate', refersTo: 'S!$A$1' }]
+const names = [
+  { name: 'Rate', refersTo: 'S!$A$1' },
+  { name: 'Loss', refersTo: '-S!$A$1' },
+]
 
 /** By arithmetic: A1 and Rate are 3. A minus binds before a power, as in Excel. */
 const formulas = [
@@ -34,6 +37,16 @@ const formulas = [
   ['=SUM(Rate , 1)', 4],
   ['=IF(Rate >2,"more","less")', 'more'],
   ['=10-Rate - 1', 6],
+  ['=-Rate', -3],
+  ['=- 3', -3],
+  ['=A1 - 3', 0],
+  ['=2*-Rate', -6],
+  ['=Loss+1', -2],
+  ['="5"" pot"&Rate', '5" pot3'],
+  ['=IF(Rate>2,"say ""yes""","4"" pot")', 'say "yes"'],
+  ['="("""&Rate&""")"', '("3")'],
+  ['=SUBSTITUTE("a""b","""",Rate)', 'a3b'],
+  ['=LEN("""")+Rate', 4],
   ['=- Rate *2', -6],
   ['=LET(x ,2,x * 3)', 6],
   ['="a -- b"&Rate &" ""c"" "', 'a -- b3 "c" '],
@@ -86,6 +99,13 @@ describe('A formula without such signs is handed on as it is', () => {
 })
 
 it('Without the mend the library takes 5+--A1 for a difference, and gives errors for the others.', async () => {
-  const faulty = ['=5+--A1', '=2*--A1', '=Rate * 2', '=-LET(x,2,x)']
-  expect(await resultsOf(faulty, cells, without(readSigns), names)).toEqual([2, '#VALUE!', '#NAME?', '#VALUE!'])
+  const faulty = ['=5+--A1', '=2*--A1', '=Rate * 2', '=-Rate', '=-LET(x,2,x)', '="5"""&Rate']
+  expect(await resultsOf(faulty, cells, without(readSigns), names)).toEqual([
+    2,
+    '#VALUE!',
+    '#NAME?',
+    '#NAME?',
+    '#VALUE!',
+    '#VALUE!',
+  ])
 })

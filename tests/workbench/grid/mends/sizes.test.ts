@@ -5,7 +5,7 @@ import { resultsOf } from './openCells'
 
 const cells = { A1: 1, A2: 2, A3: 3, B1: 10, B2: 20, B3: 30 }
 
-// Microsoft's documentation of SUMPRODUCT: arguments of unequal sizes give #VALUE!. A sheet of Excel has 1,048,576 rows.
+// Microsoft's documentation of SUMPRODUCT: unequal sizes give #VALUE!. A sheet of Excel has 1,048,576 rows.
 const right = [
   ['=SUMPRODUCT(A1:A2,B1:B3)', '#VALUE!'],
   ['=SUMPRODUCT(A1:A3,B1:B1)', '#VALUE!'],

@@ -28,8 +28,3 @@ it.each([
 ])('Without the mend the library answers %s with %s.', async (formula, wrong) => {
   expect(await resultOf(formula)).toBe(wrong)
 })
-
-it('Without the mend the library takes a minus before a name for a part of the name.', async () => {
-  expect(await resultOf('=-Price')).toBe('#NAME?')
-  expect(await resultOf('=-(Price)')).toBe(-2)
-})

@@ -13,7 +13,7 @@ const dates = [
   ['=ISOWEEKNUM(DATE(2021,1,4))', 1],
   ['=WEEKNUM(DATE(2021,1,4),21)', 1],
   ['=ISOWEEKNUM(DATE(2022,3,15))', 11],
-  // Microsoft's documentation of EDATE gives the same day of the month, and the last one where there is none (from memory).
+  // Microsoft's documentation of EDATE, from memory: the same day of the month, or the last one.
   ['=EDATE(DATE(2021,1,31),1)', serial(2021, 2, 28)],
   ['=EDATE(DATE(2020,2,29),12)', serial(2021, 2, 28)],
   ['=EDATE(DATE(2021,1,31),-2)', serial(2020, 11, 30)],
