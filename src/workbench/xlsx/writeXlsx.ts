@@ -49,8 +49,9 @@ async function asWrittenByUs(bytes: Uint8Array): Promise<Uint8Array> {
   const written = await RemoteZipReader.fromReader(new BufferReader(bytes))
   const properties = written.getEntry('docProps/app.xml')!
   const text = new TextDecoder().decode(await written.extractEntry(properties))
-  const archive = await editZip(bytes)
-  archive.set(properties.path, text.replace(/<Application>.*?<\/Application>/, '<Application>Sticksheet</Application>'))
+  const archive = await editZip(bytes, { timestamps: 'dos' })
+  const ours = text.replace(/<Application>.*?<\/Application>/, '<Application>Sticksheet</Application>')
+  archive.set(properties.path, ours, { modTime: dayInArchive })
   return archive.bytes()
 }
 
