@@ -72,7 +72,8 @@ export const selectedCell = (page: Page): Locator => page.getByRole('status', { 
 
 /** By the grid's box of names; the keyboard is in the cell then. */
 export async function goTo(page: Page, { sheet, address }: CellPlace): Promise<void> {
-  await jump(page, `${sheet}!${address}`, new RegExp(`^${sheet}, ${address}:`))
+  const isThere = (await selectedCell(page).textContent())!.startsWith(`${sheet}, `)
+  await jump(page, isThere ? address : `${sheet}!${address}`, new RegExp(`^${sheet}, ${address}:`))
 }
 
 async function jump(page: Page, to: string, reached: RegExp): Promise<void> {
