@@ -70,10 +70,14 @@ function rowWhere(sheet: string, what: string, isIt: (cells: Cells) => boolean):
 /** What the page says of the selected cell. */
 export const selectedCell = (page: Page): Locator => page.getByRole('status', { name: 'Selected cell' })
 
-/** By the grid's box of names; the keyboard is in the cell then. */
+/** By the grid's box of names, from another sheet by a name of the wanted one; the keyboard is in the cell then. */
 export async function goTo(page: Page, { sheet, address }: CellPlace): Promise<void> {
-  const isThere = (await selectedCell(page).textContent())!.startsWith(`${sheet}, `)
-  await jump(page, isThere ? address : `${sheet}!${address}`, new RegExp(`^${sheet}, ${address}:`))
+  if (!(await selectedCell(page).textContent())!.startsWith(`${sheet}, `)) {
+    const door = names.find(({ refersTo }) => refersTo.startsWith(`${sheet}!`))
+    if (door === undefined) throw new Error(`No name leads to ${sheet}.`)
+    await jump(page, door.name, new RegExp(`^${sheet}, ${named(door.name).address}:`))
+  }
+  await jump(page, address, new RegExp(`^${sheet}, ${address}:`))
 }
 
 async function jump(page: Page, to: string, reached: RegExp): Promise<void> {
