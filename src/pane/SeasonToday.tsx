@@ -4,7 +4,7 @@ import type { WorkbookPort } from '../workbook/port'
 import { chartOfWeeks } from '../workbook/season/chartOfWeeks'
 import { progressOf, type Progress, type SheetProgress } from '../workbook/season/progress'
 import { weeksOf, type Weeks } from '../workbook/season/weeks'
-import { weekWorkOf, type WeekWork } from '../workbook/season/weekWork'
+import { weekWorkOf, type NoWork, type WeekWork } from '../workbook/season/weekWork'
 import { WeeksChart } from './charts/WeeksChart'
 import { usePaneStyles } from './usePaneStyles'
 import { usePortSentence } from './usePortSentence'
@@ -114,7 +114,7 @@ function usePutChart(port: WorkbookPort) {
 /** Read when the section is shown, after a season was added, and when it is asked for; after a change it may be old. */
 function useToday(port: WorkbookPort, isAdding: boolean) {
   const [progress, setProgress] = useState<Progress>()
-  const [work, setWork] = useState<WeekWork>()
+  const [work, setWork] = useState<WeekWork | NoWork>()
   const [weeks, setWeeks] = useState<readonly Weeks[]>([])
   const [asked, setAsked] = useState(0)
   const [isOld, setIsOld] = useState(false)

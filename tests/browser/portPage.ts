@@ -20,6 +20,7 @@ const options: GridOptions = {
   decimalMark: '.',
   giveFile: () => undefined,
   aboutFormulas: () => Promise.resolve('replace'),
+  onNoPlace: () => undefined,
 }
 const grid = await startGrid(document.getElementById('grid')!, catalogue, book, options)
 window.focusGrid = () => grid.focus()

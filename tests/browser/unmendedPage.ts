@@ -28,6 +28,7 @@ const grid = await startGrid(document.getElementById('grid')!, catalogue, book, 
   decimalMark: '.',
   giveFile: () => undefined,
   aboutFormulas: () => Promise.resolve('replace'),
+  onNoPlace: () => undefined,
   mends: [...engineMends, tellCommands],
 })
 window.commands = commands

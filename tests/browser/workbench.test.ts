@@ -169,7 +169,9 @@ describe('the workbench', () => {
     await atPlace(page, { sheet: 'Season', address: 'A1' })
     await box.fill('Ordres!B2')
     await press(page, 'Enter')
-    expect(await box.inputValue()).toBe('Ordres!B2')
+    const noPlace = page.getByRole('dialog', { name: 'There is no place Ordres!B2' })
+    await noPlace.getByText('Type the name of cells, a cell such as B4,').waitFor()
+    await noPlace.getByRole('button', { name: 'Close' }).click()
     await atPlace(page, { sheet: 'Season', address: 'A1' })
 
     await page.locator('.sheet [data-u-comp="defined-name"] a').click()

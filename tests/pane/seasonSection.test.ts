@@ -233,12 +233,14 @@ describe('beside the workbook of a season', () => {
       MondayHours: column(4.2),
       MondayDeliver: column(300),
       MondayNote: column('everything fits'),
+      MondayToStick: column('line'),
       MondayToStickLine: column(12, '14', ''),
       MondayToStickSpecies: column('Fuchsia', 'Hebe', ''),
       MondayToStickCuttings: column(4030, 60, ''),
       MondayToStickPieces: column(39, 8, ''),
       MondayToStickContainer: column('Tray 104', 'Vessel', ''),
       MondayToStickMedium: column('Peat and perlite', '', ''),
+      MondayStanding: column('line'),
       MondayStandingLine: column('none', ''),
       MondayStandingSpecies: column('', ''),
       MondayStandingPieces: column('', ''),
@@ -303,7 +305,7 @@ describe('beside the workbook of a season', () => {
       MondayLitres: [[{ kind: 'cellError', code: '#N/A' }]],
     }
     await click('Read the season again')
-    expect(element.textContent).toContain('The sheet Monday cannot say what is to be done: #N/A.')
+    expect(element.textContent).toContain('The sheet Monday cannot say what is to be done: To mix: #N/A.')
   })
 
   it('draws the weeks of what is taken, and says which does not fit', () => {

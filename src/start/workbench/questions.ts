@@ -28,6 +28,10 @@ export function notRead({ workbench: { openFile }, files }: Words, name: string,
   return { heading: openFile.notRead(name), lines: [why, openFile.unchanged] }
 }
 
+export function noPlace({ workbench: { noPlace: say } }: Words, typed: string): Question {
+  return { heading: say.heading(typed), lines: [say.instead] }
+}
+
 export function beforeSaving(words: Words, lost: readonly Lost[], act: Act): Question {
   const { saveFile } = words.workbench
   return {

@@ -5,7 +5,7 @@ import { startGrid, type Grid } from '../../workbench/grid/grid'
 import { demoSeason } from '../../workbook/season/demoSeason'
 import type { Words } from '../../wording/words'
 import type { Question } from './QuestionDialog'
-import { useAboutFormulas } from './useAboutFormulas'
+import { useGridQuestions } from './useGridQuestions'
 
 interface UseGridOptions {
   readonly dark: boolean
@@ -24,10 +24,10 @@ export function useGrid(
 ): Grid | undefined {
   const [grid, setGrid] = useState<Grid>()
   const { dark, decimalMark } = options
-  const aboutFormulas = useAboutFormulas(words, ask)
+  const questions = useGridQuestions(words, ask)
 
   useEffect(() => {
-    startGrid(place.current!, catalogue, demoSeason(), { ...options, aboutFormulas }).then(setGrid, onFailure)
+    startGrid(place.current!, catalogue, demoSeason(), { ...options, ...questions }).then(setGrid, onFailure)
   }, [])
 
   useEffect(() => {

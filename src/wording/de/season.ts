@@ -32,6 +32,7 @@ export const season: Words['season'] = {
   mayBeOld: 'Seitdem können sich Zellen geändert haben.',
   work: {
     heading: (week) => `Die Woche ${week}`,
+    noWork: 'Die Arbeit der Woche',
     lacks: (sentence) => `Das Blatt Monday kann nicht sagen, was zu tun ist: ${sentence}.`,
     sticking: 'Zu stecken',
     cuttings: 'Stecklinge',
@@ -42,6 +43,7 @@ export const season: Words['season'] = {
     until: (day) => `bis ${day}`,
     summary: (litres, hours, deliver) =>
       `Zu mischen: ${litres} L lose. Aufstellen und Stecken: ${hours} Stunden. Auszuliefern: ${deliver} Jungpflanzen.`,
+    mayGoOn: 'Eine Liste füllt alle Zeilen, die für sie gezeichnet sind, und kann weitergehen: siehe das Blatt Monday.',
     cautions: 'Warnhinweise zu dieser Arbeit',
     another: 'Nach einer anderen Woche fragen',
   },

@@ -43,6 +43,11 @@ export const workbench: Words['workbench'] = {
     throwAway: 'Verwerfen',
     later: 'Später entscheiden',
   },
+  noPlace: {
+    heading: (typed) => `Es gibt keine Stelle ${typed}`,
+    instead:
+      'Nichts wurde ausgewählt. Geben Sie den Namen von Zellen ein, eine Zelle wie B4 oder ein Blatt und eine Zelle wie Orders!B4.',
+  },
   formulas: {
     heading: 'Formeln ersetzen?',
     goes: (sheet, address) => `1 Zelle auf ${sheet} würde ihre Formel verlieren: ${address}.`,

@@ -29,6 +29,7 @@ export const season = {
   mayBeOld: 'Cells may have changed since this was read.',
   work: {
     heading: (week: string) => `The week ${week}`,
+    noWork: 'The work of the week',
     lacks: (sentence: string) => `The sheet Monday cannot say what is to be done: ${sentence}.`,
     sticking: 'To stick',
     cuttings: 'cuttings',
@@ -39,6 +40,7 @@ export const season = {
     until: (day: string) => `until ${day}`,
     summary: (litres: string, hours: string, deliver: string) =>
       `To mix: ${litres} L loose. Setting out and sticking: ${hours} hours. To deliver: ${deliver} liners.`,
+    mayGoOn: 'A list is as long as the rows drawn for it and may go on: see the sheet Monday.',
     cautions: 'Cautions for this work',
     another: 'Ask about another week',
   },

@@ -42,6 +42,12 @@ export const workbench = {
     throwAway: 'Throw it away',
     later: 'Decide later',
   },
+  /** Where the box of names leads nowhere. */
+  noPlace: {
+    heading: (typed: string) => `There is no place ${typed}`,
+    instead:
+      'Nothing was selected. Type the name of cells, a cell such as B4, or a sheet and a cell such as Orders!B4.',
+  },
   formulas: {
     heading: 'Replace formulas?',
     goes: (sheet: string, address: string) => `1 cell on ${sheet} would lose its formula: ${address}.`,

@@ -11,6 +11,7 @@ import { type GridStart, openGrid, type OpenGrid } from './open'
 import { readPastedEntries } from './pastedEntries'
 import { type GridCell, reading, shownCell } from './read'
 import { copyOf, type Saving, saving } from './save'
+import { jumpToSheets } from './sheetJumps'
 import { select, turnSheet } from './show'
 import { readTypedNumbers } from './typedNumbers'
 import { unlessTyping } from './unlessTyping'
@@ -44,6 +45,8 @@ export interface GridOptions extends GridStart {
   readonly giveFile: (bytes: Uint8Array) => void
   /** Asks the user whether formulas may go. */
   readonly aboutFormulas: AskAboutFormulas
+  /** What was typed to jump to is no place of the workbook. */
+  readonly onNoPlace: (typed: string) => void
 }
 
 /** What is refused while a cell is being typed in. */
@@ -54,12 +57,13 @@ export async function startGrid(
   container: HTMLElement,
   definitions: readonly Definition[],
   book: Book,
-  { giveFile, aboutFormulas, ...options }: GridOptions,
+  { giveFile, aboutFormulas, onNoPlace, ...options }: GridOptions,
 ): Promise<Grid> {
   const grid = openGrid(container, definitions, book, options)
   const { injector, api } = grid
   const setDecimalMark = readEntries(grid, options.decimalMark)
   askAboutFormulas(injector, aboutFormulas)
+  jumpToSheets(grid, container, onNoPlace)
   measureRecalculation(injector)
   await nextCalculation(injector)
   const page = saving(grid)

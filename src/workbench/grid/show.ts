@@ -1,17 +1,13 @@
 /** What the grid has before the user's eyes: which sheet and which cell. */
-import { ICommandService, type Injector } from '@univerjs/core'
-import { type FWorkbook, ScrollToCellCommand } from '@univerjs/preset-sheets-core'
+import { ICommandService } from '@univerjs/core'
+import { ScrollToCellCommand } from '@univerjs/preset-sheets-core'
 import { type CellPlace, PortProblem } from '../../workbook/port'
-
-interface OnScreen {
-  readonly injector: Injector
-  workbook(): FWorkbook
-}
+import type { OpenGrid } from './open'
 
 /** That stay in sight above a cell to which one jumps. */
 const rowsAbove = 4
 
-export async function select({ injector, workbook }: OnScreen, { sheet, address }: CellPlace): Promise<void> {
+export async function select({ injector, workbook }: OpenGrid, { sheet, address }: CellPlace): Promise<void> {
   const worksheet = workbook().getSheetByName(sheet)
   if (worksheet === null) throw new PortProblem('noSelection')
   workbook().setActiveSheet(worksheet)
@@ -23,7 +19,7 @@ export async function select({ injector, workbook }: OnScreen, { sheet, address 
   void injector.get(ICommandService).executeCommand(ScrollToCellCommand.id, { range: range.getRange() })
 }
 
-export function turnSheet({ workbook }: OnScreen, by: 1 | -1): void {
+export function turnSheet({ workbook }: OpenGrid, by: 1 | -1): void {
   const sheets = workbook().getSheets()
   const shown = sheets.findIndex((sheet) => sheet.getSheetId() === workbook().getActiveSheet().getSheetId())
   const next = sheets.at((shown + by) % sheets.length)

@@ -95,7 +95,10 @@ const readByPane = new Set([
   ...Object.keys(calendar.columns).map((key) => rowsOf(calendar, key as keyof typeof calendar.columns)),
   figureOf(overview, 'complete'),
   ...Object.keys(monday.results).map((key) => figureOf(monday, key as keyof typeof monday.results)),
-  ...[toStick, standing].flatMap(({ name, headings }) => Object.keys(headings).map((key) => spilledColumn(name, key))),
+  ...[toStick, standing].flatMap(({ name, headings }) => [
+    name,
+    ...Object.keys(headings).map((key) => spilledColumn(name, key)),
+  ]),
 ])
 
 type TableName =

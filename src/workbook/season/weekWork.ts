@@ -27,8 +27,6 @@ export interface Standing extends Placed {
 }
 
 export interface WeekWork {
-  /** What Monday lacks before it can answer, or its error; empty where it answers. */
-  readonly lacks: string
   /** ISO 8601: "2026-W16". */
   readonly week: string
   readonly litres: number
@@ -39,66 +37,108 @@ export interface WeekWork {
   readonly note: string
   readonly sticking: readonly Sticking[]
   readonly standing: readonly Standing[]
+  /** Whether a list fills all rows that are drawn for it, and may go on. */
+  readonly mayGoOn: boolean
+}
+
+/** What Monday lacks before it can answer, or which of its cells shows something else than a figure. */
+export interface NoWork {
+  readonly lacks: string
 }
 
 type Read = (name: string) => ReturnType<WorkbookPort['valuesOf']>
 
-/** Undefined where the workbook has no such sheet. */
-export async function weekWorkOf(port: Pick<WorkbookPort, 'valuesOf'>): Promise<WeekWork | undefined> {
+/** Undefined where the workbook has no such sheet, or one from before its cells had names. */
+export async function weekWorkOf(port: Pick<WorkbookPort, 'valuesOf'>): Promise<WeekWork | NoWork | undefined> {
   const read: Read = (name) => port.valuesOf(name, monday.sheet)
-  const state = (await read(stateOf(monday)))?.[0]?.[0]
-  if (state === undefined) return undefined
   const figure = async (key: keyof typeof monday.results) => (await read(figureOf(monday, key)))?.[0]?.[0]
-  const [week, litres, hours, deliver, note, sticking, stands] = await Promise.all([
+  const [ready, week, litres, hours, deliver, note, sticking, stands] = await Promise.all([
+    read(stateOf(monday)),
     figure('week'),
     figure('litres'),
     figure('hours'),
     figure('deliver'),
     figure('note'),
-    rowsOf(toStick, read),
-    rowsOf(standing, read),
+    tableOf(toStick, read),
+    tableOf(standing, read),
   ])
-  return {
-    lacks: state === 'ready' ? textIn([week, litres, hours, deliver, note].find(isCellError)) : textIn(state),
-    week: textIn(week),
-    litres: numberIn(litres),
-    hours: numberIn(hours),
-    deliver: numberIn(deliver),
-    note: textIn(note),
-    sticking: sticking.map((row) => ({
-      ...placed(row),
-      cuttings: numberIn(row.cuttings),
-      medium: textIn(row.medium),
-    })),
-    standing: stands.map((row) => ({ ...placed(row), until: dayText(numberIn(row.until)) ?? '' })),
+  const state = ready?.[0]?.[0]
+  if ([state, week, litres, hours, deliver, note, sticking, stands].includes(undefined)) return undefined
+  if (state !== 'ready') return { lacks: shown(state) }
+
+  const faults: string[] = []
+  const text = (value: ReadCell | undefined, heading: string): string => {
+    if (isCellError(value)) faults.push(`${heading}: ${shown(value)}`)
+    return textIn(value)
   }
+  const number = (value: ReadCell | undefined, heading: string): number => {
+    if (typeof value === 'number') return value
+    faults.push(`${heading}: ${shown(value)}`)
+    return 0
+  }
+  const { results } = monday
+  const placed = (row: Row<keyof Placed>): Placed => ({
+    line: text(row.line, toStick.headings.line),
+    species: text(row.species, toStick.headings.species),
+    pieces: number(row.pieces, toStick.headings.pieces),
+    container: text(row.container, toStick.headings.container),
+  })
+  const work: WeekWork = {
+    week: text(week, results.week.heading),
+    litres: number(litres, results.litres.heading),
+    hours: number(hours, results.hours.heading),
+    deliver: number(deliver, results.deliver.heading),
+    note: text(note, results.note.heading),
+    sticking: sticking!.rows.map((row) => ({
+      ...placed(row),
+      cuttings: number(row.cuttings, toStick.headings.cuttings),
+      medium: text(row.medium, toStick.headings.medium),
+    })),
+    standing: stands!.rows.map((row) => ({
+      ...placed(row),
+      until: dayOf(number(row.until, standing.headings.until)),
+    })),
+    mayGoOn: sticking!.isFull || stands!.isFull,
+  }
+  // Of a table that shows an error only the corner shows it.
+  for (const { corner, heading } of [sticking!, stands!])
+    if (corner !== heading) faults.push(`${heading}: ${shown(corner)}`)
+  return faults[0] === undefined ? work : { lacks: faults[0] }
 }
 
-/** Of a table that may have fewer rows than are drawn, or the one that says that there is none. */
-async function rowsOf<K extends string>(
-  { name, headings }: { readonly name: string; readonly headings: Readonly<Record<K | 'pieces', string>> },
+type Row<K extends string> = Readonly<Record<K, ReadCell>>
+
+interface ReadTable<K extends string> {
+  /** What stands in the place of the first heading, and what should. */
+  readonly corner: ReadCell | undefined
+  readonly heading: string
+  /** Without the one that says that there is none. */
+  readonly rows: readonly Row<K>[]
+  readonly isFull: boolean
+}
+
+/** Of a table that may have fewer rows than are drawn. Undefined where its cells have no names. */
+async function tableOf<K extends string>(
+  { name, headings }: { readonly name: string; readonly headings: Readonly<Record<K, string>> },
   read: Read,
-): Promise<readonly Readonly<Record<K | 'pieces', ReadCell>>[]> {
-  const keys = Object.keys(headings) as (K | 'pieces')[]
-  const columns = await Promise.all(keys.map((key) => read(spilledColumn(name, key))))
-  const rows = (columns[0] ?? []).map(
-    (_cell, row) =>
-      Object.fromEntries(keys.map((key, column) => [key, columns[column]?.[row]?.[0] ?? ''])) as Record<
-        K | 'pieces',
-        ReadCell
-      >,
-  )
-  return rows.filter(({ pieces }) => typeof pieces === 'number')
-}
-
-function placed(row: Readonly<Record<keyof Placed, ReadCell>>): Placed {
+): Promise<ReadTable<K> | undefined> {
+  const keys = Object.keys(headings) as K[]
+  const [corner, ...columns] = await Promise.all([name, ...keys.map((key) => spilledColumn(name, key))].map(read))
+  if (corner === undefined || columns.includes(undefined)) return undefined
+  const drawn = columns[0]!.map((_cell, row) => keys.map((_key, column) => columns[column]![row]?.[0] ?? ''))
+  const filled = drawn.filter((cells) => cells.some((cell) => cell !== ''))
+  const isNone = (cells: readonly ReadCell[]) => cells[0] === 'none' && cells.slice(1).every((cell) => cell === '')
   return {
-    line: textIn(row.line),
-    species: textIn(row.species),
-    pieces: numberIn(row.pieces),
-    container: textIn(row.container),
+    corner: corner[0]?.[0],
+    heading: headings[keys[0]!],
+    rows: filled
+      .filter((cells) => !isNone(cells))
+      .map((cells) => Object.fromEntries(keys.map((key, column) => [key, cells[column]])) as Row<K>),
+    isFull: filled.length === drawn.length,
   }
 }
 
 const textIn = (value: ReadCell | undefined): string => (isCellError(value) ? value.code : String(value ?? ''))
-const numberIn = (value: ReadCell | undefined): number => (typeof value === 'number' ? value : 0)
+const dayOf = (serial: number): string => dayText(serial) ?? String(serial)
+/** In a sentence. */
+const shown = (value: ReadCell | undefined): string => textIn(value) || 'empty'
