@@ -11,58 +11,48 @@ import { numbersByCell } from './cellByCell'
 import { replaceFunctions } from './replaced'
 
 export function countChances(injector: Injector): void {
-  replaceFunctions(
-    injector,
-    ['BINOM.DIST', 'BINOMDIST'],
-    (_engine, asked) =>
-      (...given) =>
-        numbersByCell(asked, given, (count, trials, chance, cumulative) => {
-          const [x, n] = [Math.trunc(count), Math.trunc(trials)]
-          if (x < 0 || x > n || chance < 0 || chance > 1) return outOfRange()
-          const { just, upTo } = binomial(n, chance)
-          return NumberValueObject.create(cumulative ? upTo(x) : just(x))
-        }),
-  )
-  replaceFunctions(
-    injector,
-    ['BINOM.DIST.RANGE'],
-    (_engine, asked) =>
-      (...given) =>
-        numbersByCell(asked, given, (trials, chance, from, to = from) => {
-          const [n, first, last] = [trials, from, to].map(Math.trunc) as [number, number, number]
-          if (n < 0 || chance < 0 || chance > 1 || first < 0 || first > n || last < first || last > n)
-            return outOfRange()
-          return NumberValueObject.create(binomial(n, chance).between(first, last))
-        }),
-  )
-  replaceFunctions(
-    injector,
-    ['BINOM.INV', 'CRITBINOM'],
-    (_engine, asked) =>
-      (...given) =>
-        numbersByCell(asked, given, (trials, chance, share) => {
-          const n = Math.trunc(trials)
-          if (n < 0 || chance <= 0 || chance >= 1 || share <= 0 || share >= 1) return outOfRange()
-          return NumberValueObject.create(binomial(n, chance).first(share))
-        }),
-  )
-  replaceFunctions(
-    injector,
-    ['POISSON.DIST', 'POISSON'],
-    (_engine, asked) =>
-      (...given) =>
-        numbersByCell(asked, given, (count, mean, cumulative) => {
-          const x = Math.trunc(count)
-          if (x < 0 || mean < 0) return outOfRange()
-          const { just, upTo } = distribution(Math.floor(mean), Infinity, (k) => mean / (k + 1))
-          return NumberValueObject.create(cumulative ? upTo(x) : just(x))
-        }),
-  )
+  const count = (names: readonly string[], chance: (...numbers: readonly number[]) => number | undefined): void => {
+    const found = (...numbers: readonly number[]): BaseValueObject => {
+      const value = chance(...numbers)
+      return value === undefined ? ErrorValueObject.create(ErrorType.NUM) : NumberValueObject.create(value)
+    }
+    replaceFunctions(
+      injector,
+      names,
+      (_engine, asked) =>
+        (...given) =>
+          numbersByCell(asked, given, found),
+    )
+  }
+
+  count(['BINOM.DIST', 'BINOMDIST'], (counted, trials, chance, cumulative) => {
+    const [x, n] = [Math.trunc(counted!), Math.trunc(trials!)]
+    if (x < 0 || x > n || !isChance(chance!) || n > largest) return undefined
+    const { just, upTo } = binomial(n, chance!)
+    return cumulative ? upTo(x) : just(x)
+  })
+  count(['BINOM.DIST.RANGE'], (trials, chance, from, to = from) => {
+    const [n, first, last] = [trials, from, to].map((number) => Math.trunc(number!)) as [number, number, number]
+    if (!isChance(chance!) || first < 0 || last < first || last > n || n > largest) return undefined
+    return binomial(n, chance!).between(first, last)
+  })
+  count(['BINOM.INV', 'CRITBINOM'], (trials, chance, share) => {
+    const n = Math.trunc(trials!)
+    if (n < 0 || n > largest || chance! <= 0 || chance! >= 1 || share! <= 0 || share! >= 1) return undefined
+    return binomial(n, chance!).first(share!)
+  })
+  count(['POISSON.DIST', 'POISSON'], (counted, mean, cumulative) => {
+    const x = Math.trunc(counted!)
+    if (x < 0 || mean! < 0 || mean! > largest) return undefined
+    const { just, upTo } = distribution(Math.floor(mean!), Infinity, (k) => mean! / (k + 1))
+    return cumulative ? upTo(x) : just(x)
+  })
 }
 
-function outOfRange(): BaseValueObject {
-  return ErrorValueObject.create(ErrorType.NUM)
-}
+/** So many trials take about a tenth of a second; of more, and of a larger mean, nobody would wait for the end. */
+const largest = 1e9
+
+const isChance = (chance: number): boolean => chance >= 0 && chance <= 1
 
 interface Distribution {
   just(count: number): number
@@ -78,11 +68,14 @@ function binomial(trials: number, chance: number): Distribution {
   return distribution(mostLikely, trials, (count) => (odds * (trials - count)) / (count + 1))
 }
 
+/** As a part of the largest chance. Smaller numbers lose digits, and the smallest of all would never become 0. */
+const nothing = 1e-300
+
 /** Of counts from 0 to `last`; `next` is the chance of one more than a count, as a part of the chance of that count. */
 function distribution(mostLikely: number, last: number, next: (count: number) => number): Distribution {
   const [above, below] = [[1], [] as number[]]
-  for (let count = mostLikely; count < last && above.at(-1)! > 0; count++) above.push(above.at(-1)! * next(count))
-  for (let count = mostLikely - 1; count >= 0 && (below.at(-1) ?? 1) > 0; count--)
+  for (let count = mostLikely; count < last && above.at(-1)! > nothing; count++) above.push(above.at(-1)! * next(count))
+  for (let count = mostLikely - 1; count >= 0 && (below.at(-1) ?? 1) > nothing; count--)
     below.push((below.at(-1) ?? 1) / next(count))
   const least = mostLikely - below.length
   const weights = [...below.reverse(), ...above]

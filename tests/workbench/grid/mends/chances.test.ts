@@ -48,12 +48,25 @@ it('Chances of small and large numbers are right to twelve digits.', async () =>
   })
 })
 
-it('What is no chance is an error.', async () => {
+it('Chances of the largest numbers that are taken come at once: beside the middle they are those of the normal distribution.', async () => {
+  const [poisson, binomial] = await rawResults([
+    '=POISSON.DIST(1E9,1E9,FALSE)*SQRT(2*PI()*1E9)',
+    '=BINOM.DIST(5E8,1E9,0.5,FALSE)*SQRT(PI()*5E8)',
+  ])
+  expect(poisson).toBeCloseTo(1, 8)
+  expect(binomial).toBeCloseTo(1, 8)
+})
+
+it('What is no chance is an error, and so is what would take minutes.', async () => {
   const wrong = [
     '=BINOM.DIST(4,3,0.5,TRUE)',
     '=BINOM.DIST(1,3,1.5,TRUE)',
     '=BINOM.INV(3,0.5,1)',
     '=POISSON.DIST(-1,1,TRUE)',
+    '=BINOM.DIST(1,1E12,0.5,TRUE)',
+    '=BINOM.INV(1E12,0.5,0.5)',
+    '=BINOM.DIST.RANGE(1E12,0.5,1,2)',
+    '=POISSON.DIST(1,1E300,TRUE)',
   ]
   expect(await rawResults([...wrong, '=BINOM.DIST("x",3,0.5,TRUE)'])).toEqual([...wrong.map(() => '#NUM!'), '#VALUE!'])
 })
