@@ -1,6 +1,6 @@
 /**
- * Jumps to a cell of any sheet that is typed into the box of names: Orders!E9. The grid takes the cell of that address on
- * the sheet that is open, where the next key writes. Seen with univer 0.25.1.
+ * Jumps to a cell of any sheet that is typed into the box of names: Orders!E9. The grid takes the cell of that address
+ * on the sheet that is open, where the next key writes. Seen with univer 0.25.1.
  */
 import { deserializeRangeWithSheet } from '@univerjs/engine-formula'
 import { ILayoutService } from '@univerjs/preset-sheets-core'

@@ -1,11 +1,11 @@
 /**
- * Loses no edit that is made while formulas are being calculated. The grid then stops the calculation, to begin it again
- * with the newer edit too. But it forgets the edit where the calculation came to its end before it saw that it was to
- * stop. One that was stopped tells its end twice; and one that has only just begun is not known to be running, so that
- * the next begins across it and throws away what it has worked out. After 25 values typed into the demo, 130 to 350
- * milliseconds apart, up to 258 of 1455 formulas kept old results, without an error. So each calculation begins after
- * the end of the one before, says at once that it runs, tells its end once, and where it was to stop, says that it has.
- * Seen with univer 0.25.1.
+ * Loses no edit that is made while formulas are being calculated. The grid then stops the calculation, to begin it
+ * again with the newer edit too. But it forgets the edit where the calculation came to its end before it saw that it
+ * was to stop. One that was stopped tells its end twice; and one that has only just begun is not known to be running,
+ * so that the next begins across it and throws away what it has worked out. After 25 values typed into the demo, 130 to
+ * 350 milliseconds apart, up to 258 of 1455 formulas kept old results, without an error. So each calculation begins
+ * after the end of the one before, says at once that it runs, tells its end once, and where it was to stop, says that
+ * it has. Seen with univer 0.25.1.
  */
 import { ICommandService, type Injector } from '@univerjs/core'
 import {

@@ -46,7 +46,7 @@ function blankBeside(other: BaseValueObject): BaseValueObject {
 }
 
 function textOf(cell: BaseValueObject): string {
-  return String(cell.getValue()).toLocaleLowerCase()
+  return String(cell.getValue()).toLowerCase()
 }
 
 const isTextSo: Readonly<Record<Comparison, (left: string, right: string) => boolean>> = {

@@ -3,8 +3,8 @@
  * at each calculation, three or four times an edit, and adds the blocks that it reads to its index every time without
  * taking the old ones out: an edit of the season took 0.3 s for this alone, and each next one took longer than the one
  * before. What a formula reads stays the same as long as its text and the places of names do; cacheGuard has both
- * parsed anew where they may not, and what was found out hangs on the parsed formula. Where the engine takes anything out
- * of the index, as it does for a whole sheet when a row is hidden, it relies on adding everything anew: so all is
+ * parsed anew where they may not, and what was found out hangs on the parsed formula. Where the engine takes anything
+ * out of the index, as it does for a whole sheet when a row is hidden, it relies on adding everything anew: so all is
  * forgotten then. Seen with univer 0.25.1.
  */
 import type { Injector, IUnitRange } from '@univerjs/core'

@@ -1,7 +1,7 @@
 /**
- * Begins to calculate with the next frame. The grid waits a tenth of a second after each edit for further ones, which was
- * more than the demo season needs for its calculation. What is edited while it calculates is taken up after it either
- * way; see calculationsInTurn. Seen with univer 0.25.1.
+ * Begins to calculate with the next frame. The grid waits a tenth of a second after each edit for further ones, which
+ * was more than the demo season needs for its calculation. What is edited while it calculates is taken up after it
+ * either way; see calculationsInTurn. Seen with univer 0.25.1.
  */
 import { ICommandService, type Injector } from '@univerjs/core'
 import {

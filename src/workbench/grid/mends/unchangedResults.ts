@@ -1,12 +1,12 @@
 /**
  * Goes on only from results that changed. The grid's engine calculates everything that leads back to an edited cell,
  * however long ago nothing changed on the way: a wage leads to the line that says whether Setup is complete, and this
- * to every row of the season, so that 1,240 of its 1,455 formulas were calculated where 230 are enough.
- * And where a formula spills, it calculates a second time: everything where it was to calculate everything, and else
- * nothing that settleSpills does not calculate afterwards.
- * Functions such as OFFSET find what they read by calculating ahead, which leaves no result of before to compare with;
- * a workbook that has one is calculated as the library does it. It relies on calculateInTurn: of a calculation that another
- * crosses, some results would be kept without those that follow from them. Seen with univer 0.25.1.
+ * to every row of the season, so that 1,240 of its 1,455 formulas were calculated where 230 are enough. And where a
+ * formula spills, it calculates a second time: everything where it was to calculate everything, and else nothing that
+ * settleSpills does not calculate afterwards. Functions such as OFFSET find what they read by calculating ahead, which
+ * leaves no result of before to compare with; a workbook that has one is calculated as the library does it. It relies
+ * on calculateInTurn: of a calculation that another crosses, some results would be kept without those that follow from
+ * them. Seen with univer 0.25.1.
  */
 import type { ICellData, Injector, IRange, IUnitRange, Nullable, ObjectMatrix } from '@univerjs/core'
 import {

@@ -5,6 +5,7 @@
  */
 import type { Injector } from '@univerjs/core'
 import { type BaseValueObject, ErrorType, ErrorValueObject, NumberValueObject } from '@univerjs/engine-formula'
+import { dateOf, serialOf } from '../../../core/quantity/day'
 import { cellByCell, firstOf, numberOf } from './cellByCell'
 import { replaceFunctions } from './replaced'
 
@@ -52,13 +53,6 @@ function sameDay(found: BaseValueObject, cell: BaseValueObject, months: BaseValu
   return NumberValueObject.create(moved, found.getPattern())
 }
 
-const millisecondsOfDay = 24 * 60 * 60 * 1000
-const dayZero = Date.UTC(1899, 11, 30)
-
-function dateOf(day: number): Date {
-  return new Date(dayZero + day * millisecondsOfDay)
-}
-
 function dayOf(year: number, month: number, dayOfMonth: number): number {
-  return (Date.UTC(year, month, dayOfMonth) - dayZero) / millisecondsOfDay
+  return serialOf(new Date(Date.UTC(year, month, dayOfMonth)))
 }

@@ -2,7 +2,7 @@ import { expect, it } from 'vitest'
 import { compareCells } from '../../../../src/workbench/grid/mends/comparison'
 import type { Cell } from '../../../../src/workbook/book'
 import { openGrid, without } from '../univerInNode'
-import { resultsOf } from './openCells'
+import { expectResults, resultsOf } from './openCells'
 
 /** What two formulas say of the same error, once the cell beside it has been compared. */
 async function answersOf(grid: ReturnType<typeof openGrid>): Promise<readonly unknown[]> {
@@ -53,15 +53,7 @@ const right = [
   ['="a"<"B"', 1],
 ] as const
 
-it('Texts are compared sign by sign, and a blank is what the other side is.', async () => {
-  const results = await resultsOf(
-    right.map(([formula]) => formula),
-    empty,
-  )
-  expect(Object.fromEntries(right.map(([formula], place) => [formula, results[place]]))).toEqual(
-    Object.fromEntries(right),
-  )
-})
+it('Texts are compared sign by sign, and a blank is what the other side is.', () => expectResults(right, empty))
 
 it('Without the mend the library takes an asterisk for any text.', async () => {
   expect(await resultsOf(['="abc"="a*"'], empty, without(compareCells))).toEqual([1])

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { spellNumbers } from '../../../../src/workbench/grid/mends/numberTexts'
 import { without } from '../univerInNode'
-import { resultsOf } from './openCells'
+import { expectResults, resultsOf } from './openCells'
 
 /** Excel has 15 digits of a number (its specifications and limits); a half is rounded up (TEXT, FIXED and DOLLAR). */
 const right = [
@@ -31,12 +31,7 @@ const right = [
   ['=TEXT("x","0.00")', 'x'],
 ] as const
 
-it('A number that becomes a text has 15 digits, and its halves are rounded up.', async () => {
-  const results = await resultsOf(right.map(([formula]) => formula))
-  expect(Object.fromEntries(right.map(([formula], place) => [formula, results[place]]))).toEqual(
-    Object.fromEntries(right),
-  )
-})
+it('A number that becomes a text has 15 digits, and its halves are rounded up.', () => expectResults(right))
 
 it('Any amount with three decimals is shown in cents as a person rounds it.', () => {
   const amount = fc.tuple(fc.nat(999999), fc.nat(999))

@@ -1,4 +1,5 @@
 /** A workbook of a few cells in the engine, for what a mend repairs. */
+import { expect } from 'vitest'
 import { engineMends } from '../../../../src/workbench/grid/mends/engineMends'
 import type { Book, Cell } from '../../../../src/workbook/book'
 import { positionOf } from '../../../../src/formula/address'
@@ -53,6 +54,20 @@ export function resultsOf(
     (open) => open.values(...places.map(([place]) => place)),
     mends,
     names,
+  )
+}
+
+/** That each formula gives its result beside these cells. */
+export async function expectResults(
+  right: readonly (readonly [formula: string, result: unknown])[],
+  cells: Readonly<Record<string, Content>> = {},
+): Promise<void> {
+  const results = await resultsOf(
+    right.map(([formula]) => formula),
+    cells,
+  )
+  expect(Object.fromEntries(right.map(([formula], place) => [formula, results[place]]))).toEqual(
+    Object.fromEntries(right),
   )
 }
 

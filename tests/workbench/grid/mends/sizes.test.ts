@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest'
 import { mindSizes } from '../../../../src/workbench/grid/mends/sizes'
 import { without } from '../univerInNode'
-import { resultsOf } from './openCells'
+import { expectResults, resultsOf } from './openCells'
 
 const cells = { A1: 1, A2: 2, A3: 3, B1: 10, B2: 20, B3: 30 }
 
@@ -27,15 +27,7 @@ const right = [
   ['=ROWS(7)', 1],
 ] as const
 
-it('Blocks are as large as they are.', async () => {
-  const results = await resultsOf(
-    right.map(([formula]) => formula),
-    cells,
-  )
-  expect(Object.fromEntries(right.map(([formula], place) => [formula, results[place]]))).toEqual(
-    Object.fromEntries(right),
-  )
-})
+it('Blocks are as large as they are.', () => expectResults(right, cells))
 
 it('Without the mend the library leaves out what is too long, and counts the rows of the grid.', async () => {
   const [product, rows] = await resultsOf(['=SUMPRODUCT(A1:A2,B1:B3)', '=ROWS(C:C)'], cells, without(mindSizes))
