@@ -192,8 +192,8 @@ it('Tabs side by side keep their own work: what only one of them has left behind
   await offered(third).getByRole('button', { name: 'Decide later' }).click()
   await dialog(third, 'spring.xlsx was not saved').getByRole('button', { name: 'Open it' }).click()
   await expect.poll(() => selectedCell(third).textContent()).toBe('Sheet1, A1: of an older page')
-  expect(await bar(third).textContent()).toBe('spring.xlsx, not saved')
-  expect(await third.title()).toBe('spring.xlsx, not saved – Sticksheet')
+  await expect.poll(() => bar(third).textContent()).toBe('spring.xlsx, not saved')
+  await expect.poll(() => third.title()).toBe('spring.xlsx, not saved – Sticksheet')
 
   // As this page keeps it, it is the newest.
   await expect.poll(() => keptIn(third, 'keptAt')).not.toContain(Date.UTC(2026, 1, 3))

@@ -167,12 +167,14 @@ describe('the workbench', () => {
     await box.fill('Season!A1')
     await press(page, 'Enter')
     await atPlace(page, { sheet: 'Season', address: 'A1' })
-    await box.fill('Ordres!B2')
-    await press(page, 'Enter')
-    const noPlace = page.getByRole('dialog', { name: 'There is no place Ordres!B2' })
-    await noPlace.getByText('Type the name of cells, a cell such as B4,').waitFor()
-    await noPlace.getByRole('button', { name: 'Close' }).click()
-    await atPlace(page, { sheet: 'Season', address: 'A1' })
+    for (const typed of ['Ordres!B2', 'Orders!E1:XFD9', 'Orders!XFD1048576', 'Orders!E9!B2', 'Orders!Liners']) {
+      await box.fill(typed)
+      await press(page, 'Enter')
+      const noPlace = page.getByRole('dialog', { name: `There is no place ${typed}` })
+      await noPlace.getByText('Type the name of cells, a cell such as B4,').waitFor()
+      await noPlace.getByRole('button', { name: 'Close' }).click()
+      await atPlace(page, { sheet: 'Season', address: 'A1' })
+    }
 
     await page.locator('.sheet [data-u-comp="defined-name"] a').click()
     await page.getByText(names[0]!.name, { exact: true }).click()
