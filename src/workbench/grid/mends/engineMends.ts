@@ -15,6 +15,7 @@ import { catchFaults } from './faults'
 import type { EngineMend } from './mend'
 import { giveZeroForNoMatch } from './noMatch'
 import { giveOwnArguments } from './ownArguments'
+import { indexSearchedRows } from './searchedRows'
 import { settleSpills } from './settleSpills'
 import { readSigns } from './signs'
 import { truncateBelowZero } from './truncation'
@@ -44,4 +45,5 @@ export const engineMends: readonly EngineMend[] = [
   settleSpills,
   keepDependencies,
   goOnFromChanges,
+  indexSearchedRows,
 ]
