@@ -2,6 +2,7 @@
  * Calculates a workbook with the functions of the catalogue, without Excel, and prints what its formulas give. For
  * checks that run by themselves, and for an accountant without the add-in.
  */
+import { largest } from '../core/quantity/largest'
 import { open, readFile, rename, rm, stat } from 'node:fs/promises'
 import { basename, dirname, extname, join, resolve } from 'node:path'
 import { parseArgs } from 'node:util'
@@ -204,9 +205,9 @@ function tableOf(results: readonly Result[]): string {
   const labels = results.map(({ label }) =>
     label.length > widestLabel ? `${label.slice(0, widestLabel - 1)}…` : label,
   )
-  const addressWidth = Math.max(...results.map(({ address }) => address.length))
-  const labelWidth = Math.max(...labels.map((label) => label.length))
-  const shownWidth = Math.max(...results.map(({ shown, rows }) => (rows === undefined ? shown.length : 0)))
+  const addressWidth = widest(results.map(({ address }) => address))
+  const labelWidth = widest(labels)
+  const shownWidth = widest(results.map(({ shown, rows }) => (rows === undefined ? shown : '')))
   return results
     .map(({ address, shown, rows }, index) => {
       const start = `  ${address.padEnd(addressWidth)}  ${(labels[index] ?? '').padEnd(labelWidth)}`
@@ -218,8 +219,13 @@ function tableOf(results: readonly Result[]): string {
     .join('')
 }
 
+function widest(texts: readonly string[]): number {
+  const lengths = texts.map((text) => text.length)
+  return largest(lengths, 0)
+}
+
 function spillOfRows(rows: readonly (readonly string[])[]): string[] {
-  const widths = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)))
+  const widths = (rows[0] ?? []).map((_, column) => widest(rows.map((row) => row[column] ?? '')))
   return rows.map((row) =>
     row
       .map((text, column) => text.padEnd(widths[column] ?? 0))

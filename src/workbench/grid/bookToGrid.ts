@@ -1,4 +1,5 @@
 /** A book as the grid's own data. `gridToBook` reads it back. */
+import { largest } from '../../core/quantity/largest'
 import {
   CellValueType,
   type ICellData,
@@ -131,7 +132,8 @@ function toGridSheet(
 ): Partial<IWorksheetData> & { readonly id: string } {
   const frozenColumns = isNarrow ? 0 : sheet.frozenColumns
   const kept: KeptWithSheet = { frozenColumns: sheet.frozenColumns }
-  const widest = Math.max(sheet.widths.length, ...sheet.rows.map((row) => row.length))
+  const widths = sheet.rows.map((row) => row.length)
+  const widest = largest(widths, sheet.widths.length)
   const cellData: Record<number, Record<number, ICellData>> = {}
   sheet.rows.forEach((row, rowIndex) => {
     const gridRow: Record<number, ICellData> = {}

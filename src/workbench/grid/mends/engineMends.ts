@@ -15,6 +15,7 @@ import { catchFaults } from './faults'
 import type { EngineMend } from './mend'
 import { giveZeroForNoMatch } from './noMatch'
 import { giveOwnArguments } from './ownArguments'
+import { readQuickly } from './quickReads'
 import { indexSearchedRows } from './searchedRows'
 import { settleSpills } from './settleSpills'
 import { readSigns } from './signs'
@@ -30,6 +31,8 @@ export const engineMends: readonly EngineMend[] = [
   guardBlockedSpills,
   countBlankResults,
   giveOwnArguments,
+  // Before keepEmptyTexts, which looks at what it reads.
+  readQuickly,
   keepEmptyTexts,
   readSigns,
   takeBranches,
