@@ -27,7 +27,8 @@ const help = `Calculates a workbook with the STICK functions and prints what its
   --help          prints this.
 
 Ends with 0 if every formula has a result, with 1 if a function refused its input or a cell shows an error
-(each such cell is listed), and with 2 if the file could not be read or written.
+(each such cell is listed), and with 2 if the file could not be read or written, or needs more memory than half
+of what the computer has: NODE_OPTIONS=--max-old-space-size=8000 allows 8000 MB.
 `
 
 /** Something that the user can put right, said in a sentence. */
@@ -45,6 +46,8 @@ export interface Terminal {
   readonly folder: string
   print(text: string): void
   complain(text: string): void
+  /** How far it is, for who waits and looks on. */
+  progress?(text: string): void
 }
 
 /** Does what the words of the command line ask for, and gives the number with which the program ends. */
@@ -67,7 +70,9 @@ async function calculateAndPrint(words: string[], terminal: Terminal): Promise<n
   }
   const bytes = await readInput(wish.file, terminal)
   const { book } = await readXlsx(bytes)
-  const calculated = await calculateBook(book)
+  const calculated = await calculateBook(book, (formula, formulas) =>
+    terminal.progress?.(`${wish.file}: formula ${formula} of ${formulas} is calculated`),
+  )
   const sheets = resultsOf(book, calculated)
   const errors = tracedErrors(calculated)
   terminal.print(wish.json ? asJson(wish.file, sheets, refusalsIn(calculated)) : asText(sheets))

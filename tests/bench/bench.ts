@@ -7,6 +7,8 @@ import { availableParallelism, loadavg } from 'node:os'
 import { join } from 'node:path'
 import { gzipSync } from 'node:zlib'
 import { calculateBook } from '../../src/workbench/engine/calculate'
+import { resultsOf } from '../../src/workbench/xlsx/results'
+import type { Cell } from '../../src/workbook/book'
 import { recalculationMeasure } from '../../src/workbench/grid/recalculationMeasure'
 import { demoSeason } from '../../src/workbook/season/demoSeason'
 import { doubtful } from '../../src/workbook/season/tables/doubts'
@@ -185,6 +187,45 @@ async function season(): Promise<void> {
   line('the demo season calculated without a screen, median of 5', milliseconds(median(times)))
 }
 
+/** Files of other programs can be long: how the time of recalc grows with their rows. */
+async function rows(): Promise<void> {
+  const kinds: readonly [what: string, counts: readonly number[], row: (row: number) => Cell[]][] = [
+    ['rows of six STICK functions', [2000, 20_000], functionsIn],
+    [
+      'rows of two plain formulas',
+      [2000, 20_000],
+      (row) => [{ value: row % 13 }, { value: 2 }, { formula: `=A${row}*B${row}` }, { formula: `=ROUND(C${row}/3,2)` }],
+    ],
+    ['running totals', [1000, 4000], (row) => [{ value: row % 13 }, { formula: `=SUM(A$1:A${row})` }]],
+  ]
+  for (const [what, counts, cells] of kinds) {
+    for (const count of counts) {
+      const sheet = { name: 'Sheet', widths: [], frozenRows: 0, frozenColumns: 0 }
+      const book = {
+        names: [],
+        sheets: [{ ...sheet, rows: Array.from({ length: count }, (_, row) => cells(row + 1)) }],
+      }
+      const start = performance.now()
+      resultsOf(book, await calculateBook(book))
+      const time = performance.now() - start
+      line(`${count} ${what}, calculated and labelled`, milliseconds(time), `${(time / count).toFixed(2)} ms a row`)
+    }
+  }
+}
+
+function functionsIn(row: number): Cell[] {
+  const inputs = [`Line ${row}`, 100 + (row % 977), 0.5 + (row % 50) / 100, 1 + (row % 40) / 10]
+  const formulas = [
+    `CUTTINGS(B${row},C${row})`,
+    `FILL(E${row},D${row},0.1,0.03)`,
+    `BAGS(F${row},60,1.9,12,4)`,
+    `FILL(B${row},D${row},0.1,0.05)`,
+    `BAGS(H${row},70,1.8,11,3)`,
+    `CUTTINGS(B${row},C${row},0.95)`,
+  ]
+  return [...inputs.map((value) => ({ value })), ...formulas.map((formula) => ({ formula: `=STICK.${formula}` }))]
+}
+
 /** Ten times each, with the page's thread four times slower than it is. */
 async function panes(): Promise<void> {
   const [inExcel, inWorkbench] = [
@@ -275,5 +316,6 @@ sizes()
 calls()
 buying()
 await season()
+await rows()
 await panes()
 await workbench()
