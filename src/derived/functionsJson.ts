@@ -10,6 +10,8 @@ import { takesText } from '../wording/en/parameters'
 const addinAddress = 'https://localhost:3000'
 
 export interface FunctionsJson {
+  /** Else Excel answers an error of an input cell with #VALUE! itself, and the function is not asked. */
+  readonly allowErrorForDataTypeAny: true
   readonly functions: readonly FunctionEntry[]
 }
 
@@ -33,7 +35,7 @@ interface ParameterEntry {
 }
 
 export function functionsJson(catalogue: readonly Definition[]): FunctionsJson {
-  return { functions: catalogue.map(entryOf) }
+  return { allowErrorForDataTypeAny: true, functions: catalogue.map(entryOf) }
 }
 
 function entryOf({ id, summary, parameters, result }: Definition): FunctionEntry {

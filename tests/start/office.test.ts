@@ -46,14 +46,17 @@ test.each([
   ['example.com', 421],
   ['localhost.example.com', 421],
   ['127.0.0.1.example.com:3000', 421],
-])('A request for the name %s is answered with %i: a page elsewhere can lead its own name here.', async (host, status) => {
-  const answer = await new Promise<number | undefined>((resolve, reject) => {
-    const asked = request(`${served.address}/functions.json`, { headers: { Host: host } }, (response) => {
-      response.resume()
-      resolve(response.statusCode)
+])(
+  'A request for the name %s is answered with %i: a page elsewhere can lead its own name here.',
+  async (host, status) => {
+    const answer = await new Promise<number | undefined>((resolve, reject) => {
+      const asked = request(`${served.address}/functions.json`, { headers: { Host: host } }, (response) => {
+        response.resume()
+        resolve(response.statusCode)
+      })
+      asked.once('error', reject)
+      asked.end()
     })
-    asked.once('error', reject)
-    asked.end()
-  })
-  expect(answer).toBe(status)
-})
+    expect(answer).toBe(status)
+  },
+)
