@@ -3,10 +3,27 @@ import { idsCalled } from '../formula/idsCalled'
 import { addressOf } from '../formula/address'
 import type { DefinedName } from '../workbook/book'
 import type { OpenBook, OpenCell, OpenSheet, ReadCell } from '../workbook/openBook'
+import { isWaiting } from '../workbook/waiting'
 import type { CallLog } from './callLog'
 import { knows } from './run'
 
-export async function readWorkbook(context: Excel.RequestContext, log: CallLog): Promise<OpenBook> {
+/** In milliseconds: so long a read waits for results, asking so often. What waits longer is read as it is. */
+const [longestWait, betweenReads] = [20_000, 100]
+
+/** Excel shows an error value in a cell whose function it is still asking, so the workbook is read once none is left. */
+export async function readWorkbook(
+  context: Excel.RequestContext,
+  log: CallLog,
+  patience = longestWait,
+): Promise<OpenBook> {
+  const book = await readOnce(context, log)
+  const waits = book.sheets.some(({ cells }) => [...cells.values()].some(({ value }) => isWaiting(value)))
+  if (!waits || patience <= 0) return book
+  await new Promise((resolve) => setTimeout(resolve, betweenReads))
+  return readWorkbook(context, log, patience - betweenReads)
+}
+
+async function readOnce(context: Excel.RequestContext, log: CallLog): Promise<OpenBook> {
   const { worksheets, names } = context.workbook
   worksheets.load(['items/name'])
   loadNames(names)

@@ -124,6 +124,8 @@ export class ExcelHost {
   readonly names = new Map<string, { readonly sheet: string; readonly address: string }>()
   /** What formulas fill, by the sheet and address of their cell: "Trial!A2" fills "A2:B2". */
   readonly spills = new Map<string, string>()
+  /** So many times the values are still asked for before cells that call a function of ours show results. */
+  busyFor = 0
   /** How often everything was calculated. */
   calculations = 0
 
@@ -481,13 +483,17 @@ export class ExcelHost {
         case 'formulas':
           return cellsOf(target, ({ formula }) => formula)
         case 'values':
-          return cellsOf(target, ({ value }) => value)
+          this.busyFor = Math.max(0, this.busyFor - 1)
+          return cellsOf(target, this.shown)
         case 'valueTypes':
-          return cellsOf(target, ({ value }) => typeOf(value))
+          return cellsOf(target, (cell) => typeOf(this.shown(cell)))
       }
     }
     throw new Error(`The host does not know ${property} of ${target.is}`)
   }
+
+  private readonly shown = ({ formula, value }: { readonly formula: CellValue; readonly value: CellValue }) =>
+    this.busyFor > 0 && String(formula).includes('STICK.') ? '#BUSY!' : value
 
   private write(target: HostObject, property: string, value: unknown): void {
     if (target.is === 'appearance') {

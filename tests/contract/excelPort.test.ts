@@ -1,6 +1,10 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { CallLog } from '../../src/excel/callLog'
 import { excelPort } from '../../src/excel/excelPort'
+import { readWorkbook } from '../../src/excel/readWorkbook'
+import { catalogue } from '../../src/functions/catalogue'
+import { checkBook } from '../../src/workbook/check/checkBook'
+import { english } from '../../src/wording/en/words'
 import { ExcelHost } from './ExcelHost'
 import { portContract, type Scene } from './portContract'
 
@@ -164,4 +168,24 @@ test('The whole workbook comes with its names, its error values and the calls th
   expect(sheets[0]?.cells.get('C13')?.calls).toEqual([{ id: 'BAGS', args: [3, 60] }])
   expect(sheets[0]?.cells.get('C12')?.calls).toBeUndefined()
   expect(sheets[0]?.cells.get('L4')?.value).toEqual({ kind: 'cellError', code: '#DIV/0!' })
+})
+
+describe('a workbook that is still calculating', () => {
+  test('is read once its functions have given their results.', async () => {
+    host.select('N4', 'Season 1')
+    host.type('N4', '=STICK.BAGS(300,60)', 5)
+    host.busyFor = 9
+    const { sheets } = await excelPort(log).read()
+    expect(sheets[0]?.cells.get('N4')?.value).toBe(5)
+    expect(host.busyFor).toBe(0)
+  })
+
+  test('is read as it is after a while, and Check then says of its cells that they wait, and of no error.', async () => {
+    host.busyFor = Infinity
+    const book = await Excel.run((context) => readWorkbook(context, log, 0))
+    host.busyFor = 0
+    expect(book.sheets[0]?.cells.get('N4')?.value).toEqual({ kind: 'cellError', code: '#BUSY!' })
+    const found = checkBook(book, catalogue, english.found).filter(({ address }) => address === 'N4')
+    expect(found).toEqual([{ sheet: 'Season 1', address: 'N4', kind: 'warning', sentence: english.found.waits() }])
+  })
 })
