@@ -69,13 +69,13 @@ async function readSheet(name: string, range: Excel.Range, log: CallLog): Promis
 }
 
 export function loadNames(names: Excel.NamedItemCollection): void {
-  names.load(['items/name', 'items/formula', 'items/type'])
+  names.load(['items/name', 'items/formula', 'items/type', 'items/visible'])
 }
 
-/** Of names that were loaded: those that stand for cells. */
+/** Of names that were loaded: those that stand for cells. Hidden ones Excel makes for itself, such as that of a filter. */
 export function namesOfCells({ items }: Excel.NamedItemCollection): readonly DefinedName[] {
   return items
-    .filter(({ type }) => type === 'Range')
+    .filter(({ type, visible }) => type === 'Range' && visible)
     .map(({ name, formula }) => ({ name, refersTo: String(formula).replace(/^=/, '') }))
 }
 

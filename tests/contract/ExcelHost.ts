@@ -90,7 +90,7 @@ const newestOfClient = 17
 /** The client's mark of a message that was sent with delayForCellEdit. */
 const delaysForCellEdit = 64
 
-/** In bytes: Excel on the web takes no message above it. */
+/** In bytes: Excel on the web takes no message above it, and gives no answer above it. */
 const longestMessage = 5 * 1024 * 1024
 
 export class ExcelHost {
@@ -119,15 +119,26 @@ export class ExcelHost {
   readonly rawContents: unknown[] = []
   /** Whether the structure of the workbook is protected: it then takes no new sheets. */
   structureProtected = false
-  /** The length of each message so far, in bytes. */
+  /** The length of each message so far, and of each answer, in bytes. */
   readonly messages: number[] = []
+  readonly answers: number[] = []
   readonly names = new Map<string, { readonly sheet: string; readonly address: string }>()
   /** What formulas fill, by the sheet and address of their cell: "Trial!A2" fills "A2:B2". */
   readonly spills = new Map<string, string>()
   /** So many times the values are still asked for before cells that call a function of ours show results. */
   busyFor = 0
-  /** How often everything was calculated. */
-  calculations = 0
+  /** What was asked to be calculated: "Full". */
+  readonly calculations: string[] = []
+  /** How many cells had been written when calculation was suspended. */
+  readonly suspended: number[] = []
+  /** What stands in notes, in the order in which they came. */
+  readonly notes: string[] = []
+  /** How many actions were one undo each. */
+  joined = 0
+  /** Names that stand for no cells: "0.05". */
+  readonly constants = new Map<string, string>()
+  /** Names that Excel makes for itself, such as that of a filter, and shows nobody. */
+  readonly hidden = new Set<string>()
 
   constructor(...names: readonly [string, ...string[]]) {
     this.sheets = names.map(emptySheet)
@@ -135,17 +146,51 @@ export class ExcelHost {
     this.bridge = { sendMessageToHost: (text) => this.receive(text) }
   }
 
-  /** Evaluates the client in a page of its own and gives the global names that an add-in reads. */
-  start(): { readonly Excel: typeof Excel; readonly Office: object } {
+  /**
+   * Evaluates the client in a page of its own and gives the global names that an add-in reads.
+   *
+   * @param newest Of ExcelApi 1: what comes after the client's own is played by this host.
+   */
+  start(newest = newestOfClient): { readonly Excel: typeof Excel; readonly Office: object } {
     const { window } = new JSDOM('', { url: 'https://localhost/', runScripts: 'outside-only' })
     Object.assign(window, { _richApiNativeBridge: this.bridge })
     const script = createRequire(import.meta.url).resolve('@microsoft/office-js/dist/excel-web-16.00.js')
     window.eval(readFileSync(script, 'utf8'))
-    const isSetSupported = (_set: string, version: string) => Number(version.split('.')[1]) <= newestOfClient
+    const isSetSupported = (_set: string, version: string) => Number(version.split('.')[1]) <= newest
+    const client = (window as unknown as { Excel: typeof Excel }).Excel
+    this.joinUndoSteps(client, newest)
+    if (newest >= 18) this.takeNotes(client)
     return {
-      Excel: (window as unknown as { Excel: typeof Excel }).Excel,
+      Excel: client,
       Office: { context: { requirements: { isSetSupported } } },
     }
+  }
+
+  /** An Excel before 1.20 joins no undo steps, and this one refuses to be asked. */
+  private joinUndoSteps(client: typeof Excel, newest: number): void {
+    const run = client.run.bind(client) as (...given: unknown[]) => Promise<unknown>
+    Object.assign(client, {
+      run: (options: Excel.RunOptions, action: unknown) => {
+        if (typeof options === 'object' && 'mergeUndoGroup' in options) {
+          if (newest < 20) throw new Error('This Excel cannot join undo steps.')
+          this.joined += 1
+        }
+        return typeof options === 'function' ? run(options) : run(options, action)
+      },
+    })
+  }
+
+  private takeNotes(client: typeof Excel): void {
+    const { notes } = this
+    Object.defineProperty(client.Worksheet.prototype, 'notes', {
+      get: () => ({
+        add(cell: unknown, content: unknown) {
+          if (!(cell instanceof client.Range) || typeof content !== 'string')
+            throw new Error('A note is added to a cell, and is a text.')
+          notes.push(content)
+        },
+      }),
+    })
   }
 
   select(address: string, sheet = this.active.name): void {
@@ -187,9 +232,14 @@ export class ExcelHost {
     return this.sheets.find(({ name }) => name === called)!
   }
 
-  /** A row above the active cell; this host has no formulas that would move with it. */
-  insertRow(): void {
-    this.raise('DataChanged', { changeType: 'RowInserted' })
+  /** Rows, columns or cells come or go; this host has no formulas that would move with them. */
+  move(changeType: `${'Row' | 'Column' | 'Cell'}${'Inserted' | 'Deleted'}`): void {
+    this.raise('DataChanged', { changeType })
+  }
+
+  /** Of all events together. */
+  listeners(): number {
+    return [...this.registered.values()].reduce((sum, count) => sum + count, 0)
   }
 
   private raise(event: string, more: object = {}): void {
@@ -209,9 +259,12 @@ export class ExcelHost {
     if (flags & delaysForCellEdit) this.editing = false
     const length = Buffer.byteLength(text)
     this.messages.push(length)
-    const body =
-      length > longestMessage ? refusalOf('RequestPayloadSizeLimitExceeded', 0, []) : this.answer(message.body)
-    this.send({ id, message: { statusCode: 200, headers: {}, body } })
+    const refused = (code: string) => refusalOf(code, 0, [])
+    const body = length > longestMessage ? refused('RequestPayloadSizeLimitExceeded') : this.answer(message.body)
+    const answered = Buffer.byteLength(JSON.stringify(body))
+    this.answers.push(answered)
+    const sent = answered > longestMessage ? refused('ResponsePayloadSizeLimitExceeded') : body
+    this.send({ id, message: { statusCode: 200, headers: {}, body: sent } })
   }
 
   private send(message: unknown): void {
@@ -308,16 +361,18 @@ export class ExcelHost {
         return { is: 'sheet', sheet: this.active }
       // An indexer has no name of its own.
       case 'worksheets.': {
-        const sheet = this.sheets.find(({ name }) => name === argument)
+        const sheet = this.sheets.find(({ name }) => name.toLowerCase() === argument.toLowerCase())
         if (sheet === undefined) throw new Refusal('ItemNotFound')
         return { is: 'sheet', sheet }
       }
       case 'names.GetItemOrNullObject':
+        if (this.constants.has(argument)) return { is: 'constant' }
         return this.names.has(argument) ? { is: 'name', name: argument } : missing
       case 'name.GetRangeOrNullObject': {
         const { sheet, address } = this.names.get((parent as { readonly name: string }).name)!
         return { is: 'range', sheet: this.sheets.find(({ name }) => name === sheet)!, ...blockOf(address) }
       }
+      case 'constant.GetRangeOrNullObject':
       case 'missing.GetRangeOrNullObject':
         return missing
       case 'workbook.Protection':
@@ -358,10 +413,10 @@ export class ExcelHost {
       case 'range.GetUsedRange':
       case 'range.GetUsedRangeOrNullObject': {
         const range = parent as Extract<HostObject, { is: 'range' }>
-        return usedRange({
-          ...range.sheet,
-          cells: new Map([...range.sheet.cells].filter(([address]) => isWithin(range, address))),
-        })
+        const within = <T>(all: ReadonlyMap<string, T>) =>
+          new Map([...all].filter(([address]) => isWithin(range, address)))
+        const { cells, appearance } = range.sheet
+        return usedRange(range.sheet, within(cells), given[0] === true ? new Map() : within(appearance))
       }
       case 'sheet.GetRanges': {
         if (argument.length > 8192) throw new Refusal('InvalidArgument')
@@ -384,7 +439,11 @@ export class ExcelHost {
       case 'appearance.GetItem':
         return { is: 'appearance', of: (parent as Look).of, part: argument }
       case 'sheet.GetUsedRangeOrNullObject':
-        return usedRange((parent as { readonly sheet: Sheet }).sheet)
+        return usedRange(
+          (parent as { readonly sheet: Sheet }).sheet,
+          (parent as { readonly sheet: Sheet }).sheet.cells,
+          given[0] === true ? new Map() : (parent as { readonly sheet: Sheet }).sheet.appearance,
+        )
       case 'sheet.GetRange': {
         if (!/^(\$?[A-Z]+\$?\d+(:\$?[A-Z]+\$?\d+)?|\d+:\d+)$/i.test(argument)) throw new Refusal('InvalidArgument')
         return { is: 'range', sheet: (parent as { readonly sheet: Sheet }).sheet, ...blockOf(argument) }
@@ -406,18 +465,21 @@ export class ExcelHost {
       this.sheets.push(sheet)
       return { is: 'sheet', sheet }
     }
+    if (parent.is === 'tablesOfSheet' && method === 'Add' && given[1] !== true)
+      throw new Error('Excel would push the cells down for headings of its own.')
     if (parent.is === 'tablesOfSheet' && method === 'Add')
       return { is: 'table', table: this.makeTable(parent.sheet, blockOf(String(given[0]))) }
     if (parent.is === 'charts' && method === 'Add') {
       if (parent.sheet.protected) throw new Refusal('AccessDenied')
-      const [type, source] = given as readonly [string, Extract<HostObject, { is: 'range' }>]
+      const [type, source, seriesBy] = given as readonly [string, Extract<HostObject, { is: 'range' }>, string]
+      if (seriesBy !== 'Columns' && seriesBy !== 'Rows') throw new Refusal('InvalidArgument')
       const chart: Chart = {
         name: `Chart ${parent.sheet.charts.length + 1}`,
         settings: new Map([
           ['type', type],
           ['source', addressOf(source)],
         ]),
-        series: source.columns,
+        series: seriesBy === 'Columns' ? source.columns : source.rows,
       }
       parent.sheet.charts.push(chart)
       return { is: 'chart', sheet: parent.sheet, chart, part: '' }
@@ -428,6 +490,7 @@ export class ExcelHost {
       return { ...parent, part: `Series.GetItemAt${index}.` }
     }
     if (parent.is === 'range' && method === 'Insert') {
+      if (given[0] !== 'Down') throw new Error(`The host inserts rows downwards only, not ${String(given[0])}.`)
       if (parent.sheet.protected) throw new Refusal('AccessDenied')
       this.moveRows(parent.sheet, parent.top, parent.rows)
       return parent
@@ -450,11 +513,20 @@ export class ExcelHost {
     if (target.is === 'worksheets') return { _Items: this.sheets.map(({ name }) => ({ _Id: name, Name: name })) }
     if (target.is === 'names') {
       return {
-        _Items: [...this.names].map(([name, { sheet, address }]) => ({
-          Name: name,
-          Type: 'Range',
-          Formula: `=${quoted(sheet)}!${address}`,
-        })),
+        _Items: [
+          ...[...this.names].map(([name, { sheet, address }]) => ({
+            Name: name,
+            Type: 'Range',
+            Formula: `=${quoted(sheet)}!${address}`,
+            Visible: !this.hidden.has(name),
+          })),
+          ...[...this.constants].map(([name, value]) => ({
+            Name: name,
+            Type: 'Double',
+            Formula: `=${value}`,
+            Visible: true,
+          })),
+        ],
       }
     }
     if (target.is === 'charts') return { _Items: target.sheet.charts.map(({ name }) => ({ _Id: name, Name: name })) }
@@ -471,6 +543,9 @@ export class ExcelHost {
     if (target.is === 'sheet' && property === 'name') return target.sheet.name
     if (target.is === 'protection' && property === 'protected') return this.structureProtected
     if (target.is === 'range') {
+      // No cell takes less than two bytes of an answer.
+      if (['formulas', 'values', 'valueTypes'].includes(property) && 2 * target.rows * target.columns > longestMessage)
+        throw new Refusal('ResponsePayloadSizeLimitExceeded')
       switch (property) {
         case 'address':
           return `${quoted(target.sheet.name)}!${addressOf(target)}`
@@ -646,6 +721,7 @@ export class ExcelHost {
       )
     }
     if (target.is === 'range' && name === 'Delete') {
+      if (given[0] !== 'Up') throw new Error(`The host deletes rows upwards only, not ${String(given[0])}.`)
       this.moveRows(target.sheet, target.top, -target.rows)
       return null
     }
@@ -678,9 +754,12 @@ export class ExcelHost {
       else throw new Error(`The host knows no ${name} of ${target.is}`)
       return null
     }
-    if (target.is === 'application' && name === 'SuspendApiCalculationUntilNextSync') return null
+    if (target.is === 'application' && name === 'SuspendApiCalculationUntilNextSync') {
+      this.suspended.push(this.rawContents.length)
+      return null
+    }
     if (target.is === 'application' && name === 'Calculate') {
-      this.calculations += 1
+      this.calculations.push(String(given[0]))
       return null
     }
     const [, step, event = ''] = /^_(Unregister|Register)(\w+)Event$/.exec(name) ?? []
@@ -709,7 +788,10 @@ interface Look {
 }
 
 type HostObject =
-  | { readonly is: 'workbook' | 'worksheets' | 'names' | 'tables' | 'application' | 'protection' | 'missing' }
+  | {
+      readonly is:
+        'workbook' | 'worksheets' | 'names' | 'tables' | 'application' | 'protection' | 'missing' | 'constant'
+    }
   | { readonly is: 'sheet' | 'freezePanes'; readonly sheet: Sheet }
   | { readonly is: 'charts' | 'tablesOfSheet'; readonly sheet: Sheet }
   | { readonly is: 'table'; readonly table: Table }
@@ -769,8 +851,13 @@ function setAppearance(sheet: Sheet, address: string, property: string, value: u
   sheet.appearance.set(address, ofCell.set(property, value))
 }
 
-function usedRange(sheet: Sheet): HostObject {
-  const places = [...sheet.cells.keys()].map(placeOf)
+/** What is only formatted counts too, unless values alone are asked for. */
+function usedRange(
+  sheet: Sheet,
+  cells: ReadonlyMap<string, unknown>,
+  formatted: ReadonlyMap<string, unknown>,
+): HostObject {
+  const places = [...cells.keys(), ...formatted.keys()].map(placeOf)
   if (places.length === 0) return missing
   const [rows, columns] = [places.map(({ row }) => row), places.map(({ column }) => column)]
   const [top, left] = [Math.min(...rows), Math.min(...columns)]

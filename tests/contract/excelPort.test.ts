@@ -107,15 +107,30 @@ describe('the calls of a cell', () => {
     host.type('C9', 1)
     host.select('B4')
     expect(await port.callsOfSelectedCell()).toHaveLength(1)
-    host.insertRow()
-    expect(await port.callsOfSelectedCell()).toBeUndefined()
+    for (const change of [
+      'RowInserted',
+      'RowDeleted',
+      'ColumnInserted',
+      'ColumnDeleted',
+      'CellInserted',
+      'CellDeleted',
+    ] as const) {
+      log.made("'Stop! Prices'!B4", { id: 'FILL', args: [10, 65] })
+      host.move(change)
+      expect(await port.callsOfSelectedCell(), change).toBeUndefined()
+    }
     const stop = await listening
     stop()
   })
 
+  test('are those of a sheet whose name holds an apostrophe, which Excel writes twice.', () => {
+    log.made("'Mum''s orders'!B4", { id: 'BAGS', args: [300, 60] })
+    expect(log.of("Mum's orders!B4")).toEqual([{ id: 'BAGS', args: [300, 60] }])
+  })
+
   test('are made anew by calculating the workbook.', async () => {
     await excelPort(log).calculate()
-    expect(host.calculations).toBe(1)
+    expect(host.calculations).toEqual(['Full'])
   })
 })
 
@@ -142,6 +157,56 @@ test('A defined name is read wherever it points, and an error value comes as one
     [{ kind: 'cellError', code: '#DIV/0!' }],
     [0.9],
   ])
+})
+
+test('A section that is left takes its handlers away from Excel.', async () => {
+  const before = host.listeners()
+  const stop = excelPort(log).onSelectionChange(() => undefined)
+  await oneTurn()
+  expect(host.listeners()).toBe(before + 3)
+  stop()
+  await oneTurn()
+  expect(host.listeners()).toBe(before)
+})
+
+test('Names of constants and hidden names are no names of cells.', async () => {
+  host.constants.set('Interest', '0.05')
+  host.names.set('_FilterDatabase', { sheet: 'Season 1', address: 'A1:B2' })
+  host.hidden.add('_FilterDatabase')
+  const names = (await excelPort(log).names()).map(({ name }) => name)
+  expect(names).not.toContain('Interest')
+  expect(names).not.toContain('_FilterDatabase')
+  expect(await excelPort(log).valuesOf('Interest', 'Season 1')).toBeUndefined()
+  host.constants.clear()
+  host.names.delete('_FilterDatabase')
+})
+
+test('A sheet is found however its name is capitalised, and with an apostrophe in it.', async () => {
+  const other = new ExcelHost("Mum's orders")
+  use(other)
+  other.type('B2', 7)
+  expect(await excelPort(log).valuesOf("'MUM''S ORDERS'!B2", "Mum's orders")).toEqual([[7]])
+  use(host)
+})
+
+describe('cells that only have a look', () => {
+  const formatted = new ExcelHost('Plan')
+  beforeAll(() => {
+    use(formatted)
+    formatted.sheet('Plan').appearance.set('XFD1048576', new Map([['Font.Bold', true]]))
+  })
+  afterAll(() => use(host))
+
+  test('leave a workbook empty.', async () => {
+    expect(await excelPort(log).isEmpty()).toBe(true)
+  })
+
+  test('are not read, whole or by rows: with all between them no answer of Excel would hold them.', async () => {
+    formatted.type('B2', 5)
+    expect([...(await excelPort(log).read()).sheets[0]!.cells.keys()]).toEqual(['B2'])
+    formatted.sheet('Plan').appearance.set('XFD2', new Map([['Font.Bold', true]]))
+    expect([...(await excelPort(log).readRows('Plan', 0, 400))!.cells.keys()]).toEqual(['B2'])
+  })
 })
 
 test('Excel before 1.9 does not say what is bold: no cell is then known as a heading.', async () => {
