@@ -17,6 +17,7 @@ type Appearance = Map<string, Map<string, unknown>>
 
 interface Table extends Block {
   name: string
+  readonly hasTotals?: boolean
   /** What was set of it, apart from its name. */
   readonly settings: Map<string, unknown>
 }
@@ -119,9 +120,8 @@ export class ExcelHost {
   readonly rawContents: unknown[] = []
   /** Whether the structure of the workbook is protected: it then takes no new sheets. */
   structureProtected = false
-  /** The length of each message so far, and of each answer, in bytes. */
+  /** The length of each message so far, in bytes. */
   readonly messages: number[] = []
-  readonly answers: number[] = []
   readonly names = new Map<string, { readonly sheet: string; readonly address: string }>()
   /** What formulas fill, by the sheet and address of their cell: "Trial!A2" fills "A2:B2". */
   readonly spills = new Map<string, string>()
@@ -220,8 +220,8 @@ export class ExcelHost {
   }
 
   /** As a user makes one. */
-  addTable(sheet: string, name: string, address: string): void {
-    this.sheet(sheet).tables.push({ ...blockOf(address), name, settings: new Map() })
+  addTable(sheet: string, name: string, address: string, hasTotals = false): void {
+    this.sheet(sheet).tables.push({ ...blockOf(address), name, hasTotals, settings: new Map() })
   }
 
   sheetNames(): readonly string[] {
@@ -262,7 +262,6 @@ export class ExcelHost {
     const refused = (code: string) => refusalOf(code, 0, [])
     const body = length > longestMessage ? refused('RequestPayloadSizeLimitExceeded') : this.answer(message.body)
     const answered = Buffer.byteLength(JSON.stringify(body))
-    this.answers.push(answered)
     const sent = answered > longestMessage ? refused('ResponsePayloadSizeLimitExceeded') : body
     this.send({ id, message: { statusCode: 200, headers: {}, body: sent } })
   }
@@ -383,6 +382,21 @@ export class ExcelHost {
         if (!this.names.has(argument)) throw new Refusal('ItemNotFound')
         return { is: 'name', name: argument }
       }
+      case 'tables.GetItem':
+      case 'tables.': {
+        const sheet = this.sheets.find(({ tables }) => tables.some(({ name }) => name === argument))
+        if (sheet === undefined) throw new Refusal('ItemNotFound')
+        return { is: 'table', table: sheet.tables.find(({ name }) => name === argument)!, sheet }
+      }
+      case 'table.GetRange': {
+        const { table, sheet } = parent as Extract<HostObject, { is: 'table' }>
+        const { top, left, rows, columns } = table
+        return { is: 'range', sheet, top, left, rows, columns }
+      }
+      case 'table.Worksheet':
+        return { is: 'sheet', sheet: (parent as Extract<HostObject, { is: 'table' }>).sheet }
+      case 'table.Columns':
+        return { ...(parent as Extract<HostObject, { is: 'table' }>), is: 'columns' }
       case 'sheet.Tables':
         return { is: 'tablesOfSheet', sheet: (parent as { readonly sheet: Sheet }).sheet }
       case 'sheet.Charts':
@@ -468,7 +482,11 @@ export class ExcelHost {
     if (parent.is === 'tablesOfSheet' && method === 'Add' && given[1] !== true)
       throw new Error('Excel would push the cells down for headings of its own.')
     if (parent.is === 'tablesOfSheet' && method === 'Add')
-      return { is: 'table', table: this.makeTable(parent.sheet, blockOf(String(given[0]))) }
+      return {
+        is: 'table',
+        table: this.makeTable(parent.sheet, blockOf(String(given[0]))),
+        sheet: parent.sheet,
+      }
     if (parent.is === 'charts' && method === 'Add') {
       if (parent.sheet.protected) throw new Refusal('AccessDenied')
       const [type, source, seriesBy] = given as readonly [string, Extract<HostObject, { is: 'range' }>, string]
@@ -530,7 +548,24 @@ export class ExcelHost {
       }
     }
     if (target.is === 'charts') return { _Items: target.sheet.charts.map(({ name }) => ({ _Id: name, Name: name })) }
-    if (target.is === 'tables') return { _Items: this.tableNames().map((name) => ({ _Id: name, Name: name })) }
+    if (target.is === 'tables')
+      return {
+        _Items: this.sheets.flatMap(({ tables }) =>
+          tables.map(({ name, hasTotals = false }) => ({
+            _Id: name,
+            Name: name,
+            ShowHeaders: true,
+            ShowTotals: hasTotals,
+          })),
+        ),
+      }
+    if (target.is === 'columns')
+      return {
+        _Items: cellsOf({ ...target.table, sheet: target.sheet, rows: 1 }, ({ value }) => value)[0]!.map((name) => ({
+          _Id: name,
+          Name: name,
+        })),
+      }
     return Object.fromEntries(
       properties.map((property) => {
         // The client asks for a property in small letters and reads it with a capital one.
@@ -553,6 +588,10 @@ export class ExcelHost {
           return target.top
         case 'columnIndex':
           return target.left
+        case 'rowCount':
+          return target.rows
+        case 'columnCount':
+          return target.columns
         case 'cellCount':
           return target.rows * target.columns
         case 'formulas':
@@ -794,7 +833,8 @@ type HostObject =
     }
   | { readonly is: 'sheet' | 'freezePanes'; readonly sheet: Sheet }
   | { readonly is: 'charts' | 'tablesOfSheet'; readonly sheet: Sheet }
-  | { readonly is: 'table'; readonly table: Table }
+  | { readonly is: 'table'; readonly table: Table; readonly sheet: Sheet }
+  | { readonly is: 'columns'; readonly table: Table; readonly sheet: Sheet }
   /** The chart itself, or a part of it by its path. */
   | { readonly is: 'chart'; readonly sheet: Sheet; readonly chart: Chart; readonly part: string }
   | { readonly is: 'areas'; readonly sheet: Sheet; readonly areas: readonly Block[] }

@@ -169,6 +169,32 @@ test('A section that is left takes its handlers away from Excel.', async () => {
   expect(host.listeners()).toBe(before)
 })
 
+test('A listener that has stopped is not called while Excel still lets go of its handlers.', async () => {
+  let calls = 0
+  const stop = excelPort(log).onSelectionChange(() => {
+    calls += 1
+  })
+  await oneTurn()
+  stop()
+  host.select('D7', 'Season 1')
+  await oneTurn()
+  expect(calls).toBe(0)
+})
+
+test('A section that is opened while a cell is typed in hears of what comes after.', async () => {
+  host.select('D8', 'Season 1')
+  host.editing = true
+  const called = new Promise<void>((resolve) => {
+    const stop = excelPort(log).onSelectionChange(() => {
+      stop()
+      resolve()
+    })
+  })
+  await oneTurn()
+  host.select('D9')
+  await called
+})
+
 test('Names of constants and hidden names are no names of cells.', async () => {
   host.constants.set('Interest', '0.05')
   host.names.set('_FilterDatabase', { sheet: 'Season 1', address: 'A1:B2' })
@@ -193,7 +219,7 @@ describe('cells that only have a look', () => {
   const formatted = new ExcelHost('Plan')
   beforeAll(() => {
     use(formatted)
-    formatted.sheet('Plan').appearance.set('XFD1048576', new Map([['Font.Bold', true]]))
+    formatted.sheet('Plan').appearance.set('XFD60', new Map([['Font.Bold', true]]))
   })
   afterAll(() => use(host))
 
@@ -201,11 +227,11 @@ describe('cells that only have a look', () => {
     expect(await excelPort(log).isEmpty()).toBe(true)
   })
 
-  test('are not read, whole or by rows: with all between them no answer of Excel would hold them.', async () => {
+  test('are not read, whole or by rows: with all between them that would take many messages.', async () => {
     formatted.type('B2', 5)
     expect([...(await excelPort(log).read()).sheets[0]!.cells.keys()]).toEqual(['B2'])
-    formatted.sheet('Plan').appearance.set('XFD2', new Map([['Font.Bold', true]]))
     expect([...(await excelPort(log).readRows('Plan', 0, 400))!.cells.keys()]).toEqual(['B2'])
+    expect(formatted.messages.length).toBeLessThan(12)
   })
 })
 
@@ -253,4 +279,17 @@ describe('a workbook that is still calculating', () => {
     const found = checkBook(book, catalogue, english.found).filter(({ address }) => address === 'N4')
     expect(found).toEqual([{ sheet: 'Season 1', address: 'N4', kind: 'warning', sentence: english.found.waits() }])
   })
+})
+
+test('A sheet whose contents are longer than an answer of Excel is read in parts, and whole.', async () => {
+  const long = new ExcelHost('Foreign')
+  use(long)
+  const { cells } = long.sheet('Foreign')
+  for (let row = 1; row <= 1500; row += 1) {
+    for (const column of 'ABCDEFGHIJ') cells.set(`${column}${row}`, { formula: row, value: `${'x'.repeat(400)}${row}` })
+  }
+  const read = (await excelPort(log).read()).sheets[0]!.cells
+  expect([read.size, read.get('J1500')?.value]).toEqual([15_000, `${'x'.repeat(400)}1500`])
+  expect((await excelPort(log).readRows('Foreign', 0, 1499))!.cells.size).toBe(15_000)
+  use(host)
 })
