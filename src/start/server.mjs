@@ -30,7 +30,7 @@ export const workbenchHeaders = { 'Content-Security-Policy': workbenchPolicy }
  */
 export const officeHeaders = { 'Access-Control-Allow-Origin': '*' }
 
-const always = { 'X-Content-Type-Options': 'nosniff', 'Referrer-Policy': 'no-referrer' }
+export const always = { 'X-Content-Type-Options': 'nosniff', 'Referrer-Policy': 'no-referrer' }
 
 /**
  * A page elsewhere can give its own name the address of this computer and would then read what is served here; its
