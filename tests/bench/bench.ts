@@ -12,7 +12,7 @@ import type { Cell } from '../../src/workbook/book'
 import { recalculationMeasure } from '../../src/workbench/grid/recalculationMeasure'
 import { demoSeason } from '../../src/workbook/season/demoSeason'
 import { doubtful } from '../../src/workbook/season/tables/doubts'
-import { serve, workbenchPolicy } from '../../src/start/server.mjs'
+import { serve, workbenchHeaders } from '../../src/start/server.mjs'
 import { standInForExcel } from '../browser/excelStandIn'
 import { launchChromium } from '../browser/engines/chromium'
 import { argumentsOf, randomFrom, randomPurchase } from '../oracles/purchases'
@@ -230,7 +230,7 @@ function functionsIn(row: number): Cell[] {
 async function panes(): Promise<void> {
   const [inExcel, inWorkbench] = [
     await serve({ folder: dist, port: 0 }),
-    await serve({ folder: dist, port: 0, policy: workbenchPolicy }),
+    await serve({ folder: dist, port: 0, headers: workbenchHeaders }),
   ]
   const browser = await launchChromium()
   // Each wait for the processor counts fully here: a busy machine gives no measure of the pane.
@@ -277,7 +277,7 @@ async function panes(): Promise<void> {
 
 /** Types into the first order again and again, and reads how long the page itself says the results took. */
 async function workbench(): Promise<void> {
-  const served = await serve({ folder: dist, port: 0, policy: workbenchPolicy })
+  const served = await serve({ folder: dist, port: 0, headers: workbenchHeaders })
   const browser = await launchChromium()
   try {
     const page = await browser.newPage({ viewport: { width: 1440, height: 900 } })

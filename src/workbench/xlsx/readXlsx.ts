@@ -1,6 +1,7 @@
 /** Reads an .xlsx file into a book, and says what a book cannot hold. */
 import { translateFormulaToA1, translateFormulaToR1C1 } from '@borgar/fx'
 import { ValueType, Workbook, type Cell as FileCell, type Style, type Worksheet } from '@cj-tech-master/excelts'
+import { withoutTableReferences, type PlacedTable } from '../../formula/tableReferences'
 import { addressOf, blockAddress, blockIn, positionOf, positionsIn } from '../../formula/address'
 import type { Book, Cell, CellContent, DefinedName, Sheet, SheetTable } from '../../workbook/book'
 import { serialOf } from '../../core/quantity/day'
@@ -10,7 +11,6 @@ import { fromFileSpelling, readsWholeSpill } from './formulaSpelling'
 import { lookOf } from './looks'
 import { whatIsLost, type Lost, type SeenInCells } from './lost'
 import { definedNames, notesOf, sheetParts, textOfPart, type FileName, type SheetPart } from './parts'
-import { withoutTableReferences, type FileTable } from './tableReferences'
 import { unpack, type Parts } from './unpack'
 import { XlsxProblem } from './xlsxProblem'
 
@@ -207,7 +207,7 @@ function rowsOf(cells: ReadonlyMap<string, Cell>): Sheet['rows'] {
   return Array.from(rows, (row = []) => Array.from(row))
 }
 
-interface ReadTable extends FileTable {
+interface ReadTable extends PlacedTable {
   /** With headings and no more than a book can hold. */
   readonly isPlain: boolean
 }

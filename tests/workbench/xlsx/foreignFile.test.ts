@@ -66,7 +66,7 @@ describe('a workbook of somebody else', () => {
     const { book } = await readXlsx(await foreignFile())
     expect(book.sheets.map(({ name }) => name)).toEqual(['Price list', 'Work', 'Behind'])
     const [prices, work] = book.sheets
-    expect(prices?.rows.map((row) => row[3]?.formula)).toEqual([undefined, '=$B$2*2', '=ROWS($A$2:$C$3)', undefined])
+    expect(prices?.rows.map((row) => row[3]?.formula)).toEqual([undefined, '=$B2*2', '=ROWS($A$2:$C$3)', undefined])
     expect(work?.rows.map((row) => row.slice(0, 7).map((cell) => cell?.formula ?? cell?.value))).toEqual([
       [
         "=SUM('Price list'!$B$2:$B$3)",
