@@ -26,7 +26,10 @@ class ArtefactsPlugin {
 function assets() {
   const folder = join(root, 'assets')
   const icons = readdirSync(join(folder, 'icons')).map((icon) => `icons/${icon}`)
-  return [...icons, 'demo-season.xlsx'].map((file) => ({ file, bytes: readFileSync(join(folder, file)) }))
+  return [...icons, 'demo-season.xlsx', 'licences/ironcalc.txt'].map((file) => ({
+    file,
+    bytes: readFileSync(join(folder, file)),
+  }))
 }
 
 function page(filename, script) {

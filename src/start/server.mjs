@@ -22,13 +22,18 @@ export const workbenchPolicy = [
   "frame-ancestors 'none'",
 ].join('; ')
 
+/** The one script that may compile WebAssembly: the second engine, in a worker beside the page. */
+const witnessScript = '/witnessWorker.js'
+const forWebAssembly = (policy) => policy.replace("script-src 'self'", "script-src 'self' 'wasm-unsafe-eval'")
+
 /** Resolves to the server's address and the way to stop it. Port 0 takes any free one. */
 export async function serve({ folder, port, policy, certificate }) {
   const files = sirv(folder, {
     // The files are read afresh for every request, so a rebuilt page shows without a restart.
     dev: true,
-    setHeaders(response) {
-      if (policy !== undefined) response.setHeader('Content-Security-Policy', policy)
+    setHeaders(response, path) {
+      const own = path === witnessScript ? policy && forWebAssembly(policy) : policy
+      if (own !== undefined) response.setHeader('Content-Security-Policy', own)
       response.setHeader('X-Content-Type-Options', 'nosniff')
       response.setHeader('Referrer-Policy', 'no-referrer')
     },

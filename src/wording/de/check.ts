@@ -29,11 +29,11 @@ export const check: Words['check'] = {
     notJudged: (count) => `Es bekam ${formulas(count)} nicht:`,
     reasons: {
       ownFunction: 'nichts als eine Funktion von Sticksheet, für die es eigene Nachweise gibt',
-      unseenCall: 'was eine Funktion von Sticksheet darin ergab, ist nicht bekannt',
-      otherwise: 'sie verwendet, was das zweite Rechenwerk anders macht als Excel',
-      unknown: 'das zweite Rechenwerk kennt etwas darin nicht',
-      error: 'sie liest einen Fehler, oder ihre Ergebnisse haben keinen Platz',
-      changing: 'ihr Ergebnis ändert sich von selbst',
+      unseenCall: 'mit einer Funktion von Sticksheet, deren Ergebnis nicht bekannt ist',
+      otherwise: 'mit etwas, was das zweite Rechenwerk anders macht als Excel',
+      unknown: 'mit etwas, was das zweite Rechenwerk nicht kennt',
+      error: 'mit einem gelesenen Fehler oder ohne Platz für die Ergebnisse',
+      changing: 'von selbst veränderlich, wie das heutige Datum',
     },
     crashed: 'Das zweite Rechenwerk ist ausgefallen, diese Ergebnisse haben also keinen zweiten Zeugen.',
     tookTooLong:
