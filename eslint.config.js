@@ -19,7 +19,7 @@ const layers = [
  */
 const owners = [
   { packages: ['react', 'react-dom', 'react-dom/*', '@fluentui/*'], folders: ['pane', 'start'] },
-  { packages: ['@univerjs/*', '@cj-tech-master/excelts'], folders: ['workbench'] },
+  { packages: ['@univerjs/*', '@cj-tech-master/excelts', '@ironcalc/*'], folders: ['workbench'] },
   { packages: ['decimal.js'], folders: ['core'] },
   { packages: ['@borgar/fx'], folders: ['core', 'formula', 'derived', 'workbench', 'pane'] },
 ]

@@ -28,11 +28,12 @@ class ArtefactsPlugin {
   }
 }
 
-/** The demo is what the workbench opens; the add-in has no use for the file. */
+/** The add-in has no use for the demo, which the workbench opens, nor for its second engine. */
 function assets(address) {
   const folder = join(root, 'assets')
   const icons = readdirSync(join(folder, 'icons')).map((icon) => `icons/${icon}`)
-  return [...icons, ...(address === undefined ? ['demo-season.xlsx'] : [])].map((file) => ({
+  const ofWorkbench = ['demo-season.xlsx', 'licences/ironcalc.txt']
+  return [...icons, ...(address === undefined ? ofWorkbench : [])].map((file) => ({
     file,
     bytes: readFileSync(join(folder, file)),
   }))

@@ -1,14 +1,17 @@
-import { Button, makeStyles, mergeClasses, Spinner, tokens } from '@fluentui/react-components'
+import { Button, mergeClasses, Spinner } from '@fluentui/react-components'
 import { useEffect, useId, useState } from 'react'
 import { idsCalled } from '../formula/idsCalled'
 import { checkBook } from '../workbook/check/checkBook'
 import type { Finding } from '../workbook/check/finding'
+import type { OpenBook } from '../workbook/openBook'
 import type { WorkbookPort } from '../workbook/port'
 import type { Words } from '../wording/words'
+import { FindingList } from './FindingList'
 import { useDefinitions } from './useDefinitions'
 import { usePaneStyles } from './usePaneStyles'
 import { usePortSentence } from './usePortSentence'
 import { useWords } from './useWords'
+import { WitnessPart } from './WitnessPart'
 
 interface CheckSectionProps {
   readonly port: WorkbookPort
@@ -16,20 +19,8 @@ interface CheckSectionProps {
 
 type Result =
   | { readonly is: 'reading' }
-  | { readonly is: 'checked'; readonly findings: readonly Finding[]; readonly unseen: boolean }
+  | { readonly is: 'checked'; readonly book: OpenBook; readonly findings: readonly Finding[]; readonly unseen: boolean }
   | { readonly is: 'failed'; readonly sentence: string }
-
-const useStyles = makeStyles({
-  list: { listStyleType: 'none', margin: `${tokens.spacingVerticalS} 0`, padding: 0 },
-  finding: {
-    padding: `${tokens.spacingVerticalXS} 0`,
-    borderBottom: `${tokens.strokeWidthThin} solid ${tokens.colorNeutralStroke2}`,
-    fontSize: tokens.fontSizeBase300,
-    lineHeight: tokens.lineHeightBase300,
-  },
-  warning: { color: tokens.colorStatusWarningForeground1 },
-  kind: { fontWeight: tokens.fontWeightSemibold },
-})
 
 /** What was forgotten or looks wrong in the workbook, each with a way to its cell. */
 export function CheckSection({ port }: CheckSectionProps) {
@@ -57,7 +48,10 @@ export function CheckSection({ port }: CheckSectionProps) {
           </Button>
         </>
       )}
-      {result.is === 'checked' && <Findings findings={result.findings} onGo={(finding) => void go(finding)} />}
+      {result.is === 'checked' && <FindingList findings={result.findings} onGo={(finding) => void go(finding)} />}
+      {result.is === 'checked' && port.witness && hasFormulas(result.book) && (
+        <WitnessPart witness={port.witness} book={result.book} onGo={(finding) => void go(finding)} />
+      )}
       {sentence !== '' && (
         <p role="status" className={mergeClasses(pane.line, pane.error)}>
           {sentence}
@@ -88,7 +82,7 @@ function useCheck(port: WorkbookPort) {
       const unseen = book.sheets.some(({ cells }) =>
         [...cells.values()].some(({ formula, calls }) => calls === undefined && idsCalled(formula).length > 0),
       )
-      setResult({ is: 'checked', findings: checkBook(book, definitions, found), unseen })
+      setResult({ is: 'checked', book, findings: checkBook(book, definitions, found), unseen })
     } catch (error) {
       setResult({ is: 'failed', sentence: portSentence(error, 'reading') })
     }
@@ -107,30 +101,8 @@ function useCheck(port: WorkbookPort) {
   return { result, sentence, check, go }
 }
 
-interface FindingsProps {
-  readonly findings: readonly Finding[]
-  readonly onGo: (finding: Finding) => void
-}
-
-function Findings({ findings, onGo }: FindingsProps) {
-  const styles = useStyles()
-  const pane = usePaneStyles()
-  const { check: say, frame } = useWords()
-  return (
-    <ul className={styles.list}>
-      {findings.map((finding, index) => (
-        <li key={index} className={styles.finding}>
-          <Button size="small" onClick={() => onGo(finding)}>
-            {frame.place(finding)}
-          </Button>{' '}
-          <span className={mergeClasses(styles.kind, finding.kind === 'error' ? pane.error : styles.warning)}>
-            {say.kinds[finding.kind]}
-          </span>
-          <div>{finding.sentence}</div>
-        </li>
-      ))}
-    </ul>
-  )
+function hasFormulas({ sheets }: OpenBook): boolean {
+  return sheets.some(({ cells }) => [...cells.values()].some(({ formula }) => formula !== ''))
 }
 
 function countText(findings: readonly Finding[], say: Words['check']): string {

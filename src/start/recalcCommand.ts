@@ -6,9 +6,12 @@ import { largest } from '../core/quantity/largest'
 import { open, readFile, rename, rm, stat } from 'node:fs/promises'
 import { basename, dirname, extname, join, resolve } from 'node:path'
 import { parseArgs } from 'node:util'
+import { witnessLines } from './witnessLines'
+import { askWitness } from './askWitness'
 import { found } from '../wording/en/findings'
 import { refusalsIn, type CellRefusal } from '../workbook/check/refusalsIn'
 import { tracedErrors, type TracedError } from '../workbook/check/tracedErrors'
+import type { Disagreement, NoTestimony, Testimony } from '../workbook/check/testimony'
 import type { OpenBook } from '../workbook/openBook'
 import type { CellPlace } from '../workbook/port'
 import { calculateBook } from '../workbench/engine/calculate'
@@ -19,16 +22,18 @@ import { XlsxProblem } from '../workbench/xlsx/xlsxProblem'
 
 const help = `Calculates a workbook with the STICK functions and prints what its formulas give.
 
-  npm run recalc -- FILE.xlsx [--out OUT.xlsx] [--json]
+  npm run recalc -- FILE.xlsx [--out OUT.xlsx] [--json] [--witness]
 
   --out OUT.xlsx  also writes the workbook with the new results; all else in it stays as it is.
                   FILE.xlsx itself is overwritten only if you name it here.
   --json          prints JSON. Say "npm run --silent recalc" to have nothing else on the output.
+  --witness       has a second engine calculate every formula once more, and lists the cells where the two differ,
+                  and how many formulas the second was not given, and why.
   --help          prints this.
 
-Ends with 0 if every formula has a result, with 1 if a function refused its input or a cell shows an error
-(each such cell is listed), and with 2 if the file could not be read or written, or needs more memory than half
-of what the computer has: NODE_OPTIONS=--max-old-space-size=8000 allows 8000 MB.
+Ends with 0 if every formula has a result, with 1 if a function refused its input, a cell shows an error or
+the witness comes to another result (each such cell is listed), and with 2 if the file could not be read or written,
+or needs more memory than half of what the computer has: NODE_OPTIONS=--max-old-space-size=8000 allows 8000 MB.
 `
 
 /** Something that the user can put right, said in a sentence. */
@@ -38,6 +43,7 @@ interface Wish {
   readonly file: string
   readonly out: string | undefined
   readonly json: boolean
+  readonly witness: boolean
 }
 
 /** Where a command was typed, and where its words go. */
@@ -75,10 +81,11 @@ async function calculateAndPrint(words: string[], terminal: Terminal): Promise<n
   )
   const sheets = resultsOf(book, calculated)
   const errors = tracedErrors(calculated)
-  terminal.print(wish.json ? asJson(wish.file, sheets, refusalsIn(calculated)) : asText(sheets))
-  for (const line of errorLines(errors)) terminal.complain(`${line}\n`)
+  const testimony = wish.witness ? await askWitness(calculated) : undefined
+  terminal.print(wish.json ? asJson(wish.file, sheets, refusalsIn(calculated), testimony) : asText(sheets))
+  for (const line of [...errorLines(errors), ...witnessLines(testimony)]) terminal.complain(`${line}\n`)
   if (wish.out !== undefined) await writeOut(wish.out, bytes, calculated, terminal)
-  return errors.length > 0 ? 1 : 0
+  return errors.length > 0 || disagreementsIn(testimony).length > 0 ? 1 : 0
 }
 
 function readWish(words: string[]): Wish | 'help' {
@@ -91,7 +98,7 @@ function readWish(words: string[]): Wish | 'help' {
       `--out must end in ${extname(file)}, as the workbook does: Excel opens no file whose ending does not fit.`,
     )
   }
-  return { file, out: values.out, json: values.json === true }
+  return { file, out: values.out, json: values.json === true, witness: values.witness === true }
 }
 
 function parse(words: string[]) {
@@ -99,7 +106,12 @@ function parse(words: string[]) {
     return parseArgs({
       args: words,
       allowPositionals: true,
-      options: { out: { type: 'string' }, json: { type: 'boolean' }, help: { type: 'boolean', short: 'h' } },
+      options: {
+        out: { type: 'string' },
+        json: { type: 'boolean' },
+        witness: { type: 'boolean' },
+        help: { type: 'boolean', short: 'h' },
+      },
     })
   } catch (problem) {
     throw new UsageProblem(`${(problem as Error).message} Say --help to see what there is.`)
@@ -195,8 +207,17 @@ function placeText({ sheet, address }: CellPlace): string {
   return `${sheet}!${address}`
 }
 
-function asJson(file: string, sheets: readonly SheetResults[], refusals: readonly CellRefusal[]): string {
-  return `${JSON.stringify({ file, sheets, refusals }, null, 2)}\n`
+function disagreementsIn(testimony: Testimony | NoTestimony | undefined): readonly Disagreement[] {
+  return typeof testimony === 'object' ? testimony.disagreements : []
+}
+
+function asJson(
+  file: string,
+  sheets: readonly SheetResults[],
+  refusals: readonly CellRefusal[],
+  witness: Testimony | NoTestimony | undefined,
+): string {
+  return `${JSON.stringify({ file, sheets, refusals, witness }, null, 2)}\n`
 }
 
 function asText(sheets: readonly SheetResults[]): string {

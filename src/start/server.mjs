@@ -40,13 +40,26 @@ function isReachedBy(host = '') {
   return [loopback, 'localhost'].includes(host.replace(/:\d+$/, '').toLowerCase())
 }
 
+/** The one script that may compile WebAssembly: the second engine, in a worker beside the page. */
+const witnessScript = '/witnessWorker.js'
+
+function forWebAssembly(headers) {
+  return Object.fromEntries(
+    Object.entries(headers).map(([name, value]) => [
+      name,
+      value.replace("script-src 'self'", "script-src 'self' 'wasm-unsafe-eval'"),
+    ]),
+  )
+}
+
 /** Resolves to the server's address and the way to stop it. Port 0 takes any free one. */
 export async function serve({ folder, port, headers = {}, certificate }) {
   const files = sirv(folder, {
     // The files are read afresh for every request, so a rebuilt page shows without a restart.
     dev: true,
-    setHeaders(response) {
-      for (const [name, value] of Object.entries({ ...always, ...headers })) response.setHeader(name, value)
+    setHeaders(response, path) {
+      const own = path === witnessScript ? forWebAssembly(headers) : headers
+      for (const [name, value] of Object.entries({ ...always, ...own })) response.setHeader(name, value)
     },
   })
   const answer = (request, response) => {

@@ -1,4 +1,5 @@
 import type { DecimalMark } from '../core/quantity/decimalMark'
+import type { NoTestimony, Testimony } from './check/testimony'
 import type { Book, CellContent, DefinedName } from './book'
 import type { SheetChart } from './sheetChart'
 import type { CallInCell, OpenBook, OpenSheet, ReadCell } from './openBook'
@@ -43,6 +44,8 @@ export interface WorkbookPort {
   add(book: Book): Promise<void>
   /** Puts a chart of cells into their sheet, all of it or nothing; absent where sheets hold no charts. */
   addChart?(chart: SheetChart): Promise<void>
+  /** What a second engine makes of the formulas of the workbook as it was read; absent where there is none. */
+  witness?(this: void, book: OpenBook): Promise<Testimony | NoTestimony>
   /** Gives the user a copy of the workbook as a file, changed on the way; the open one stays as it is. Absent where the host cannot. */
   saveCopy?(change: (book: Book, open: OpenBook) => BookCopy): Promise<void>
   /**

@@ -24,6 +24,7 @@ const homes: readonly (readonly [packages: RegExp, homes: readonly string[]])[] 
   [/^d3-/, ['pane/charts/']],
   [/^@univerjs\//, ['workbench/']],
   [/^@cj-tech-master\/excelts(\/|$)/, ['workbench/']],
+  [/^@ironcalc\//, ['workbench/witness/']],
   [/^decimal\.js(\/|$)/, ['core/quantity/']],
   [/^idb-keyval$/, ['start/workbench/keptWork.ts']],
   [/^@borgar\/fx(\/|$)/, ['core/expression/', 'formula/', 'derived/', 'workbench/', 'pane/typedArgument.ts']],

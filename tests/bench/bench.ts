@@ -6,6 +6,11 @@ import { readFileSync } from 'node:fs'
 import { availableParallelism, loadavg } from 'node:os'
 import { join } from 'node:path'
 import { gzipSync } from 'node:zlib'
+import fc from 'fast-check'
+import type { Testimony } from '../../src/workbook/check/testimony'
+import { testimonyOf } from '../../src/workbench/witness/witness'
+import '../workbench/witness/secondEngineInNode'
+import { usualBook } from '../workbench/witness/usualFormulas'
 import { calculateBook } from '../../src/workbench/engine/calculate'
 import { resultsOf } from '../../src/workbench/xlsx/results'
 import type { Cell } from '../../src/workbook/book'
@@ -226,6 +231,27 @@ function functionsIn(row: number): Cell[] {
   return [...inputs.map((value) => ({ value })), ...formulas.map((formula) => ({ formula: `=STICK.${formula}` }))]
 }
 
+/** What the second engine makes of 10,000 usual formulas: how long it takes, and in how many it differs. */
+async function witness(): Promise<void> {
+  const said: Testimony[] = []
+  let took = 0
+  for (const book of fc.sample(usualBook(250), { numRuns: 40, seed: 20_260_101 })) {
+    const open = await calculateBook(book)
+    took += timed(() => said.push(testimonyOf(open)))
+  }
+  const sum = (of: (one: Testimony) => number) => String(said.reduce((total, one) => total + of(one), 0))
+  line('10,000 usual formulas calculated once more by the second engine', milliseconds(took))
+  line(
+    'of them calculated',
+    sum(({ judged }) => judged),
+  )
+  line(
+    'of these with another result',
+    sum(({ disagreements }) => disagreements.length),
+    'at most 10',
+  )
+}
+
 /** Ten times each, with the page's thread four times slower than it is. */
 async function panes(): Promise<void> {
   const [inExcel, inWorkbench] = [
@@ -317,5 +343,6 @@ calls()
 buying()
 await season()
 await rows()
+await witness()
 await panes()
 await workbench()

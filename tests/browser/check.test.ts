@@ -65,9 +65,14 @@ it('By keyboard in a narrow window what is wrong is listed, each finding leads t
   await expectNoViolationsInAnyLook(page)
 
   await goTo(page, '.sheet')
-  await typeDown(page, 'Price of', '03/04 of 2026', '=1/0', '=STICK.BEDFILL(20,1.2,10)')
+  // The second engine is wrong about A5: to Excel a text in a cell is none of the numbers that SUM adds up.
+  const differing = '=SUM(INDEX(A1:A2,1),1)'
+  await typeDown(page, 'Price of', '03/04 of 2026', '=1/0', '=STICK.BEDFILL(20,1.2,10)', differing)
   await checkAgain(page)
   await page.getByText('1 error, 2 warnings.').waitFor()
+  await page.getByText('Two engines give different results: 1, which the cell shows, and #VALUE!.').waitFor()
+  await page.getByText('A second engine calculated 2 formulas once more: 1 result differs.').waitFor()
+  await page.getByText('1: nothing but a function of Sticksheet').waitFor()
   await expectNothingTooWide(page, pane)
   await expectNoViolationsInAnyLook(page)
   await pressUntilFocused(page, 'Shift+Tab', page.getByRole('button', { name: 'A3 on Sheet1' }))
@@ -80,4 +85,12 @@ it('By keyboard in a narrow window what is wrong is listed, each finding leads t
   await page.getByText('0 errors, 2 warnings.').waitFor()
   expect(await button(page, 'Check again').evaluate((element) => element === document.activeElement)).toBe(true)
   await page.getByText('“03/04 of 2026” is a text and no day').waitFor()
+
+  await page.route('**/witnessWorker.js', (route) => route.abort())
+  await checkAgain(page)
+  await page.getByText('The second engine broke down, so these results have no second witness.').waitFor()
+  await page.getByText('0 errors, 2 warnings.').waitFor()
+  await page.unroute('**/witnessWorker.js')
+  await checkAgain(page)
+  await page.getByText('A second engine calculated 2 formulas once more').waitFor()
 })

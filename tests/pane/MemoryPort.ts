@@ -21,6 +21,8 @@ export class MemoryPort implements WorkbookPort {
   readonly insertedRows: { readonly place: CellPlace; readonly count: number }[] = []
   /** Set for a host whose sheets hold charts. */
   addChart?: (chart: SheetChart) => Promise<void>
+  /** Set for a host that has a second engine. */
+  witness?: NonNullable<WorkbookPort['witness']>
   /** Adding takes until then. */
   whenAdding: Promise<void> = Promise.resolve()
   empty = false

@@ -175,7 +175,14 @@ describe('nothing is left in English of', () => {
   })
 
   test('Check', async () => {
+    port.witness = async () => ({
+      disagreements: [{ sheet: 'Orders', address: 'E9', first: 110, second: null }],
+      judged: 2,
+      notJudged: { ownFunction: 1, unseenCall: 1, otherwise: 1, unknown: 1, error: 1, changing: 1 },
+    })
     await go('Check', german.check.again)
+    await until(() => element.textContent?.includes(german.check.witness.said(1, 2)) === true)
+    expect(element.textContent).toContain(german.check.witness.notJudged(6))
     expect(leftInEnglish()).toEqual([])
   })
 

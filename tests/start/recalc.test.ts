@@ -177,6 +177,33 @@ describe('the recalc command', () => {
     expect(written.definedNames.getRanges('need').ranges).toEqual(['Season!$A$1'])
   })
 
+  it('asks a second engine on demand, says what it was not given and why, and ends with 0 where both agree', async () => {
+    await writeFile(inFolder('good.xlsx'), await writeXlsx(goodBook))
+    const { exit, err } = await recalcByItself('good.xlsx', '--witness')
+    expect(err.split('\n')).toEqual([
+      'A second engine calculated 1 formula once more: no result differs.',
+      'It was not given 1 formula:',
+      '  1  nothing but a function of Sticksheet, which has proofs of its own',
+      '',
+    ])
+    expect(exit).toBe(0)
+  })
+
+  it('lists where two engines differ, also as JSON, and then ends with 1', async () => {
+    // The second engine is wrong here: to Excel a text in a cell is none of the numbers that SUM adds up.
+    const cells = [[{ value: '12' }, { formula: '=SUM(INDEX(A1:A2,1),1)' }, { formula: '=B1*2' }]]
+    await writeFile(inFolder('two.xlsx'), await writeXlsx({ names: [], sheets: [sheet('Pots', cells)] }))
+    const { exit, out, err } = await recalc('two.xlsx', '--witness', '--json')
+    expect(exit).toBe(1)
+    expect(err).toBe(
+      'Pots!B1  Two engines give different results: 1, which the cell shows, and 13. Check it by hand.\n' +
+        'A second engine calculated 2 formulas once more: 1 result differs.\n',
+    )
+    expect(JSON.parse(out)).toMatchObject({
+      witness: { disagreements: [{ sheet: 'Pots', address: 'B1', first: 1, second: 13 }], judged: 2, notJudged: {} },
+    })
+  })
+
   it('overwrites the workbook itself only where --out names it', async () => {
     const before = await writeXlsx(goodBook)
     await writeFile(inFolder('mine.xlsx'), before)

@@ -4,6 +4,7 @@ import { catalogue } from '../../functions/catalogue'
 import { startGrid, type Grid } from '../../workbench/grid/grid'
 import { demoSeason } from '../../workbook/season/demoSeason'
 import type { Words } from '../../wording/words'
+import { hearWitness } from './hearWitness'
 import type { Question } from './QuestionDialog'
 import { useGridQuestions } from './useGridQuestions'
 
@@ -27,7 +28,10 @@ export function useGrid(
   const questions = useGridQuestions(words, ask)
 
   useEffect(() => {
-    startGrid(place.current!, catalogue, demoSeason(), { ...options, ...questions }).then(setGrid, onFailure)
+    startGrid(place.current!, catalogue, demoSeason(), { ...options, ...questions, witness: hearWitness }).then(
+      setGrid,
+      onFailure,
+    )
   }, [])
 
   useEffect(() => {

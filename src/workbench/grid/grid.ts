@@ -43,6 +43,8 @@ export interface GridOptions extends GridStart {
   readonly decimalMark: DecimalMark
   /** Hands the user the bytes of an .xlsx file. */
   readonly giveFile: (bytes: Uint8Array) => void
+  /** See the port. */
+  readonly witness?: NonNullable<WorkbookPort['witness']>
   /** Asks the user whether formulas may go. */
   readonly aboutFormulas: AskAboutFormulas
   /** What was typed to jump to is no place of the workbook. */
@@ -57,7 +59,7 @@ export async function startGrid(
   container: HTMLElement,
   definitions: readonly Definition[],
   book: Book,
-  { giveFile, aboutFormulas, onNoPlace, ...options }: GridOptions,
+  { giveFile, witness, aboutFormulas, onNoPlace, ...options }: GridOptions,
 ): Promise<Grid> {
   const grid = openGrid(container, definitions, book, options)
   const { injector, api } = grid
@@ -77,6 +79,7 @@ export async function startGrid(
     }),
     calculate: grid.calculate,
     onSelectionChange: (listener) => onChange(injector, listener),
+    ...(witness && { witness }),
     ...page,
     shownCell: () => shownCell(grid),
     choices: () => choicesOf(grid),
