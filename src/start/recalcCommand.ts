@@ -66,7 +66,9 @@ async function calculateAndPrint(words: string[], terminal: Terminal): Promise<n
   }
   const bytes = await readInput(wish.file, terminal)
   const { book } = await readXlsx(bytes)
-  const calculated = await calculateBook(book)
+  const calculated = await calculateBook(book).catch((problem: unknown) => {
+    throw new UsageProblem(`${wish.file} cannot be calculated here: ${(problem as Error).message}.`)
+  })
   const sheets = resultsOf(book, calculated)
   const errors = tracedErrors(calculated)
   terminal.print(wish.json ? asJson(wish.file, sheets, refusalsIn(calculated)) : asText(sheets))

@@ -11,6 +11,7 @@ import type { OpenBook, OpenCell, OpenSheet, ReadCell } from '../../workbook/ope
 import { sheetParts, textOfPart } from './parts'
 import { spillOf } from './spill'
 import { unpack } from './unpack'
+import { XlsxProblem } from './xlsxProblem'
 
 export interface WithResults {
   readonly bytes: Uint8Array
@@ -27,12 +28,21 @@ export async function putResults(bytes: Uint8Array, calculated: OpenBook): Promi
   for (const { name, path } of sheetParts(parts)) {
     const sheet = calculated.sheets.find((one) => one.name === name)
     if (sheet === undefined) continue
-    const { xml, keptAddresses } = sheetWithResults(textOfPart(parts, path), sheet)
+    const { xml, keptAddresses } = asDamaged(() => sheetWithResults(textOfPart(parts, path), sheet))
     archive.set(path, xml)
     kept.push(...keptAddresses.map((address) => ({ sheet: name, address })))
   }
   const breaksSignature = Object.keys(parts).some((path) => path.startsWith('_xmlsignatures/'))
   return { bytes: await archive.bytes(), kept, breaksSignature }
+}
+
+/** The library that reads a file takes more for XML, and for cells, than there is. */
+function asDamaged<Result>(act: () => Result): Result {
+  try {
+    return act()
+  } catch (problem) {
+    throw new XlsxProblem('damaged', { cause: problem })
+  }
 }
 
 interface SheetWithResults {

@@ -5,11 +5,11 @@ import { addressOf, blockAddress, blockIn, positionOf, positionsIn } from '../..
 import type { Book, Cell, CellContent, DefinedName, Sheet, SheetTable } from '../../workbook/book'
 import { serialOf } from '../../core/quantity/day'
 import { allowedIn } from './allowed'
-import { quoteEscapedLetters } from './dateFormats'
 import { fromFileSpelling, readsWholeSpill } from './formulaSpelling'
+import { partsForLibrary } from './libraryParts'
 import { lookOf } from './looks'
 import { whatIsLost, type Lost, type SeenInCells } from './lost'
-import { definedNames, notesOf, sheetParts, textOfPart, type FileName, type SheetPart } from './parts'
+import { definedNames, notesOf, sheetParts, type FileName, type SheetPart } from './parts'
 import { withoutTableReferences, type FileTable } from './tableReferences'
 import { unpack, type Parts } from './unpack'
 import { XlsxProblem } from './xlsxProblem'
@@ -30,21 +30,9 @@ export async function readXlsx(bytes: Uint8Array): Promise<ReadBook> {
   }
 }
 
-const stylesPath = 'xl/styles.xml'
-const withCells =
-  /^(\[Content_Types\]\.xml|_rels\/\.rels|xl\/(workbook|styles|sharedStrings|metadata)\.xml|xl\/_rels\/workbook\.xml\.rels|xl\/(worksheets|tables|theme)\/.*)$/
-
-/** The library reads charts, pictures and the like too, and fails over some of them; a book has no place for those. */
-function partsOfCells(parts: Parts): Record<string, Uint8Array> {
-  const needed = Object.fromEntries(Object.entries(parts).filter(([path]) => withCells.test(path)))
-  if (stylesPath in needed)
-    needed[stylesPath] = new TextEncoder().encode(quoteEscapedLetters(textOfPart(parts, stylesPath)))
-  return needed
-}
-
 async function readParts(parts: Parts): Promise<ReadBook> {
   const workbook = new Workbook()
-  await workbook.xlsx.loadFromFiles(partsOfCells(parts))
+  await workbook.xlsx.loadFromFiles(partsForLibrary(parts))
   const seen: SeenInCells = {
     richText: false,
     ownStyles: false,
