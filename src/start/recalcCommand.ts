@@ -5,13 +5,14 @@
 import { open, readFile, rename, rm, stat } from 'node:fs/promises'
 import { basename, dirname, extname, join, resolve } from 'node:path'
 import { parseArgs } from 'node:util'
+import { files } from '../wording/en/files'
 import { found } from '../wording/en/findings'
 import { refusalsIn, type CellRefusal } from '../workbook/check/refusalsIn'
 import { tracedErrors, type TracedError } from '../workbook/check/tracedErrors'
-import type { OpenBook } from '../workbook/openBook'
 import type { CellPlace } from '../workbook/port'
 import { calculateBook } from '../workbench/engine/calculate'
-import { putResults } from '../workbench/xlsx/putResults'
+import { type KeptResult, withKeptResults } from '../workbench/xlsx/keptResults'
+import { putResults, type WithResults } from '../workbench/xlsx/putResults'
 import { readXlsx } from '../workbench/xlsx/readXlsx'
 import { resultsOf, type Result, type SheetResults } from '../workbench/xlsx/results'
 import { XlsxProblem } from '../workbench/xlsx/xlsxProblem'
@@ -25,8 +26,9 @@ const help = `Calculates a workbook with the STICK functions and prints what its
   --json          prints JSON. Say "npm run --silent recalc" to have nothing else on the output.
   --help          prints this.
 
-Ends with 0 if every formula has a result, with 1 if a function refused its input or a cell shows an error
-(each such cell is listed), and with 2 if the file could not be read or written.
+What cannot be calculated here as Excel does keeps the result that the file stores, and so does all that reads it.
+Ends with 0 if every formula was calculated, with 1 if a function refused its input, or a cell shows an error or keeps
+its stored result (each such cell is listed), and with 2 if the file could not be read or written.
 `
 
 /** Something that the user can put right, said in a sentence. */
@@ -65,16 +67,19 @@ async function calculateAndPrint(words: string[], terminal: Terminal): Promise<n
     return 0
   }
   const bytes = await readInput(wish.file, terminal)
-  const { book } = await readXlsx(bytes)
-  const calculated = await calculateBook(book).catch((problem: unknown) => {
+  const read = await readXlsx(bytes)
+  const { book } = read
+  const everything = await calculateBook(book).catch((problem: unknown) => {
     throw new UsageProblem(`${wish.file} cannot be calculated here: ${(problem as Error).message}.`)
   })
+  const { book: calculated, kept } = withKeptResults(read, everything)
   const sheets = resultsOf(book, calculated)
   const errors = tracedErrors(calculated)
-  terminal.print(wish.json ? asJson(wish.file, sheets, refusalsIn(calculated)) : asText(sheets))
+  terminal.print(wish.json ? asJson(wish.file, sheets, refusalsIn(calculated), kept) : asText(sheets))
   for (const line of errorLines(errors)) terminal.complain(`${line}\n`)
-  if (wish.out !== undefined) await writeOut(wish.out, bytes, calculated, terminal)
-  return errors.length > 0 ? 1 : 0
+  for (const line of keptLines(kept)) terminal.complain(`${line}\n`)
+  if (wish.out !== undefined) await writeOut(wish.out, await putResults(bytes, calculated, kept), terminal)
+  return errors.length + kept.length > 0 ? 1 : 0
 }
 
 function readWish(words: string[]): Wish | 'help' {
@@ -113,11 +118,9 @@ async function readInput(file: string, { folder }: Terminal): Promise<Uint8Array
 /** Written beside its goal and moved there once it is on the disk, so that no half a workbook is ever left. */
 async function writeOut(
   out: string,
-  original: Uint8Array,
-  calculated: OpenBook,
+  { bytes, breaksSignature }: WithResults,
   { folder, complain }: Terminal,
 ): Promise<void> {
-  const { bytes, kept, breaksSignature } = await putResults(original, calculated)
   const goal = resolve(folder, out)
   const beside = join(dirname(goal), `.${basename(goal)}.${process.pid}.tmp`)
   try {
@@ -129,11 +132,6 @@ async function writeOut(
   }
   complain(`${out} is written: the workbook with new results and all else as it was.\n`)
   if (breaksSignature) complain('Its digital signature is no longer valid.\n')
-  for (const { sheet, address } of kept) {
-    complain(
-      `${sheet}!${address} keeps its old result, because it cannot be calculated here. So may what depends on it; let Excel recalculate.\n`,
-    )
-  }
 }
 
 /** Until the disk has it: else a crash could leave the new name with nothing behind it. */
@@ -191,8 +189,25 @@ function placeText({ sheet, address }: CellPlace): string {
   return `${sheet}!${address}`
 }
 
-function asJson(file: string, sheets: readonly SheetResults[], refusals: readonly CellRefusal[]): string {
-  return `${JSON.stringify({ file, sheets, refusals }, null, 2)}\n`
+/** All of them by name, one line for each reason, and last what only reads them. */
+function keptLines(kept: readonly KeptResult[]): string[] {
+  const reasons = new Set(kept.map(({ why }) => why))
+  return [...reasons]
+    .sort((one, other) => Number(one === undefined) - Number(other === undefined))
+    .map((reason) => {
+      const places = kept.filter(({ why }) => why === reason)
+      const because = reason === undefined ? 'because they read one of these' : `because ${files.kept[reason]}`
+      return `Stored results stay, ${because}: ${places.map(placeText).join(', ')}.`
+    })
+}
+
+function asJson(
+  file: string,
+  sheets: readonly SheetResults[],
+  refusals: readonly CellRefusal[],
+  kept: readonly KeptResult[],
+): string {
+  return `${JSON.stringify({ file, sheets, refusals, kept }, null, 2)}\n`
 }
 
 function asText(sheets: readonly SheetResults[]): string {

@@ -16,6 +16,7 @@ export interface FileName {
   /** As the file spells it, without "=". */
   readonly refersTo: string
   readonly onlyOnSheet?: string
+  readonly hidden?: true
 }
 
 /** The worksheets; chart sheets and sheets of old macros hold no cells. */
@@ -26,14 +27,21 @@ export function sheetParts(parts: Parts): readonly SheetPart[] {
   return allSheets(parts).filter(({ path }) => worksheets.has(path))
 }
 
-/** The names that a person defined, without those that Excel keeps for itself. */
+/** Without those that Excel keeps for itself. */
 export function definedNames(parts: Parts): readonly FileName[] {
   const sheets = allSheets(parts)
   return elementsOf(root(parts, workbookPath), 'definedName').flatMap((element) => {
     const { name, hidden, localSheetId } = element.attributes
-    if (name === undefined || name.startsWith('_xl') || hidden === '1') return []
+    if (name === undefined || name.startsWith('_xl')) return []
     const sheet = localSheetId === undefined ? undefined : sheets[Number(localSheetId)]
-    return [{ name, refersTo: textOf(element).trim(), ...(sheet && { onlyOnSheet: sheet.name }) }]
+    return [
+      {
+        name,
+        refersTo: textOf(element).trim(),
+        ...(sheet && { onlyOnSheet: sheet.name }),
+        ...(/^(1|true)$/.test(hidden ?? '') && { hidden: true }),
+      },
+    ]
   })
 }
 

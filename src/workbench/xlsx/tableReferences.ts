@@ -20,7 +20,7 @@ interface Home {
   readonly address: string
 }
 
-/** What names no table, or no column of it, stays as it is: the cell then shows #NAME?, which is seen. */
+/** What names no table, or no column of it, stays as it is. */
 export function withoutTableReferences(formula: string, home: Home, tables: readonly FileTable[]): string {
   if (tables.length === 0) return formula
   return tokensOf(formula)
