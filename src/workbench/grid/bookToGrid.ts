@@ -21,6 +21,7 @@ import { roomBelow } from './mends/roomBelow'
 export interface KeptWithCell {
   readonly look?: Look
   readonly spills?: true
+  readonly fills?: Cell['fills']
   /** The grid does not hold a user to it; a file that is saved does. */
   readonly allowed?: Allowed
 }
@@ -173,6 +174,7 @@ function toGridCell(cell: Cell, styles: Map<string, IStyleData>): ICellData {
   const kept: KeptWithCell = {
     ...(cell.look && { look: cell.look }),
     ...(cell.spills && { spills: true }),
+    ...(cell.fills && { fills: cell.fills }),
     ...(cell.allowed && { allowed: cell.allowed }),
   }
   return {

@@ -86,12 +86,13 @@ function toCell(
   styles: IWorkbookData['styles'],
   note: string | undefined,
 ): Cell | undefined {
-  const { look, spills, allowed } = (cell?.custom ?? {}) as KeptWithCell
+  const { look, spills, fills, allowed } = (cell?.custom ?? {}) as KeptWithCell
   const format = styleData(cell?.s, styles)?.n?.pattern
   const content = cell === undefined || cell.f ? undefined : toContent(cell)
   const read: Cell = {
     ...(cell?.f ? { formula: cell.f } : content !== undefined && { value: content }),
     ...(spills && { spills }),
+    ...(fills && cell?.f && { fills }),
     ...(format !== undefined && { format }),
     ...(look && { look }),
     ...(note !== undefined && { note }),
