@@ -1,5 +1,6 @@
 /** What is selected in Excel; see WorkbookPort. */
-import type { CellPlace, SelectedCell } from '../workbook/port'
+import type { CellPlace } from '../workbook/cellPlace'
+import type { SelectedCell } from '../workbook/port'
 import { blankAsNull, isFormula } from './readWorkbook'
 import { run } from './run'
 import { plainFormulas, tablesOf } from './tables'

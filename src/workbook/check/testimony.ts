@@ -3,7 +3,7 @@
  * the values of the cells that it reads. As in double entry, no single mistake passes unseen.
  */
 import type { ReadCell } from '../openBook'
-import type { CellPlace } from '../port'
+import type { CellPlace } from '../cellPlace'
 
 export interface Testimony {
   /** In the order of the sheets. Each is a root: a formula that reads a wrong result and does right with it is none. */

@@ -1,6 +1,6 @@
 import { isCellError } from '../../core/definition/problem'
 import type { OpenBook, ReadCell } from '../openBook'
-import type { CellPlace } from '../port'
+import type { CellPlace } from '../cellPlace'
 import { isWaiting } from '../waiting'
 
 /** A plain formula is counted in binary numbers, ours in decimal ones. */
