@@ -8,6 +8,7 @@ import type { WorkbookPort } from '../workbook/port'
 import type { Words } from '../wording/words'
 import { FindingList } from './FindingList'
 import { useDefinitions } from './useDefinitions'
+import { useMayBeOld } from './useMayBeOld'
 import { usePaneStyles } from './usePaneStyles'
 import { usePortSentence } from './usePortSentence'
 import { useWords } from './useWords'
@@ -28,6 +29,7 @@ export function CheckSection({ port }: CheckSectionProps) {
   const { check: say, frame } = useWords()
   const headingId = useId()
   const { result, sentence, check, go } = useCheck(port)
+  const isOld = useMayBeOld(port, result)
   return (
     <section className={pane.section} aria-labelledby={headingId}>
       <h2 id={headingId} className={pane.heading}>
@@ -52,6 +54,7 @@ export function CheckSection({ port }: CheckSectionProps) {
       {result.is === 'checked' && port.witness && hasFormulas(result.book) && (
         <WitnessPart witness={port.witness} book={result.book} onGo={(finding) => void go(finding)} />
       )}
+      {result.is === 'checked' && isOld && <p className={pane.line}>{frame.mayBeOld}</p>}
       {sentence !== '' && (
         <p role="status" className={mergeClasses(pane.line, pane.error)}>
           {sentence}

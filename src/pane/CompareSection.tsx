@@ -12,6 +12,7 @@ import { OddsChart } from './charts/OddsChart'
 import { RoundsOfCell } from './charts/RoundsOfCell'
 import { SwingsChart } from './charts/SwingsChart'
 import { WaysChart } from './charts/WaysChart'
+import { useMayBeOld } from './useMayBeOld'
 import { usePortSentence } from './usePortSentence'
 import { usePaneStyles } from './usePaneStyles'
 import { useWords } from './useWords'
@@ -39,6 +40,8 @@ export function CompareSection({ port }: { readonly port: WorkbookPort }) {
     }
   }
 
+  const isOld = useMayBeOld(port, reading)
+
   useEffect(() => {
     void read()
     // Once when the section is opened; afterwards on demand, since a large workbook takes a while.
@@ -58,6 +61,7 @@ export function CompareSection({ port }: { readonly port: WorkbookPort }) {
       {reading.is === 'read' && (
         <Charts book={reading.book} port={port} onCalculate={() => void read({ calculateFirst: true })} />
       )}
+      {reading.is === 'read' && isOld && <p className={pane.line}>{frame.mayBeOld}</p>}
       {reading.is !== 'reading' && (
         <Button size="small" onClick={() => void read()}>
           {say.readAgain}

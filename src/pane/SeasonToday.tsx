@@ -6,6 +6,7 @@ import { progressOf, type Progress, type SheetProgress } from '../workbook/seaso
 import { weeksOf, type Weeks } from '../workbook/season/weeks'
 import { weekWorkOf, type NoWork, type WeekWork } from '../workbook/season/weekWork'
 import { WeeksChart } from './charts/WeeksChart'
+import { useMayBeOld } from './useMayBeOld'
 import { usePaneStyles } from './usePaneStyles'
 import { usePortSentence } from './usePortSentence'
 import { useWords } from './useWords'
@@ -36,7 +37,7 @@ const useStyles = makeStyles({
 export function SeasonToday({ port, isAdding, onGo }: SeasonTodayProps) {
   const styles = useStyles()
   const pane = usePaneStyles()
-  const { season: say, compare } = useWords()
+  const { season: say, compare, frame } = useWords()
   const headingId = useId()
   const { progress, work, weeks, isOld, failure, read } = useToday(port, isAdding)
   const { said, put } = usePutChart(port)
@@ -77,7 +78,7 @@ export function SeasonToday({ port, isAdding, onGo }: SeasonTodayProps) {
           {said.sentence}
         </p>
       )}
-      {isOld && <p className={pane.line}>{say.mayBeOld}</p>}
+      {isOld && <p className={pane.line}>{frame.mayBeOld}</p>}
       {failure !== '' && (
         <p role="alert" className={mergeClasses(pane.line, pane.error)}>
           {failure}
@@ -117,13 +118,9 @@ function useToday(port: WorkbookPort, isAdding: boolean) {
   const [work, setWork] = useState<WeekWork | NoWork>()
   const [weeks, setWeeks] = useState<readonly Weeks[]>([])
   const [asked, setAsked] = useState(0)
-  const [isOld, setIsOld] = useState(false)
   const [failure, setFailure] = useState('')
   const portSentence = usePortSentence()
-  useEffect(() => {
-    const stop = port.onSelectionChange(() => setIsOld(true))
-    return () => stop()
-  }, [port])
+  const isOld = useMayBeOld(port, progress)
   useEffect(() => {
     if (isAdding) return undefined
     let isWanted = true
@@ -133,7 +130,6 @@ function useToday(port: WorkbookPort, isAdding: boolean) {
         setProgress(found)
         setWork(ofWeek)
         setWeeks(drawn ?? [])
-        setIsOld(false)
         setFailure('')
       },
       (error: unknown) => {

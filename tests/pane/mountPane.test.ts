@@ -387,6 +387,16 @@ describe('the check of the workbook', () => {
     expect(text()).toContain('1 error, 0 warnings.')
   })
 
+  it('says after a change that cells may differ from what was checked, and no longer once it is checked again', async () => {
+    const mayBeOld = 'Cells may have changed since this was read.'
+    await click(tab('Check'))
+    expect(text()).not.toContain(mayBeOld)
+    await act(() => port.select({ sheet: 'Prices', address: 'B1' }))
+    expect(text()).toContain(mayBeOld)
+    await click(buttons('Check again')[0])
+    expect(text()).not.toContain(mayBeOld)
+  })
+
   it('says why the workbook could not be calculated, and goes on from there', async () => {
     port.book = {
       names: [],

@@ -25,6 +25,7 @@ export const frame: Words['frame'] = {
     'Sticksheet ist nicht gestartet. Es braucht einen Browser von 2023 oder neuer: Chrome oder Edge 111, Firefox 115, Safari 16.4. Ist Ihrer neuer, laden Sie die Seite nochmals.',
   showAgain: 'Nochmals zeigen',
   place: ({ address, sheet }) => `${address} auf ${sheet}`,
+  mayBeOld: 'Seitdem können sich Zellen geändert haben.',
   readingTheWorkbook: 'Die Arbeitsmappe wird gelesen',
   caution: 'Vorsicht.',
   blank: '(leer)',

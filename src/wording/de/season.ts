@@ -29,7 +29,6 @@ export const season: Words['season'] = {
   rowsLack: (rows, first) =>
     `${rows === 1 ? '1 Zeile ist' : `${rows} Zeilen sind`} nicht vollständig. Zuerst: ${first}`,
   readAgain: 'Die Saison neu lesen',
-  mayBeOld: 'Seitdem können sich Zellen geändert haben.',
   work: {
     heading: (week) => `Die Woche ${week}`,
     noWork: 'Die Arbeit der Woche',

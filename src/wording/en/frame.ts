@@ -31,6 +31,7 @@ export const frame = {
   showAgain: 'Show it again',
   /** "B4 on Season". */
   place: ({ address, sheet }: Place) => `${address} on ${sheet}`,
+  mayBeOld: 'Cells may have changed since this was read.',
   readingTheWorkbook: 'Reading the workbook',
   caution: 'Caution.',
   /** Instead of an empty value in a working. */

@@ -26,7 +26,6 @@ export const season = {
   rowsLack: (rows: number, first: string) =>
     `${rows === 1 ? '1 row is' : `${rows} rows are`} not complete. First: ${first}`,
   readAgain: 'Read the season again',
-  mayBeOld: 'Cells may have changed since this was read.',
   work: {
     heading: (week: string) => `The week ${week}`,
     noWork: 'The work of the week',
