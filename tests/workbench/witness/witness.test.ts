@@ -125,6 +125,10 @@ describe('The witness', () => {
     expect(saidOf({ ...typed, E1: na, D1: shown })).toEqual({ disagreements: [], judged: 0, notJudged: { [why]: 1 } })
   })
 
+  it('has nothing to say of an empty workbook.', () => {
+    expect(saidOf({})).toEqual({ disagreements: [], judged: 0, notJudged: {} })
+  })
+
   it('reaches neither circles nor a long chain from below, and both are judged.', () => {
     const chain = Array.from({ length: 3000 }, (_cell, row) => [`A${row + 1}`, [`=A${row + 2}+1`, 3000 - row]] as const)
     const said = saidOf({ ...Object.fromEntries(chain), A3001: 0, C1: ['=C2', 5], C2: ['=C1', 5] })
