@@ -3,7 +3,6 @@
  * the values of the cells that it reads. As in double entry, no single mistake passes unseen.
  */
 import type { ReadCell } from '../openBook'
-import type { CellPlace } from '../port'
 
 export interface Testimony {
   /** In the order of the sheets. Each is a root: a formula that reads a wrong result and does right with it is none. */
@@ -15,7 +14,10 @@ export interface Testimony {
 }
 
 /** The place is that of the formula; where it fills several cells, the values are those of the first that differs. */
-export interface Disagreement extends CellPlace {
+export interface Disagreement {
+  readonly sheet: string
+  /** Without dollar signs: "B4". */
+  readonly address: string
   /** What the cell shows. */
   readonly first: ReadCell
   readonly second: ReadCell
