@@ -33,7 +33,7 @@ function mayNotImport(folder) {
 }
 
 export default defineConfig(
-  { ignores: ['dist/', 'node_modules/'] },
+  { ignores: ['dist/', 'hosted/', 'node_modules/'] },
   js.configs.recommended,
   tseslint.configs.recommended,
   {

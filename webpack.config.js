@@ -11,22 +11,29 @@ const target = 'es2022'
 
 /** Writes what is derived from the catalogue, functions.json and the help pages, and copies the assets. */
 class ArtefactsPlugin {
+  /** @param address Where the files will be; without one on this computer. */
+  constructor(address) {
+    this.address = address
+  }
+
   apply(compiler) {
     compiler.hooks.thisCompilation.tap(ArtefactsPlugin.name, (compilation) => {
       const { RawSource } = compiler.webpack.sources
       compilation.hooks.processAssets.tapPromise(ArtefactsPlugin.name, async () => {
         const { artefacts } = await tsImport('./src/start/artefacts.ts', import.meta.url)
-        for (const { file, text } of artefacts()) compilation.emitAsset(file, new RawSource(text))
-        for (const { file, bytes } of assets()) compilation.emitAsset(file, new RawSource(bytes))
+        for (const { file, text } of artefacts(this.address)) compilation.emitAsset(file, new RawSource(text))
+        for (const { file, bytes } of assets(this.address)) compilation.emitAsset(file, new RawSource(bytes))
       })
     })
   }
 }
 
-function assets() {
+/** The add-in has no use for the demo, which the workbench opens, nor for its second engine. */
+function assets(address) {
   const folder = join(root, 'assets')
   const icons = readdirSync(join(folder, 'icons')).map((icon) => `icons/${icon}`)
-  return [...icons, 'demo-season.xlsx', 'licences/ironcalc.txt'].map((file) => ({
+  const ofWorkbench = ['demo-season.xlsx', 'licences/ironcalc.txt']
+  return [...icons, ...(address === undefined ? ofWorkbench : [])].map((file) => ({
     file,
     bytes: readFileSync(join(folder, file)),
   }))
@@ -75,6 +82,16 @@ const functions = {
   ],
 }
 
+/** Chromium then compiles the pane's scripts whole, beside the page's thread, while they load, which takes half the work off it. */
+function wholeScripts() {
+  return new webpack.BannerPlugin({
+    banner: '//# allFunctionsCalledOnLoad',
+    raw: true,
+    include: /^(taskpane|chunks\/\w+)\.js$/,
+    stage: afterMinimizing,
+  })
+}
+
 const pages = {
   ...shared,
   name: 'pages',
@@ -93,13 +110,7 @@ const pages = {
     ],
   },
   plugins: [
-    // Chromium then compiles the pane's scripts whole, beside the page's thread, while they load, which takes half the work off it.
-    new webpack.BannerPlugin({
-      banner: '//# allFunctionsCalledOnLoad',
-      raw: true,
-      include: /^(taskpane|chunks\/\d+)\.js$/,
-      stage: afterMinimizing,
-    }),
+    wholeScripts(),
     new MiniCssExtractPlugin(),
     page('taskpane.html', 'taskpane'),
     page('workbench.html', 'workbench'),
@@ -109,3 +120,17 @@ const pages = {
 }
 
 export default [functions, pages]
+
+/** The add-in alone, for a server: every script that the manifest does not name has the hash of its content in its name. */
+export function addInAt(address, path) {
+  const hashed = 'chunks/[contenthash].js'
+  return [
+    { ...functions, output: { ...functions.output, path } },
+    {
+      ...pages,
+      entry: { taskpane: pages.entry.taskpane },
+      output: { ...output, path, filename: hashed, chunkFilename: hashed, clean: { keep: /^functions\.js$/ } },
+      plugins: [wholeScripts(), page('taskpane.html', 'taskpane'), new ArtefactsPlugin(address)],
+    },
+  ]
+}

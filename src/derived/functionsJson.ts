@@ -10,6 +10,8 @@ import { takesText } from '../wording/en/parameters'
 const addinAddress = 'https://localhost:3000'
 
 export interface FunctionsJson {
+  /** Else Excel answers an error of an input cell with #VALUE! itself, and the function is not asked. */
+  readonly allowErrorForDataTypeAny: true
   readonly functions: readonly FunctionEntry[]
 }
 
@@ -32,16 +34,16 @@ interface ParameterEntry {
   readonly optional?: true
 }
 
-export function functionsJson(catalogue: readonly Definition[]): FunctionsJson {
-  return { functions: catalogue.map(entryOf) }
+export function functionsJson(catalogue: readonly Definition[], address = addinAddress): FunctionsJson {
+  return { allowErrorForDataTypeAny: true, functions: catalogue.map((definition) => entryOf(definition, address)) }
 }
 
-function entryOf({ id, summary, parameters, result }: Definition): FunctionEntry {
+function entryOf({ id, summary, parameters, result }: Definition, address: string): FunctionEntry {
   return {
     id,
     name: id,
     description: summary,
-    helpUrl: `${addinAddress}/help/${id}.html`,
+    helpUrl: `${address}/help/${id}.html`,
     parameters: Object.entries(parameters).map(([name, parameter]) => ({
       name,
       description: `${parameter.text} (${takesText(parameter)})`,

@@ -2,7 +2,7 @@
 import type { AstExpression } from '@borgar/fx'
 import type { Definition } from '../core/definition/definition'
 import type { Parameter } from '../core/definition/parameter'
-import { isBlank, readValue } from '../core/definition/readArguments'
+import { isBlank, readValue, takesZero } from '../core/definition/readArguments'
 import { parseFormula } from '../core/expression/expression'
 import { substitute } from '../core/expression/substitute'
 import { writeFormula } from '../core/expression/write'
@@ -57,9 +57,10 @@ function argumentFor(
   }
   // A blank cell counts as 0 in plain Excel, which is the default only where the default is 0.
   const defaultDiffers = parameter.default !== undefined && parameter.default !== 0
-  return tree.type === 'ReferenceIdentifier' && fallback !== undefined && defaultDiffers
-    ? parseFormula(`IF(${writeFormula(tree)}="",${writeFormula(fallback)},${writeFormula(tree)})`)
-    : tree
+  if (tree.type !== 'ReferenceIdentifier' || fallback === undefined || !defaultDiffers) return tree
+  const cell = writeFormula(tree)
+  const isLeftOut = takesZero(parameter) ? `${cell}=""` : `OR(${cell}="",${cell}=0)`
+  return parseFormula(`IF(${isLeftOut},${writeFormula(fallback)},${cell})`)
 }
 
 function literal(value: number | string | undefined): AstExpression | undefined {

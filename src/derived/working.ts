@@ -3,7 +3,7 @@ import type { Cell, Definition } from '../core/definition/definition'
 import { isFact, type Fact } from '../core/definition/fact'
 import { evaluate } from '../core/definition/evaluate'
 import type { Problem } from '../core/definition/problem'
-import { isBlank, type ReadValues } from '../core/definition/readArguments'
+import { isLeftOut, type ReadValues } from '../core/definition/readArguments'
 import { Decimal, toCell } from '../core/quantity/decimal'
 import { factText } from '../wording/en/facts'
 import { sentence } from '../wording/en/problems'
@@ -44,7 +44,8 @@ export function workingOf(
   const args = evaluation.args as ReadValues
   const inputs = Object.entries(definition.parameters).flatMap(([name, { text, unit }], index) => {
     const value = args[name]
-    return value === undefined ? [] : [{ name, text, value: shown(value), unit, given: !isBlank(given[index]) }]
+    const isGiven = !isLeftOut(definition.parameters[name]!, given[index])
+    return value === undefined ? [] : [{ name, text, value: shown(value), unit, given: isGiven }]
   })
   const steps = evaluation.working().map(({ name, text, formula, value, unit }): WorkingLine => ({
     name: said(name),

@@ -3,6 +3,7 @@ import type { CellError } from '../core/definition/problem'
 import type { CellFunction } from '../core/definition/definition'
 import { call } from '../derived/call'
 import type { CellValues } from '../derived/cellsOf'
+import { errorGoesIn } from '../wording/en/problems'
 import type { CallLog } from './callLog'
 
 /** Excel calls functions as soon as the page is loaded, so this must run while the script is evaluated. */
@@ -23,9 +24,12 @@ function answer(definition: CellFunction, given: readonly unknown[], log: CallLo
     case 'error':
       throw excelError(outcome.code, outcome.sentence)
     case 'cellError':
-      throw excelError(outcome.code)
+      throw handedOn.test(outcome.code) ? excelError(outcome.code) : excelError('#VALUE!', errorGoesIn(outcome.code))
   }
 }
+
+/** #N/A, #DIV/0!, #VALUE!, #NUM! and #NULL!: Excel turns any other of a function into #VALUE! without a word. */
+const handedOn = /^#(N\/|D|V|NU)/
 
 /**
  * Excel hands over one argument more than the function has: an object that describes the call. It fills up with null

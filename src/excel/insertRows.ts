@@ -1,4 +1,4 @@
-import type { CellPlace } from '../workbook/port'
+import type { CellPlace } from '../workbook/cellPlace'
 import { isFormula } from './readWorkbook'
 import { asOneUndo, run } from './run'
 

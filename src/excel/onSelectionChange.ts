@@ -12,17 +12,21 @@ export function onSelectionChange(log: CallLog, listener: () => void): () => voi
     if (changeType !== Excel.DataChangeType.rangeEdited) log.forgetAll()
     await notify()
   }
-  const registration = run(async (context) => {
-    const { worksheets } = context.workbook
-    const handlers = [
-      worksheets.onSelectionChanged.add(notify),
-      // Going to another sheet changes the active cell without a change of that sheet's selection.
-      worksheets.onActivated.add(notify),
-      worksheets.onChanged.add(notifyOfChange),
-    ]
-    await context.sync()
-    return handlers
-  })
+  // A pane that is opened while the user types in a cell would be refused, and then hear of nothing.
+  const registration = run(
+    async (context) => {
+      const { worksheets } = context.workbook
+      const handlers = [
+        worksheets.onSelectionChanged.add(notify),
+        // Going to another sheet changes the active cell without a change of that sheet's selection.
+        worksheets.onActivated.add(notify),
+        worksheets.onChanged.add(notifyOfChange),
+      ]
+      await context.sync()
+      return handlers
+    },
+    { delayForCellEdit: true },
+  )
   registration.catch((problem: unknown) => console.error('Excel does not tell which cell is selected.', problem))
   return () => {
     stopped = true

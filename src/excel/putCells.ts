@@ -4,13 +4,14 @@ import { changesBySheet } from '../workbook/changesBySheet'
 import { PortProblem, type CellChange } from '../workbook/port'
 import { asText } from './asText'
 import { asOneUndo, run } from './run'
+import { plainFormulas, tablesOf } from './tables'
 
 /** See WorkbookPort. */
 export async function putCells(changes: readonly CellChange[]): Promise<void> {
   if (changes.length === 0) return
   const sheets = [...changesBySheet(changes)].map(([sheet, ofSheet]) => ({
     sheet,
-    placed: ofSheet.map((change) => ({ change, at: blockOf(change.address)! })),
+    placed: ofSheet.map((change): Placed => ({ change, at: blockOf(change.address)! })),
   }))
   let begun = 0
   try {
@@ -21,7 +22,7 @@ export async function putCells(changes: readonly CellChange[]): Promise<void> {
       }
       for (const { sheet, placed } of sheets) {
         begun += 1
-        await write(context.workbook.worksheets.getItem(sheet), placed, ({ now }) =>
+        await write(context.workbook.worksheets.getItem(sheet), placed, ({ change: { now } }) =>
           'formula' in now ? now.formula : contentOf(now.value),
         )
       }
@@ -35,6 +36,8 @@ export async function putCells(changes: readonly CellChange[]): Promise<void> {
 interface Placed {
   readonly change: CellChange
   readonly at: { readonly top: number; readonly left: number }
+  /** What stood there before anything was changed, as Excel writes it. */
+  stood?: Content
 }
 
 interface ChangedSheet {
@@ -74,9 +77,10 @@ async function changedMeanwhile(
 ): Promise<CellChange | undefined> {
   const { top, left, rows, columns } = around(placed)
   const block = context.workbook.worksheets.getItem(sheet).getRangeByIndexes(top, left, rows, columns)
-  block.load(['formulas'])
+  block.load(['rowIndex', 'columnIndex', 'formulas'])
   await context.sync()
-  const formulas: readonly (readonly unknown[])[] = block.formulas
+  for (const one of placed) one.stood ??= block.formulas[one.at.top - top]?.[one.at.left - left] as Content
+  const formulas = await plainFormulas(block, sheet, tablesOf(context))
   return placed.find(({ change: { was }, at }) => was !== undefined && formulas[at.top - top]?.[at.left - left] !== was)
     ?.change
 }
@@ -88,7 +92,7 @@ const mostOfMessage = 1_000_000
 async function write(
   worksheet: Excel.Worksheet,
   placed: readonly Placed[],
-  contentFor: (change: CellChange) => Content,
+  contentFor: (placed: Placed) => Content,
 ): Promise<void> {
   const byRow = new Map<number, Placed[]>()
   for (const one of placed) byRow.set(one.at.top, [...(byRow.get(one.at.top) ?? []), one])
@@ -97,7 +101,7 @@ async function write(
     const { left, columns } = around(inRow)
     // Excel leaves a cell alone where null stands.
     const contents: (Content | null)[] = Array.from({ length: columns }, () => null)
-    for (const { change, at } of inRow) contents[at.left - left] = contentFor(change)
+    for (const one of inRow) contents[one.at.left - left] = contentFor(one)
     worksheet.getRangeByIndexes(top, left, 1, columns).formulas = [contents]
     waiting += JSON.stringify(contents).length
     if (waiting < mostOfMessage) continue
@@ -117,7 +121,9 @@ async function takeBack(sheets: readonly ChangedSheet[]): Promise<void> {
         async (context) => {
           // A protected sheet took nothing, and would not take this either.
           if ((await changedMeanwhile(context, sheet, placed)) === undefined) return
-          await write(context.workbook.worksheets.getItem(sheet), placed, ({ was }) => was ?? '')
+          await write(context.workbook.worksheets.getItem(sheet), placed, ({ change, stood = '' }) =>
+            change.was === undefined ? '' : stood,
+          )
         },
         { delayForCellEdit: true },
       )

@@ -3,22 +3,42 @@ import { idsCalled } from '../formula/idsCalled'
 import { addressOf } from '../formula/address'
 import type { DefinedName } from '../workbook/book'
 import type { OpenBook, OpenCell, OpenSheet, ReadCell } from '../workbook/openBook'
+import { isWaiting } from '../workbook/waiting'
 import type { CallLog } from './callLog'
 import { knows } from './run'
+import { plainFormulas, tablesOf, type Tables } from './tables'
+import { withoutSheet } from './withoutSheet'
 
-export async function readWorkbook(context: Excel.RequestContext, log: CallLog): Promise<OpenBook> {
+/** In milliseconds: so long a read waits for results, asking so often. What waits longer is read as it is. */
+const [longestWait, betweenReads] = [20_000, 100]
+
+/** Excel shows an error value in a cell whose function it is still asking, so the workbook is read once none is left. */
+export async function readWorkbook(
+  context: Excel.RequestContext,
+  log: CallLog,
+  patience = longestWait,
+): Promise<OpenBook> {
+  const book = await readOnce(context, log)
+  const waits = book.sheets.some(({ cells }) => [...cells.values()].some(({ value }) => isWaiting(value)))
+  if (!waits || patience <= 0) return book
+  await new Promise((resolve) => setTimeout(resolve, betweenReads))
+  return readWorkbook(context, log, patience - betweenReads)
+}
+
+async function readOnce(context: Excel.RequestContext, log: CallLog): Promise<OpenBook> {
   const { worksheets, names } = context.workbook
   worksheets.load(['items/name'])
   loadNames(names)
   await context.sync()
   const used = worksheets.items.map((sheet) => {
     const range = sheet.getUsedRangeOrNullObject(true)
-    loadCells(range)
+    loadPlace(range)
     return { name: sheet.name, range }
   })
   await context.sync()
   const sheets: OpenSheet[] = []
-  for (const { name, range } of used) sheets.push(await readSheet(name, range, log))
+  const tables = tablesOf(context)
+  for (const { name, range } of used) sheets.push(await readSheet(name, range, log, tables))
   return { names: namesOfCells(names), sheets }
 }
 
@@ -36,29 +56,90 @@ export async function readRows(
   const worksheet = worksheets.items.find(({ name }) => name.toLowerCase() === sheet.toLowerCase())
   if (worksheet === undefined) return undefined
   const range = worksheet.getRange(`${first + 1}:${last + 1}`).getUsedRangeOrNullObject(true)
-  loadCells(range)
+  loadPlace(range)
   await context.sync()
-  return readSheet(worksheet.name, range, log)
+  return readSheet(worksheet.name, range, log, tablesOf(context))
 }
 
-function loadCells(range: Excel.Range): void {
-  range.load(['rowIndex', 'columnIndex', 'formulas', 'values', 'valueTypes'])
+/** Where a range is and how large. */
+function loadPlace(range: Excel.Range): void {
+  range.load(['rowIndex', 'columnIndex', 'rowCount', 'columnCount'])
 }
 
-/** @param range Loaded. */
-async function readSheet(name: string, range: Excel.Range, log: CallLog): Promise<OpenSheet> {
-  if (range.isNullObject) return { name, cells: new Map<string, OpenCell>() }
-  return { name, cells: cellsOf(name, range, log, await spillsOf(name, range), await boldIn(name, range)) }
+/** @param used Loaded with its place. */
+async function readSheet(name: string, used: Excel.Range, log: CallLog, tables: Tables): Promise<OpenSheet> {
+  if (used.isNullObject) return { name, cells: new Map<string, OpenCell>() }
+  const contents = await contentsOf(name, used)
+  const formulas = await plainFormulas(contents, name, tables)
+  return { name, cells: cellsOf(name, contents, formulas, log, await spillsOf(name, contents, used.context)) }
+}
+
+interface Contents {
+  readonly rowIndex: number
+  readonly columnIndex: number
+  readonly formulas: readonly (readonly unknown[])[]
+  readonly values: readonly (readonly unknown[])[]
+  readonly valueTypes: readonly (readonly unknown[])[]
+  /** Which cells are bold; of none where this Excel cannot say. */
+  readonly bold: readonly (readonly boolean[])[]
+}
+
+/** So many cells are asked for at once. */
+const mostCells = 20_000
+
+/** In parts that fit into an answer of Excel, which gives none above 5 MB. */
+async function contentsOf(sheet: string, used: Excel.Range): Promise<Contents> {
+  const { rowIndex, columnIndex, rowCount, columnCount } = used
+  const worksheet = used.context.workbook.worksheets.getItem(sheet)
+  const parts: Part[] = []
+  let rowsAtOnce = Math.max(1, Math.floor(mostCells / columnCount))
+  for (let row = 0; row < rowCount;) {
+    const count = Math.min(rowsAtOnce, rowCount - row)
+    const part = await partOf(worksheet.getRangeByIndexes(rowIndex + row, columnIndex, count, columnCount), count > 1)
+    // The texts are long: fewer rows at once.
+    if (part === undefined) rowsAtOnce = Math.ceil(count / 4)
+    else {
+      parts.push(part)
+      row += count
+    }
+  }
+  const joined = <K extends keyof Part>(key: K) => parts.flatMap((part) => part[key]) as unknown as Contents[K]
+  return {
+    rowIndex,
+    columnIndex,
+    formulas: joined('formulas'),
+    values: joined('values'),
+    valueTypes: joined('valueTypes'),
+    bold: joined('bold'),
+  }
+}
+
+type Part = Omit<Contents, 'rowIndex' | 'columnIndex'>
+
+/** Undefined where the answer would be too long and fewer rows can be asked for. */
+async function partOf(range: Excel.Range, canBeSmaller: boolean): Promise<Part | undefined> {
+  range.load(['formulas', 'values', 'valueTypes'])
+  const letters = knows('1.9') ? range.getCellProperties({ format: { font: { bold: true } } }) : undefined
+  try {
+    await range.context.sync()
+  } catch (problem) {
+    const { code = '' } = problem as { code?: string }
+    if (canBeSmaller && code === 'ResponsePayloadSizeLimitExceeded') return undefined
+    throw problem
+  }
+  const { formulas, values, valueTypes } = range
+  const bold = letters?.value.map((row) => row.map(({ format }) => format?.font?.bold === true)) ?? []
+  return { formulas, values, valueTypes, bold }
 }
 
 export function loadNames(names: Excel.NamedItemCollection): void {
-  names.load(['items/name', 'items/formula', 'items/type'])
+  names.load(['items/name', 'items/formula', 'items/type', 'items/visible'])
 }
 
-/** Of names that were loaded: those that stand for cells. */
+/** Of names that were loaded: those that stand for cells. Hidden ones Excel makes for itself, such as that of a filter. */
 export function namesOfCells({ items }: Excel.NamedItemCollection): readonly DefinedName[] {
   return items
-    .filter(({ type }) => type === 'Range')
+    .filter(({ type, visible }) => type === 'Range' && visible)
     .map(({ name, formula }) => ({ name, refersTo: String(formula).replace(/^=/, '') }))
 }
 
@@ -66,9 +147,13 @@ export function namesOfCells({ items }: Excel.NamedItemCollection): readonly Def
 const mostAsked = 4000
 
 /** The ranges that formulas of ours fill, by their place in the used range: "3,0". */
-async function spillsOf(sheet: string, range: Excel.Range): Promise<ReadonlyMap<string, string>> {
-  const worksheet = range.context.workbook.worksheets.getItem(sheet)
-  const places = range.formulas.flatMap((row: readonly unknown[], down) =>
+async function spillsOf(
+  sheet: string,
+  { rowIndex, columnIndex, formulas }: Contents,
+  context: Excel.RequestContext,
+): Promise<ReadonlyMap<string, string>> {
+  const worksheet = context.workbook.worksheets.getItem(sheet)
+  const places = formulas.flatMap((row, down) =>
     row.flatMap((content, across) => (isOurs(content) ? [{ down, across }] : [])),
   )
   const spills = new Map<string, string>()
@@ -76,12 +161,12 @@ async function spillsOf(sheet: string, range: Excel.Range): Promise<ReadonlyMap<
   for (let first = 0; first < places.length; first += mostAsked) {
     const asked = places.slice(first, first + mostAsked).map(({ down, across }) => {
       const filled = worksheet
-        .getRangeByIndexes(range.rowIndex + down, range.columnIndex + across, 1, 1)
+        .getRangeByIndexes(rowIndex + down, columnIndex + across, 1, 1)
         .getSpillingToRangeOrNullObject()
       filled.load(['address', 'cellCount'])
       return { place: `${down},${across}`, filled }
     })
-    await range.context.sync()
+    await worksheet.context.sync()
     for (const { place, filled } of asked) {
       if (!filled.isNullObject && filled.cellCount > 1) spills.set(place, withoutSheet(filled.address))
     }
@@ -89,33 +174,8 @@ async function spillsOf(sheet: string, range: Excel.Range): Promise<ReadonlyMap<
   return spills
 }
 
-/** So many cells are asked for their letters at once, which stays far below the longest answer that Excel gives. */
-const mostLetters = 20_000
-
-/** Which cells of a range are bold, row by row; of none where this Excel cannot say. */
-async function boldIn(sheet: string, range: Excel.Range): Promise<readonly (readonly boolean[])[]> {
-  if (!knows('1.9')) return []
-  const worksheet = range.context.workbook.worksheets.getItem(sheet)
-  const [rows, columns] = [range.values.length, range.values[0]?.length ?? 0]
-  const rowsAtOnce = Math.max(1, Math.floor(mostLetters / columns))
-  const bold: boolean[][] = []
-  for (let first = 0; first < rows; first += rowsAtOnce) {
-    const count = Math.min(rowsAtOnce, rows - first)
-    const some = worksheet.getRangeByIndexes(range.rowIndex + first, range.columnIndex, count, columns)
-    const letters = some.getCellProperties({ format: { font: { bold: true } } })
-    await range.context.sync()
-    bold.push(...letters.value.map((row) => row.map(({ format }) => format?.font?.bold === true)))
-  }
-  return bold
-}
-
 function isOurs(content: unknown): boolean {
   return isFormula(content) && idsCalled(content).length > 0
-}
-
-/** Excel names the sheet too, and a sheet's name may itself hold an exclamation mark. */
-export function withoutSheet(address: string): string {
-  return address.slice(address.lastIndexOf('!') + 1)
 }
 
 export async function isEmpty(context: Excel.RequestContext): Promise<boolean> {
@@ -129,10 +189,10 @@ export async function isEmpty(context: Excel.RequestContext): Promise<boolean> {
 
 function cellsOf(
   sheet: string,
-  { rowIndex, columnIndex, formulas, values, valueTypes }: Excel.Range,
+  { rowIndex, columnIndex, values, valueTypes, bold }: Contents,
+  formulas: readonly (readonly unknown[])[],
   log: CallLog,
   spills: ReadonlyMap<string, string>,
-  bold: readonly (readonly boolean[])[],
 ): ReadonlyMap<string, OpenCell> {
   const cells = new Map<string, OpenCell>()
   values.forEach((row, down) =>

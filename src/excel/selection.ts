@@ -1,20 +1,23 @@
 /** What is selected in Excel; see WorkbookPort. */
-import type { CellPlace, SelectedCell } from '../workbook/port'
-import { blankAsNull, withoutSheet } from './readWorkbook'
+import type { CellPlace } from '../workbook/cellPlace'
+import type { SelectedCell } from '../workbook/port'
+import { blankAsNull, isFormula } from './readWorkbook'
 import { run } from './run'
+import { plainFormulas, tablesOf } from './tables'
+import { withoutSheet } from './withoutSheet'
 
 export function selectedCell(): Promise<SelectedCell> {
   return run(async (context) => {
     const cell = context.workbook.getActiveCell()
-    cell.load(['address', 'formulas', 'values'])
+    cell.load(['address', 'rowIndex', 'columnIndex', 'formulas', 'values'])
     const sheet = context.workbook.worksheets.getActiveWorksheet()
     sheet.load(['name'])
     await context.sync()
-    const formula: unknown = cell.formulas[0]?.[0]
+    const formula = (await plainFormulas(cell, sheet.name, tablesOf(context)))[0]?.[0]
     return {
       sheet: sheet.name,
       address: withoutSheet(cell.address),
-      formula: typeof formula === 'string' && formula.startsWith('=') ? formula : '',
+      formula: isFormula(formula) ? formula : '',
       value: blankAsNull(cell.values[0]?.[0]),
     }
   })

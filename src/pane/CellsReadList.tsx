@@ -1,6 +1,6 @@
 import { Button, makeStyles, tokens } from '@fluentui/react-components'
 import { isCellError } from '../core/definition/problem'
-import type { CellPlace } from '../workbook/port'
+import type { CellPlace } from '../workbook/cellPlace'
 import { useNumberText } from './settings/useNumberText'
 import type { ShownCells } from './useCellsRead'
 import { usePaneStyles } from './usePaneStyles'

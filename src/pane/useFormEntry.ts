@@ -1,7 +1,8 @@
 import { useEffect, useRef, useState } from 'react'
 import type { Definition } from '../core/definition/definition'
 import { callArguments } from '../formula/callArguments'
-import type { CellPlace, SelectedCell } from '../workbook/port'
+import type { CellPlace } from '../workbook/cellPlace'
+import type { SelectedCell } from '../workbook/port'
 import { useSettings } from './settings/useSettings'
 import { remarked, textOfArgument } from './typedArgument'
 

@@ -1,6 +1,7 @@
 import { useState } from 'react'
 import type { Book } from '../workbook/book'
-import type { CellPlace, WorkbookPort } from '../workbook/port'
+import type { CellPlace } from '../workbook/cellPlace'
+import type { WorkbookPort } from '../workbook/port'
 import { demoSeason } from '../workbook/season/demoSeason'
 import { emptySeason } from '../workbook/season/emptySeason'
 import { lastRowOf } from '../workbook/season/growing'

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'react'
-import type { CellPlace, WorkbookPort } from '../workbook/port'
+import type { CellPlace } from '../workbook/cellPlace'
+import type { WorkbookPort } from '../workbook/port'
 import { usePortSentence } from './usePortSentence'
 
 /** The way from one cell to the cells that it reads, and back. */

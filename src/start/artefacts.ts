@@ -10,9 +10,10 @@ interface Artefact {
   readonly text: string
 }
 
-export function artefacts(): readonly Artefact[] {
+/** @param address Where they will be, without a slash at its end; without one on the computer of a developer. */
+export function artefacts(address?: string): readonly Artefact[] {
   return [
-    { file: 'functions.json', text: JSON.stringify(functionsJson(catalogue), null, 2) },
+    { file: 'functions.json', text: JSON.stringify(functionsJson(catalogue, address), null, 2) },
     { file: 'notStarted.js', text: notStarted },
     { file: 'help/index.html', text: helpIndex(catalogue) },
     ...catalogue.map((definition) => ({ file: `help/${definition.id}.html`, text: helpPage(definition) })),

@@ -7,13 +7,13 @@ await command(async () => {
   installMissing()
   await buildWhereStale()
   const { getHttpsServerOptions } = await import('office-addin-dev-certs')
-  const { serve } = await import('./server.mjs')
+  const { officeHeaders, serve } = await import('./server.mjs')
   console.log(
     'Excel loads add-ins over https alone. The first time, this computer asks whether to trust a certificate for localhost.',
   )
   const certificate = await getHttpsServerOptions()
   try {
-    const { address } = await serve({ folder: dist, port: manifestPort, certificate })
+    const { address } = await serve({ folder: dist, port: manifestPort, headers: officeHeaders, certificate })
     console.log(
       `The add-in is at ${address}. Load manifest.xml into Excel as assets/guide/excel.md says. Press Ctrl+C to stop.`,
     )

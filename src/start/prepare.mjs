@@ -81,17 +81,22 @@ function newest(path) {
 }
 
 export async function build() {
+  rmSync(builtMark, { force: true })
+  const { default: configuration } = await import('../../webpack.config.js')
+  await compile(configuration)
+  writeFileSync(builtMark, '')
+}
+
+/** @param configuration Of webpack. */
+export async function compile(configuration) {
   console.log('Building.')
   const started = Date.now()
-  rmSync(builtMark, { force: true })
   const { default: webpack } = await import('webpack')
-  const { default: configuration } = await import('../../webpack.config.js')
   const compiler = webpack(configuration)
   const stats = await new Promise((resolve, reject) => {
     compiler.run((error, result) => (error ? reject(error) : resolve(result)))
   })
   await new Promise((resolve) => compiler.close(resolve))
   if (stats.hasErrors()) throw new Failure(stats.toString({ preset: 'errors-only', colors: false }))
-  writeFileSync(builtMark, '')
   console.log(`Built in ${((Date.now() - started) / 1000).toFixed(1)} s.`)
 }

@@ -2,19 +2,22 @@
  * Calculates a workbook with the functions of the catalogue, without Excel, and prints what its formulas give. For
  * checks that run by themselves, and for an accountant without the add-in.
  */
+import { largest } from '../core/quantity/largest'
 import { open, readFile, rename, rm, stat } from 'node:fs/promises'
 import { basename, dirname, extname, join, resolve } from 'node:path'
 import { parseArgs } from 'node:util'
 import { witnessLines } from './witnessLines'
 import { askWitness } from './askWitness'
+import { files } from '../wording/en/files'
 import { found } from '../wording/en/findings'
 import { refusalsIn, type CellRefusal } from '../workbook/check/refusalsIn'
 import { tracedErrors, type TracedError } from '../workbook/check/tracedErrors'
 import type { Disagreement, NoTestimony, Testimony } from '../workbook/check/testimony'
 import type { OpenBook } from '../workbook/openBook'
-import type { CellPlace } from '../workbook/port'
-import { calculateBook } from '../workbench/engine/calculate'
-import { putResults } from '../workbench/xlsx/putResults'
+import type { CellPlace } from '../workbook/cellPlace'
+import { calculateBook, type OnProgress } from '../workbench/engine/calculate'
+import { type KeptResult, withKeptResults } from '../workbench/xlsx/keptResults'
+import { putResults, type WithResults } from '../workbench/xlsx/putResults'
 import { readXlsx } from '../workbench/xlsx/readXlsx'
 import { resultsOf, type Result, type SheetResults } from '../workbench/xlsx/results'
 import { XlsxProblem } from '../workbench/xlsx/xlsxProblem'
@@ -30,8 +33,11 @@ const help = `Calculates a workbook with the STICK functions and prints what its
                   and how many formulas the second was not given, and why.
   --help          prints this.
 
-Ends with 0 if every formula has a result, with 1 if a function refused its input, a cell shows an error or
-the witness comes to another result (each such cell is listed), and with 2 if the file could not be read or written.
+What cannot be calculated here as Excel does keeps the result that the file stores, and so does all that reads it.
+Ends with 0 if every formula was calculated, with 1 if a function refused its input, a cell shows an error or keeps its
+stored result, or the witness comes to another result (each such cell is listed), and with 2 if the file could not be
+read or written, or needs more memory than half of what the computer has: NODE_OPTIONS=--max-old-space-size=8000
+allows 8000 MB.
 `
 
 /** Something that the user can put right, said in a sentence. */
@@ -50,6 +56,8 @@ export interface Terminal {
   readonly folder: string
   print(text: string): void
   complain(text: string): void
+  /** How far it is, for who waits and looks on. */
+  progress?(text: string): void
 }
 
 /** Does what the words of the command line ask for, and gives the number with which the program ends. */
@@ -71,15 +79,22 @@ async function calculateAndPrint(words: string[], terminal: Terminal): Promise<n
     return 0
   }
   const bytes = await readInput(wish.file, terminal)
-  const { book } = await readXlsx(bytes)
-  const calculated = await calculateBook(book)
+  const read = await readXlsx(bytes)
+  const { book } = read
+  const onProgress: OnProgress = (formula, formulas) =>
+    terminal.progress?.(`${wish.file}: formula ${formula} of ${formulas} is calculated`)
+  const everything = await calculateBook(book, onProgress).catch((problem: unknown) => {
+    throw new UsageProblem(`${wish.file} cannot be calculated here: ${(problem as Error).message}.`)
+  })
+  const { book: calculated, kept } = withKeptResults(read, everything)
   const sheets = resultsOf(book, calculated)
   const errors = tracedErrors(calculated)
-  const testimony = wish.witness ? await askWitness(calculated) : undefined
-  terminal.print(wish.json ? asJson(wish.file, sheets, refusalsIn(calculated), testimony) : asText(sheets))
-  for (const line of [...errorLines(errors), ...witnessLines(testimony)]) terminal.complain(`${line}\n`)
-  if (wish.out !== undefined) await writeOut(wish.out, bytes, calculated, terminal)
-  return errors.length > 0 || disagreementsIn(testimony).length > 0 ? 1 : 0
+  const testimony = wish.witness ? await askWitness(withoutFormulas(calculated, kept)) : undefined
+  terminal.print(wish.json ? asJson(wish.file, sheets, refusalsIn(calculated), kept, testimony) : asText(sheets))
+  for (const line of [...errorLines(errors), ...keptLines(kept), ...witnessLines(testimony)])
+    terminal.complain(`${line}\n`)
+  if (wish.out !== undefined) await writeOut(wish.out, await putResults(bytes, calculated, kept), terminal)
+  return errors.length + kept.length + disagreementsIn(testimony).length > 0 ? 1 : 0
 }
 
 function readWish(words: string[]): Wish | 'help' {
@@ -123,11 +138,9 @@ async function readInput(file: string, { folder }: Terminal): Promise<Uint8Array
 /** Written beside its goal and moved there once it is on the disk, so that no half a workbook is ever left. */
 async function writeOut(
   out: string,
-  original: Uint8Array,
-  calculated: OpenBook,
+  { bytes, breaksSignature }: WithResults,
   { folder, complain }: Terminal,
 ): Promise<void> {
-  const { bytes, kept, breaksSignature } = await putResults(original, calculated)
   const goal = resolve(folder, out)
   const beside = join(dirname(goal), `.${basename(goal)}.${process.pid}.tmp`)
   try {
@@ -139,11 +152,6 @@ async function writeOut(
   }
   complain(`${out} is written: the workbook with new results and all else as it was.\n`)
   if (breaksSignature) complain('Its digital signature is no longer valid.\n')
-  for (const { sheet, address } of kept) {
-    complain(
-      `${sheet}!${address} keeps its old result, because it cannot be calculated here. So may what depends on it; let Excel recalculate.\n`,
-    )
-  }
 }
 
 /** Until the disk has it: else a crash could leave the new name with nothing behind it. */
@@ -201,17 +209,47 @@ function placeText({ sheet, address }: CellPlace): string {
   return `${sheet}!${address}`
 }
 
+/** What keeps its stored result is for no engine to judge. */
+function withoutFormulas(book: OpenBook, kept: readonly KeptResult[]): OpenBook {
+  const places = new Set(kept.map(placeText))
+  return {
+    ...book,
+    sheets: book.sheets.map((sheet) => ({
+      ...sheet,
+      cells: new Map(
+        [...sheet.cells].map(([address, cell]) => [
+          address,
+          places.has(placeText({ sheet: sheet.name, address })) ? { ...cell, formula: '' } : cell,
+        ]),
+      ),
+    })),
+  }
+}
+
 function disagreementsIn(testimony: Testimony | NoTestimony | undefined): readonly Disagreement[] {
   return typeof testimony === 'object' ? testimony.disagreements : []
+}
+
+/** All of them by name, one line for each reason, and last what only reads them. */
+function keptLines(kept: readonly KeptResult[]): string[] {
+  const reasons = new Set(kept.map(({ why }) => why))
+  return [...reasons]
+    .sort((one, other) => Number(one === undefined) - Number(other === undefined))
+    .map((reason) => {
+      const places = kept.filter(({ why }) => why === reason)
+      const because = reason === undefined ? 'because they read one of these' : `because ${files.kept[reason]}`
+      return `Stored results stay, ${because}: ${places.map(placeText).join(', ')}.`
+    })
 }
 
 function asJson(
   file: string,
   sheets: readonly SheetResults[],
   refusals: readonly CellRefusal[],
+  kept: readonly KeptResult[],
   witness: Testimony | NoTestimony | undefined,
 ): string {
-  return `${JSON.stringify({ file, sheets, refusals, witness }, null, 2)}\n`
+  return `${JSON.stringify({ file, sheets, refusals, kept, witness }, null, 2)}\n`
 }
 
 function asText(sheets: readonly SheetResults[]): string {
@@ -225,9 +263,9 @@ function tableOf(results: readonly Result[]): string {
   const labels = results.map(({ label }) =>
     label.length > widestLabel ? `${label.slice(0, widestLabel - 1)}…` : label,
   )
-  const addressWidth = Math.max(...results.map(({ address }) => address.length))
-  const labelWidth = Math.max(...labels.map((label) => label.length))
-  const shownWidth = Math.max(...results.map(({ shown, rows }) => (rows === undefined ? shown.length : 0)))
+  const addressWidth = widest(results.map(({ address }) => address))
+  const labelWidth = widest(labels)
+  const shownWidth = widest(results.map(({ shown, rows }) => (rows === undefined ? shown : '')))
   return results
     .map(({ address, shown, rows }, index) => {
       const start = `  ${address.padEnd(addressWidth)}  ${(labels[index] ?? '').padEnd(labelWidth)}`
@@ -239,8 +277,13 @@ function tableOf(results: readonly Result[]): string {
     .join('')
 }
 
+function widest(texts: readonly string[]): number {
+  const lengths = texts.map((text) => text.length)
+  return largest(lengths, 0)
+}
+
 function spillOfRows(rows: readonly (readonly string[])[]): string[] {
-  const widths = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)))
+  const widths = (rows[0] ?? []).map((_, column) => widest(rows.map((row) => row[column] ?? '')))
   return rows.map((row) =>
     row
       .map((text, column) => text.padEnd(widths[column] ?? 0))

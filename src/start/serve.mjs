@@ -31,12 +31,12 @@ function readPort() {
 
 /** A port that was asked for is taken or refused; without one the next free port is as good. */
 async function listen(wanted) {
-  const { serve, workbenchPolicy } = await import('./server.mjs')
+  const { serve, workbenchHeaders } = await import('./server.mjs')
   const first = wanted ?? usualPort
   const last = wanted ?? usualPort + portsTried - 1
   for (let port = first; port <= last; port += 1) {
     try {
-      return await serve({ folder: dist, port, policy: workbenchPolicy })
+      return await serve({ folder: dist, port, headers: workbenchHeaders })
     } catch (error) {
       if (error.code === 'EACCES')
         throw new Failure(`This computer does not allow port ${port}. Choose one with: npm start -- --port 3100`)

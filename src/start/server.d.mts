@@ -6,11 +6,14 @@ export interface Served {
   close(): Promise<void>
 }
 
-export const workbenchPolicy: string
+export type Headers = Readonly<Record<string, string>>
+
+export const workbenchHeaders: Headers
+export const officeHeaders: Headers
 
 export function serve(options: {
   readonly folder: string
   readonly port: number
-  readonly policy?: string
+  readonly headers?: Headers
   readonly certificate?: ServerOptions
 }): Promise<Served>

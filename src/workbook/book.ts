@@ -42,6 +42,8 @@ export interface Cell {
   readonly formula?: string
   /** True where the formula may spill over more than one cell. */
   readonly spills?: boolean
+  /** The cells that an array formula of fixed size fills, its own the first of them: it was entered into all at once. */
+  readonly fills?: { readonly rows: number; readonly columns: number }
   /** An Excel number format in en-US form. */
   readonly format?: string
   readonly look?: Look

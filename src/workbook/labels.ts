@@ -16,6 +16,7 @@
  */
 import type { Block, Position } from '../formula/address'
 import type { OpenSheet } from './openBook'
+import { type RisingRows, risingRows } from './risingRows'
 import { mostRows, sheetHeadings } from './sheetHeadings'
 import { sheetTexts, type SheetTexts } from './sheetTexts'
 
@@ -58,6 +59,7 @@ export function labelsOf(cells: OpenSheet['cells']): SheetLabels {
 function labelsIn(cells: OpenSheet['cells']): SheetLabels {
   const texts = sheetTexts(cells)
   const headings = sheetHeadings(texts)
+  const units = unitColumns(texts)
 
   function partsOf(cell: Position): Parts {
     const { row, column } = cell
@@ -72,7 +74,7 @@ function labelsIn(cells: OpenSheet['cells']): SheetLabels {
           ? (textBefore(texts, cell, nearest?.row, true) ?? first)
           : (textBefore(texts, cell, nearest?.row, false) ?? partsOf(filler).row ?? first),
       column: heading !== undefined && sayNothing.has(heading.toLowerCase()) ? undefined : heading,
-      unit: filler === undefined && !nearest?.hasUnits ? unitOfRow(texts, row, column, nearest?.row) : undefined,
+      unit: filler === undefined && !nearest?.hasUnits ? unitOfRow(texts, units, cell, nearest?.row) : undefined,
       unitAbove: nearest?.above,
       first,
     }
@@ -117,21 +119,23 @@ function textBefore(
   return first
 }
 
-function textAbove({ cellAt, textAt }: SheetTexts, row: number, column: number): string | undefined {
-  if (typeof cellAt(row, column)?.value === 'string') return undefined
-  for (let at = row - 1; at >= row - mostRows && cellAt(at, column) !== undefined; at -= 1) {
-    const text = textAt(at, column)
-    if (text !== undefined) return text
-  }
-  return undefined
+function textAbove(texts: SheetTexts, row: number, column: number): string | undefined {
+  if (typeof texts.cellAt(row, column)?.value === 'string') return undefined
+  const start = texts.filledIn(column).startOf(row - 1)
+  const at = texts.textsIn(column).lastUpTo(row - 1)
+  const isNear = start !== undefined && at !== undefined && at >= Math.max(start, row - mostRows)
+  return isNear ? texts.textAt(at, column) : undefined
 }
 
 /** @param headings The row of headings that stands above; where none is marked, the nearest that has a unit. */
-function unitOfRow(texts: SheetTexts, row: number, column: number, headings: number | undefined): string | undefined {
-  let at = headings ?? row - 1
-  while (headings === undefined && at >= row - mostRows && texts.isFilled(at) && unitColumn(texts, at) === undefined)
-    at -= 1
-  const place = unitColumn(texts, at)
+function unitOfRow(
+  texts: SheetTexts,
+  units: UnitColumns,
+  { row, column }: Position,
+  headings: number | undefined,
+): string | undefined {
+  const at = headings ?? unitsAbove(texts, units, row)
+  const place = at === undefined ? undefined : units.of.get(at)
   const isOfFigures = place !== column && texts.cellsOf(row).some((cell) => cell.column < column)
   if (place === undefined || !isOfFigures) return undefined
   // A formula may make it of the currency.
@@ -139,8 +143,25 @@ function unitOfRow(texts: SheetTexts, row: number, column: number, headings: num
   return texts.textAt(row, place) ?? (typeof unit === 'string' && unit.trim() !== '' ? unit.trim() : undefined)
 }
 
-function unitColumn({ cellsOf, textAt }: SheetTexts, row: number): number | undefined {
-  return cellsOf(row).find(({ column }) => textAt(row, column)?.toLowerCase() === 'unit')?.column
+/** The column with the units of each row of headings that has one. */
+interface UnitColumns {
+  readonly of: ReadonlyMap<number, number>
+  readonly rows: RisingRows
+}
+
+function unitColumns({ rows, cellsOf, textAt }: SheetTexts): UnitColumns {
+  const columns = new Map<number, number>()
+  for (const row of rows) {
+    const unit = cellsOf(row).find(({ column }) => textAt(row, column)?.toLowerCase() === 'unit')
+    if (unit !== undefined) columns.set(row, unit.column)
+  }
+  return { of: columns, rows: risingRows(columns.keys()) }
+}
+
+function unitsAbove({ filled }: SheetTexts, { rows }: UnitColumns, row: number): number | undefined {
+  const start = filled.startOf(row - 1)
+  const at = rows.lastUpTo(row - 1)
+  return start !== undefined && at !== undefined && at >= Math.max(start, row - mostRows) ? at : undefined
 }
 
 /** "Trays, trays" says nothing more than "Trays". */

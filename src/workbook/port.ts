@@ -1,6 +1,7 @@
 import type { DecimalMark } from '../core/quantity/decimalMark'
 import type { NoTestimony, Testimony } from './check/testimony'
 import type { Book, CellContent, DefinedName } from './book'
+import type { CellPlace } from './cellPlace'
 import type { SheetChart } from './sheetChart'
 import type { CallInCell, OpenBook, OpenSheet, ReadCell } from './openBook'
 
@@ -64,13 +65,6 @@ export interface WorkbookPort {
   setDecimalMark?(mark: DecimalMark): void
   /** Calls back whenever the active cell or its content changed; returns the way to stop. */
   onSelectionChange(listener: () => void): () => void
-}
-
-/** A cell, or a block of cells, of one sheet. */
-export interface CellPlace {
-  readonly sheet: string
-  /** Without dollar signs: "B4". */
-  readonly address: string
 }
 
 export interface BookCopy {

@@ -1,5 +1,6 @@
 /** The headings of a sheet: its rows of headings, and which of them stand above a cell. */
 import { isCellError } from '../core/definition/problem'
+import { risingRows } from './risingRows'
 import type { SheetTexts } from './sheetTexts'
 
 export interface HeadingsAbove {
@@ -27,14 +28,24 @@ export const mostRows = 1000
 export const rowsBelowTotals = 3
 
 export function sheetHeadings(texts: SheetTexts): SheetHeadings {
-  const headingRows = new Set(texts.rows.filter((row) => isRowOfHeadings(texts, row)))
-  const severalHeadings = new Set([...headingRows].filter((row) => headingsIn(texts, row).length > 1))
+  const headingRows = texts.rows.filter((row) => isRowOfHeadings(texts, row))
+  const severalHeadings = new Set(headingRows.filter((row) => headingsIn(texts, row).length > 1))
+  const marked = risingRows(headingRows)
+  const several = risingRows(severalHeadings)
+  /** The nearest row of several headings above, down from which each row is filled but at most the one below it. */
+  const severalAbove = (row: number) => {
+    const gap = (texts.filled.startOf(row - 1) ?? row) - 1
+    const at = several.lastUpTo(row - 1)
+    return at !== undefined && at >= gap - 1 ? at : undefined
+  }
   return {
     above(row, column) {
-      for (let at = row - 1; at >= row - mostRows; at -= 1) {
-        if (!texts.isFilled(at) && !severalHeadings.has(at - 1)) return undefined
-        const heading = headingRows.has(at) ? headingAt(texts, at, column) : undefined
-        if (heading === undefined && !severalHeadings.has(at)) continue
+      const most = row - mostRows
+      const nearest = severalAbove(row)
+      const last = Math.max(nearest ?? texts.filled.startOf(row - 1) ?? row, most)
+      for (let at = marked.lastUpTo(row - 1); at !== undefined && at >= last; at = marked.lastUpTo(at - 1)) {
+        const heading = headingAt(texts, at, column)
+        if (heading === undefined && at !== nearest) continue
         const hasUnits = severalHeadings.has(at - 1)
         const above = hasUnits ? headingAt(texts, at - 1, column) : undefined
         return { row: at, heading: heading ?? above, above: heading === undefined ? undefined : above, hasUnits }
@@ -54,7 +65,7 @@ export function sheetHeadings(texts: SheetTexts): SheetHeadings {
       while (first > 0 && headingAt(texts, row, first - 1) !== undefined) first -= 1
       return headingAt(texts, row, first)
     },
-    areMarkedAbove: (row) => [...headingRows].some((at) => at < row && at >= row - mostRows),
+    areMarkedAbove: (row) => (marked.lastUpTo(row - 1) ?? -1) >= Math.max(row - mostRows, 0),
   }
 }
 

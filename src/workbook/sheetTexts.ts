@@ -4,11 +4,16 @@ import { readUnit } from '../core/quantity/units'
 import { addressesIn, blockIn } from '../formula/address'
 import { hasWords } from './hasWords'
 import type { OpenCell, OpenSheet, ReadCell } from './openBook'
+import { type RisingRows, risingRows } from './risingRows'
 
 export interface SheetTexts {
   /** In which something stands. */
   readonly rows: readonly number[]
-  isFilled(row: number): boolean
+  readonly filled: RisingRows
+  /** The rows in which something stands in a column. */
+  filledIn(column: number): RisingRows
+  /** The rows in which a column has a text. */
+  textsIn(column: number): RisingRows
   cellAt(row: number, column: number): OpenCell | undefined
   cellsOf(row: number): readonly OpenCell[]
   /** The text that was written into a cell, where it can be what something is called. */
@@ -21,19 +26,35 @@ export function sheetTexts(cells: OpenSheet['cells']): SheetTexts {
   const rows = filledRows(cells)
   const fillers = cellsThatFill(cells)
   const cellAt = (row: number, column: number) => rows.get(row)?.get(column)
+  const textAt = (row: number, column: number) => {
+    const cell = cellAt(row, column)
+    if (cell === undefined || fillers.has(cell) || !isName(cell.value)) return undefined
+    // A heading may be made by a formula, as a unit is of the currency; the corner of a table is a result.
+    const isWritten = cell.formula === '' || (cell.isHeading && cell.spill === undefined)
+    return isWritten ? cell.value.trim() : undefined
+  }
+  const rowsOf = (column: number) => [...rows].flatMap(([row, inRow]) => (inRow.has(column) ? [row] : []))
+  const filledIn = byColumn((column) => risingRows(rowsOf(column)))
+  const textsIn = byColumn((column) => risingRows(rowsOf(column).filter((row) => textAt(row, column) !== undefined)))
   return {
     rows: [...rows.keys()],
-    isFilled: (row) => rows.has(row),
+    filled: risingRows(rows.keys()),
+    filledIn,
+    textsIn,
     cellAt,
     cellsOf: (row) => [...(rows.get(row)?.values() ?? [])],
-    textAt(row, column) {
-      const cell = cellAt(row, column)
-      if (cell === undefined || fillers.has(cell) || !isName(cell.value)) return undefined
-      // A heading may be made by a formula, as a unit is of the currency; the corner of a table is a result.
-      const isWritten = cell.formula === '' || (cell.isHeading && cell.spill === undefined)
-      return isWritten ? cell.value.trim() : undefined
-    },
+    textAt,
     fillerOf: (row, column) => fillers.get(cellAt(row, column)),
+  }
+}
+
+/** Found once, when it is first asked for. */
+function byColumn<T>(find: (column: number) => T): (column: number) => T {
+  const found = new Map<number, T>()
+  return (column) => {
+    const one = found.get(column) ?? find(column)
+    found.set(column, one)
+    return one
   }
 }
 

@@ -14,10 +14,12 @@ import { testimonyOf } from '../../src/workbench/witness/witness'
 import '../workbench/witness/secondEngineInNode'
 import { usualBook } from '../workbench/witness/usualFormulas'
 import { calculateBook } from '../../src/workbench/engine/calculate'
+import { resultsOf } from '../../src/workbench/xlsx/results'
+import type { Cell } from '../../src/workbook/book'
 import { recalculationMeasure } from '../../src/workbench/grid/recalculationMeasure'
 import { demoSeason } from '../../src/workbook/season/demoSeason'
 import { doubtful } from '../../src/workbook/season/tables/doubts'
-import { serve, workbenchPolicy } from '../../src/start/server.mjs'
+import { serve, workbenchHeaders } from '../../src/start/server.mjs'
 import { standInForExcel } from '../browser/excelStandIn'
 import { launchChromium } from '../browser/engines/chromium'
 import { argumentsOf, randomFrom, randomPurchase } from '../oracles/purchases'
@@ -205,6 +207,45 @@ function longBook(rows: number): OpenBook {
   return { names: [], sheets: [{ name: 'Long', cells: new Map(cells.flat()) }] }
 }
 
+/** Files of other programs can be long: how the time of recalc grows with their rows. */
+async function rows(): Promise<void> {
+  const kinds: readonly [what: string, counts: readonly number[], row: (row: number) => Cell[]][] = [
+    ['rows of six STICK functions', [2000, 20_000], functionsIn],
+    [
+      'rows of two plain formulas',
+      [2000, 20_000],
+      (row) => [{ value: row % 13 }, { value: 2 }, { formula: `=A${row}*B${row}` }, { formula: `=ROUND(C${row}/3,2)` }],
+    ],
+    ['running totals', [1000, 4000], (row) => [{ value: row % 13 }, { formula: `=SUM(A$1:A${row})` }]],
+  ]
+  for (const [what, counts, cells] of kinds) {
+    for (const count of counts) {
+      const sheet = { name: 'Sheet', widths: [], frozenRows: 0, frozenColumns: 0 }
+      const book = {
+        names: [],
+        sheets: [{ ...sheet, rows: Array.from({ length: count }, (_, row) => cells(row + 1)) }],
+      }
+      const start = performance.now()
+      resultsOf(book, await calculateBook(book))
+      const time = performance.now() - start
+      line(`${count} ${what}, calculated and labelled`, milliseconds(time), `${(time / count).toFixed(2)} ms a row`)
+    }
+  }
+}
+
+function functionsIn(row: number): Cell[] {
+  const inputs = [`Line ${row}`, 100 + (row % 977), 0.5 + (row % 50) / 100, 1 + (row % 40) / 10]
+  const formulas = [
+    `CUTTINGS(B${row},C${row})`,
+    `FILL(E${row},D${row},0.1,0.03)`,
+    `BAGS(F${row},60,1.9,12,4)`,
+    `FILL(B${row},D${row},0.1,0.05)`,
+    `BAGS(H${row},70,1.8,11,3)`,
+    `CUTTINGS(B${row},C${row},0.95)`,
+  ]
+  return [...inputs.map((value) => ({ value })), ...formulas.map((formula) => ({ formula: `=STICK.${formula}` }))]
+}
+
 /** What the second engine makes of 10,000 usual formulas: how long it takes, and in how many it differs. */
 async function witness(): Promise<void> {
   const said: Testimony[] = []
@@ -234,7 +275,7 @@ async function witness(): Promise<void> {
 async function panes(): Promise<void> {
   const [inExcel, inWorkbench] = [
     await serve({ folder: dist, port: 0 }),
-    await serve({ folder: dist, port: 0, policy: workbenchPolicy }),
+    await serve({ folder: dist, port: 0, headers: workbenchHeaders }),
   ]
   const browser = await launchChromium()
   // Each wait for the processor counts fully here: a busy machine gives no measure of the pane.
@@ -281,7 +322,7 @@ async function panes(): Promise<void> {
 
 /** Types into the first order again and again, and reads how long the page itself says the results took. */
 async function workbench(): Promise<void> {
-  const served = await serve({ folder: dist, port: 0, policy: workbenchPolicy })
+  const served = await serve({ folder: dist, port: 0, headers: workbenchHeaders })
   const browser = await launchChromium()
   try {
     const page = await browser.newPage({ viewport: { width: 1440, height: 900 } })
@@ -320,6 +361,7 @@ sizes()
 calls()
 buying()
 await season()
+await rows()
 await witness()
 await panes()
 await workbench()

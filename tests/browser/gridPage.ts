@@ -5,7 +5,7 @@ import { join } from 'node:path'
 import { build } from 'esbuild'
 import { chromium, type Page } from 'playwright-core'
 import { inject } from 'vitest'
-import { serve, workbenchPolicy } from '../../src/start/server.mjs'
+import { serve, workbenchHeaders } from '../../src/start/server.mjs'
 import { collectFaults, patience } from './browserWindows'
 
 export interface GridPage {
@@ -27,7 +27,7 @@ export async function openGridPage(script: string): Promise<GridPage> {
     <link rel="stylesheet" href="page.css">
     <div id="grid" style="height: 600px"></div><script type="module" src="page.js"></script>`,
   )
-  const served = await serve({ folder, port: 0, policy: workbenchPolicy })
+  const served = await serve({ folder, port: 0, headers: workbenchHeaders })
   const browser = await chromium.connect(inject('chromium'))
   const context = await browser.newContext()
   context.setDefaultTimeout(patience)

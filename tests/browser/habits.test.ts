@@ -4,7 +4,7 @@
  */
 import type { BrowserContextOptions, Page } from 'playwright-core'
 import { expect, it } from 'vitest'
-import type { CellPlace } from '../../src/workbook/port'
+import type { CellPlace } from '../../src/workbook/cellPlace'
 import { browserWindows } from './browserWindows'
 import { above, beside, goTo, inRow, named, numberAt, selectedCell, shown, typeInto } from './seasonPlaces'
 

@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core'
 import { expect, it } from 'vitest'
 import { positionOf } from '../../src/formula/address'
 import { orders } from '../../src/workbook/season/tables/orders'
-import type { CellPlace } from '../../src/workbook/port'
+import type { CellPlace } from '../../src/workbook/cellPlace'
 import { browserWindows } from './browserWindows'
 import { above, beside, goTo, named, selectedCell, shownAt, typeInto } from './seasonPlaces'
 

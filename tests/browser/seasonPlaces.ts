@@ -4,7 +4,7 @@ import { demoSeason } from '../../src/workbook/season/demoSeason'
 import { addressOf } from '../../src/formula/address'
 import { namedRanges, rangesRead } from '../../src/formula/rangesRead'
 import type { Cell } from '../../src/workbook/book'
-import type { CellPlace } from '../../src/workbook/port'
+import type { CellPlace } from '../../src/workbook/cellPlace'
 
 export const { sheets, names } = demoSeason()
 

@@ -1,6 +1,6 @@
 /** Before the browser tests: one Chromium and one served build, in which the tests of all files open windows of their own. */
 import type { TestProject } from 'vitest/node'
-import { serve, workbenchPolicy } from '../../src/start/server.mjs'
+import { officeHeaders, serve, workbenchHeaders } from '../../src/start/server.mjs'
 import { dist } from '../bundle/loadBundle'
 import { startChromium } from './engines/chromium'
 
@@ -16,8 +16,8 @@ declare module 'vitest' {
 }
 
 export default async function startOnce({ provide }: TestProject) {
-  const workbench = await serve({ folder: dist, port: 0, policy: workbenchPolicy })
-  const addIn = await serve({ folder: dist, port: 0 })
+  const workbench = await serve({ folder: dist, port: 0, headers: workbenchHeaders })
+  const addIn = await serve({ folder: dist, port: 0, headers: officeHeaders })
   const chromium = await startChromium()
   provide('workbench', workbench.address)
   provide('addIn', addIn.address)

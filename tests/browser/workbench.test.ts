@@ -1,7 +1,7 @@
 /** Opens the workbench in a real browser, changes the season by keyboard and reads what the live region says of the cells. */
 import type { Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
-import type { CellPlace } from '../../src/workbook/port'
+import type { CellPlace } from '../../src/workbook/cellPlace'
 import { partsOf } from '../workbench/xlsx/sampleBook'
 import { beginEmptyWorkbook } from './beginEmptyWorkbook'
 import { browserWindows } from './browserWindows'

@@ -9,7 +9,7 @@
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { JSDOM, VirtualConsole } from 'jsdom'
-import { bundleText } from './loadBundle'
+import { bundleText, metadata } from './loadBundle'
 
 export interface CallFromCell {
   readonly id: string
@@ -33,7 +33,7 @@ interface Action {
 const customFunctions = 1
 const invocation = 1000
 
-/** The client's mark of a call of a function that takes error values. */
+/** The client's mark of a call of a function that takes error values; Excel sets it where functions.json says so. */
 const takesErrors = 4
 
 const enum ActionType {
@@ -87,6 +87,9 @@ export class CallingHost {
 
   /** Sends all calls in one message and gives their answers in the order in which the client sends them. */
   async ask(calls: readonly CallFromCell[]): Promise<readonly AnswerToCell[]> {
+    // Excel itself answers for a function that is not said to take error values.
+    if (metadata().allowErrorForDataTypeAny !== true && JSON.stringify(calls).includes('"CustomFunctionError"'))
+      return calls.map(() => ({ error: '#VALUE!', sentence: '' }))
     this.results = []
     const first = this.calls + 1
     this.calls += calls.length

@@ -109,11 +109,24 @@ test('Arguments that were left out, blank cells and single cells for a range are
   ).toEqual([{ value: 5 }, { value: 5 }, { value: 5 }, { value: [[30], [60], [0], [0]] }, { value: [[90]] }])
 })
 
-test('The error value of an input cell comes through as that same error value.', async () => {
-  const error = { type: 'CustomFunctionError', code: '#DIV/0!' }
-  expect(await ask('FILL', error, 65, null, null)).toMatchObject({ error: '#DIV/0!' })
-  expect(await ask('BLENDPARTS', 90, [[1], [error]], null)).toMatchObject({ error: '#DIV/0!' })
-})
+test.each(['#DIV/0!', '#N/A', '#NUM!', '#NULL!', '#VALUE!'])(
+  'The error value %s of an input cell comes through as that same error value.',
+  async (code) => {
+    const error = { type: 'CustomFunctionError', code }
+    expect(await ask('FILL', error, 65, null, null)).toMatchObject({ error: code })
+    expect(await ask('BLENDPARTS', 90, [[1], [error]], null)).toMatchObject({ error: code })
+  },
+)
+
+test.each(['#REF!', '#NAME?', '#SPILL!', '#CALC!', '#BUSY!', '#GETTING_DATA'])(
+  'The error value %s, which a function cannot give, comes out as #VALUE! with a sentence that names it.',
+  async (code) => {
+    expect(await ask('FILL', { type: 'CustomFunctionError', code }, 65, null, null)).toEqual({
+      error: '#VALUE!',
+      sentence: `An input cell shows ${code}. Mend it first.`,
+    })
+  },
+)
 
 test('The page keeps what each cell was calculated with, by the address that the client hands over.', async () => {
   await host.ask([{ id: 'BAGS', args: [300, 60], address: "'[Season.xlsx]Order book'!B4" }])

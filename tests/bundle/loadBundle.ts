@@ -31,3 +31,8 @@ export function loadBundle(): ReadonlyMap<string, CellFunction> {
 export function bundleText(): string {
   return readFileSync(join(dist, 'functions.js'), 'utf8')
 }
+
+/** What Excel reads of functions.json before it calls anything. */
+export function metadata(): { readonly allowErrorForDataTypeAny?: boolean } {
+  return JSON.parse(readFileSync(join(dist, 'functions.json'), 'utf8')) as { allowErrorForDataTypeAny?: boolean }
+}

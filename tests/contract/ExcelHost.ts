@@ -17,6 +17,7 @@ type Appearance = Map<string, Map<string, unknown>>
 
 interface Table extends Block {
   name: string
+  readonly hasTotals?: boolean
   /** What was set of it, apart from its name. */
   readonly settings: Map<string, unknown>
 }
@@ -90,7 +91,7 @@ const newestOfClient = 17
 /** The client's mark of a message that was sent with delayForCellEdit. */
 const delaysForCellEdit = 64
 
-/** In bytes: Excel on the web takes no message above it. */
+/** In bytes: Excel on the web takes no message above it, and gives no answer above it. */
 const longestMessage = 5 * 1024 * 1024
 
 export class ExcelHost {
@@ -124,8 +125,20 @@ export class ExcelHost {
   readonly names = new Map<string, { readonly sheet: string; readonly address: string }>()
   /** What formulas fill, by the sheet and address of their cell: "Trial!A2" fills "A2:B2". */
   readonly spills = new Map<string, string>()
-  /** How often everything was calculated. */
-  calculations = 0
+  /** So many times the values are still asked for before cells that call a function of ours show results. */
+  busyFor = 0
+  /** What was asked to be calculated: "Full". */
+  readonly calculations: string[] = []
+  /** How many cells had been written when calculation was suspended. */
+  readonly suspended: number[] = []
+  /** What stands in notes, in the order in which they came. */
+  readonly notes: string[] = []
+  /** How many actions were one undo each. */
+  joined = 0
+  /** Names that stand for no cells: "0.05". */
+  readonly constants = new Map<string, string>()
+  /** Names that Excel makes for itself, such as that of a filter, and shows nobody. */
+  readonly hidden = new Set<string>()
 
   constructor(...names: readonly [string, ...string[]]) {
     this.sheets = names.map(emptySheet)
@@ -133,17 +146,51 @@ export class ExcelHost {
     this.bridge = { sendMessageToHost: (text) => this.receive(text) }
   }
 
-  /** Evaluates the client in a page of its own and gives the global names that an add-in reads. */
-  start(): { readonly Excel: typeof Excel; readonly Office: object } {
+  /**
+   * Evaluates the client in a page of its own and gives the global names that an add-in reads.
+   *
+   * @param newest Of ExcelApi 1: what comes after the client's own is played by this host.
+   */
+  start(newest = newestOfClient): { readonly Excel: typeof Excel; readonly Office: object } {
     const { window } = new JSDOM('', { url: 'https://localhost/', runScripts: 'outside-only' })
     Object.assign(window, { _richApiNativeBridge: this.bridge })
     const script = createRequire(import.meta.url).resolve('@microsoft/office-js/dist/excel-web-16.00.js')
     window.eval(readFileSync(script, 'utf8'))
-    const isSetSupported = (_set: string, version: string) => Number(version.split('.')[1]) <= newestOfClient
+    const isSetSupported = (_set: string, version: string) => Number(version.split('.')[1]) <= newest
+    const client = (window as unknown as { Excel: typeof Excel }).Excel
+    this.joinUndoSteps(client, newest)
+    if (newest >= 18) this.takeNotes(client)
     return {
-      Excel: (window as unknown as { Excel: typeof Excel }).Excel,
+      Excel: client,
       Office: { context: { requirements: { isSetSupported } } },
     }
+  }
+
+  /** An Excel before 1.20 joins no undo steps, and this one refuses to be asked. */
+  private joinUndoSteps(client: typeof Excel, newest: number): void {
+    const run = client.run.bind(client) as (...given: unknown[]) => Promise<unknown>
+    Object.assign(client, {
+      run: (options: Excel.RunOptions, action: unknown) => {
+        if (typeof options === 'object' && 'mergeUndoGroup' in options) {
+          if (newest < 20) throw new Error('This Excel cannot join undo steps.')
+          this.joined += 1
+        }
+        return typeof options === 'function' ? run(options) : run(options, action)
+      },
+    })
+  }
+
+  private takeNotes(client: typeof Excel): void {
+    const { notes } = this
+    Object.defineProperty(client.Worksheet.prototype, 'notes', {
+      get: () => ({
+        add(cell: unknown, content: unknown) {
+          if (!(cell instanceof client.Range) || typeof content !== 'string')
+            throw new Error('A note is added to a cell, and is a text.')
+          notes.push(content)
+        },
+      }),
+    })
   }
 
   select(address: string, sheet = this.active.name): void {
@@ -173,8 +220,8 @@ export class ExcelHost {
   }
 
   /** As a user makes one. */
-  addTable(sheet: string, name: string, address: string): void {
-    this.sheet(sheet).tables.push({ ...blockOf(address), name, settings: new Map() })
+  addTable(sheet: string, name: string, address: string, hasTotals = false): void {
+    this.sheet(sheet).tables.push({ ...blockOf(address), name, hasTotals, settings: new Map() })
   }
 
   sheetNames(): readonly string[] {
@@ -185,9 +232,14 @@ export class ExcelHost {
     return this.sheets.find(({ name }) => name === called)!
   }
 
-  /** A row above the active cell; this host has no formulas that would move with it. */
-  insertRow(): void {
-    this.raise('DataChanged', { changeType: 'RowInserted' })
+  /** Rows, columns or cells come or go; this host has no formulas that would move with them. */
+  move(changeType: `${'Row' | 'Column' | 'Cell'}${'Inserted' | 'Deleted'}`): void {
+    this.raise('DataChanged', { changeType })
+  }
+
+  /** Of all events together. */
+  listeners(): number {
+    return [...this.registered.values()].reduce((sum, count) => sum + count, 0)
   }
 
   private raise(event: string, more: object = {}): void {
@@ -207,9 +259,11 @@ export class ExcelHost {
     if (flags & delaysForCellEdit) this.editing = false
     const length = Buffer.byteLength(text)
     this.messages.push(length)
-    const body =
-      length > longestMessage ? refusalOf('RequestPayloadSizeLimitExceeded', 0, []) : this.answer(message.body)
-    this.send({ id, message: { statusCode: 200, headers: {}, body } })
+    const refused = (code: string) => refusalOf(code, 0, [])
+    const body = length > longestMessage ? refused('RequestPayloadSizeLimitExceeded') : this.answer(message.body)
+    const answered = Buffer.byteLength(JSON.stringify(body))
+    const sent = answered > longestMessage ? refused('ResponsePayloadSizeLimitExceeded') : body
+    this.send({ id, message: { statusCode: 200, headers: {}, body: sent } })
   }
 
   private send(message: unknown): void {
@@ -306,16 +360,18 @@ export class ExcelHost {
         return { is: 'sheet', sheet: this.active }
       // An indexer has no name of its own.
       case 'worksheets.': {
-        const sheet = this.sheets.find(({ name }) => name === argument)
+        const sheet = this.sheets.find(({ name }) => name.toLowerCase() === argument.toLowerCase())
         if (sheet === undefined) throw new Refusal('ItemNotFound')
         return { is: 'sheet', sheet }
       }
       case 'names.GetItemOrNullObject':
+        if (this.constants.has(argument)) return { is: 'constant' }
         return this.names.has(argument) ? { is: 'name', name: argument } : missing
       case 'name.GetRangeOrNullObject': {
         const { sheet, address } = this.names.get((parent as { readonly name: string }).name)!
         return { is: 'range', sheet: this.sheets.find(({ name }) => name === sheet)!, ...blockOf(address) }
       }
+      case 'constant.GetRangeOrNullObject':
       case 'missing.GetRangeOrNullObject':
         return missing
       case 'workbook.Protection':
@@ -326,6 +382,21 @@ export class ExcelHost {
         if (!this.names.has(argument)) throw new Refusal('ItemNotFound')
         return { is: 'name', name: argument }
       }
+      case 'tables.GetItem':
+      case 'tables.': {
+        const sheet = this.sheets.find(({ tables }) => tables.some(({ name }) => name === argument))
+        if (sheet === undefined) throw new Refusal('ItemNotFound')
+        return { is: 'table', table: sheet.tables.find(({ name }) => name === argument)!, sheet }
+      }
+      case 'table.GetRange': {
+        const { table, sheet } = parent as Extract<HostObject, { is: 'table' }>
+        const { top, left, rows, columns } = table
+        return { is: 'range', sheet, top, left, rows, columns }
+      }
+      case 'table.Worksheet':
+        return { is: 'sheet', sheet: (parent as Extract<HostObject, { is: 'table' }>).sheet }
+      case 'table.Columns':
+        return { ...(parent as Extract<HostObject, { is: 'table' }>), is: 'columns' }
       case 'sheet.Tables':
         return { is: 'tablesOfSheet', sheet: (parent as { readonly sheet: Sheet }).sheet }
       case 'sheet.Charts':
@@ -356,10 +427,10 @@ export class ExcelHost {
       case 'range.GetUsedRange':
       case 'range.GetUsedRangeOrNullObject': {
         const range = parent as Extract<HostObject, { is: 'range' }>
-        return usedRange({
-          ...range.sheet,
-          cells: new Map([...range.sheet.cells].filter(([address]) => isWithin(range, address))),
-        })
+        const within = <T>(all: ReadonlyMap<string, T>) =>
+          new Map([...all].filter(([address]) => isWithin(range, address)))
+        const { cells, appearance } = range.sheet
+        return usedRange(range.sheet, within(cells), given[0] === true ? new Map() : within(appearance))
       }
       case 'sheet.GetRanges': {
         if (argument.length > 8192) throw new Refusal('InvalidArgument')
@@ -382,7 +453,11 @@ export class ExcelHost {
       case 'appearance.GetItem':
         return { is: 'appearance', of: (parent as Look).of, part: argument }
       case 'sheet.GetUsedRangeOrNullObject':
-        return usedRange((parent as { readonly sheet: Sheet }).sheet)
+        return usedRange(
+          (parent as { readonly sheet: Sheet }).sheet,
+          (parent as { readonly sheet: Sheet }).sheet.cells,
+          given[0] === true ? new Map() : (parent as { readonly sheet: Sheet }).sheet.appearance,
+        )
       case 'sheet.GetRange': {
         if (!/^(\$?[A-Z]+\$?\d+(:\$?[A-Z]+\$?\d+)?|\d+:\d+)$/i.test(argument)) throw new Refusal('InvalidArgument')
         return { is: 'range', sheet: (parent as { readonly sheet: Sheet }).sheet, ...blockOf(argument) }
@@ -404,18 +479,25 @@ export class ExcelHost {
       this.sheets.push(sheet)
       return { is: 'sheet', sheet }
     }
+    if (parent.is === 'tablesOfSheet' && method === 'Add' && given[1] !== true)
+      throw new Error('Excel would push the cells down for headings of its own.')
     if (parent.is === 'tablesOfSheet' && method === 'Add')
-      return { is: 'table', table: this.makeTable(parent.sheet, blockOf(String(given[0]))) }
+      return {
+        is: 'table',
+        table: this.makeTable(parent.sheet, blockOf(String(given[0]))),
+        sheet: parent.sheet,
+      }
     if (parent.is === 'charts' && method === 'Add') {
       if (parent.sheet.protected) throw new Refusal('AccessDenied')
-      const [type, source] = given as readonly [string, Extract<HostObject, { is: 'range' }>]
+      const [type, source, seriesBy] = given as readonly [string, Extract<HostObject, { is: 'range' }>, string]
+      if (seriesBy !== 'Columns' && seriesBy !== 'Rows') throw new Refusal('InvalidArgument')
       const chart: Chart = {
         name: `Chart ${parent.sheet.charts.length + 1}`,
         settings: new Map([
           ['type', type],
           ['source', addressOf(source)],
         ]),
-        series: source.columns,
+        series: seriesBy === 'Columns' ? source.columns : source.rows,
       }
       parent.sheet.charts.push(chart)
       return { is: 'chart', sheet: parent.sheet, chart, part: '' }
@@ -426,6 +508,7 @@ export class ExcelHost {
       return { ...parent, part: `Series.GetItemAt${index}.` }
     }
     if (parent.is === 'range' && method === 'Insert') {
+      if (given[0] !== 'Down') throw new Error(`The host inserts rows downwards only, not ${String(given[0])}.`)
       if (parent.sheet.protected) throw new Refusal('AccessDenied')
       this.moveRows(parent.sheet, parent.top, parent.rows)
       return parent
@@ -448,15 +531,41 @@ export class ExcelHost {
     if (target.is === 'worksheets') return { _Items: this.sheets.map(({ name }) => ({ _Id: name, Name: name })) }
     if (target.is === 'names') {
       return {
-        _Items: [...this.names].map(([name, { sheet, address }]) => ({
-          Name: name,
-          Type: 'Range',
-          Formula: `=${quoted(sheet)}!${address}`,
-        })),
+        _Items: [
+          ...[...this.names].map(([name, { sheet, address }]) => ({
+            Name: name,
+            Type: 'Range',
+            Formula: `=${quoted(sheet)}!${address}`,
+            Visible: !this.hidden.has(name),
+          })),
+          ...[...this.constants].map(([name, value]) => ({
+            Name: name,
+            Type: 'Double',
+            Formula: `=${value}`,
+            Visible: true,
+          })),
+        ],
       }
     }
     if (target.is === 'charts') return { _Items: target.sheet.charts.map(({ name }) => ({ _Id: name, Name: name })) }
-    if (target.is === 'tables') return { _Items: this.tableNames().map((name) => ({ _Id: name, Name: name })) }
+    if (target.is === 'tables')
+      return {
+        _Items: this.sheets.flatMap(({ tables }) =>
+          tables.map(({ name, hasTotals = false }) => ({
+            _Id: name,
+            Name: name,
+            ShowHeaders: true,
+            ShowTotals: hasTotals,
+          })),
+        ),
+      }
+    if (target.is === 'columns')
+      return {
+        _Items: cellsOf({ ...target.table, sheet: target.sheet, rows: 1 }, ({ value }) => value)[0]!.map((name) => ({
+          _Id: name,
+          Name: name,
+        })),
+      }
     return Object.fromEntries(
       properties.map((property) => {
         // The client asks for a property in small letters and reads it with a capital one.
@@ -469,6 +578,9 @@ export class ExcelHost {
     if (target.is === 'sheet' && property === 'name') return target.sheet.name
     if (target.is === 'protection' && property === 'protected') return this.structureProtected
     if (target.is === 'range') {
+      // No cell takes less than two bytes of an answer.
+      if (['formulas', 'values', 'valueTypes'].includes(property) && 2 * target.rows * target.columns > longestMessage)
+        throw new Refusal('ResponsePayloadSizeLimitExceeded')
       switch (property) {
         case 'address':
           return `${quoted(target.sheet.name)}!${addressOf(target)}`
@@ -476,18 +588,26 @@ export class ExcelHost {
           return target.top
         case 'columnIndex':
           return target.left
+        case 'rowCount':
+          return target.rows
+        case 'columnCount':
+          return target.columns
         case 'cellCount':
           return target.rows * target.columns
         case 'formulas':
           return cellsOf(target, ({ formula }) => formula)
         case 'values':
-          return cellsOf(target, ({ value }) => value)
+          this.busyFor = Math.max(0, this.busyFor - 1)
+          return cellsOf(target, this.shown)
         case 'valueTypes':
-          return cellsOf(target, ({ value }) => typeOf(value))
+          return cellsOf(target, (cell) => typeOf(this.shown(cell)))
       }
     }
     throw new Error(`The host does not know ${property} of ${target.is}`)
   }
+
+  private readonly shown = ({ formula, value }: { readonly formula: CellValue; readonly value: CellValue }) =>
+    this.busyFor > 0 && String(formula).includes('STICK.') ? '#BUSY!' : value
 
   private write(target: HostObject, property: string, value: unknown): void {
     if (target.is === 'appearance') {
@@ -640,6 +760,7 @@ export class ExcelHost {
       )
     }
     if (target.is === 'range' && name === 'Delete') {
+      if (given[0] !== 'Up') throw new Error(`The host deletes rows upwards only, not ${String(given[0])}.`)
       this.moveRows(target.sheet, target.top, -target.rows)
       return null
     }
@@ -672,9 +793,12 @@ export class ExcelHost {
       else throw new Error(`The host knows no ${name} of ${target.is}`)
       return null
     }
-    if (target.is === 'application' && name === 'SuspendApiCalculationUntilNextSync') return null
+    if (target.is === 'application' && name === 'SuspendApiCalculationUntilNextSync') {
+      this.suspended.push(this.rawContents.length)
+      return null
+    }
     if (target.is === 'application' && name === 'Calculate') {
-      this.calculations += 1
+      this.calculations.push(String(given[0]))
       return null
     }
     const [, step, event = ''] = /^_(Unregister|Register)(\w+)Event$/.exec(name) ?? []
@@ -703,10 +827,14 @@ interface Look {
 }
 
 type HostObject =
-  | { readonly is: 'workbook' | 'worksheets' | 'names' | 'tables' | 'application' | 'protection' | 'missing' }
+  | {
+      readonly is:
+        'workbook' | 'worksheets' | 'names' | 'tables' | 'application' | 'protection' | 'missing' | 'constant'
+    }
   | { readonly is: 'sheet' | 'freezePanes'; readonly sheet: Sheet }
   | { readonly is: 'charts' | 'tablesOfSheet'; readonly sheet: Sheet }
-  | { readonly is: 'table'; readonly table: Table }
+  | { readonly is: 'table'; readonly table: Table; readonly sheet: Sheet }
+  | { readonly is: 'columns'; readonly table: Table; readonly sheet: Sheet }
   /** The chart itself, or a part of it by its path. */
   | { readonly is: 'chart'; readonly sheet: Sheet; readonly chart: Chart; readonly part: string }
   | { readonly is: 'areas'; readonly sheet: Sheet; readonly areas: readonly Block[] }
@@ -763,8 +891,13 @@ function setAppearance(sheet: Sheet, address: string, property: string, value: u
   sheet.appearance.set(address, ofCell.set(property, value))
 }
 
-function usedRange(sheet: Sheet): HostObject {
-  const places = [...sheet.cells.keys()].map(placeOf)
+/** What is only formatted counts too, unless values alone are asked for. */
+function usedRange(
+  sheet: Sheet,
+  cells: ReadonlyMap<string, unknown>,
+  formatted: ReadonlyMap<string, unknown>,
+): HostObject {
+  const places = [...cells.keys(), ...formatted.keys()].map(placeOf)
   if (places.length === 0) return missing
   const [rows, columns] = [places.map(({ row }) => row), places.map(({ column }) => column)]
   const [top, left] = [Math.min(...rows), Math.min(...columns)]

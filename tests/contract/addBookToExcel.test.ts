@@ -108,8 +108,25 @@ describe('a book that Excel takes', () => {
     expect(rule('F1')).toEqual({ date: { formula1: '2000-01-01', formula2: '2099-12-31', operator: 'Between' } })
     expect(host.sheet('Trial').appearance.get('C1')?.get('validation.ErrorAlert')).toMatchObject({
       showAlert: true,
+      style: 'Stop',
       message: 'Type a way.',
     })
+  })
+
+  test('has its notes at its cells where Excel knows notes, and is one undo where it joins undo steps.', async () => {
+    const rows: Cell[][] = [[{ value: 1, note: 'Counted.' }, { value: 2 }, { value: 3, note: 'Weighed.' }]]
+    await port.add(bookOf(sheetOf(...rows)))
+    expect([host.notes, host.joined]).toEqual([[], 0])
+    const newer = new ExcelHost('Mine')
+    Object.assign(globalThis, newer.start(20))
+    await port.add(bookOf(sheetOf(...rows)))
+    expect([newer.notes, newer.joined]).toEqual([['Counted.', 'Weighed.'], 1])
+  })
+
+  test('is calculated once it is there, and not cell by cell.', async () => {
+    const written = host.rawContents.length
+    await port.add(bookOf(sheetOf([{ value: 1 }, { formula: '=A1' }])))
+    expect(host.suspended).toEqual([written])
   })
 
   test('keeps texts that Excel would read as numbers, days, truths or formulas.', async () => {

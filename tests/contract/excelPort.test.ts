@@ -1,6 +1,10 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { CallLog } from '../../src/excel/callLog'
 import { excelPort } from '../../src/excel/excelPort'
+import { readWorkbook } from '../../src/excel/readWorkbook'
+import { catalogue } from '../../src/functions/catalogue'
+import { checkBook } from '../../src/workbook/check/checkBook'
+import { english } from '../../src/wording/en/words'
 import { ExcelHost } from './ExcelHost'
 import { portContract, type Scene } from './portContract'
 
@@ -103,15 +107,30 @@ describe('the calls of a cell', () => {
     host.type('C9', 1)
     host.select('B4')
     expect(await port.callsOfSelectedCell()).toHaveLength(1)
-    host.insertRow()
-    expect(await port.callsOfSelectedCell()).toBeUndefined()
+    for (const change of [
+      'RowInserted',
+      'RowDeleted',
+      'ColumnInserted',
+      'ColumnDeleted',
+      'CellInserted',
+      'CellDeleted',
+    ] as const) {
+      log.made("'Stop! Prices'!B4", { id: 'FILL', args: [10, 65] })
+      host.move(change)
+      expect(await port.callsOfSelectedCell(), change).toBeUndefined()
+    }
     const stop = await listening
     stop()
   })
 
+  test('are those of a sheet whose name holds an apostrophe, which Excel writes twice.', () => {
+    log.made("'Mum''s orders'!B4", { id: 'BAGS', args: [300, 60] })
+    expect(log.of("Mum's orders!B4")).toEqual([{ id: 'BAGS', args: [300, 60] }])
+  })
+
   test('are made anew by calculating the workbook.', async () => {
     await excelPort(log).calculate()
-    expect(host.calculations).toBe(1)
+    expect(host.calculations).toEqual(['Full'])
   })
 })
 
@@ -140,6 +159,82 @@ test('A defined name is read wherever it points, and an error value comes as one
   ])
 })
 
+test('A section that is left takes its handlers away from Excel.', async () => {
+  const before = host.listeners()
+  const stop = excelPort(log).onSelectionChange(() => undefined)
+  await oneTurn()
+  expect(host.listeners()).toBe(before + 3)
+  stop()
+  await oneTurn()
+  expect(host.listeners()).toBe(before)
+})
+
+test('A listener that has stopped is not called while Excel still lets go of its handlers.', async () => {
+  let calls = 0
+  const stop = excelPort(log).onSelectionChange(() => {
+    calls += 1
+  })
+  await oneTurn()
+  stop()
+  host.select('D7', 'Season 1')
+  await oneTurn()
+  expect(calls).toBe(0)
+})
+
+test('A section that is opened while a cell is typed in hears of what comes after.', async () => {
+  host.select('D8', 'Season 1')
+  host.editing = true
+  const called = new Promise<void>((resolve) => {
+    const stop = excelPort(log).onSelectionChange(() => {
+      stop()
+      resolve()
+    })
+  })
+  await oneTurn()
+  host.select('D9')
+  await called
+})
+
+test('Names of constants and hidden names are no names of cells.', async () => {
+  host.constants.set('Interest', '0.05')
+  host.names.set('_FilterDatabase', { sheet: 'Season 1', address: 'A1:B2' })
+  host.hidden.add('_FilterDatabase')
+  const names = (await excelPort(log).names()).map(({ name }) => name)
+  expect(names).not.toContain('Interest')
+  expect(names).not.toContain('_FilterDatabase')
+  expect(await excelPort(log).valuesOf('Interest', 'Season 1')).toBeUndefined()
+  host.constants.clear()
+  host.names.delete('_FilterDatabase')
+})
+
+test('A sheet is found however its name is capitalised, and with an apostrophe in it.', async () => {
+  const other = new ExcelHost("Mum's orders")
+  use(other)
+  other.type('B2', 7)
+  expect(await excelPort(log).valuesOf("'MUM''S ORDERS'!B2", "Mum's orders")).toEqual([[7]])
+  use(host)
+})
+
+describe('cells that only have a look', () => {
+  const formatted = new ExcelHost('Plan')
+  beforeAll(() => {
+    use(formatted)
+    formatted.sheet('Plan').appearance.set('XFD60', new Map([['Font.Bold', true]]))
+  })
+  afterAll(() => use(host))
+
+  test('leave a workbook empty.', async () => {
+    expect(await excelPort(log).isEmpty()).toBe(true)
+  })
+
+  test('are not read, whole or by rows: with all between them that would take many messages.', async () => {
+    formatted.type('B2', 5)
+    expect([...(await excelPort(log).read()).sheets[0]!.cells.keys()]).toEqual(['B2'])
+    expect([...(await excelPort(log).readRows('Plan', 0, 400))!.cells.keys()]).toEqual(['B2'])
+    expect(formatted.messages.length).toBeLessThan(12)
+  })
+})
+
 test('Excel before 1.9 does not say what is bold: no cell is then known as a heading.', async () => {
   const { requirements } = (
     globalThis as unknown as {
@@ -164,4 +259,37 @@ test('The whole workbook comes with its names, its error values and the calls th
   expect(sheets[0]?.cells.get('C13')?.calls).toEqual([{ id: 'BAGS', args: [3, 60] }])
   expect(sheets[0]?.cells.get('C12')?.calls).toBeUndefined()
   expect(sheets[0]?.cells.get('L4')?.value).toEqual({ kind: 'cellError', code: '#DIV/0!' })
+})
+
+describe('a workbook that is still calculating', () => {
+  test('is read once its functions have given their results.', async () => {
+    host.select('N4', 'Season 1')
+    host.type('N4', '=STICK.BAGS(300,60)', 5)
+    host.busyFor = 9
+    const { sheets } = await excelPort(log).read()
+    expect(sheets[0]?.cells.get('N4')?.value).toBe(5)
+    expect(host.busyFor).toBe(0)
+  })
+
+  test('is read as it is after a while, and Check then says of its cells that they wait, and of no error.', async () => {
+    host.busyFor = Infinity
+    const book = await Excel.run((context) => readWorkbook(context, log, 0))
+    host.busyFor = 0
+    expect(book.sheets[0]?.cells.get('N4')?.value).toEqual({ kind: 'cellError', code: '#BUSY!' })
+    const found = checkBook(book, catalogue, english.found).filter(({ address }) => address === 'N4')
+    expect(found).toEqual([{ sheet: 'Season 1', address: 'N4', kind: 'warning', sentence: english.found.waits() }])
+  })
+})
+
+test('A sheet whose contents are longer than an answer of Excel is read in parts, and whole.', async () => {
+  const long = new ExcelHost('Foreign')
+  use(long)
+  const { cells } = long.sheet('Foreign')
+  for (let row = 1; row <= 1500; row += 1) {
+    for (const column of 'ABCDEFGHIJ') cells.set(`${column}${row}`, { formula: row, value: `${'x'.repeat(400)}${row}` })
+  }
+  const read = (await excelPort(log).read()).sheets[0]!.cells
+  expect([read.size, read.get('J1500')?.value]).toEqual([15_000, `${'x'.repeat(400)}1500`])
+  expect((await excelPort(log).readRows('Foreign', 0, 1499))!.cells.size).toBe(15_000)
+  use(host)
 })

@@ -209,6 +209,18 @@ describe.each(catalogue.map((definition) => [definition.id, definition] as const
     ] as const
     for (const [limit, beyond, words] of limits) {
       if (limit === undefined) continue
+      if (
+        limit + beyond === 0 &&
+        parameter.optional &&
+        (parameter.shape === 'cell' || parameter.default !== undefined)
+      ) {
+        test(`${name}: a 0, as which some versions of Excel hand over a blank cell, counts as one, because none can be meant`, () => {
+          const blankAs = (blank: unknown) =>
+            withArgument(name, parameter.shape === 'cell' ? blank : [[blank], ...restOfRange(name)])
+          expect(blankAs(0)).toEqual(blankAs(null))
+        })
+        continue
+      }
       test(`${name}: ${limit + beyond} is refused with its limit`, () => {
         const sentence = sentenceFor(name, limit + beyond)
         if (limit + beyond === 0) expect(sentence).toContain('0, or a blank cell')

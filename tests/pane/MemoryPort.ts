@@ -2,7 +2,8 @@ import type { Book, DefinedName } from '../../src/workbook/book'
 import type { SheetChart } from '../../src/workbook/sheetChart'
 import type { CallInCell, OpenBook, OpenSheet, ReadCell } from '../../src/workbook/openBook'
 import { sheetNamed } from '../../src/workbook/sheetNamed'
-import type { CellChange, CellPlace, PortProblem, SelectedCell, WorkbookPort } from '../../src/workbook/port'
+import type { CellPlace } from '../../src/workbook/cellPlace'
+import type { CellChange, PortProblem, SelectedCell, WorkbookPort } from '../../src/workbook/port'
 
 /** A workbook of one selected cell, to drive the pane without a host. */
 export class MemoryPort implements WorkbookPort {

@@ -7,6 +7,7 @@ import { Workbook } from '@cj-tech-master/excelts'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { recalc as recalcHere } from '../../src/start/recalcCommand'
 import { writeXlsx } from '../../src/workbench/xlsx/writeXlsx'
+import { partsFile } from '../workbench/xlsx/partsFile'
 import { sampleBook, sheet } from '../workbench/xlsx/sampleBook'
 
 const script = fileURLToPath(new URL('../../src/start/recalc.ts', import.meta.url))
@@ -202,6 +203,31 @@ describe('the recalc command', () => {
     expect(JSON.parse(out)).toMatchObject({
       witness: { disagreements: [{ sheet: 'Pots', address: 'B1', first: 1, second: 13 }], judged: 2, notJudged: {} },
     })
+  })
+
+  it('keeps and names what it cannot calculate, with what reads it, and ends with 1', async () => {
+    const cells = {
+      A1: { v: 2 },
+      B1: { f: 'FOO(A1)', v: 41 },
+      B2: { f: 'IFERROR(B1,0)', v: 42 },
+      B3: { f: 'A1*2', v: 43 },
+      B4: { f: '[1]Other!A1', v: 44 },
+    }
+    await writeFile(inFolder('other.xlsx'), await partsFile({ sheets: [{ name: 'S', cells }] }))
+    const { exit, err } = await recalc('other.xlsx', '--out', 'out.xlsx')
+    expect(exit).toBe(1)
+    expect(err.trim().split('\n')).toEqual([
+      'Stored results stay, because they call a function that is not known here: S!B1.',
+      'Stored results stay, because they read another workbook or program: S!B4.',
+      'Stored results stay, because they read one of these: S!B2.',
+      'out.xlsx is written: the workbook with new results and all else as it was.',
+    ])
+    const written = new Workbook()
+    await written.xlsx.load(await readFile(inFolder('out.xlsx')))
+    const results = ['B1', 'B2', 'B3', 'B4'].map((address) => written.getWorksheet('S')!.getCell(address).result)
+    expect(results).toEqual([41, 42, 4, 44])
+    const { out } = await recalc('other.xlsx', '--json')
+    expect(JSON.parse(out)).toMatchObject({ kept: [{ sheet: 'S', address: 'B1', why: 'unknownFunction' }, {}, {}] })
   })
 
   it('overwrites the workbook itself only where --out names it', async () => {

@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { serve, workbenchPolicy, type Served } from '../../src/start/server.mjs'
+import { serve, workbenchHeaders, type Served } from '../../src/start/server.mjs'
 
 const parent = mkdtempSync(join(tmpdir(), 'sticksheet-served-'))
 const folder = mkdtempSync(join(parent, 'folder-'))
@@ -12,7 +12,7 @@ beforeAll(async () => {
   writeFileSync(join(folder, 'index.html'), '<!doctype html><title>A page</title>')
   for (const script of ['witnessWorker.js', 'other.js']) writeFileSync(join(folder, script), '')
   writeFileSync(join(parent, 'secret.txt'), 'not served')
-  served = await serve({ folder, port: 0, policy: workbenchPolicy })
+  served = await serve({ folder, port: 0, headers: workbenchHeaders })
 })
 
 afterAll(async () => {

@@ -2,6 +2,9 @@
  * The argument reader: from what a host hands over to decimals in each parameter's unit, or to all problems at
  * once. Hosts differ in three ways that end here: a blank cell arrives as null, as "" or as 0; an omitted argument
  * as null or undefined; a single cell as a value or, where any argument is a range, as [[value]].
+ *
+ * A 0 is read as a blank cell where none can be meant: for an argument that may be left out and takes no 0, and in a
+ * row of several ranges that holds nothing but blanks and zeros and would be refused for them.
  */
 import { asShown, Decimal, fitsCell } from '../quantity/decimal'
 import { daySerial } from '../quantity/day'
@@ -73,7 +76,7 @@ export function readArguments(parameters: Parameters, given: readonly unknown[])
       refuse({ code: 'notOneCell', rows: value.length, columns: Array.isArray(value[0]) ? value[0].length : 1 }, name)
       return
     }
-    if (isBlank(value)) {
+    if (isLeftOut(parameter, value)) {
       if (!parameter.optional) refuse({ code: 'missing' }, name)
       else args[name] = defaultOf(parameter, args)
       return
@@ -107,7 +110,7 @@ function readLines(
   const lines = new Map([...given].filter(([name]) => names.includes(name)))
   const standsForAll = (name: string, { cells }: Line) => parameters[name]!.oneForAll === true && cells.length === 1
   const several = new Map([...lines].filter(([name, line]) => !standsForAll(name, line)))
-  const aligned = several.size > 0 ? several : lines
+  const aligned = withoutZerosForBlanks(parameters, several.size > 0 ? several : lines)
   const [first] = aligned.values()
   if (first === undefined) {
     for (const name of names) args[name] = []
@@ -117,12 +120,32 @@ function readLines(
   const kept = keptPlaces(parameters, aligned, first.cells.length, refuse)
   for (const name of names) {
     const parameter = parameters[name]!
-    const line = lines.get(name)
+    const line = aligned.get(name) ?? lines.get(name)
     if (line === undefined) args[name] = kept.map(() => defaultOf(parameter, args)) as ReadCells
     else if (aligned.has(name)) args[name] = readLine(parameter, name, line.cells, kept, refuse)
     else args[name] = kept.map(constantly(readLine(parameter, name, line.cells, [0], refuse)[0])) as ReadCells
   }
   return { places: first.cells.length, kept, lies: first.lies }
+}
+
+/** In a range that stands alone a 0 may have been typed, so it keeps its zeros, which are then refused in a sentence. */
+function withoutZerosForBlanks(parameters: Parameters, lines: ReadonlyMap<string, Line>): ReadonlyMap<string, Line> {
+  if (lines.size < 2) return lines
+  const isBlankRow = (place: number) =>
+    [...lines].every(([, { cells }]) => cells[place] === 0 || isBlank(cells[place])) &&
+    [...lines].some(([name, { cells }]) => {
+      const parameter = parameters[name]!
+      return isBlank(cells[place]) ? !parameter.optional : !takesZero(parameter)
+    })
+  // Of a list without a default a 0 may be meant: 0 bags available are not as many as one likes.
+  const isBlankZero = (parameter: Parameter, place: number) =>
+    (parameter.default !== undefined && !takesZero(parameter)) || isBlankRow(place)
+  return new Map(
+    [...lines].map(([name, { cells, lies }]) => [
+      name,
+      { cells: cells.map((cell, place) => (cell === 0 && isBlankZero(parameters[name]!, place) ? null : cell)), lies },
+    ]),
+  )
 }
 
 function constantly<T>(value: T): () => T {
@@ -220,6 +243,15 @@ function firstCellError(values: readonly unknown[]): CellError | undefined {
 
 export function isBlank(value: unknown): boolean {
   return value === null || value === undefined || (typeof value === 'string' && value.trim() === '')
+}
+
+/** Whether an argument stands for nothing: a blank, or the 0 that some hosts hand over for one where none can be meant. */
+export function isLeftOut(parameter: Parameter, value: unknown): boolean {
+  return isBlank(value) || (parameter.optional && withoutBox(value) === 0 && !takesZero(parameter))
+}
+
+export function takesZero(parameter: Parameter): boolean {
+  return !isFault(readValue(parameter, 0))
 }
 
 function defaultOf(parameter: Parameter, args: ReadValues): ReadValues[string] {

@@ -87,6 +87,9 @@ function chances(need: number, stuck: number, survival: Survival): Chances {
 /** How many terms are added one by one at either end, where they may change too fast for the integral. */
 const termsAtEnds = 256
 
+/** What is so small a share of a sum does not change it. */
+const nothing = 1e-18
+
 /**
  * The sum of the terms from 0 to `last`: a tail, counted outwards, of a distribution with that standard deviation.
  *
@@ -94,12 +97,17 @@ const termsAtEnds = 256
  * in central differences), of which the first that is left out falls with the fifth power of the terms at the ends.
  * The integral is taken in panels as wide as the deviation, but no wider than their distance from the start, nor than
  * half of what is left: near the ends the terms may change as a power of the distance, and so do the panels. Far out
- * nothing but such a power is left, and they widen again.
+ * nothing but such a power is left, and they widen again. Once what follows is nothing, the sum ends: terms that rise
+ * again at the far end fall before it as a power of the distance at most, so they are never so small.
  */
 function sumOfTail(term: (place: number) => number, last: number, deviation: number): number {
   let sum = 0
   const oneByOne = last < 6 * termsAtEnds ? last : termsAtEnds - 1
-  for (let place = 0; place <= oneByOne; place++) sum += term(place)
+  for (let place = 0; place <= oneByOne; place++) {
+    const one = term(place)
+    sum += one
+    if (sum > 0 && one * (last - place) <= sum * nothing) return sum
+  }
   if (oneByOne === last) return sum
   const [from, to] = [oneByOne + 0.5, last - termsAtEnds + 0.5]
   sum += correction(term, from)
@@ -108,8 +116,7 @@ function sumOfTail(term: (place: number) => number, last: number, deviation: num
     const panel = integral(term, low, high)
     sum += panel
     low = high
-    // Terms that rise again at the far end fall before it as a power of the distance at most, so no panel is nothing.
-    if (panel <= sum * 1e-18) return sum
+    if (panel <= sum * nothing) return sum
   }
   sum -= correction(term, to)
   for (let place = to + 0.5; place <= last; place++) sum += term(place)
@@ -256,7 +263,7 @@ export const tieTolerance = 1e-12
  */
 export function leastToStick(need: number, confidence: number, survival: Survival, most: number): number | undefined {
   const met = confidence - tieTolerance
-  if (need > most || chanceOfAtLeast(need, most, survival) < met) return undefined
+  if (need > most) return undefined
   let tooFew = need - 1
   let enough = most
   let tried = Math.min(Math.ceil(need / survival.mean), most)
@@ -269,7 +276,7 @@ export function leastToStick(need: number, confidence: number, survival: Surviva
     const inside = Math.min(Math.max(near, tooFew + 1), enough - 1)
     tried = round > mostNewtonSteps || !Number.isFinite(inside) ? Math.floor((tooFew + enough) / 2) : inside
   }
-  return enough
+  return enough < most || chanceOfAtLeast(need, most, survival) >= met ? enough : undefined
 }
 
 const mostNewtonSteps = 20

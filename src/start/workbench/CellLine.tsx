@@ -36,9 +36,10 @@ function cellText(cell: GridCell, words: Words['workbench'], decimalMark: Decima
   return `${sheet}, ${address}: ${content}${sentence === undefined ? '' : `: ${sentence}`}`
 }
 
-function shownResult({ value, error }: GridCell, words: Words['workbench'], decimalMark: DecimalMark): string {
+function shownResult({ value, day, error }: GridCell, words: Words['workbench'], decimalMark: DecimalMark): string {
   if (error !== undefined) return error
   if (value === null) return words.empty
+  if (day !== undefined) return day
   if (typeof value !== 'number') return String(value)
   return value.toLocaleString(decimalMark === ',' ? 'de-DE' : 'en-US', { maximumSignificantDigits: 12 })
 }

@@ -1,5 +1,19 @@
 import type { Words } from '../words'
 
+/** Why formulas keep the results that the file stores: completes "because". */
+const kept = {
+  otherWorkbook: 'sie eine andere Arbeitsmappe oder ein anderes Programm lesen',
+  unknownFunction: 'sie eine Funktion aufrufen, die hier nicht bekannt ist',
+  unknownName: 'sie einen Namen lesen, der hier nicht bekannt ist',
+  acrossSheets: 'sie dieselben Zellen mehrerer Blätter lesen',
+  oldArray: 'sie eine Zelle von mehreren, oder eine Matrix, auf eine Weise nehmen, die nicht sicher zu erkennen ist',
+  circle: 'sie ihr eigenes Ergebnis lesen oder was aus einem solchen folgt',
+  hiddenRows: 'sie ausgeblendete Zeilen weglassen können',
+  daysFrom1904: 'die Arbeitsmappe ihre Tage ab 1904 zählt',
+  shownPrecision: 'die Arbeitsmappe mit den Zahlen rechnet, wie sie gezeigt werden',
+  dataTable: 'nur Excel Datentabellen berechnet',
+}
+
 export const files: Words['files'] = {
   problems: {
     empty: 'Die Datei ist leer. Wählen Sie eine .xlsx-Arbeitsmappe.',
@@ -17,12 +31,16 @@ export const files: Words['files'] = {
     tooLarge:
       'Die Arbeitsmappe ist zu groß, um sie hier zu öffnen. Lassen Sie die Blätter weg, die nichts mit der Saison zu tun haben, und speichern Sie sie neu.',
   },
+  kept,
   lost: {
     pivotTables: () => 'Pivot-Tabellen werden weggelassen.',
     charts: () => 'Diagramme werden weggelassen.',
     pictures: () => 'Bilder werden weggelassen.',
-    linkedWorkbooks: () =>
-      'Verknüpfungen mit anderen Arbeitsmappen werden nicht verfolgt: eine Formel, die eine andere liest, zeigt einen Fehler.',
+    linkedWorkbooks: () => 'Verknüpfungen mit anderen Arbeitsmappen werden nicht verfolgt.',
+    keptResults: ([why, ...places]) =>
+      `Formeln werden zu den Ergebnissen, die in der Datei stehen, weil ${kept[why as keyof typeof kept]}: ${places.join(', ')}.`,
+    relativeNames: (names) =>
+      `Namen, die ausgeblendet sind oder von der Zelle aus gelten, die sie liest, werden in Formeln ausgeschrieben: ${names.join(', ')}.`,
     macros: () => 'Makros werden weggelassen.',
     dataConnections: () => 'Datenverbindungen und Abfragen werden weggelassen.',
     slicers: () => 'Datenschnitte und Zeitachsen werden weggelassen.',
@@ -43,20 +61,17 @@ export const files: Words['files'] = {
     hiddenRows: () => 'Ausgeblendete Zeilen und Spalten werden gezeigt.',
     groups: () => 'Gruppierungen von Zeilen und Spalten werden weggelassen.',
     rowHeights: () => 'Von Hand gesetzte Zeilenhöhen werden weggelassen.',
-    dataTables: () => 'Datentabellen der Was-wäre-wenn-Analyse behalten ihre letzten Ergebnisse als einfache Zahlen.',
     printSetUp: () =>
       'Die Druckeinrichtung wird ersetzt: Querformat, eine Seite breit, die fixierten Zeilen auf jeder Seite.',
     workbookProtection: () => 'Der Schutz der Arbeitsmappe wird weggelassen.',
     datesFrom1904: () =>
       'Tage werden von nun an ab 1900 gezählt; eine Formel, die zu einem als Zahl geschriebenen Tag etwas zuzählt, kann um vier Jahre abweichen.',
     hiddenSheets: (sheets) => `Ausgeblendete Blätter werden gezeigt: ${sheets.join(', ')}.`,
-    secondName: ([name, sheet]) =>
-      `Der Name ${name} des Blatts ${sheet} wird weggelassen, weil ein anderer ebenso heißt.`,
+    secondName: ([name, sheet, now]) =>
+      `Der Name ${name} des Blatts ${sheet} heißt von nun an ${now}, weil ein anderer ebenso heißt.`,
     richText: () => 'Formate einzelner Wörter in einer Zelle werden weggelassen; der Text bleibt.',
     ownStyles: () =>
       'Farben, Schriften, Rahmen und Ausrichtung werden weggelassen, und fette Texte werden zu Überschriften; Zahlenformate bleiben.',
-    fixedArrays: () =>
-      'Matrixformeln, die mit Strg+Umschalt+Eingabe eingegeben wurden, werden zu Formeln, die überlaufen.',
     otherRules: () =>
       'Regeln für das, was in eine Zelle eingegeben werden darf (Datenüberprüfung), werden weggelassen, außer sie verlangen eine Zahl oder einen Tag in Grenzen oder einen Eintrag einer Liste und sagen das in Worten.',
     wholeSpills: () => 'Formeln mit A1# (einem ganzen Überlaufbereich) zeigen hier einen Fehler.',

@@ -14,6 +14,8 @@ export const found: Words['found'] = {
   broken: () =>
     'Diese Formel weicht von denen darüber und darunter ab. Füllen Sie die Spalte wieder nach unten aus, oder behalten Sie die Formel mit Absicht.',
   shows: (error) => `Die Formel ${errorMeaning[error] ?? `zeigt ${error}`}.`,
+  waits: () =>
+    'Diese Zelle wartet noch auf ihr Ergebnis, deshalb wurde weder sie geprüft noch, was sie liest. Prüfen Sie noch einmal, sobald sie eines zeigt.',
   follows: (error, count, source) =>
     `${error} kommt von ${source}${count > 1 ? ` und ${count - 1} ${count === 2 ? 'anderen Zelle' : 'anderen Zellen'}` : ''}.`,
   noLosses: () =>
@@ -34,6 +36,8 @@ export const found: Words['found'] = {
     `Eine Marge von ${n(margin)} des Preises ist ein Aufschlag von ${n(markup)} auf die Kosten. Waren ${n(margin)} auf die Kosten gemeint, geben Sie eine Marge von ${n(meant)} ein.`,
   unroundedQuote: () =>
     'Die Preise dieses Angebots sind nicht gerundet, deshalb ist ein gezeigter Preis mal Menge nicht die gezeigte Summe. Geben Sie einen priceStep ein, etwa 0,01.',
+  zeroLeftOut: (name) =>
+    `${name} ist 0, oder eine leere Zelle, die als 0 kam. Eine 0 gilt hier nicht, deshalb zählt sie als weggelassen. Leeren Sie die Zelle, oder geben Sie ein, was Sie meinen.`,
   oldPrice: (day, days, start, most) =>
     `Dieser Preis ist vom ${day}, ${days} Tage vor Beginn der Saison (${start}); gemeldet werden Preise, die älter sind als ${most} Tage. Fragen Sie nach einem neuen Preis, oder behalten Sie ihn mit Absicht.`,
   dayAsText: (text, hasTwoReadings) =>

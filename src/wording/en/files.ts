@@ -1,3 +1,17 @@
+/** Why formulas keep the results that the file stores: completes "because". */
+const kept = {
+  otherWorkbook: 'they read another workbook or program',
+  unknownFunction: 'they call a function that is not known here',
+  unknownName: 'they read a name that is not known here',
+  acrossSheets: 'they read the same cells of several sheets',
+  oldArray: 'they take one cell of several, or an array, in a way that cannot be told for certain',
+  circle: 'they read their own result, or what follows from one that does',
+  hiddenRows: 'they may leave hidden rows out',
+  daysFrom1904: 'the workbook counts its days from 1904',
+  shownPrecision: 'the workbook calculates with the numbers as they are shown',
+  dataTable: 'only Excel calculates data tables',
+}
+
 /** Why a file cannot be read, and what of it the workbench cannot hold. */
 export const files = {
   problems: {
@@ -14,12 +28,17 @@ export const files = {
     tooLarge:
       'The workbook is too large to open here. Leave out the sheets that have nothing to do with the season, and save it again.',
   },
+  kept,
   /** What of a file the grid has no place for: one sentence each, to be said before anything is saved. */
   lost: {
     pivotTables: () => 'Pivot tables are left out.',
     charts: () => 'Charts are left out.',
     pictures: () => 'Pictures are left out.',
-    linkedWorkbooks: () => 'Links to other workbooks are not followed: a formula that reads one shows an error.',
+    linkedWorkbooks: () => 'Links to other workbooks are not followed.',
+    keptResults: ([why, ...places]: readonly string[]) =>
+      `Formulas become the results that the file stores, because ${kept[why as keyof typeof kept]}: ${places.join(', ')}.`,
+    relativeNames: (names: readonly string[]) =>
+      `Names that are hidden, or refer from the cell that uses them, are written out in formulas: ${names.join(', ')}.`,
     macros: () => 'Macros are left out.',
     dataConnections: () => 'Data connections and queries are left out.',
     slicers: () => 'Slicers and timelines are left out.',
@@ -39,18 +58,16 @@ export const files = {
     hiddenRows: () => 'Hidden rows and columns are shown.',
     groups: () => 'Groups of rows and columns are left out.',
     rowHeights: () => 'Row heights set by hand are left out.',
-    dataTables: () => 'What-if data tables keep their last results as plain numbers.',
     printSetUp: () => 'The print set-up is replaced: landscape, one page wide, with the frozen rows on every page.',
     workbookProtection: () => 'The protection of the workbook is left out.',
     datesFrom1904: () =>
       'Dates are counted from 1900 from now on; a formula that adds to a date written out as a number may differ by four years.',
     hiddenSheets: (sheets: readonly string[]) => `Hidden sheets are shown: ${sheets.join(', ')}.`,
-    secondName: ([name, sheet]: readonly string[]) =>
-      `The name ${name} of the sheet ${sheet} is left out, because another one has the same name.`,
+    secondName: ([name, sheet, now]: readonly string[]) =>
+      `The name ${name} of the sheet ${sheet} is called ${now} from now on, because another one has the same name.`,
     richText: () => 'Formats of single words within a cell are left out; the text stays.',
     ownStyles: () =>
       'Colours, fonts, borders and alignment are left out, and bold texts become headings; number formats stay.',
-    fixedArrays: () => 'Array formulas entered with Ctrl+Shift+Enter become formulas that spill.',
     otherRules: () =>
       'Rules for what may be typed into a cell (data validation) are left out, unless they ask for a number or a day within limits or an entry of a list and say so in words.',
     wholeSpills: () => 'Formulas with A1# (a whole spilled range) show an error here.',

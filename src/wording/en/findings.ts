@@ -12,6 +12,8 @@ export const found = {
   broken: () =>
     'This formula differs from those above and below it. Fill the column down again, or keep it on purpose.',
   shows: (error: string) => `The formula ${errorMeaning[error] ?? `shows ${error}`}.`,
+  waits: () =>
+    'This cell still waits for its result, so neither it nor what reads it was checked. Check again once it shows one.',
   follows: (error: string, count: number, source: string) =>
     `${error} comes from ${source}${count > 1 ? ` and ${count - 1} other ${count === 2 ? 'cell' : 'cells'}` : ''}.`,
   noLosses: () =>
@@ -32,6 +34,8 @@ export const found = {
     `A margin of ${margin} of the price is a markup of ${markup} on the cost. Where ${margin} on the cost was meant, type a margin of ${meant}.`,
   unroundedQuote: () =>
     'The prices of this quote are not rounded, so a shown price times the quantity is not the shown total. Type a priceStep, such as 0.01.',
+  zeroLeftOut: (name: string) =>
+    `${name} is 0, or a blank cell that came as 0. None is taken here, so it counts as left out. Clear the cell, or type what you mean.`,
   oldPrice: (day: string, days: number, start: string, most: number) =>
     `This price is dated ${day}, ${days} days before the season starts (${start}); prices older than ${most} days are flagged. Ask for a new price, or keep it on purpose.`,
   dayAsText: (text: string, hasTwoReadings: boolean) =>

@@ -221,3 +221,8 @@ function rows(length: number): string {
 function cells(length: number): string {
   return length === 1 ? '1 cell' : `${length} cells`
 }
+
+/** Of an error value that a function of an add-in cannot hand on as it is. */
+export function errorGoesIn(code: string): string {
+  return `An input cell shows ${code}. Mend it first.`
+}

@@ -16,6 +16,7 @@ import {
   type Worksheet,
 } from '@univerjs/core'
 import {
+  ICalculateFormulaService,
   IDefinedNamesService,
   type ISetFormulaCalculationResultMutation,
   SetFormulaCalculationResultMutation,
@@ -36,14 +37,17 @@ const workbook = 'calculated'
 
 let previous: Promise<unknown> = Promise.resolve()
 
+/** Is told from time to time which formula is calculated, from 1, of how many. */
+export type OnProgress = (formula: number, formulas: number) => void
+
 /** One book at a time: all engines of a process share the caches that guardFormulaCaches empties. */
-export function calculateBook(book: Book): Promise<OpenBook> {
-  const calculated = previous.then(() => calculate(book))
+export function calculateBook(book: Book, onProgress?: OnProgress): Promise<OpenBook> {
+  const calculated = previous.then(() => calculate(book, onProgress))
   previous = calculated.catch(() => undefined)
   return calculated
 }
 
-async function calculate(book: Book): Promise<OpenBook> {
+async function calculate(book: Book, onProgress: OnProgress = () => undefined): Promise<OpenBook> {
   const calls = new CellCalls()
   const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: {} }, logLevel: LogLevel.ERROR })
   try {
@@ -55,6 +59,11 @@ async function calculate(book: Book): Promise<OpenBook> {
     for (const mend of engineMends) mend(injector)
     keepCellCalls(injector, calls)
     injector.get(IDefinedNamesService).registerDefinedNames(workbook, gridNames(book))
+    injector
+      .get(ICalculateFormulaService)
+      .executionInProgressListener$.subscribe(({ completedFormulasCount: formula, totalFormulasToCalculate: all }) => {
+        if (formula > 0) onProgress(formula, all)
+      })
     await calculateAll(injector)
     return {
       names: book.names,

@@ -1,4 +1,5 @@
 /** A book as the grid's own data. `gridToBook` reads it back. */
+import { largest } from '../../core/quantity/largest'
 import {
   CellValueType,
   type ICellData,
@@ -20,6 +21,7 @@ import { roomBelow } from './mends/roomBelow'
 export interface KeptWithCell {
   readonly look?: Look
   readonly spills?: true
+  readonly fills?: Cell['fills']
   /** The grid does not hold a user to it; a file that is saved does. */
   readonly allowed?: Allowed
 }
@@ -131,7 +133,8 @@ function toGridSheet(
 ): Partial<IWorksheetData> & { readonly id: string } {
   const frozenColumns = isNarrow ? 0 : sheet.frozenColumns
   const kept: KeptWithSheet = { frozenColumns: sheet.frozenColumns }
-  const widest = Math.max(sheet.widths.length, ...sheet.rows.map((row) => row.length))
+  const widths = sheet.rows.map((row) => row.length)
+  const widest = largest(widths, sheet.widths.length)
   const cellData: Record<number, Record<number, ICellData>> = {}
   sheet.rows.forEach((row, rowIndex) => {
     const gridRow: Record<number, ICellData> = {}
@@ -171,6 +174,7 @@ function toGridCell(cell: Cell, styles: Map<string, IStyleData>): ICellData {
   const kept: KeptWithCell = {
     ...(cell.look && { look: cell.look }),
     ...(cell.spills && { spills: true }),
+    ...(cell.fills && { fills: cell.fills }),
     ...(cell.allowed && { allowed: cell.allowed }),
   }
   return {

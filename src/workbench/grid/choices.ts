@@ -12,7 +12,7 @@ import {
   SheetSkeletonManagerService,
 } from '@univerjs/preset-sheets-core'
 import type { CellContent } from '../../workbook/book'
-import type { CellPlace } from '../../workbook/port'
+import type { CellPlace } from '../../workbook/cellPlace'
 import { gridContent, type KeptWithCell } from './bookToGrid'
 import { listEntries } from './listEntries'
 import type { OpenGrid } from './open'

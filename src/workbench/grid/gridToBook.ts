@@ -1,4 +1,5 @@
 /** Reads the grid back into a book, for saving. */
+import { largest } from '../../core/quantity/largest'
 import {
   CellValueType,
   extractPureTextFromCell,
@@ -69,7 +70,7 @@ function toSheet(sheet: Partial<IWorksheetData>, styles: IWorkbookData['styles']
     ),
     frozenRows: sheet.freeze?.ySplit ?? 0,
     frozenColumns: sheet.freeze?.xSplit || ((sheet.custom ?? {}) as KeptWithSheet).frozenColumns || 0,
-    rows: Array.from({ length: 1 + Math.max(-1, ...rowsInUse) }, (_, row) => {
+    rows: Array.from({ length: 1 + largest(rowsInUse, -1) }, (_, row) => {
       const written = denseRow(cells[row] ?? {})
       const noted = denseRow(notes[row] ?? {})
       const columns = Math.max(written.length, noted.length)
@@ -85,12 +86,13 @@ function toCell(
   styles: IWorkbookData['styles'],
   note: string | undefined,
 ): Cell | undefined {
-  const { look, spills, allowed } = (cell?.custom ?? {}) as KeptWithCell
+  const { look, spills, fills, allowed } = (cell?.custom ?? {}) as KeptWithCell
   const format = styleData(cell?.s, styles)?.n?.pattern
   const content = cell === undefined || cell.f ? undefined : toContent(cell)
   const read: Cell = {
     ...(cell?.f ? { formula: cell.f } : content !== undefined && { value: content }),
     ...(spills && { spills }),
+    ...(fills && cell?.f && { fills }),
     ...(format !== undefined && { format }),
     ...(look && { look }),
     ...(note !== undefined && { note }),
@@ -119,7 +121,7 @@ function charactersOf(pixels: number): number {
 /** The grid keeps rows as objects by column number, with holes. */
 function denseRow<T>(byColumn: Readonly<Record<number, T>>): (T | undefined)[] {
   const columns = Object.keys(byColumn).map(Number)
-  return Array.from({ length: 1 + Math.max(-1, ...columns) }, (_, column) => byColumn[column])
+  return Array.from({ length: 1 + largest(columns, -1) }, (_, column) => byColumn[column])
 }
 
 function withoutTrailingHoles<T>(row: readonly (T | undefined)[]): readonly (T | undefined)[] {

@@ -1,5 +1,5 @@
 /** What the grid reads of the open workbook: cells, calls, names, and all of it. */
-import type { Injector, Worksheet } from '@univerjs/core'
+import { type Injector, numfmt, type Worksheet } from '@univerjs/core'
 import type { FRange, FWorkbook, FWorksheet } from '@univerjs/preset-sheets-core'
 import { namedRanges, rangesRead } from '../../formula/rangesRead'
 import type { DefinedName } from '../../workbook/book'
@@ -18,6 +18,8 @@ export interface GridCell extends CellResult {
   readonly address: string
   /** With its leading "="; empty where the cell holds no formula. */
   readonly formula: string
+  /** The day or the hour that the number stands for, where the cell shows one: "2027-03-15". */
+  readonly day?: string
   /** Why one of our own functions refused, or what may be typed here where something else was. */
   readonly sentence?: string
 }
@@ -108,7 +110,14 @@ function read(injector: Injector, worksheet: Worksheet, cell: FRange, calls: Cel
   const shown = resultAt(injector, worksheet, place)
   const sentence = shown.error ? calls.sentence(place, shown.error) : refusedEntry(injector, place)
   const [sheet, address, formula] = [cell.getSheetName(), cell.getA1Notation(), cell.getFormula()]
-  return { sheet, address, formula, ...shown, ...(sentence && { sentence }) }
+  const day = dayOf(worksheet, place, shown)
+  return { sheet, address, formula, ...shown, ...(day && { day }), ...(sentence && { sentence }) }
+}
+
+function dayOf(worksheet: Worksheet, { row, column }: Place, { value }: CellResult): string | undefined {
+  const { pattern } = worksheet.getComposedCellStyle(row, column).n ?? {}
+  if (typeof value !== 'number' || !pattern || !numfmt.isDateFormat(pattern)) return undefined
+  return numfmt.format(pattern, value, { locale: 'en-US', throws: false }).trim()
 }
 
 function placeOf(cell: FRange): Place {

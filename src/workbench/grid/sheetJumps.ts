@@ -4,7 +4,7 @@
  */
 import { ILayoutService } from '@univerjs/preset-sheets-core'
 import { blockOf } from '../../formula/address'
-import type { CellPlace } from '../../workbook/port'
+import type { CellPlace } from '../../workbook/cellPlace'
 import type { OpenGrid } from './open'
 import { select } from './show'
 

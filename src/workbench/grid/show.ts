@@ -1,7 +1,8 @@
 /** What the grid has before the user's eyes: which sheet and which cell. */
 import { ICommandService } from '@univerjs/core'
 import { ScrollToCellCommand } from '@univerjs/preset-sheets-core'
-import { type CellPlace, PortProblem } from '../../workbook/port'
+import type { CellPlace } from '../../workbook/cellPlace'
+import { PortProblem } from '../../workbook/port'
 import type { OpenGrid } from './open'
 
 /** That stay in sight above a cell to which one jumps. */

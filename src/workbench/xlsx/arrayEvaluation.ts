@@ -10,7 +10,7 @@
 import { isFunction, isOperator, isWhitespace, tokenTypes, type Token } from '@borgar/fx'
 import { tokensOf } from './formulaSpelling'
 
-const takeRanges = new Set(
+export const takeRanges = new Set(
   `
   AND AVERAGE AVERAGEIF AVERAGEIFS COLUMNS COUNT COUNTA COUNTBLANK COUNTIF COUNTIFS HLOOKUP IRR LARGE LOOKUP MATCH MAX
   MAXIFS MEDIAN MIN MINIFS NPV OR PERCENTILE PRODUCT QUARTILE RANK ROWS SMALL STDEV STDEV.P STDEV.S SUBTOTAL SUM SUMIF
@@ -20,7 +20,7 @@ const takeRanges = new Set(
     .split(/\s+/),
 )
 
-const takeCells = new Set(
+export const takeCells = new Set(
   `
   ABS CEILING CHAR CLEAN CODE DATE DATEVALUE DAY EDATE EOMONTH EXACT EXP FALSE FIND FIXED FLOOR FV HOUR IF IFERROR IFNA
   INT ISBLANK ISERR ISERROR ISLOGICAL ISNA ISNUMBER ISTEXT LEFT LEN LN LOG LOG10 LOWER MID MINUTE MOD MONTH MROUND N NA
@@ -55,7 +55,7 @@ export function isArrayFormula(formula: string, namesOneCell: (name: string) => 
   })
 }
 
-function standsForSeveralCells(token: Token, namesOneCell: (name: string) => boolean): boolean {
+export function standsForSeveralCells(token: Token, namesOneCell: (name: string) => boolean): boolean {
   switch (token.type) {
     case tokenTypes.REF_RANGE:
       return token.value.includes(':')

@@ -1,11 +1,11 @@
 /** What a workbook holds that the grid has no place for. */
 import type { Words } from '../../wording/words'
-import { textOfPart, type FileName, type SheetPart } from './parts'
+import { textOfPart, type SheetPart } from './parts'
 import type { Parts } from './unpack'
 
 export interface Lost {
   readonly what: keyof Words['files']['lost']
-  /** The sheets that are shown, or a name and its sheet; empty for all else. */
+  /** Sheets, names, or why and where, as the sentence takes them; empty for all else. */
   readonly names: readonly string[]
 }
 
@@ -41,7 +41,6 @@ const inSheets: readonly Trait[] = [
   { found: /<(\w+:)?(row|col) [^>]*hidden="(1|true)"/, what: 'hiddenRows' },
   { found: /<(\w+:)?(row|col) [^>]*outlineLevel="[1-9]/, what: 'groups' },
   { found: /<(\w+:)?row [^>]*customHeight="(1|true)"/, what: 'rowHeights' },
-  { found: /<(\w+:)?f [^>]*t="dataTable"/, what: 'dataTables' },
 ]
 
 const inWorkbook: readonly Trait[] = [
@@ -53,7 +52,6 @@ const inWorkbook: readonly Trait[] = [
 export interface SeenInCells {
   richText: boolean
   ownStyles: boolean
-  fixedArrays: boolean
   wholeSpills: boolean
   otherRules: boolean
   otherTables: boolean
@@ -62,7 +60,7 @@ export interface SeenInCells {
 export function whatIsLost(
   parts: Parts,
   sheets: readonly SheetPart[],
-  namesLost: readonly FileName[],
+  ofFormulas: readonly Lost[],
   seen: SeenInCells,
 ): Lost[] {
   const paths = Object.keys(parts)
@@ -79,10 +77,9 @@ export function whatIsLost(
     ...lostIf(texts.some(hasOtherPrintSetUp), 'printSetUp'),
     ...hits(inWorkbook, [textOfPart(parts, 'xl/workbook.xml')]),
     ...lostIf(hidden.length > 0, 'hiddenSheets', hidden),
-    ...namesLost.map(({ name, onlyOnSheet = '' }): Lost => ({ what: 'secondName', names: [name, onlyOnSheet] })),
+    ...ofFormulas,
     ...lostIf(seen.richText, 'richText'),
     ...lostIf(seen.ownStyles, 'ownStyles'),
-    ...lostIf(seen.fixedArrays, 'fixedArrays'),
     ...lostIf(seen.otherRules, 'otherRules'),
     ...lostIf(seen.wholeSpills, 'wholeSpills'),
   ]

@@ -2,7 +2,7 @@
 import { parseXml, walk, type XmlElement } from '@cj-tech-master/excelts/xml'
 import type { Parts } from './unpack'
 
-const workbookPath = 'xl/workbook.xml'
+export const workbookPath = 'xl/workbook.xml'
 
 export interface SheetPart {
   readonly name: string
@@ -16,21 +16,32 @@ export interface FileName {
   /** As the file spells it, without "=". */
   readonly refersTo: string
   readonly onlyOnSheet?: string
+  readonly hidden?: true
 }
 
 /** The worksheets; chart sheets and sheets of old macros hold no cells. */
 export function sheetParts(parts: Parts): readonly SheetPart[] {
-  return allSheets(parts).filter(({ path }) => path.startsWith('xl/worksheets/'))
+  const worksheets = new Set(
+    relations(parts, workbookPath).flatMap(({ type, target }) => (type.endsWith('/worksheet') ? [target] : [])),
+  )
+  return allSheets(parts).filter(({ path }) => worksheets.has(path))
 }
 
-/** The names that a person defined, without those that Excel keeps for itself. */
+/** Without those that Excel keeps for itself. */
 export function definedNames(parts: Parts): readonly FileName[] {
   const sheets = allSheets(parts)
   return elementsOf(root(parts, workbookPath), 'definedName').flatMap((element) => {
     const { name, hidden, localSheetId } = element.attributes
-    if (name === undefined || name.startsWith('_xl') || hidden === '1') return []
+    if (name === undefined || name.startsWith('_xl')) return []
     const sheet = localSheetId === undefined ? undefined : sheets[Number(localSheetId)]
-    return [{ name, refersTo: textOf(element).trim(), ...(sheet && { onlyOnSheet: sheet.name }) }]
+    return [
+      {
+        name,
+        refersTo: textOf(element).trim(),
+        ...(sheet && { onlyOnSheet: sheet.name }),
+        ...(/^(1|true)$/.test(hidden ?? '') && { hidden: true }),
+      },
+    ]
   })
 }
 
@@ -55,13 +66,15 @@ function allSheets(parts: Parts): readonly SheetPart[] {
   }))
 }
 
-interface Relation {
+export interface Relation {
   readonly id: string
   readonly type: string
+  /** The path of a part, or an address outside the file. */
   readonly target: string
+  readonly isOutside: boolean
 }
 
-function relations(parts: Parts, path: string): readonly Relation[] {
+export function relations(parts: Parts, path: string): readonly Relation[] {
   const slash = path.lastIndexOf('/')
   const folder = path.slice(0, slash)
   const relationsPath = `${folder}/_rels${path.slice(slash)}.rels`
@@ -69,7 +82,8 @@ function relations(parts: Parts, path: string): readonly Relation[] {
   return elementsOf(root(parts, relationsPath), 'Relationship').map(({ attributes }) => ({
     id: attributes.Id ?? '',
     type: attributes.Type ?? '',
-    target: resolve(folder, attributes.Target ?? ''),
+    isOutside: attributes.TargetMode === 'External',
+    target: attributes.TargetMode === 'External' ? (attributes.Target ?? '') : resolve(folder, attributes.Target ?? ''),
   }))
 }
 

@@ -7,53 +7,62 @@ import { editZip } from '@cj-tech-master/excelts/archive'
 import { parseXml, xmlEncode, xmlEncodeAttr, type XmlElement, type XmlNode } from '@cj-tech-master/excelts/xml'
 import { isCellError } from '../../core/definition/problem'
 import { addressOf, blockIn, type Position, positionOf, positionsIn } from '../../formula/address'
-import type { OpenBook, OpenCell, OpenSheet, ReadCell } from '../../workbook/openBook'
+import type { OpenBook, OpenSheet, ReadCell } from '../../workbook/openBook'
+import type { Home } from './fileNames'
 import { sheetParts, textOfPart } from './parts'
 import { spillOf } from './spill'
 import { unpack } from './unpack'
+import { XlsxProblem } from './xlsxProblem'
 
 export interface WithResults {
   readonly bytes: Uint8Array
-  /** Cells that keep the result they had, because a function or a workbook they read is not known here. */
-  readonly kept: readonly { readonly sheet: string; readonly address: string }[]
   /** True where the workbook was signed: a signature holds for the bytes as they were. */
   readonly breaksSignature: boolean
 }
 
-export async function putResults(bytes: Uint8Array, calculated: OpenBook): Promise<WithResults> {
+/** What is kept is not touched. */
+export async function putResults(
+  bytes: Uint8Array,
+  calculated: OpenBook,
+  kept: readonly Home[] = [],
+): Promise<WithResults> {
   const parts = await unpack(bytes)
   const archive = await editZip(bytes)
-  const kept: { sheet: string; address: string }[] = []
   for (const { name, path } of sheetParts(parts)) {
     const sheet = calculated.sheets.find((one) => one.name === name)
     if (sheet === undefined) continue
-    const { xml, keptAddresses } = sheetWithResults(textOfPart(parts, path), sheet)
-    archive.set(path, xml)
-    kept.push(...keptAddresses.map((address) => ({ sheet: name, address })))
+    const keptHere = new Set(kept.filter((one) => one.sheet === name).map(({ address }) => address))
+    archive.set(
+      path,
+      asDamaged(() => sheetWithResults(textOfPart(parts, path), sheet, keptHere)),
+    )
   }
   const breaksSignature = Object.keys(parts).some((path) => path.startsWith('_xmlsignatures/'))
-  return { bytes: await archive.bytes(), kept, breaksSignature }
+  return { bytes: await archive.bytes(), breaksSignature }
 }
 
-interface SheetWithResults {
-  readonly xml: string
-  readonly keptAddresses: readonly string[]
+/** The library that reads a file takes more for XML, and for cells, than there is. */
+function asDamaged<Result>(act: () => Result): Result {
+  try {
+    return act()
+  } catch (problem) {
+    throw new XlsxProblem('damaged', { cause: problem })
+  }
 }
 
-function sheetWithResults(xml: string, calculated: OpenSheet): SheetWithResults {
+function sheetWithResults(xml: string, calculated: OpenSheet, kept: ReadonlySet<string>): string {
   const [, prefix = ''] = /<((?:[\w.-]+:)?)sheetData[\s>]/.exec(xml) ?? []
   const start = xml.search(/<(?:[\w.-]+:)?sheetData[\s>]/)
   const closing = `</${prefix}sheetData>`
   const end = xml.indexOf(closing)
   // A sheet without any cell has no such block, or an empty tag.
-  if (start === -1 || end === -1) return { xml, keptAddresses: [] }
+  if (start === -1 || end === -1) return xml
   const data = new SheetData(parseXml(xml.slice(start, end + closing.length)).root, prefix)
   const formulas = data
     .formulas()
     .map(([address, cell]) => ({ address, cell, result: calculated.cells.get(address), range: data.arrayRange(cell) }))
-  if (formulas.length === 0) return { xml, keptAddresses: [] }
-  const kept = formulas.filter(({ result, range }) => isUnknownHere(result, range))
-  const renewed = formulas.filter(({ result, range }) => !isUnknownHere(result, range))
+  if (formulas.length === 0) return xml
+  const renewed = formulas.filter(({ address }) => !kept.has(address))
   // All old spills go before any new one comes, because one may grow to where another one was.
   for (const { address, range } of renewed) {
     for (const place of positionsIn(blockIn(range ?? address))) data.setValue(data.cell(place), null)
@@ -62,19 +71,7 @@ function sheetWithResults(xml: string, calculated: OpenSheet): SheetWithResults 
     data.setValue(cell, result?.value ?? null)
     if (range !== undefined) putSpill(data, address, cell, range, calculated)
   }
-  return {
-    xml: xml.slice(0, start) + serialize(data.root) + xml.slice(end + closing.length),
-    keptAddresses: kept.map(({ address }) => address),
-  }
-}
-
-/**
- * A name or function that is not known here, or a formula from before dynamic arrays that meets a range: Excel takes
- * one cell of it, the grid all.
- */
-function isUnknownHere(result: OpenCell | undefined, arrayRange: string | undefined): boolean {
-  const isUnknown = isCellError(result?.value) && result.value.code === '#NAME?'
-  return isUnknown || (arrayRange === undefined && result?.spill !== undefined)
+  return xml.slice(0, start) + serialize(data.root) + xml.slice(end + closing.length)
 }
 
 function putSpill(data: SheetData, address: string, cell: XmlElement, range: string, calculated: OpenSheet): void {

@@ -1,16 +1,29 @@
 /** Reads an .xlsx file into a book, and says what a book cannot hold. */
 import { translateFormulaToA1, translateFormulaToR1C1 } from '@borgar/fx'
 import { ValueType, Workbook, type Cell as FileCell, type Style, type Worksheet } from '@cj-tech-master/excelts'
-import { addressOf, blockAddress, blockIn, positionOf, positionsIn } from '../../formula/address'
-import type { Book, Cell, CellContent, DefinedName, Sheet, SheetTable } from '../../workbook/book'
+import {
+  addressesIn,
+  addressOf,
+  type Block,
+  blockAddress,
+  blockIn,
+  blockOf,
+  positionOf,
+  positionsIn,
+} from '../../formula/address'
+import { quotedSheet } from '../../formula/reference'
+import type { Book, Cell, CellContent, Sheet, SheetTable } from '../../workbook/book'
+import type { ReadCell } from '../../workbook/openBook'
+import { withoutTableReferences, type PlacedTable } from '../../formula/tableReferences'
 import { serialOf } from '../../core/quantity/day'
 import { allowedIn } from './allowed'
-import { quoteEscapedLetters } from './dateFormats'
+import { FileFormulas, type FileFormula, type Why } from './fileFormulas'
+import { FileNames, type Home } from './fileNames'
 import { fromFileSpelling, readsWholeSpill } from './formulaSpelling'
+import { partsForLibrary } from './libraryParts'
 import { lookOf } from './looks'
 import { whatIsLost, type Lost, type SeenInCells } from './lost'
-import { definedNames, notesOf, sheetParts, textOfPart, type FileName, type SheetPart } from './parts'
-import { withoutTableReferences, type FileTable } from './tableReferences'
+import { definedNames, notesOf, sheetParts, textOfPart, workbookPath, type SheetPart } from './parts'
 import { unpack, type Parts } from './unpack'
 import { XlsxProblem } from './xlsxProblem'
 
@@ -18,6 +31,21 @@ export interface ReadBook {
   readonly book: Book
   /** Each thing of the file that a book cannot hold. */
   readonly lost: readonly Lost[]
+  readonly formulas: StoredFormulas
+}
+
+/** Of the formulas as they stand in the file. */
+export interface StoredFormulas {
+  /** Those that cannot be calculated here: a book has their stored results in their place. */
+  readonly kept: readonly KeptCell[]
+  /** Where a formula is stored as an array, the cells that it fills; undefined elsewhere. */
+  arrayRange(sheet: string, address: string): string | undefined
+  /** What the file stores in a cell. */
+  result(sheet: string, address: string): ReadCell
+}
+
+export interface KeptCell extends Home {
+  readonly why: Why
 }
 
 /** Throws an XlsxProblem, whose message is a sentence in English for the user, where the file cannot be read. */
@@ -30,70 +58,137 @@ export async function readXlsx(bytes: Uint8Array): Promise<ReadBook> {
   }
 }
 
-const stylesPath = 'xl/styles.xml'
-const withCells =
-  /^(\[Content_Types\]\.xml|_rels\/\.rels|xl\/(workbook|styles|sharedStrings|metadata)\.xml|xl\/_rels\/workbook\.xml\.rels|xl\/(worksheets|tables|theme)\/.*)$/
-
-/** The library reads charts, pictures and the like too, and fails over some of them; a book has no place for those. */
-function partsOfCells(parts: Parts): Record<string, Uint8Array> {
-  const needed = Object.fromEntries(Object.entries(parts).filter(([path]) => withCells.test(path)))
-  if (stylesPath in needed)
-    needed[stylesPath] = new TextEncoder().encode(quoteEscapedLetters(textOfPart(parts, stylesPath)))
-  return needed
-}
-
 async function readParts(parts: Parts): Promise<ReadBook> {
   const workbook = new Workbook()
-  await workbook.xlsx.loadFromFiles(partsOfCells(parts))
+  await workbook.xlsx.loadFromFiles(partsForLibrary(parts))
   const seen: SeenInCells = {
     richText: false,
     ownStyles: false,
-    fixedArrays: false,
     wholeSpills: false,
     otherRules: false,
     otherTables: false,
   }
   const tables = workbook.worksheets.flatMap(tablesOf)
   if (tables.some(({ isPlain }) => !isPlain)) seen.otherTables = true
-  const sheets = sheetParts(parts)
+  const sheets = sheetParts(parts).map((part): FileSheet => {
+    const worksheet = workbook.getWorksheet(part.name)
+    if (worksheet === undefined) throw new XlsxProblem('damaged')
+    const cells = new Map<string, FileCellModel>()
+    for (const row of worksheet.model.rows ?? []) for (const cell of row.cells ?? []) cells.set(cell.address, cell)
+    return { part, worksheet, cells, ...traitsOf(textOfPart(parts, part.path)) }
+  })
   if (sheets.length === 0) throw new XlsxProblem('damaged')
-  const { names, lost } = oneScope(definedNames(parts))
+  const names = new FileNames(definedNames(parts))
+  const workbookXml = textOfPart(parts, workbookPath)
+  const formulas = new FileFormulas({
+    names,
+    sheets: sheets.map(({ part, cells, hiddenRows }) => ({ name: part.name, hiddenRows, dayCells: dayCellsOf(cells) })),
+    countsFrom1904: /\bdate1904="(1|true)"/.test(workbookXml),
+    roundsToShown: /\bfullPrecision="(0|false)"/.test(workbookXml),
+  })
+  const kept: KeptCell[] = []
+  const read = sheets.map((sheet) => readSheet(sheet, parts, tables, formulas, seen, kept))
+  const bySheet = new Map(sheets.map(({ part, cells }) => [part.name, cells]))
   return {
-    book: {
-      sheets: sheets.map((sheet) => {
-        const worksheet = workbook.getWorksheet(sheet.name)
-        if (worksheet === undefined) throw new XlsxProblem('damaged')
-        return readSheet(worksheet, sheet, parts, tables, seen)
-      }),
-      names,
+    book: { sheets: read, names: names.names() },
+    lost: whatIsLost(
+      parts,
+      sheets.map(({ part }) => part),
+      [...names.lost(), ...keptByReason(kept)],
+      seen,
+    ),
+    formulas: {
+      kept,
+      arrayRange: (sheet, address) => arrayRangeOf(bySheet.get(sheet)?.get(address)),
+      result: (sheet, address) => resultOf(bySheet.get(sheet)?.get(address)),
     },
-    lost: whatIsLost(parts, sheets, lost, seen),
   }
 }
 
+interface FileSheet {
+  readonly part: SheetPart
+  readonly worksheet: Worksheet
+  readonly cells: ReadonlyMap<string, FileCellModel>
+  readonly hiddenRows: readonly number[]
+  /** The cells that what-if tables fill. */
+  readonly dataTables: readonly Block[]
+}
+
+function traitsOf(xml: string): Pick<FileSheet, 'hiddenRows' | 'dataTables'> {
+  const rows = [...xml.matchAll(/<(?:\w+:)?row\s[^>]*>/g)].map(([tag]) => tag)
+  const tables = [...xml.matchAll(/<(?:\w+:)?f\s[^>]*>/g)]
+    .map(([tag]) => tag)
+    .filter((tag) => tag.includes('"dataTable"'))
+  return {
+    hiddenRows: rows.flatMap((tag, index) =>
+      /\bhidden="(1|true)"/.test(tag) ? [Number(/\br="(\d+)"/.exec(tag)?.[1] ?? index + 1) - 1] : [],
+    ),
+    dataTables: tables.flatMap((tag) => blockOf(/\bref="([^"]*)"/.exec(tag)?.[1] ?? '') ?? []),
+  }
+}
+
+function dayCellsOf(cells: FileSheet['cells']): ReadonlySet<string> {
+  const isDay = ({ value, result }: FileCellModel) => value instanceof Date || result instanceof Date
+  return new Set([...cells].filter(([, cell]) => isDay(cell)).map(([address]) => address))
+}
+
+function keptByReason(kept: readonly KeptCell[]): Lost[] {
+  const reasons = [...new Set(kept.map(({ why }) => why))]
+  return reasons.map((reason) => {
+    const places = kept
+      .filter(({ why }) => why === reason)
+      .map(({ sheet, address }) => `${quotedSheet(sheet)}!${address}`)
+    return { what: 'keptResults', names: [reason, ...places] }
+  })
+}
+
+function arrayRangeOf(cell: FileCellModel | undefined): string | undefined {
+  return cell?.shareType === 'array' ? (cell.ref ?? cell.address) : undefined
+}
+
+function resultOf(cell: FileCellModel | undefined): ReadCell {
+  const content = cell && (cell.type === ValueType.Formula ? cell.result : cell.value)
+  if (content === undefined || content === null) return null
+  if (content instanceof Date) return serialOf(content)
+  if (typeof content !== 'object') return content
+  return 'error' in content ? { kind: 'cellError', code: content.error } : null
+}
+
 function readSheet(
-  worksheet: Worksheet,
-  part: SheetPart,
+  { part, worksheet, cells: fileCells, dataTables }: FileSheet,
   parts: Parts,
   tables: readonly ReadTable[],
+  formulas: FileFormulas,
   seen: SeenInCells,
+  kept: KeptCell[],
 ): Sheet {
-  const { rows = [], cols = [], views = [] } = worksheet.model
-  const fileCells = new Map<string, FileCellModel>()
-  for (const { cells = [] } of rows) for (const cell of cells) fileCells.set(cell.address, cell)
-  const spilledOver = cellsBelowSpills(fileCells.values())
+  const { cols = [], views = [] } = worksheet.model
+  const read = new Map<string, FileFormula>()
+  for (const [address, fileCell] of fileCells) {
+    const formula = formulaOf(fileCell, fileCells)
+    if (formula === undefined) continue
+    const plain = withoutTableReferences(formula, { sheet: part.name, address }, tables)
+    if (plain !== formula) seen.otherTables = true
+    const isArray = arrayRangeOf(fileCell) !== undefined
+    const one = formulas.read(plain, { sheet: part.name, address, isArray })
+    read.set(address, one)
+    if (one.why !== undefined) kept.push({ sheet: part.name, address, why: one.why })
+  }
+  for (const address of dataTables.flatMap(addressesIn)) kept.push({ sheet: part.name, address, why: 'dataTable' })
+  const calculated = [...fileCells.values()].filter(({ address }) => read.get(address)?.why === undefined)
+  const spilledOver = cellsBelowSpills(calculated)
 
   const cells = new Map<string, Cell>()
   for (const [address, fileCell] of fileCells) {
-    const formula = formulaOf(fileCell, fileCells)
-    const plain = formula && withoutTableReferences(formula, { sheet: part.name, address }, tables)
-    if (plain !== formula) seen.otherTables = true
+    const formula = read.get(address)
     const content =
-      plain === undefined
+      formula === undefined
         ? !spilledOver.has(address) && contentOf(fileCell, seen)
-        : { formula: plain, ...(spillsOf(fileCell, seen) && { spills: true }) }
+        : formula.why !== undefined
+          ? keptContent(fileCell, formula, seen)
+          : { formula: formula.formula, ...filledBy(fileCell) }
     const cell: Cell = { ...content, ...appearanceOf(fileCell.style, seen, content) }
-    if (formula !== undefined && readsWholeSpill(formula)) seen.wholeSpills = true
+    if (formula !== undefined && readsWholeSpill(formula.formula)) seen.wholeSpills = true
     if (Object.keys(cell).length > 0) cells.set(address, cell)
   }
   for (const [address, note] of notesOf(parts, part)) cells.set(address, { ...cells.get(address), note })
@@ -102,7 +197,7 @@ function readSheet(
   for (const [address, allowed] of byAddress) cells.set(address, { ...cells.get(address), allowed })
 
   const [view] = views
-  const kept = tables
+  const plainTables = tables
     .filter(({ sheet, isPlain }) => isPlain && sheet === part.name)
     .map(({ name, ...block }): SheetTable => ({ name, range: blockAddress(block) }))
   const frozen = view?.state === 'frozen' ? view : undefined
@@ -112,8 +207,19 @@ function readSheet(
     frozenRows: frozen?.ySplit ?? 0,
     frozenColumns: frozen?.xSplit ?? 0,
     rows: rowsOf(cells),
-    ...(kept.length > 0 && { tables: kept }),
+    ...(plainTables.length > 0 && { tables: plainTables }),
   }
+}
+
+/** What the engine shows an error for anyway stays a formula where the file stores no result; else it is an error. */
+function keptContent(
+  cell: FileCellModel,
+  { formula, why }: FileFormula,
+  seen: SeenInCells,
+): Pick<Cell, 'value' | 'formula'> {
+  const stored = contentOf(cell, seen)
+  if (Object.keys(stored).length > 0) return stored
+  return { formula: why === 'unknownFunction' || why === 'otherWorkbook' || why === 'unknownName' ? formula : '=#N/A' }
 }
 
 type FileCellModel = FileCell['model']
@@ -128,10 +234,11 @@ function formulaOf(cell: FileCellModel, cells: ReadonlyMap<string, FileCellModel
 }
 
 /** Excel stores a formula of ours as an array also where it fills one cell; `spills` is for those that fill more. */
-function spillsOf({ shareType, ref, address, isDynamicArray }: FileCellModel, seen: SeenInCells): boolean {
-  if (shareType !== 'array') return false
-  if (isDynamicArray !== true) seen.fixedArrays = true
-  return ref !== undefined && ref !== address
+function filledBy({ shareType, ref, address, isDynamicArray }: FileCellModel): Pick<Cell, 'spills' | 'fills'> {
+  if (shareType !== 'array' || ref === undefined) return {}
+  if (isDynamicArray === true) return ref === address ? {} : { spills: true }
+  const { top, left, bottom, right } = blockIn(ref)
+  return { fills: { rows: bottom - top + 1, columns: right - left + 1 } }
 }
 
 /** The file repeats the values that a formula spills; kept as content they would be in its way. */
@@ -207,7 +314,7 @@ function rowsOf(cells: ReadonlyMap<string, Cell>): Sheet['rows'] {
   return Array.from(rows, (row = []) => Array.from(row))
 }
 
-interface ReadTable extends FileTable {
+interface ReadTable extends PlacedTable {
   /** With headings and no more than a book can hold. */
   readonly isPlain: boolean
 }
@@ -223,17 +330,4 @@ function tablesOf(worksheet: Worksheet): ReadTable[] {
     isPlain:
       headerRow !== false && totalsRow !== true && style?.theme === 'TableStyleLight1' && style.showRowStripes !== true,
   }))
-}
-
-/** A book's names hold everywhere. A name of one sheet becomes such a name where no other one is in its way. */
-function oneScope(all: readonly FileName[]): { names: DefinedName[]; lost: FileName[] } {
-  const names = new Map<string, DefinedName>()
-  const lost: FileName[] = []
-  const byScope = [...all].sort((a, b) => Number(a.onlyOnSheet !== undefined) - Number(b.onlyOnSheet !== undefined))
-  for (const name of byScope) {
-    const key = name.name.toLowerCase()
-    if (names.has(key)) lost.push(name)
-    else names.set(key, { name: name.name, refersTo: fromFileSpelling(name.refersTo).slice(1) })
-  }
-  return { names: [...names.values()], lost }
 }

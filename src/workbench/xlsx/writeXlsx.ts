@@ -2,7 +2,7 @@
 import { Workbook, type CellErrorValue, type Cell as FileCell, type Worksheet } from '@cj-tech-master/excelts'
 import { BufferReader, editZip, RemoteZipReader } from '@cj-tech-master/excelts/archive'
 import { isCellError } from '../../core/definition/problem'
-import { addressOf, blockIn, positionsIn } from '../../formula/address'
+import { addressOf, blockAddress, blockIn, positionOf, positionsIn } from '../../formula/address'
 import type { Book, Cell, DefinedName, Sheet } from '../../workbook/book'
 import type { OpenBook, OpenCell, OpenSheet } from '../../workbook/openBook'
 import { type RealTable, realTables } from '../../workbook/realTables'
@@ -126,6 +126,12 @@ function writeCell(
   const result = calculated === undefined ? undefined : resultOf(calculated)
   const stored = { formula, ...(result !== undefined && { result }) }
   const spill = spillOf(calculated)
+  if (cell.fills !== undefined) {
+    const { row, column } = positionOf(target.address)
+    const [bottom, right] = [row + cell.fills.rows - 1, column + cell.fills.columns - 1]
+    target.value = { ...stored, shareType: 'array', ref: blockAddress({ top: row, left: column, bottom, right }) }
+    return
+  }
   const isArray = cell.spills === true || spill !== undefined || isArrayFormula(cell.formula, namesOneCell)
   target.value = isArray
     ? { ...stored, shareType: 'array', ref: spill ?? target.address, isDynamicArray: true }
@@ -142,6 +148,8 @@ function writeSpilledValues(worksheet: Worksheet, calculated: OpenSheet, spill: 
 }
 
 function resultOf(cell: OpenCell | undefined): string | number | boolean | CellErrorValue | undefined {
+  // Only the workbench has this one.
+  if (isCellError(cell?.value) && cell.value.code === '#CYCLE!') return undefined
   if (isCellError(cell?.value)) return { error: cell.value.code as CellErrorValue['error'] }
   return cell?.value ?? undefined
 }

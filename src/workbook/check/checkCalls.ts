@@ -2,7 +2,7 @@
 import { placeOf, type Definition } from '../../core/definition/definition'
 import { evaluate, rowsOf } from '../../core/definition/evaluate'
 import { isFact } from '../../core/definition/fact'
-import { isBlank, readArguments, type ReadValues } from '../../core/definition/readArguments'
+import { isBlank, isLeftOut, readArguments, type ReadValues } from '../../core/definition/readArguments'
 import { Decimal } from '../../core/quantity/decimal'
 import { quote } from '../../functions/cost/quote'
 import { callArguments } from '../../formula/callArguments'
@@ -23,7 +23,7 @@ export function checkCalls(
       const definition = definitions.find((one) => one.id === id)
       const read = definition && readArguments(definition.parameters, args)
       if (definition === undefined || read === undefined || !('args' in read)) return []
-      const isGiven = (name: string) => !isBlank(args[placeOf(definition, name)])
+      const isGiven = (name: string) => !isLeftOut(definition.parameters[name]!, args[placeOf(definition, name)])
       const given: GivenCall = { definition, args, values: read.args, isGiven, labels: labels.textsIn(cell.row), found }
       const showsTable = cell.spill !== undefined && callArguments(cell.formula, id) !== undefined
       return [
@@ -143,6 +143,12 @@ const markupAsMargin: Rule = (given) =>
 const unroundedQuote: Rule = (given) =>
   has(given, 'margins') && numberIn(given, 'priceStep')?.isZero() === true ? [given.found.unroundedQuote()] : []
 
+/** Some versions of Excel hand a blank cell over as 0, so a typed 0 cannot be told from one. */
+const zeroLeftOut: Rule = (given) =>
+  Object.keys(given.definition.parameters)
+    .filter((name) => !isBlank(given.args[placeOf(given.definition, name)]) && !given.isGiven(name))
+    .map((name) => given.found.zeroLeftOut(name))
+
 const rules: readonly Rule[] = [
   noLosses,
   neverWashed,
@@ -154,6 +160,7 @@ const rules: readonly Rule[] = [
   largePot,
   markupAsMargin,
   unroundedQuote,
+  zeroLeftOut,
 ]
 
 /** Each with its row in the table, where the headings are row 0. */

@@ -1,6 +1,6 @@
 import { isCellError } from '../../core/definition/problem'
 import type { OpenBook } from '../openBook'
-import type { CellPlace } from '../port'
+import type { CellPlace } from '../cellPlace'
 
 /** A cell in which one of our functions refused. */
 export interface CellRefusal extends CellPlace {

@@ -3,6 +3,7 @@
  * the values of the cells that it reads. As in double entry, no single mistake passes unseen.
  */
 import type { ReadCell } from '../openBook'
+import type { CellPlace } from '../cellPlace'
 
 export interface Testimony {
   /** In the order of the sheets. Each is a root: a formula that reads a wrong result and does right with it is none. */
@@ -14,10 +15,7 @@ export interface Testimony {
 }
 
 /** The place is that of the formula; where it fills several cells, the values are those of the first that differs. */
-export interface Disagreement {
-  readonly sheet: string
-  /** Without dollar signs: "B4". */
-  readonly address: string
+export interface Disagreement extends CellPlace {
   /** What the cell shows. */
   readonly first: ReadCell
   readonly second: ReadCell

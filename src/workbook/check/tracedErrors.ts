@@ -1,7 +1,7 @@
 import { isCellError } from '../../core/definition/problem'
 import { namedRanges, rangesRead, type RangeRead } from '../../formula/rangesRead'
 import type { OpenBook, OpenCell } from '../openBook'
-import type { CellPlace } from '../port'
+import type { CellPlace } from '../cellPlace'
 
 /** A cell that shows an error, and where it comes from. */
 export interface TracedError extends CellPlace {

@@ -3,7 +3,7 @@ import { callArguments } from '../../formula/callArguments'
 import { idsCalled } from '../../formula/idsCalled'
 import { waitedFor } from '../../formula/waiting'
 import type { OpenBook, OpenCell } from '../openBook'
-import type { CellPlace } from '../port'
+import type { CellPlace } from '../cellPlace'
 
 const chartedIds = ['COMPARE', 'ROOTINGCOST', 'REUSELEDGER', 'BREAKEVEN', 'SWINGS', 'ODDS'] as const
 export type ChartedId = (typeof chartedIds)[number]

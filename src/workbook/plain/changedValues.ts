@@ -1,12 +1,10 @@
 import { isCellError } from '../../core/definition/problem'
 import type { OpenBook, ReadCell } from '../openBook'
-import type { CellPlace } from '../port'
+import type { CellPlace } from '../cellPlace'
+import { isWaiting } from '../waiting'
 
 /** A plain formula is counted in binary numbers, ours in decimal ones. */
 const tolerance = 1e-9
-
-/** Excel shows these while it is still asking a function. */
-const waiting = new Set(['#BUSY!', '#GETTING_DATA'])
 
 /** The cells that show something else than before. */
 export function changedValues(before: OpenBook, after: OpenBook): readonly CellPlace[] {
@@ -22,7 +20,7 @@ export function changedValues(before: OpenBook, after: OpenBook): readonly CellP
 function isSame(one: ReadCell, other: ReadCell): boolean {
   if (typeof one === 'number' && typeof other === 'number')
     return Math.abs(one - other) <= tolerance * Math.max(1, Math.abs(one))
-  if (isCellError(other)) return waiting.has(other.code) || (isCellError(one) && one.code === other.code)
+  if (isCellError(other)) return isWaiting(other) || (isCellError(one) && one.code === other.code)
   // A function may fill a cell with an empty text, which is then left empty.
   return (one === '' ? null : one) === (other === '' ? null : other)
 }

@@ -3,7 +3,8 @@ import type { Definition } from '../../core/definition/definition'
 import { isCellError } from '../../core/definition/problem'
 import { blockOf } from '../../formula/address'
 import type { OpenBook, OpenSheet } from '../openBook'
-import type { CellChange, CellPlace } from '../port'
+import type { CellPlace } from '../cellPlace'
+import type { CellChange } from '../port'
 import { cellsFilledBy, plainFates, type Into, type PlainFate } from './plainCells'
 
 export interface PlainPlan {

@@ -2,7 +2,7 @@
 import { addressOf } from '../../formula/address'
 import { namedRanges, rangesRead } from '../../formula/rangesRead'
 import type { DefinedName } from '../book'
-import type { CellPlace } from '../port'
+import type { CellPlace } from '../cellPlace'
 import { all, type Table } from './table/table'
 import { batches } from './tables/batches'
 import { blends } from './tables/blends'

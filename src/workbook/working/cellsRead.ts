@@ -4,7 +4,7 @@ import { addressOf, blockAddress } from '../../formula/address'
 import type { DefinedName } from '../book'
 import { labelsOf } from '../labels'
 import type { OpenBook, OpenCell, ReadCell } from '../openBook'
-import type { CellPlace } from '../port'
+import type { CellPlace } from '../cellPlace'
 import { sheetNamed } from '../sheetNamed'
 
 export interface CellsRead extends CellPlace {

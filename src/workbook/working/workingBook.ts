@@ -13,7 +13,7 @@ import { sheets } from '../../wording/en/sheets'
 import { working as pane } from '../../wording/en/working'
 import type { Book, Cell, CellContent, Sheet } from '../book'
 import type { ReadCell } from '../openBook'
-import type { CellPlace } from '../port'
+import type { CellPlace } from '../cellPlace'
 import type { FilledCells } from './cellsRead'
 
 export interface WorkedCell extends CellPlace {

@@ -2,7 +2,7 @@
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { serve, workbenchPolicy, type Served } from '../../../src/start/server.mjs'
+import { serve, workbenchHeaders, type Served } from '../../../src/start/server.mjs'
 import { dist } from '../../bundle/loadBundle'
 
 const listener = `
@@ -21,7 +21,7 @@ export async function serveListening(): Promise<Served> {
   const html = readFileSync(page, 'utf8')
   if (!html.includes('<head>')) throw new Error('workbench.html has no <head> to put the script into')
   writeFileSync(page, html.replace('<head>', '<head><script src="listener.js"></script>'))
-  const served = await serve({ folder, port: 0, policy: workbenchPolicy })
+  const served = await serve({ folder, port: 0, headers: workbenchHeaders })
   return {
     address: `${served.address}/workbench.html`,
     async close() {

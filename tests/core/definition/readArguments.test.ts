@@ -396,3 +396,37 @@ test('a whole column is read, however long', () => {
   const outcome = readArguments({ parts }, [Array.from({ length: 200_000 }, () => [null]).concat([[1]] as never)])
   expect('args' in outcome && outcome.args['parts']).toHaveLength(1)
 })
+
+test('a 0 counts as a blank where none can be meant, and as a 0 wherever it can', () => {
+  const optional = {
+    expansion: number('', { text: 'x', above: 0, default: 1 }),
+    held: number('', { text: 'x', default: 3 }),
+  }
+  expect(read(optional, 0, 0)).toEqual({ expansion: 1, held: 0 })
+  expect(read(optional, [[0]], 0)).toEqual({ expansion: 1, held: 0 })
+  const rows = {
+    quantities: numbers('', { text: 'x', above: 0 }),
+    margins: numbers('', { text: 'x' }),
+    multiples: numbers('', { text: 'x', above: 0, default: 1 }),
+  }
+  const columns = (...cells: (number | null)[][]) => cells.map((column) => column.map((cell) => [cell]))
+  expect(read(rows, ...columns([250, 500, 0], [0, 0.3, 0], [4, 0, 0]))).toEqual({
+    quantities: [250, 500],
+    margins: [0, 0.3],
+    multiples: [4, 1],
+  })
+  expect(read(rows, ...columns([250, 0], [0.2, 0.3], [4, 5]))).toEqual([
+    { code: 'zeroOrBlank', parameter: 'quantities', row: 2 },
+  ])
+})
+
+test('a 0 that was typed into a range of its own is refused, for nothing else tells that the cell is blank', () => {
+  expect(read({ rates: shares({ text: 'x', above: 0 }) }, [[0.9], [0]])).toEqual([
+    { code: 'zeroOrBlank', parameter: 'rates', row: 2 },
+  ])
+})
+
+test('a need of 0 is one where a single price stands for all', () => {
+  const rows = { needs: numbers('', { text: 'x' }), prices: numbers('', { text: 'x', above: 0, oneForAll: true }) }
+  expect(read(rows, [[5], [0], [7]], [[13]])).toEqual({ needs: [5, 0, 7], prices: [13, 13, 13] })
+})

@@ -23,6 +23,25 @@ describe('calculating a book without a screen', () => {
     expect(cells.get('A2')).toMatchObject({ value: 5 })
   })
 
+  // The last row is that of the file format, Office Open XML, and of the grid.
+  it('reads the cells of the last row of a sheet, and whole columns', async () => {
+    const rows: Cell[][] = []
+    rows[0] = [{}, formula('=SUM(A:A)'), formula('=COUNT(A:A)')]
+    rows[1_048_575] = [typed(5), formula('=A1048576*2')]
+    const cells = await cellsOf(bookOf(Array.from(rows, (row) => row ?? [])))
+    expect(['B1', 'C1', 'B1048576'].map((address) => cells.get(address)?.value)).toEqual([5, 1, 10])
+  })
+
+  it('tells from time to time which of its formulas it calculates', async () => {
+    const told: (readonly [number, number])[] = []
+    const rows = Array.from({ length: 1200 }, () => [formula('=1+1')])
+    await calculateBook(bookOf(rows), (formula, formulas) => told.push([formula, formulas]))
+    const places = told.map(([formula]) => formula)
+    expect(places).toEqual([...places].sort((a, b) => a - b))
+    expect(new Set(places).size).toBeGreaterThan(1)
+    expect(new Set(told.map(([, formulas]) => formulas))).toEqual(new Set([1200]))
+  })
+
   it('lets no comparison hide an error, however often and on whichever side its cell is compared', async () => {
     const compared = [
       'A1<1',

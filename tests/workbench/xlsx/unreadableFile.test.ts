@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises'
 import { editZip, zip } from '@cj-tech-master/excelts/archive'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
@@ -74,6 +75,15 @@ describe('a file that cannot be read', () => {
       }),
       { numRuns: 200 },
     )
+  })
+
+  it('is refused wherever the season of the demo is cut off or emptied', async () => {
+    const whole = new Uint8Array(await readFile('assets/demo-season.xlsx'))
+    const places = Array.from({ length: 120 }, (_, index) => Math.floor((index * whole.length) / 120))
+    for (const place of places) {
+      expect((await problemOf(whole.slice(0, place)))?.code, `cut at ${place}`).toBeDefined()
+      await problemOf(whole.slice().fill(0, place, place + 64))
+    }
   })
 
   it('never brings a stack to light, whichever part of a workbook is cut short', async () => {

@@ -52,6 +52,11 @@ test.each([
     [text('Peat, compressed bale'), formula('=STICK.BAGS(2000,107)')],
     /^B1 warning: This row says “compressed”, and expansion is 1/,
   ],
+  [
+    'a 0 that cannot be meant',
+    [text('Perlite'), formula('=STICK.BAGS(300,60,0)')],
+    /^B1 warning: expansion is 0, or a blank cell that came as 0/,
+  ],
   ['centimetres as metres', [formula('=STICK.BEDFILL(20,1.2,10)')], /^A1 warning: A bed 10 m deep.*type "10 cm"/],
   ['centimetres as millimetres', [formula('=STICK.CELLVOLUME(3.6,3.6,45)')], /^A1 warning: topLengthMm is 3\.6 mm/],
   [

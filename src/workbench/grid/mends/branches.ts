@@ -65,7 +65,7 @@ function truthValue(cell: BaseValueObject): BaseValueObject {
   return typeof truth === 'boolean' ? BooleanValueObject.create(truth) : truth
 }
 
-function truthOf(cell: BaseValueObject): boolean | BaseValueObject {
+export function truthOf(cell: BaseValueObject): boolean | BaseValueObject {
   if (cell.isError()) return cell
   if (!cell.isString()) return Boolean(cell.getValue())
   const text = String(cell.getValue()).toUpperCase()

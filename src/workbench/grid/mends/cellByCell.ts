@@ -25,7 +25,7 @@ export function cellByCell(
   return blockOf(asked, matrix(rows, columns, at))
 }
 
-function blockOf(asked: Asked, cells: BaseValueObject[][]): ArrayValueObject {
+export function blockOf(asked: Asked, cells: BaseValueObject[][]): ArrayValueObject {
   return ArrayValueObject.create({
     calculateValueList: cells,
     rowCount: cells.length,

@@ -8,15 +8,22 @@ import { takeBranches } from './branches'
 import { guardFormulaCaches } from './cacheGuard'
 import { calculateInTurn } from './calculationsInTurn'
 import { countChances } from './chances'
+import { showCircles } from './circles'
 import { compareCells } from './comparison'
 import { keepDependencies } from './dependencies'
 import { keepEmptyTexts } from './emptyTexts'
 import { catchFaults } from './faults'
 import type { EngineMend } from './mend'
+import { fillFixedArrays } from './fixedArrays'
+import { readNameTexts } from './nameTexts'
 import { giveZeroForNoMatch } from './noMatch'
 import { giveOwnArguments } from './ownArguments'
+import { readQuickly } from './quickReads'
+import { indexSearchedRows } from './searchedRows'
 import { settleSpills } from './settleSpills'
+import { readToSheetEdge } from './sheetEdge'
 import { readSigns } from './signs'
+import { readTruths } from './truths'
 import { truncateBelowZero } from './truncation'
 import { goOnFromChanges } from './unchangedResults'
 import { countWeeks } from './weeks'
@@ -27,21 +34,29 @@ export const engineMends: readonly EngineMend[] = [
   guardFormulaCaches,
   compareCells,
   guardBlockedSpills,
+  showCircles,
+  fillFixedArrays,
   countBlankResults,
   giveOwnArguments,
+  // Before keepEmptyTexts, which looks at what it reads.
+  readQuickly,
   keepEmptyTexts,
   readSigns,
+  readNameTexts,
   takeBranches,
+  readTruths,
   countWeeks,
   truncateBelowZero,
   countChances,
   giveZeroForNoMatch,
   findFilledCells,
   mindSizes,
+  readToSheetEdge,
   findSameValues,
   spellNumbers,
   calculateInTurn,
   settleSpills,
   keepDependencies,
   goOnFromChanges,
+  indexSearchedRows,
 ]

@@ -26,7 +26,13 @@ export function replaceFunctions(
   }
 }
 
-const users = new WeakMap<object, { count: number; readonly restore: () => void }>()
+interface SharedMethod {
+  readonly own: unknown
+  /** What stands in its place, the first nearest to it, with the number of engines that need it. */
+  readonly replacements: Map<(replaced: never) => unknown, number>
+}
+
+const sharedMethods = new WeakMap<object, Map<string, SharedMethod>>()
 
 /** Puts a method in the place of one that all engines of a process share, as long as an engine lives that needs it. */
 export function replaceShared<Name extends string, Method>(
@@ -35,18 +41,20 @@ export function replaceShared<Name extends string, Method>(
   name: Name,
   replacement: (replaced: Method) => Method,
 ): void {
-  const own = owner[name]
-  const known = users.get(replacement) ?? { count: 0, restore: () => (owner[name] = own) }
-  if (known.count === 0) owner[name] = replacement(own)
-  known.count += 1
-  users.set(replacement, known)
+  const ofOwner = sharedMethods.get(owner) ?? new Map<string, SharedMethod>()
+  sharedMethods.set(owner, ofOwner)
+  const { own, replacements } = ofOwner.get(name) ?? { own: owner[name], replacements: new Map() }
+  ofOwner.set(name, { own, replacements })
+  const need = (change: 1 | -1) => {
+    const engines = (replacements.get(replacement) ?? 0) + change
+    if (engines === 0) replacements.delete(replacement)
+    else replacements.set(replacement, engines)
+    owner[name] = [...replacements.keys()].reduce(
+      (method, replace) => replace(method as never) as Method,
+      own as Method,
+    )
+  }
+  need(1)
   const engine = injector.get(ICalculateFormulaService) as unknown as Disposable
-  engine.disposeWithMe({
-    dispose: () => {
-      known.count -= 1
-      if (known.count > 0) return
-      known.restore()
-      users.delete(replacement)
-    },
-  })
+  engine.disposeWithMe({ dispose: () => need(-1) })
 }

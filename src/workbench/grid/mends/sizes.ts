@@ -14,7 +14,7 @@ import { columnsOf, rowsOf } from './cellByCell'
 import { replaceFunctions } from './replaced'
 
 /** Of a sheet of Excel. */
-const most = { rows: 2 ** 20, columns: 2 ** 14 }
+export const mostOfSheet = { rows: 2 ** 20, columns: 2 ** 14 }
 
 export function mindSizes(injector: Injector): void {
   replaceFunctions(injector, ['SUMPRODUCT'], (calculate) => (...given) => {
@@ -30,7 +30,7 @@ export function mindSizes(injector: Injector): void {
       const { startRow, endRow, startColumn, endColumn } = (given as BaseReferenceObject).getRangeData()
       // A whole column has no first row, which is NaN.
       const [first, last, all] =
-        asked.name === 'ROWS' ? [startRow, endRow, most.rows] : [startColumn, endColumn, most.columns]
+        asked.name === 'ROWS' ? [startRow, endRow, mostOfSheet.rows] : [startColumn, endColumn, mostOfSheet.columns]
       return NumberValueObject.create(Number.isNaN(first) ? all : last - first + 1)
     }
   })

@@ -45,7 +45,7 @@ function alwaysThere(key: 'benchArea' | 'bedArea' | 'hours'): string {
 const left = (there: string, taken: string) => `IF(${isThere},${there}-${taken},"")`
 
 function tooMuch(rest: string, what: string, unit: string): string {
-  return `IF(${rest}<0,"${what}: "&TEXT(ROUNDUP(0-${rest},0),"#,##0")&" ${unit} too many. ","")`
+  return `IF(${rest}<0,"${what}: "&FIXED(ROUNDUP(0-${rest},0),0)&" ${unit} too many. ","")`
 }
 
 export function calendarSheet(mark: string): NamedSheet {

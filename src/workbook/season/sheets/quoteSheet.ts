@@ -60,7 +60,7 @@ const results: FiguresSheet<typeof quoting>['results'] = {
   moneyLeft: `IF(${at('reached')}=0,"–",(${at('lessened')}-${at('orderFloor')})*${at('liners')})`,
   leastPrice: price(at('orderFloor'), at('leastMargin')),
   largestDiscount: `IF(${at('reached')}=0,"–",MAX(1-${at('leastPrice')}/${at('listed')},0))`,
-  answer: `IF(${at('reached')}=0,"Fewer than any quantity on Breaks",IF(${at('lessened')}<${at('orderFloor')},"No: below the floor",IF(${at('lessened')}<${at('leastPrice')},"Offer "&TEXT(${at('leastPrice')},"0.00"),"Take it")))`,
+  answer: `IF(${at('reached')}=0,"Fewer than any quantity on Breaks",IF(${at('lessened')}<${at('orderFloor')},"No: below the floor",IF(${at('lessened')}<${at('leastPrice')},"Offer "&FIXED(${at('leastPrice')}),"Take it")))`,
 }
 
 const needs: readonly Check[] = [

@@ -1,13 +1,13 @@
 /**
- * Turns references to tables, Prices[Price each], into plain ones, Prices!$B$2:$B$9, because the grid's own
- * tables read the wrong column after one was renamed.
+ * Turns references to tables, Prices[Price each], into plain ones, Prices!$B$2:$B$9: all that reads formulas here reads
+ * those, and the grid's own tables read the wrong column after one was renamed. Excel writes [@Price], of the same row,
+ * where a user points into a row of a table; that becomes B5, which differs from row to row as it does in a column.
  */
-import { parseStructRef, tokenTypes } from '@borgar/fx'
-import { absoluteAddress, type Block, type Position, positionOf } from '../../formula/address'
-import { quotedSheet } from '../../formula/reference'
-import { tokensOf } from './formulaSpelling'
+import { parseStructRef, tokenize, tokenTypes } from '@borgar/fx'
+import { absoluteAddress, type Block, blockAddress, type Position, positionOf } from './address'
+import { quotedSheet } from './reference'
 
-export interface FileTable extends Block {
+export interface PlacedTable extends Block {
   readonly name: string
   readonly sheet: string
   readonly hasHeader: boolean
@@ -21,9 +21,9 @@ interface Home {
 }
 
 /** What names no table, or no column of it, stays as it is: the cell then shows #NAME?, which is seen. */
-export function withoutTableReferences(formula: string, home: Home, tables: readonly FileTable[]): string {
+export function withoutTableReferences(formula: string, home: Home, tables: readonly PlacedTable[]): string {
   if (tables.length === 0) return formula
-  return tokensOf(formula)
+  return tokenize(formula, { withLocation: false })
     .map(({ type, value }) => {
       const isReference = type === tokenTypes.REF_STRUCT || type === tokenTypes.REF_NAMED
       return (isReference ? plainReference(value, home, tables) : undefined) ?? value
@@ -31,7 +31,7 @@ export function withoutTableReferences(formula: string, home: Home, tables: read
     .join('')
 }
 
-function plainReference(reference: string, home: Home, tables: readonly FileTable[]): string | undefined {
+function plainReference(reference: string, home: Home, tables: readonly PlacedTable[]): string | undefined {
   // A table's bare name stands for its data.
   const wanted = parseStructRef(reference) ?? { table: reference, columns: [], sections: [] }
   const place = positionOf(home.address)
@@ -44,13 +44,19 @@ function plainReference(reference: string, home: Home, tables: readonly FileTabl
   const rows = rowsOf(table, wanted.sections ?? [], place)
   const columns = columnsOf(table, wanted.columns ?? [])
   if (rows === undefined || columns === undefined) return undefined
-  const address = absoluteAddress({ top: rows[0], bottom: rows[1], left: columns[0], right: columns[1] })
+  const block = { top: rows[0], bottom: rows[1], left: columns[0], right: columns[1] }
+  const address = wanted.sections?.includes('this row') ? inThisRow(block) : absoluteAddress(block)
   return table.sheet === home.sheet ? address : `${quotedSheet(table.sheet)}!${address}`
+}
+
+/** With columns that stay where they are, and the row that follows. */
+function inThisRow(block: Block): string {
+  return blockAddress(block).replace(/[A-Z]+/g, '$$$&')
 }
 
 type Span = readonly [first: number, last: number]
 
-function rowsOf(table: FileTable, sections: readonly string[], home: Position): Span | undefined {
+function rowsOf(table: PlacedTable, sections: readonly string[], home: Position): Span | undefined {
   const header = table.top
   const totals = table.bottom
   const firstData = header + (table.hasHeader ? 1 : 0)
@@ -76,13 +82,13 @@ function rowsOf(table: FileTable, sections: readonly string[], home: Position): 
   return [Math.min(...known.map(([first]) => first)), Math.max(...known.map(([, last]) => last))]
 }
 
-function columnsOf(table: FileTable, names: readonly string[]): Span | undefined {
+function columnsOf(table: PlacedTable, names: readonly string[]): Span | undefined {
   if (names.length === 0) return [table.left, table.right]
   const places = names.map((name) => table.columns.findIndex((column) => column.toLowerCase() === name.toLowerCase()))
   if (places.includes(-1)) return undefined
   return [table.left + Math.min(...places), table.left + Math.max(...places)]
 }
 
-function holds({ top, left, bottom, right }: FileTable, { row, column }: Position): boolean {
+function holds({ top, left, bottom, right }: PlacedTable, { row, column }: Position): boolean {
   return row >= top && row <= bottom && column >= left && column <= right
 }

@@ -1,0 +1,2 @@
+/** By the name of the file. */
+export function headerFiles(path: string): Readonly<Record<string, string>>
