@@ -7,6 +7,8 @@ import { availableParallelism, loadavg } from 'node:os'
 import { join } from 'node:path'
 import { gzipSync } from 'node:zlib'
 import fc from 'fast-check'
+import { addressOf } from '../../src/formula/address'
+import type { OpenBook, OpenCell } from '../../src/workbook/openBook'
 import type { Testimony } from '../../src/workbook/check/testimony'
 import { testimonyOf } from '../../src/workbench/witness/witness'
 import '../workbench/witness/secondEngineInNode'
@@ -192,6 +194,19 @@ async function season(): Promise<void> {
   line('the demo season calculated without a screen, median of 5', milliseconds(median(times)))
 }
 
+function longBook(rows: number): OpenBook {
+  const cell = (row: number, column: number, value: number, formula = ''): [string, OpenCell] => [
+    addressOf(row, column),
+    { row, column, value, formula, calls: [] },
+  ]
+  const cells = Array.from({ length: rows }, (_row, row) => [
+    cell(row, 0, row),
+    cell(row, 1, row * 2, `=A${row + 1}*2`),
+    cell(row, 2, row * 2, `=SUM(A${row + 1},ROUND(B${row + 1}/2,2))`),
+  ])
+  return { names: [], sheets: [{ name: 'Long', cells: new Map(cells.flat()) }] }
+}
+
 /** Files of other programs can be long: how the time of recalc grows with their rows. */
 async function rows(): Promise<void> {
   const kinds: readonly [what: string, counts: readonly number[], row: (row: number) => Cell[]][] = [
@@ -238,6 +253,10 @@ async function witness(): Promise<void> {
   for (const book of fc.sample(usualBook(250), { numRuns: 40, seed: 20_260_101 })) {
     const open = await calculateBook(book)
     took += timed(() => said.push(testimonyOf(open)))
+  }
+  for (const rows of [2_000, 20_000]) {
+    const book = longBook(rows)
+    line(`${rows} rows of two formulas calculated once more`, milliseconds(timed(() => testimonyOf(book))))
   }
   const sum = (of: (one: Testimony) => number) => String(said.reduce((total, one) => total + of(one), 0))
   line('10,000 usual formulas calculated once more by the second engine', milliseconds(took))

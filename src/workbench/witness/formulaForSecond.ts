@@ -241,10 +241,18 @@ class Spelling {
   }
 }
 
+/** The second engine rounds the double as it is, so that of 1.005 or 617.3 a cent is lost; Excel rounds what it shows. */
+const nudged: ReadonlyMap<string, string> = new Map([
+  ['ROUND', '(1+1E-13)'],
+  ['ROUNDDOWN', '(1+1E-13)'],
+  ['TRUNC', '(1+1E-13)'],
+  ['ROUNDUP', '(1-1E-13)'],
+])
+
 function called(name: string, args: readonly string[]): string {
   const [first = '', ...rest] = args
-  // It rounds the double as it is, so that of 1.005 a cent is lost; Excel rounds what it shows.
-  if (name === 'ROUND') return `ROUND(${[`(${first})*(1+1E-13)`, ...rest].join(',')})`
+  const nudge = nudged.get(name)
+  if (nudge !== undefined) return `${name}(${[`(${first})*${nudge}`, ...rest].join(',')})`
   if (name === 'INT') return `INT(ROUND(${first},9))`
   return `${name}(${args.join(',')})`
 }

@@ -1,17 +1,19 @@
 /** The second engine: IronCalc, in WebAssembly. Nothing outside this file knows which engine it is. */
-import init, { initSync, Model, type SyncInitInput } from '@ironcalc/wasm'
+import init, { type InitOutput, initSync, Model, type SyncInitInput } from '@ironcalc/wasm'
 import { isCellError } from '../../core/definition/problem'
 import type { Position } from '../../formula/address'
 import type { ReadCell } from '../../workbook/openBook'
 
+let code: InitOutput | undefined
+
 /** Fetches the engine's code from beside the page's scripts. */
 export async function fetchSecondEngine(): Promise<void> {
-  await init()
+  code = await init()
 }
 
 /** Where the code is at hand. */
-export function takeSecondEngine(code: SyncInitInput): void {
-  initSync({ module: code })
+export function takeSecondEngine(bytes: SyncInitInput): void {
+  code = initSync({ module: bytes })
 }
 
 /** Places count from 0. */
@@ -33,7 +35,9 @@ const surelyWritten = 12
 
 const cellTypes = { number: 1, text: 2, logical: 4, error: 16 }
 
-export function secondEngine(sheets: readonly string[]): SecondEngine {
+/** Made for about so many cells. */
+export function secondEngine(sheets: readonly string[], cells: number): SecondEngine {
+  reserve(cells * bytesOfCell)
   const model = new Model('witness', 'en', 'UTC', 'en')
   model.pauseEvaluation()
   sheets.forEach((name, index) => {
@@ -65,6 +69,14 @@ export function secondEngine(sheets: readonly string[]): SecondEngine {
     },
     close: () => model.free(),
   }
+}
+
+const bytesOfCell = 1500
+
+/** Takes the memory at once: whenever the engine took a little more, the whole heap of the script would be searched. */
+function reserve(bytes: number): void {
+  const place = code!.__wbindgen_malloc(bytes, 1)
+  code!.__wbindgen_free(place, bytes, 1)
 }
 
 /** As somebody would type it into a cell. */

@@ -17,7 +17,9 @@ import { knowsFunction, type SecondEngine, secondEngine } from './secondEngine'
 /** The code of the second engine must be loaded before. */
 export function testimonyOf(book: OpenBook): Testimony {
   const sheets = book.sheets.flatMap((_sheet, index) => [`Values${index}`, `Formulas${index}`])
-  const engine = secondEngine([...sheets, 'Tables', 'Parts'])
+  const cells = book.sheets.flatMap((sheet) => [...sheet.cells.values()])
+  const formulas = cells.filter(({ formula }) => formula !== '')
+  const engine = secondEngine([...sheets, 'Tables', 'Parts'], cells.length + formulas.length)
   try {
     const hearing = new Hearing(book, engine)
     const questions = hearing.questions()

@@ -38,6 +38,8 @@ describe('The witness', () => {
     ['an empty text', ['=IF(A1>99,A1,"")', '']],
     ['the 0 of a blank cell', ['=A9', 0]],
     ['half a cent, which goes up', ['=ROUND(A1*0+1.005,2)', 1.01]],
+    ['a cent that is not lost on the way down', ['=TRUNC(A1*0+617.3,2)', 617.3]],
+    ['no cent more on the way up', ['=ROUNDUP(A1*0+305-0.09,2)', 304.91]],
     ['what two minuses make of yes', ['=SUMPRODUCT(--(B1:B2="bed"),A1:A2)', 80]],
     ['a quotient of two minuses', ['=A1/--A2', 0.75]],
     ['nothing that is as blank as a key', ['=MATCH(A9,A1:A9,0)', na]],
@@ -121,6 +123,10 @@ describe('The witness', () => {
     ['the day on which it is calculated', 'changing', ['=TODAY()-1', 1]],
   ])('says that it does not judge %s.', (_what, why, shown) => {
     expect(saidOf({ ...typed, E1: na, D1: shown })).toEqual({ disagreements: [], judged: 0, notJudged: { [why]: 1 } })
+  })
+
+  it('has nothing to say of an empty workbook.', () => {
+    expect(saidOf({})).toEqual({ disagreements: [], judged: 0, notJudged: {} })
   })
 
   it('reaches neither circles nor a long chain from below, and both are judged.', () => {
