@@ -164,6 +164,25 @@ describe('What cannot be calculated here keeps its stored result, as does what r
       { C1: 'oldArray', C2: 'oldArray', C3: 'unknownFunction' },
     ],
     [
+      'ranges that are joined, or common to others, and whole spilled ranges',
+      withCells(
+        {
+          C1: stale('A1:A3 A2:C2', 71),
+          C2: stale('COUNT((A1,A3))', 72),
+          C3: stale('COUNT(Joined)', 73),
+          C4: stale('IFERROR(SUM(_xlfn.ANCHORARRAY(A1)),0)', 74),
+          C5: stale('SUM(ROW(A1:A3))', 75),
+          C6: stale('_xlfn.LET(_xlpm.x,FOO(A1),IFERROR(_xlpm.x,0))', 76),
+          C7: open('_xlfn.LET(_xlpm.x,A1,SUM( A1 , _xlpm.x ))'),
+        },
+        { names: '<definedName name="Joined">S!$A$1,S!$A$3</definedName>' },
+      ),
+      {
+        ...{ C1: 'joinedRanges', C2: 'joinedRanges', C3: 'joinedRanges', C4: 'wholeSpill', C5: 'oldArray' },
+        C6: 'unknownFunction',
+      },
+    ],
+    [
       'cells found by calculating, where anything is kept',
       withCells({ C1: stale('FOO(A1)', 71), C2: stale('INDIRECT("C1")', 72), C3: stale('OFFSET(C1,0,0)', 73) }),
       { C1: 'unknownFunction', C2: '', C3: '' },
@@ -307,6 +326,28 @@ describe('What other programs write is calculated as Excel does', () => {
     expect(await results(file)).toMatchObject({
       ...{ C1: 2, C2: 6, C3: 150, D1: '2x', D2: 4, D3: 'y', E1: 230, E2: 3, E3: 13, A4: 2, E4: '#VALUE!', F1: 1 },
     })
+  })
+
+  it('Texts are read without their phonetics, and with the signs that are written by their number.', async () => {
+    // ECMA-376 part 1, 18.4.6 (rPh) and 22.9.2.19 (ST_Xstring); a day may be written as such, 18.18.11 (t="d").
+    const phonetic = '<rPh sb="0" eb="1"><t>zz</t></rPh><phoneticPr fontId="1"/>'
+    const file = withCells(
+      {
+        D1: { attributes: 't="inlineStr"', inner: `<is><r><t>pe</t></r><r><t>at</t></r>${phonetic}</is>` },
+        D2: { v: 'a_x0041__x000D_b' },
+        D3: { v: 0, attributes: 't="s"' },
+        D4: { v: '2024-02-29', attributes: 't="d"' },
+        C1: open('LEN(D1)'),
+        C2: open('D2&"|"&LEN(D2)'),
+        C3: open('LEN(D3)'),
+        C4: open('D4+1'),
+      },
+      {
+        sharedStrings: { path: 'sharedStrings.xml', texts: [] },
+        parts: { 'xl/sharedStrings.xml': `<sst xmlns="x"><si><t>coir_x0041_</t>${phonetic}</si></sst>` },
+      },
+    )
+    expect(await results(file)).toMatchObject({ C1: 4, C2: 'aA_x000D_b|4', C3: 5, C4: 45352 })
   })
 
   it('Array formulas of fixed size fill their cells and no others.', async () => {
