@@ -110,7 +110,9 @@ export class FileFormulas {
     if (tokens.some(isOutside)) return 'otherWorkbook'
     // Of a table only what there is not is still read by its name.
     const isUnknown = ({ type, value }: Token) =>
-      type === tokenTypes.REF_STRUCT || (type === tokenTypes.REF_NAMED && !this.isNamed(value))
+      type === tokenTypes.REF_STRUCT ||
+      (type === tokenTypes.REF_NAMED && !this.isNamed(value)) ||
+      (isRange(type) && !isAcrossSheets(value) && !this.isOnSheet(value))
     if (tokens.some(isUnknown)) return 'unknownName'
     if (calls.some((name) => !isKnownFunction(name) && !this.isNamed(name))) return 'unknownFunction'
     if (tokens.some(({ type, value }) => isRange(type) && isAcrossSheets(value))) return 'acrossSheets'
@@ -133,6 +135,12 @@ export class FileFormulas {
     )
     const within = depth < deepest ? named.flatMap((text) => this.withNames(`=${text}`, depth + 1)) : []
     return [tokens, ...within]
+  }
+
+  private isOnSheet(reference: string): boolean {
+    const end = reference.lastIndexOf('!')
+    const sheet = reference.slice(0, Math.max(0, end)).replace(/^'|'$/g, '').replaceAll("''", "'").toLowerCase()
+    return end < 0 || this.file.sheets.some(({ name }) => name.toLowerCase() === sheet)
   }
 
   private isNamed(name: string): boolean {

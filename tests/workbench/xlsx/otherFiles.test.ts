@@ -91,8 +91,13 @@ describe('What cannot be calculated here keeps its stored result, as does what r
     ],
     [
       'names that there are not, and cells beyond the sheet',
-      withCells({ C1: stale('IFERROR(Nothing,1)', 71), C2: stale('COUNT(XFE1)', 72), C3: stale('A1048577', 73) }),
-      { C1: 'unknownName', C2: 'unknownName', C3: 'unknownName' },
+      withCells({
+        C1: stale('IFERROR(Nothing,1)', 71),
+        C2: stale('COUNT(XFE1)', 72),
+        C3: stale('A1048577', 73),
+        C4: stale('COUNT(Gone!A1)', 74),
+      }),
+      { C1: 'unknownName', C2: 'unknownName', C3: 'unknownName', C4: 'unknownName' },
     ],
     [
       'several sheets where that is no sum',
@@ -326,6 +331,31 @@ describe('What other programs write is calculated as Excel does', () => {
     expect(await results(file)).toMatchObject({
       ...{ C1: 2, C2: 6, C3: 150, D1: '2x', D2: 4, D3: 'y', E1: 230, E2: 3, E3: 13, A4: 2, E4: '#VALUE!', F1: 1 },
     })
+  })
+
+  it('Tables are read wherever their part lies, also through names, and one cell of theirs in its row.', async () => {
+    const type = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships/table'
+    const columns =
+      '<tableColumns count="2"><tableColumn id="1" name="k"/><tableColumn id="2" name="v"/></tableColumns>'
+    const cells = {
+      ...{ A4: { v: 'k' }, B4: { v: 'v' }, A5: { v: 1 }, B5: { v: 7 }, A6: { v: 2 }, B6: { v: 8 } },
+      C1: open('SUM(Sales[v])'),
+      C2: open('SUM(Values)'),
+      C3: stale('Sales[nothing]', 9),
+      C5: open('Sales[[#This Row],[v]]*2'),
+      C6: open('Sales[v]*3'),
+    }
+    const file: PartsFile = {
+      sheets: [{ name: 'S', cells, after: '<tableParts count="1"><tablePart r:id="rId1"/></tableParts>' }],
+      names: '<definedName name="Values">Sales[v]</definedName>',
+      parts: {
+        'xl/worksheets/_rels/sheet1.xml.rels': `<Relationships><Relationship Id="rId1" Type="${type}" Target="/xl/all/t.xml"/></Relationships>`,
+        'xl/all/t.xml': `<table id="1" name="Sales" displayName="Sales" ref="A4:B6">${columns}</table>`,
+      },
+    }
+    const { stored, kept } = await recalculated(file)
+    expect(stored).toMatchObject({ C1: 15, C2: 15, C3: 9, C5: 14, C6: 24 })
+    expect(kept).toEqual({ C3: 'unknownName' })
   })
 
   it('Texts are read without their phonetics, and with the signs that are written by their number.', async () => {

@@ -19,6 +19,7 @@ import { readNameTexts } from './nameTexts'
 import { giveZeroForNoMatch } from './noMatch'
 import { giveOwnArguments } from './ownArguments'
 import { settleSpills } from './settleSpills'
+import { findSheets } from './sheetNames'
 import { readToSheetEdge } from './sheetEdge'
 import { readSigns } from './signs'
 import { readTruths } from './truths'
@@ -48,6 +49,7 @@ export const engineMends: readonly EngineMend[] = [
   findFilledCells,
   mindSizes,
   readToSheetEdge,
+  findSheets,
   findSameValues,
   spellNumbers,
   calculateInTurn,
