@@ -123,7 +123,7 @@ export class FileFormulas {
 
   private whyThere(formula: string, { calls }: Kind, home: Home): Why | undefined {
     const minds = calls.some((name) => name === 'SUBTOTAL' || name === 'AGGREGATE')
-    if (minds && this.readsHiddenRows(formula, home)) return 'hiddenRows'
+    if (minds && this.readsHiddenRows(formula, calls, home)) return 'hiddenRows'
     return this.file.countsFrom1904 && this.readsDays(formula, home, calls) ? 'daysFrom1904' : undefined
   }
 
@@ -152,7 +152,10 @@ export class FileFormulas {
     return texts.flatMap((text) => rangesRead(text, home.sheet, this.named))
   }
 
-  private readsHiddenRows(formula: string, home: Home): boolean {
+  private readsHiddenRows(formula: string, calls: readonly string[], home: Home): boolean {
+    // What these read, they find by calculating.
+    if (calls.some((name) => name === 'OFFSET' || name === 'INDIRECT'))
+      return this.file.sheets.some(({ hiddenRows }) => hiddenRows.length > 0)
     const ranges = this.ranges(formula, home)
     const named = (sheet: string) => this.file.sheets.find(({ name }) => name.toLowerCase() === sheet.toLowerCase())
     return ranges.some((range) => named(range.sheet)?.hiddenRows.some((row) => row >= range.top && row <= range.bottom))
