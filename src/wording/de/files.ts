@@ -6,6 +6,8 @@ const kept = {
   unknownFunction: 'sie eine Funktion aufrufen, die hier nicht bekannt ist',
   unknownName: 'sie einen Namen lesen, der hier nicht bekannt ist',
   acrossSheets: 'sie dieselben Zellen mehrerer Blätter lesen',
+  wholeSpill: 'sie einen ganzen Überlaufbereich lesen (A1#)',
+  joinedRanges: 'sie mehrere Bereiche als einen lesen, oder was ihnen gemeinsam ist',
   oldArray: 'sie eine Zelle von mehreren, oder eine Matrix, auf eine Weise nehmen, die nicht sicher zu erkennen ist',
   circle: 'sie ihr eigenes Ergebnis lesen oder was aus einem solchen folgt',
   hiddenRows: 'sie ausgeblendete Zeilen weglassen können',
@@ -74,6 +76,5 @@ export const files: Words['files'] = {
       'Farben, Schriften, Rahmen und Ausrichtung werden weggelassen, und fette Texte werden zu Überschriften; Zahlenformate bleiben.',
     otherRules: () =>
       'Regeln für das, was in eine Zelle eingegeben werden darf (Datenüberprüfung), werden weggelassen, außer sie verlangen eine Zahl oder einen Tag in Grenzen oder einen Eintrag einer Liste und sagen das in Worten.',
-    wholeSpills: () => 'Formeln mit A1# (einem ganzen Überlaufbereich) zeigen hier einen Fehler.',
   },
 }

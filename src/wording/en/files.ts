@@ -4,6 +4,8 @@ const kept = {
   unknownFunction: 'they call a function that is not known here',
   unknownName: 'they read a name that is not known here',
   acrossSheets: 'they read the same cells of several sheets',
+  wholeSpill: 'they read a whole spilled range (A1#)',
+  joinedRanges: 'they read several ranges as one, or what is common to them',
   oldArray: 'they take one cell of several, or an array, in a way that cannot be told for certain',
   circle: 'they read their own result, or what follows from one that does',
   hiddenRows: 'they may leave hidden rows out',
@@ -70,6 +72,5 @@ export const files = {
       'Colours, fonts, borders and alignment are left out, and bold texts become headings; number formats stay.',
     otherRules: () =>
       'Rules for what may be typed into a cell (data validation) are left out, unless they ask for a number or a day within limits or an entry of a list and say so in words.',
-    wholeSpills: () => 'Formulas with A1# (a whole spilled range) show an error here.',
   },
 }

@@ -2,15 +2,15 @@
  * The formulas of a file as the grid's engine calculates them, or why it cannot: then the cell keeps the result that
  * the file stores, and so does all that reads it.
  */
-import { isFunction, type Token, tokenTypes } from '@borgar/fx'
+import { isFunction, isOperator, isWhitespace, type Token, tokenTypes } from '@borgar/fx'
 import { ALL_IMPLEMENTED_FUNCTIONS_SET } from '@univerjs/engine-formula'
 import { positionOf } from '../../formula/address'
-import { holds, namedRanges, rangesRead, type NamedRanges } from '../../formula/rangesRead'
+import { holds, namedRanges, rangesRead, type NamedRanges, type RangeRead } from '../../formula/rangesRead'
 import { quotedSheet } from '../../formula/reference'
 import { catalogue } from '../../functions/catalogue'
 import type { Words } from '../../wording/words'
 import type { FileNames, Home } from './fileNames'
-import { tokensOf } from './formulaSpelling'
+import { letAndLambdaParameters, tokensOf } from './formulaSpelling'
 import { withOneCells } from './oneCell'
 
 export type Why = keyof Words['files']['kept']
@@ -93,53 +93,69 @@ export class FileFormulas {
     const likeness = formula.replace(/(?<![\w.])\$?[A-Z]{1,3}\$?\d{1,6}(?![\w(.])/g, 'A1')
     const known = this.kinds.get(likeness)
     if (known !== undefined) return known
-    const tokens = this.withNames(tokensOf(formula))
+    const texts = this.withNames(formula)
+    const tokens = texts.flat()
     const calls = tokens.filter((token) => isFunction(token)).map(({ value }) => value.toUpperCase())
     const mayTakeOne = this.withOneCells(formula) !== formula
-    const kind = { why: this.whyOf(formula, tokens, calls), calls, mayTakeOne }
+    const kind = { why: this.whyOf(texts, tokens, calls), calls, mayTakeOne }
     this.kinds.set(likeness, kind)
     return kind
   }
 
-  private whyOf(formula: string, tokens: readonly Token[], calls: readonly string[]): Why | undefined {
+  private whyOf(
+    texts: readonly (readonly Token[])[],
+    tokens: readonly Token[],
+    calls: readonly string[],
+  ): Why | undefined {
     if (tokens.some(isOutside)) return 'otherWorkbook'
     // Of a table only what there is not is still read by its name.
     const isUnknown = ({ type, value }: Token) =>
-      type === tokenTypes.REF_STRUCT || (type === tokenTypes.REF_NAMED && !this.isNamed(value, formula))
+      type === tokenTypes.REF_STRUCT ||
+      (type === tokenTypes.REF_NAMED && !this.isNamed(value)) ||
+      (isRange(type) && !isAcrossSheets(value) && !this.isOnSheet(value))
     if (tokens.some(isUnknown)) return 'unknownName'
-    if (calls.some((name) => !isKnownFunction(name) && !this.isNamed(name, formula))) return 'unknownFunction'
+    if (calls.some((name) => !isKnownFunction(name) && !this.isNamed(name))) return 'unknownFunction'
     if (tokens.some(({ type, value }) => isRange(type) && isAcrossSheets(value))) return 'acrossSheets'
+    if (tokens.some((token) => isOperator(token) && token.value === '#')) return 'wholeSpill'
+    if (texts.some(joinsRanges)) return 'joinedRanges'
     return undefined
   }
 
   private whyThere(formula: string, { calls }: Kind, home: Home): Why | undefined {
     const minds = calls.some((name) => name === 'SUBTOTAL' || name === 'AGGREGATE')
-    if (minds && this.readsHiddenRows(formula, home)) return 'hiddenRows'
+    if (minds && this.readsHiddenRows(formula, calls, home)) return 'hiddenRows'
     return this.file.countsFrom1904 && this.readsDays(formula, home, calls) ? 'daysFrom1904' : undefined
   }
 
-  /** With what the names stand for. */
-  private withNames(tokens: readonly Token[], depth = 0): readonly Token[] {
-    if (!tokens.some(({ type }) => type === tokenTypes.REF_NAMED) || depth > deepest) return tokens
-    return tokens.flatMap((token) => {
-      const refersTo = token.type === tokenTypes.REF_NAMED ? this.named.get(token.value.toLowerCase()) : undefined
-      return refersTo === undefined ? [token] : this.withNames(tokensOf(`=${refersTo}`), depth + 1)
-    })
-  }
-
-  /** A name of the file, or what LET and LAMBDA name. */
-  private isNamed(name: string, formula: string): boolean {
-    return this.named.has(name.toLowerCase()) || /\b(LET|LAMBDA)\(/i.test(formula)
-  }
-
-  private ranges(formula: string, home: Home) {
-    const references = this.withNames(tokensOf(formula)).map(({ value }) => value)
-    return [formula, ...references.filter((one) => one.length > 1).map((one) => `=${one}`)].flatMap((one) =>
-      rangesRead(one, home.sheet, this.named),
+  /** The formula, and what each of its names stands for. */
+  private withNames(formula: string, depth = 0): readonly (readonly Token[])[] {
+    const tokens = withoutParameters(tokensOf(formula))
+    const named = tokens.flatMap(({ type, value }) =>
+      type === tokenTypes.REF_NAMED ? (this.named.get(value.toLowerCase()) ?? []) : [],
     )
+    const within = depth < deepest ? named.flatMap((text) => this.withNames(`=${text}`, depth + 1)) : []
+    return [tokens, ...within]
   }
 
-  private readsHiddenRows(formula: string, home: Home): boolean {
+  private isOnSheet(reference: string): boolean {
+    const end = reference.lastIndexOf('!')
+    const sheet = reference.slice(0, Math.max(0, end)).replace(/^'|'$/g, '').replaceAll("''", "'").toLowerCase()
+    return end < 0 || this.file.sheets.some(({ name }) => name.toLowerCase() === sheet)
+  }
+
+  private isNamed(name: string): boolean {
+    return this.named.has(name.toLowerCase())
+  }
+
+  private ranges(formula: string, home: Home): readonly RangeRead[] {
+    const texts = this.withNames(formula).map((tokens) => tokens.map(({ value }) => value).join(''))
+    return texts.flatMap((text) => rangesRead(text, home.sheet, this.named))
+  }
+
+  private readsHiddenRows(formula: string, calls: readonly string[], home: Home): boolean {
+    // What these read, they find by calculating.
+    if (calls.some((name) => name === 'OFFSET' || name === 'INDIRECT'))
+      return this.file.sheets.some(({ hiddenRows }) => hiddenRows.length > 0)
     const ranges = this.ranges(formula, home)
     const named = (sheet: string) => this.file.sheets.find(({ name }) => name.toLowerCase() === sheet.toLowerCase())
     return ranges.some((range) => named(range.sheet)?.hiddenRows.some((row) => row >= range.top && row <= range.bottom))
@@ -175,6 +191,35 @@ const ours: ReadonlySet<string> = new Set(catalogue.map(({ id }) => `STICK.${id}
 
 function isKnownFunction(name: string): boolean {
   return ours.has(name) || (ALL_IMPLEMENTED_FUNCTIONS_SET as ReadonlySet<string>).has(name)
+}
+
+/** The ranges of both sides, SUM((A1,B1)), or what is common to them, A1:A9 A3:C3. */
+function joinsRanges(tokens: readonly Token[]): boolean {
+  const open: boolean[] = []
+  return tokens.some((token, index) => {
+    const [before, after] = [tokens[index - 1], tokens[index + 1]]
+    if (isWhitespace(token))
+      return before !== undefined && after !== undefined && endsRange(before) && beginsRange(after)
+    if (!isOperator(token)) return false
+    if (token.value === '(' || token.value === '{')
+      open.push(token.value === '{' || (before !== undefined && isFunction(before)))
+    if (token.value === ')' || token.value === '}') open.pop()
+    return token.value === ',' && open.at(-1) !== true
+  })
+}
+
+function endsRange(token: Token): boolean {
+  return isRange(token.type) || token.type === tokenTypes.REF_NAMED || token.value === ')'
+}
+
+function beginsRange(token: Token): boolean {
+  return isRange(token.type) || token.type === tokenTypes.REF_NAMED || token.value === '(' || isFunction(token)
+}
+
+/** Without what LET and LAMBDA name. */
+function withoutParameters(tokens: readonly Token[]): readonly Token[] {
+  const parameters = letAndLambdaParameters(tokens)
+  return parameters.size === 0 ? tokens : tokens.filter((_token, index) => !parameters.has(index))
 }
 
 function isRange(type: string): boolean {

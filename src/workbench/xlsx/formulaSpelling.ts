@@ -51,11 +51,6 @@ export function isWholeFormula(formula: string): boolean {
   }
 }
 
-/** True for A1#, which stands for all the cells that A1 spills over. */
-export function readsWholeSpill(formula: string): boolean {
-  return formula.includes('#') && tokensOf(formula).some((token) => isOperator(token) && token.value === '#')
-}
-
 export function tokensOf(formula: string): Token[] {
   return tokenize(formula, { withLocation: false })
 }
@@ -113,7 +108,7 @@ interface OpenBracket {
  * The places of the tokens that name a parameter of a LET or LAMBDA around them. A LET declares a name in every
  * other argument and a LAMBDA in each, but for the last one, which is what they calculate.
  */
-function letAndLambdaParameters(tokens: readonly Token[]): ReadonlySet<number> {
+export function letAndLambdaParameters(tokens: readonly Token[]): ReadonlySet<number> {
   const places = new Set<number>()
   const open: OpenBracket[] = []
   const significant = tokens.flatMap((token, index) => (isWhitespace(token) ? [] : [{ token, index }]))

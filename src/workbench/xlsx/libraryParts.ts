@@ -92,11 +92,26 @@ function plainSheet(xml: string): string {
     const block = blockOf(range)
     if (block === undefined) throw new XlsxProblem('damaged')
     const count = (block.bottom - block.top + 1) * (block.right - block.left + 1)
-    if (attributes.includes('t="array"') && count > mostInArray) throw new XlsxProblem('tooLarge')
+    if (/\bt="(array|dataTable)"/.test(attributes) && count > mostInArray) throw new XlsxProblem('tooLarge')
   }
   const end = xml.search(/<\/(?:[\w.-]+:)?sheetData>/)
   // The extensions of the sheet itself come after its rows.
-  return without('mergeCells', without('extLst', xml.slice(0, end)) + xml.slice(end))
+  // How a text is read aloud is no part of it.
+  const data = ['extLst', 'rPh', 'phoneticPr'].reduce((text, name) => without(name, text), xml.slice(0, end))
+  return without('mergeCells', withSigns(data) + xml.slice(end))
+}
+
+/** ECMA-376 part 1, 22.9.2.19: _x0041_ is A. The library reads it so in the texts' part only. */
+function withSigns(xml: string): string {
+  if (!/_x[\da-f]{4}_/i.test(xml)) return xml
+  return xml.replace(/<(?:[\w.-]+:)?c\s[^>]*\bt="str"[^>]*>[\s\S]*?<\/(?:[\w.-]+:)?c>/g, (cell) =>
+    cell.replace(/(<(?:[\w.-]+:)?v[^>]*>)([^<]*)/, (_whole, tag: string, text: string) => {
+      const read = text.replace(/_x([\da-f]{4})_/gi, (sign, code: string) =>
+        noSignsByNumber.test(`&#x${code};`) ? sign : `&#x${code};`,
+      )
+      return tag + read
+    }),
+  )
 }
 
 function checkWithin(number: number, most: number): void {

@@ -52,7 +52,6 @@ const inWorkbook: readonly Trait[] = [
 export interface SeenInCells {
   richText: boolean
   ownStyles: boolean
-  wholeSpills: boolean
   otherRules: boolean
   otherTables: boolean
 }
@@ -81,7 +80,6 @@ export function whatIsLost(
     ...lostIf(seen.richText, 'richText'),
     ...lostIf(seen.ownStyles, 'ownStyles'),
     ...lostIf(seen.otherRules, 'otherRules'),
-    ...lostIf(seen.wholeSpills, 'wholeSpills'),
   ]
 }
 

@@ -89,6 +89,8 @@ function takenBy(inner: Bracket | undefined, isAlone: boolean): 'one' | 'all' | 
   if (inner.takes === 'array') return 'all'
   if (inner.name === 'IF') return inner.argument === 0 ? 'one' : 'unknown'
   if (inner.name === undefined && isAlone) return 'unknown'
+  // One number or all, as what asks for them.
+  if (inner.name === 'ROW' || inner.name === 'COLUMN') return 'unknown'
   if (inner.takes === 'unknown') return isAlone ? 'all' : 'unknown'
   return isAlone && cellArguments[inner.name ?? '']?.(inner.argument) !== true ? 'all' : 'one'
 }

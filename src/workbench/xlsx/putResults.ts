@@ -155,7 +155,7 @@ class SheetData {
     if (isCellError(result)) cell.attributes.t = 'e'
     else if (typeof shown === 'boolean') cell.attributes.t = 'b'
     else if (typeof shown === 'string') cell.attributes.t = 'str'
-    const text = typeof shown === 'boolean' ? String(Number(shown)) : String(shown)
+    const text = typeof shown === 'boolean' ? String(Number(shown)) : withoutSigns(String(shown))
     const value = this.element('v', text.trim() === text ? {} : { 'xml:space': 'preserve' })
     value.children.push({ type: 'text', value: text })
     const formula = this.child(cell, 'f')
@@ -178,6 +178,16 @@ class SheetData {
   private element(name: string, attributes: Record<string, string>): XmlElement {
     return { type: 'element', name: this.prefix + name, attributes, children: [] }
   }
+}
+
+/** ECMA-376 part 1, 22.9.2.19: what XML has no place for by its number, _x0007_, and what would be read so. */
+function withoutSigns(text: string): string {
+  return text
+    .replace(/_(?=x[\da-f]{4}_)/gi, '_x005F_')
+    .replace(
+      /[^\P{Cc}\t\n\u0080-\u009f]/gu,
+      (sign) => `_x${sign.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}_`,
+    )
 }
 
 function elements(parent: XmlElement): XmlElement[] {

@@ -19,11 +19,11 @@ import { serialOf } from '../../core/quantity/day'
 import { allowedIn } from './allowed'
 import { FileFormulas, type FileFormula, type Why } from './fileFormulas'
 import { FileNames, type Home } from './fileNames'
-import { fromFileSpelling, readsWholeSpill } from './formulaSpelling'
+import { fromFileSpelling } from './formulaSpelling'
 import { partsForLibrary } from './libraryParts'
 import { lookOf } from './looks'
 import { whatIsLost, type Lost, type SeenInCells } from './lost'
-import { definedNames, notesOf, sheetParts, textOfPart, workbookPath, type SheetPart } from './parts'
+import { definedNames, notesOf, sheetParts, textOfPart, workbookPath, type FileName, type SheetPart } from './parts'
 import { unpack, type Parts } from './unpack'
 import { XlsxProblem } from './xlsxProblem'
 
@@ -64,7 +64,6 @@ async function readParts(parts: Parts): Promise<ReadBook> {
   const seen: SeenInCells = {
     richText: false,
     ownStyles: false,
-    wholeSpills: false,
     otherRules: false,
     otherTables: false,
   }
@@ -78,7 +77,11 @@ async function readParts(parts: Parts): Promise<ReadBook> {
     return { part, worksheet, cells, ...traitsOf(textOfPart(parts, part.path)) }
   })
   if (sheets.length === 0) throw new XlsxProblem('damaged')
-  const names = new FileNames(definedNames(parts))
+  const withCells = ({ refersTo, ...name }: FileName): FileName => {
+    const home = { sheet: name.onlyOnSheet ?? '', address: 'A1' }
+    return { ...name, refersTo: withoutTableReferences(`=${refersTo}`, home, tables).slice(1) }
+  }
+  const names = new FileNames(definedNames(parts).map(withCells))
   const workbookXml = textOfPart(parts, workbookPath)
   const formulas = new FileFormulas({
     names,
@@ -188,7 +191,6 @@ function readSheet(
           ? keptContent(fileCell, formula, seen)
           : { formula: formula.formula, ...filledBy(fileCell) }
     const cell: Cell = { ...content, ...appearanceOf(fileCell.style, seen, content) }
-    if (formula !== undefined && readsWholeSpill(formula.formula)) seen.wholeSpills = true
     if (Object.keys(cell).length > 0) cells.set(address, cell)
   }
   for (const [address, note] of notesOf(parts, part)) cells.set(address, { ...cells.get(address), note })

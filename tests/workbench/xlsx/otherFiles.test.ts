@@ -91,8 +91,13 @@ describe('What cannot be calculated here keeps its stored result, as does what r
     ],
     [
       'names that there are not, and cells beyond the sheet',
-      withCells({ C1: stale('IFERROR(Nothing,1)', 71), C2: stale('COUNT(XFE1)', 72), C3: stale('A1048577', 73) }),
-      { C1: 'unknownName', C2: 'unknownName', C3: 'unknownName' },
+      withCells({
+        C1: stale('IFERROR(Nothing,1)', 71),
+        C2: stale('COUNT(XFE1)', 72),
+        C3: stale('A1048577', 73),
+        C4: stale('COUNT(Gone!A1)', 74),
+      }),
+      { C1: 'unknownName', C2: 'unknownName', C3: 'unknownName', C4: 'unknownName' },
     ],
     [
       'several sheets where that is no sum',
@@ -117,13 +122,14 @@ describe('What cannot be calculated here keeps its stored result, as does what r
               C2: stale('SUBTOTAL(9,Sales)', 72),
               C3: stale('AGGREGATE(9,5,A1:A3)', 73),
               C4: stale('C1*2', 74),
+              C5: stale('SUBTOTAL(109,OFFSET(A1,0,0,3,1))', 75),
             },
             rows: { 2: 'hidden="1"' },
           },
         ],
         names: '<definedName name="Sales">S!$A$1:$A$3</definedName>',
       },
-      { C1: 'hiddenRows', C2: 'hiddenRows', C3: 'hiddenRows', C4: '' },
+      { C1: 'hiddenRows', C2: 'hiddenRows', C3: 'hiddenRows', C4: '', C5: 'hiddenRows' },
     ],
     [
       'days that are counted from 1904',
@@ -162,6 +168,25 @@ describe('What cannot be calculated here keeps its stored result, as does what r
         C3: stale('VLOOKUP(A1:A3,A1:B3,2,FALSE)+0*FOO(1)', 73),
       }),
       { C1: 'oldArray', C2: 'oldArray', C3: 'unknownFunction' },
+    ],
+    [
+      'ranges that are joined, or common to others, and whole spilled ranges',
+      withCells(
+        {
+          C1: stale('A1:A3 A2:C2', 71),
+          C2: stale('COUNT((A1,A3))', 72),
+          C3: stale('COUNT(Joined)', 73),
+          C4: stale('IFERROR(SUM(_xlfn.ANCHORARRAY(A1)),0)', 74),
+          C5: stale('SUM(ROW(A1:A3))', 75),
+          C6: stale('_xlfn.LET(_xlpm.x,FOO(A1),IFERROR(_xlpm.x,0))', 76),
+          C7: open('_xlfn.LET(_xlpm.x,A1,SUM( A1 , _xlpm.x ))'),
+        },
+        { names: '<definedName name="Joined">S!$A$1,S!$A$3</definedName>' },
+      ),
+      {
+        ...{ C1: 'joinedRanges', C2: 'joinedRanges', C3: 'joinedRanges', C4: 'wholeSpill', C5: 'oldArray' },
+        C6: 'unknownFunction',
+      },
     ],
     [
       'cells found by calculating, where anything is kept',
@@ -307,6 +332,53 @@ describe('What other programs write is calculated as Excel does', () => {
     expect(await results(file)).toMatchObject({
       ...{ C1: 2, C2: 6, C3: 150, D1: '2x', D2: 4, D3: 'y', E1: 230, E2: 3, E3: 13, A4: 2, E4: '#VALUE!', F1: 1 },
     })
+  })
+
+  it('Tables are read wherever their part lies, also through names, and one cell of theirs in its row.', async () => {
+    const type = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships/table'
+    const columns =
+      '<tableColumns count="2"><tableColumn id="1" name="k"/><tableColumn id="2" name="v"/></tableColumns>'
+    const cells = {
+      ...{ A4: { v: 'k' }, B4: { v: 'v' }, A5: { v: 1 }, B5: { v: 7 }, A6: { v: 2 }, B6: { v: 8 } },
+      C1: open('SUM(Sales[v])'),
+      C2: open('SUM(Values)'),
+      C3: stale('Sales[nothing]', 9),
+      C5: open('Sales[[#This Row],[v]]*2'),
+      C6: open('Sales[v]*3'),
+    }
+    const file: PartsFile = {
+      sheets: [{ name: 'S', cells, after: '<tableParts count="1"><tablePart r:id="rId1"/></tableParts>' }],
+      names: '<definedName name="Values">Sales[v]</definedName>',
+      parts: {
+        'xl/worksheets/_rels/sheet1.xml.rels': `<Relationships><Relationship Id="rId1" Type="${type}" Target="/xl/all/t.xml"/></Relationships>`,
+        'xl/all/t.xml': `<table id="1" name="Sales" displayName="Sales" ref="A4:B6">${columns}</table>`,
+      },
+    }
+    const { stored, kept } = await recalculated(file)
+    expect(stored).toMatchObject({ C1: 15, C2: 15, C3: 9, C5: 14, C6: 24 })
+    expect(kept).toEqual({ C3: 'unknownName' })
+  })
+
+  it('Texts are read without their phonetics, and with the signs that are written by their number.', async () => {
+    // ECMA-376 part 1, 18.4.6 (rPh) and 22.9.2.19 (ST_Xstring); a day may be written as such, 18.18.11 (t="d").
+    const phonetic = '<rPh sb="0" eb="1"><t>zz</t></rPh><phoneticPr fontId="1"/>'
+    const file = withCells(
+      {
+        D1: { attributes: 't="inlineStr"', inner: `<is><r><t>pe</t></r><r><t>at</t></r>${phonetic}</is>` },
+        D2: { v: 'a_x0041__x000D_b' },
+        D3: { v: 0, attributes: 't="s"' },
+        D4: { v: '2024-02-29', attributes: 't="d"' },
+        C1: open('LEN(D1)'),
+        C2: open('D2&"|"&LEN(D2)'),
+        C3: open('LEN(D3)'),
+        C4: open('D4+1'),
+      },
+      {
+        sharedStrings: { path: 'sharedStrings.xml', texts: [] },
+        parts: { 'xl/sharedStrings.xml': `<sst xmlns="x"><si><t>coir_x0041_</t>${phonetic}</si></sst>` },
+      },
+    )
+    expect(await results(file)).toMatchObject({ C1: 4, C2: 'aA_x000D_b|4', C3: 5, C4: 45352 })
   })
 
   it('Array formulas of fixed size fill their cells and no others.', async () => {

@@ -130,7 +130,7 @@ describe('results put into a workbook', () => {
   })
 
   it('store texts, truths, errors and texts with spaces at their ends each in their own way, and drop what belonged to the old value', async () => {
-    const formulas = ['=" a "', '=1<2', '=1/0', '=2*3', '="x"&"<y>"']
+    const formulas = ['=" a "', '=1<2', '=1/0', '=2*3', '="x"&"<y>"', '="_x0041_"&CHAR(7)&"é"']
     const bytes = await stored(one([formulas.map((formula) => ({ formula }))]), (xml) =>
       xml.replace('<c r="D1">', '<c r="D1" t="e" vm="1">'),
     )
@@ -140,6 +140,8 @@ describe('results put into a workbook', () => {
     expect(xml).toContain('<c r="C1" t="e"><f>1/0</f><v>#DIV/0!</v></c>')
     expect(xml).toContain('<c r="D1"><f>2*3</f><v>6</v></c>')
     expect(xml).toContain('<v>x&lt;y&gt;</v>')
+    // ECMA-376 part 1, 22.9.2.19: _x0007_ stands for the sign of that number, and _x005F_ for an underscore.
+    expect(xml).toContain('<v>_x005F_x0041__x0007_é</v>')
   })
 
   it('do not touch a result that cannot be calculated here, and say where', async () => {

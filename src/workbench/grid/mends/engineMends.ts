@@ -21,6 +21,7 @@ import { giveOwnArguments } from './ownArguments'
 import { readQuickly } from './quickReads'
 import { indexSearchedRows } from './searchedRows'
 import { settleSpills } from './settleSpills'
+import { findSheets } from './sheetNames'
 import { readToSheetEdge } from './sheetEdge'
 import { readSigns } from './signs'
 import { readTruths } from './truths'
@@ -52,6 +53,7 @@ export const engineMends: readonly EngineMend[] = [
   findFilledCells,
   mindSizes,
   readToSheetEdge,
+  findSheets,
   findSameValues,
   spellNumbers,
   calculateInTurn,

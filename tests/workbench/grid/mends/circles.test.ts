@@ -32,6 +32,19 @@ it('A circle that is typed shows so, and is calculated once it is opened.', () =
     expect(open.values('A1', 'B1', 'C1')).toEqual([5, 6, 7])
   }))
 
+it('A circle may lead through what a formula spills.', () =>
+  withCells(
+    { A1: 1, A2: 2, A3: 3, B1: '=SUM(D2:D3)', D1: '=B1+A1:A3', E1: '=SUM(D1:D3)', F1: '=A1:A3*2' },
+    async (open) => {
+      expect(open.values('B1', 'D1', 'E1')).toEqual(['#CYCLE!', '#CYCLE!', '#CYCLE!'])
+      expect(open.values('F1', 'F3')).toEqual([2, 6])
+      await open.type('A1', 5)
+      expect(open.values('B1', 'D1', 'E1', 'F1')).toEqual(['#CYCLE!', '#CYCLE!', '#CYCLE!', 10])
+      await open.type('B1', 1)
+      expect(open.values('D1', 'D2', 'D3', 'E1')).toEqual([6, 3, 4, 13])
+    },
+  ))
+
 it('Without the mend the library gives whatever comes out of a circle.', () =>
   withCells(
     cells,
