@@ -41,6 +41,10 @@ export interface WorkbookPort {
    * there makes it refuse, with 'nameTaken', before anything is written.
    */
   add(book: Book): Promise<void>
+  /** Takes a sheet away with all that stands on it, without a question. */
+  removeSheet(sheet: string): Promise<void>
+  /** What the workbook is open in, line by line and in English, for a report. */
+  describeHost(): readonly string[]
   /** Puts a chart of cells into their sheet, all of it or nothing; absent where sheets hold no charts. */
   addChart?(chart: SheetChart): Promise<void>
   /** Gives the user a copy of the workbook as a file, changed on the way; the open one stays as it is. Absent where the host cannot. */

@@ -252,6 +252,8 @@ async function portOf(page: Page): Promise<WorkbookPort> {
       )
       if (problem !== undefined) throw new PortProblem(problem.code, problem.detail)
     },
+    removeSheet: (sheet) => page.evaluate((name) => window.port!.removeSheet(name), sheet),
+    describeHost: () => ['Browser: of the test'],
     insertRows: (place, count) =>
       page.evaluate(([at, rows]) => window.port!.insertRows(at, rows), [place, count] as const),
     select: (place) => page.evaluate((given) => window.port!.select(given), place),

@@ -50,7 +50,9 @@ export interface GridOptions extends GridStart {
 }
 
 /** What is refused while a cell is being typed in. */
-type Guarded = Required<Pick<WorkbookPort, 'putFormula' | 'putCells' | 'add' | 'insertRows' | 'select' | 'saveCopy'>>
+type Guarded = Required<
+  Pick<WorkbookPort, 'putFormula' | 'putCells' | 'add' | 'removeSheet' | 'insertRows' | 'select' | 'saveCopy'>
+>
 
 /** Resolves once the book is calculated. */
 export async function startGrid(
@@ -76,6 +78,7 @@ export async function startGrid(
       saveCopy: async (change) => giveFile(await copyOf(page, change)),
     }),
     calculate: grid.calculate,
+    describeHost: () => [`Browser: ${navigator.userAgent}`],
     onSelectionChange: (listener) => onChange(injector, listener),
     ...page,
     shownCell: () => shownCell(grid),
