@@ -11,7 +11,11 @@ await command(async () => {
   console.log(
     'Excel loads add-ins over https alone. The first time, this computer asks whether to trust a certificate for localhost.',
   )
-  const certificate = await getHttpsServerOptions()
+  const certificate = await getHttpsServerOptions().catch(({ message }) => {
+    throw new Failure(
+      `There is no trusted certificate for localhost, and Excel loads nothing without one: run npm run excel again and agree to it. (${message})`,
+    )
+  })
   try {
     const { address } = await serve({ folder: dist, port: manifestPort, headers: officeHeaders, certificate })
     console.log(

@@ -252,7 +252,17 @@ async function portOf(page: Page): Promise<WorkbookPort> {
       )
       if (problem !== undefined) throw new PortProblem(problem.code, problem.detail)
     },
-    removeSheet: (sheet) => page.evaluate((name) => window.port!.removeSheet(name), sheet),
+    async removeSheet(sheet) {
+      const code = await page.evaluate(
+        (name) =>
+          window.port!.removeSheet(name).then(
+            () => undefined,
+            (problem: PortProblem) => problem.code,
+          ),
+        sheet,
+      )
+      if (code !== undefined) throw new PortProblem(code)
+    },
     describeHost: () => ['Browser: of the test'],
     insertRows: (place, count) =>
       page.evaluate(([at, rows]) => window.port!.insertRows(at, rows), [place, count] as const),
