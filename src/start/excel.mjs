@@ -1,5 +1,5 @@
 /** `npm run excel`: the files of the add-in at the address that manifest.xml names, for Excel to load. */
-import { buildWhereStale, command, dist, Failure, installMissing } from './prepare.mjs'
+import { buildWhereStale, command, dist, endWithNpm, Failure, installMissing } from './prepare.mjs'
 
 const manifestPort = 3000
 
@@ -18,6 +18,7 @@ await command(async () => {
   })
   try {
     const { address } = await serve({ folder: dist, port: manifestPort, headers: officeHeaders, certificate })
+    endWithNpm()
     console.log(
       `The add-in is at ${address}. Load manifest.xml into Excel as assets/guide/excel.md says. Press Ctrl+C to stop.`,
     )
