@@ -3,11 +3,12 @@ import type { WorkbookPort } from '../workbook/port'
 import { addBook } from './addBook'
 import { addChart } from './addChart'
 import type { CallLog } from './callLog'
+import { describeHost } from './describeHost'
 import { insertRows } from './insertRows'
 import { onSelectionChange } from './onSelectionChange'
 import { putCells } from './putCells'
 import { isEmpty, loadNames, namesOfCells, readRows, readWorkbook } from './readWorkbook'
-import { run } from './run'
+import { asOneUndo, run } from './run'
 import { select, selectedCell, selectedRange } from './selection'
 import { valuesOf } from './valuesOf'
 
@@ -57,6 +58,12 @@ export function excelPort(log: CallLog): WorkbookPort {
       }),
 
     add: addBook,
+    removeSheet: (sheet) =>
+      run(async (context) => {
+        context.workbook.worksheets.getItem(sheet).delete()
+        await context.sync()
+      }, asOneUndo()),
+    describeHost,
     insertRows,
     addChart,
     select,

@@ -8,6 +8,7 @@ import { RadioField } from './RadioField'
 import type { Settings } from './settings/settings'
 import { useNumberText } from './settings/useNumberText'
 import { useSettings } from './settings/useSettings'
+import { TryHost } from './TryHost'
 import { usePaneStyles } from './usePaneStyles'
 import { useWords } from './useWords'
 
@@ -72,6 +73,7 @@ export function SettingsSection({ port }: { readonly port: WorkbookPort }) {
           {say[problem]}
         </p>
       )}
+      <TryHost port={port} />
     </section>
   )
 }

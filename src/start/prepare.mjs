@@ -5,6 +5,7 @@
 import { spawnSync } from 'node:child_process'
 import { existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { setInterval } from 'node:timers'
 
 export const root = join(import.meta.dirname, '..', '..')
 export const dist = join(root, 'dist')
@@ -32,6 +33,16 @@ export async function command(main) {
     console.error(error instanceof Failure ? error.message : error)
     process.exitCode = 1
   }
+}
+
+/** Ends a server with the npm that started it: npm hands few signals on, and none where it is killed itself. */
+export function endWithNpm() {
+  if (process.env.npm_lifecycle_event === undefined) return
+  const npm = process.ppid
+  const betweenLooks = 500
+  setInterval(() => {
+    if (process.ppid !== npm) process.exit()
+  }, betweenLooks).unref()
 }
 
 export function installMissing() {

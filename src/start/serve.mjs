@@ -1,6 +1,6 @@
 /** `npm start`: the workbench in a browser. */
 import { parseArgs } from 'node:util'
-import { buildWhereStale, command, dist, Failure, installMissing } from './prepare.mjs'
+import { buildWhereStale, command, dist, endWithNpm, Failure, installMissing } from './prepare.mjs'
 
 const usualPort = 3000
 const portsTried = 20
@@ -10,6 +10,7 @@ await command(async () => {
   installMissing()
   await buildWhereStale()
   const { address } = await listen(wanted)
+  endWithNpm()
   console.log(`The workbench is at ${address}/workbench.html`)
   console.log('It answers this computer alone. Press Ctrl+C to stop it.')
 })

@@ -43,6 +43,10 @@ export interface WorkbookPort {
    * there makes it refuse, with 'nameTaken', before anything is written.
    */
   add(book: Book): Promise<void>
+  /** Takes a sheet away with all that stands on it, without a question. */
+  removeSheet(sheet: string): Promise<void>
+  /** What the workbook is open in, line by line and in English, for a report. */
+  describeHost(): readonly string[]
   /** Puts a chart of cells into their sheet, all of it or nothing; absent where sheets hold no charts. */
   addChart?(chart: SheetChart): Promise<void>
   /** What a second engine makes of the formulas of the workbook as it was read; absent where there is none. */

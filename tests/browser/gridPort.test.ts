@@ -252,6 +252,18 @@ async function portOf(page: Page): Promise<WorkbookPort> {
       )
       if (problem !== undefined) throw new PortProblem(problem.code, problem.detail)
     },
+    async removeSheet(sheet) {
+      const code = await page.evaluate(
+        (name) =>
+          window.port!.removeSheet(name).then(
+            () => undefined,
+            (problem: PortProblem) => problem.code,
+          ),
+        sheet,
+      )
+      if (code !== undefined) throw new PortProblem(code)
+    },
+    describeHost: () => ['Browser: of the test'],
     insertRows: (place, count) =>
       page.evaluate(([at, rows]) => window.port!.insertRows(at, rows), [place, count] as const),
     select: (place) => page.evaluate((given) => window.port!.select(given), place),

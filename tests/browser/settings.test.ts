@@ -3,6 +3,7 @@ import type { Locator, Page } from 'playwright-core'
 import { describe, expect, test } from 'vitest'
 import { expectNothingTooWide } from './expectNothingTooWide'
 import { expectNoViolationsInAnyLook } from './expectNoViolations'
+import { showTheme } from './showTheme'
 import { pressUntilFocused } from './pressUntilFocused'
 import { browserWindows } from './browserWindows'
 
@@ -155,4 +156,37 @@ test('An entry typed before the pane is there is read with the mark chosen at an
   await page.keyboard.press('ArrowUp')
   // As a text it would have kept its nought.
   await expect.poll(() => cell.textContent()).toMatch(/^Season, [A-Z]+\d+: 1,5$/)
+})
+
+test('The workbench is tried in itself: all cases hold, the report can be copied, and the sheet is gone again.', async () => {
+  const page = await pages.open({ viewport: { width: 1440, height: 900 } })
+  await page.getByRole('tab', { name: 'Settings' }).click()
+  const panel = page.getByRole('tabpanel', { name: 'Settings' })
+  await panel.getByRole('button', { name: 'Try this workbench' }).click()
+  await panel.getByText(/^All \d+ cases hold\.$/).waitFor()
+  // Where the user was: the demo opens on its first sheet.
+  expect(await page.locator('.sheet .cell').textContent()).toMatch(/^Season, /)
+  const report = panel.getByRole('textbox', { name: 'Report' })
+  expect(await report.inputValue()).toMatch(
+    /^Sticksheet tried in the workbench\nBrowser: .+\n(\d+) of \1 cases hold\.$/,
+  )
+  await page.evaluate(() => {
+    navigator.clipboard.writeText = () => Promise.reject(new Error('not allowed'))
+  })
+  await panel.getByRole('button', { name: 'Copy the report' }).click()
+  await panel.getByText('The report could not be copied: select its text and press Ctrl+C.').waitFor()
+  expect(await page.locator('.sheets option, [role="option"]').filter({ hasText: 'Sticksheet try' }).count()).toBe(0)
+  for (const [width, theme] of [
+    [320, 'light'],
+    [320, 'dark'],
+    [1440, 'light'],
+    [1440, 'dark'],
+  ] as const) {
+    await page.setViewportSize({ width, height: 900 })
+    await showTheme(page, theme)
+    // In a narrow window the pane and the sheet take turns.
+    if (width === 320) await goTo(page, pane)
+    await report.scrollIntoViewIfNeeded()
+    if (process.env.LOOK) await page.screenshot({ path: `${process.env.LOOK}/settings-${width}-${theme}.png` })
+  }
 })

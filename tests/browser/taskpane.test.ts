@@ -124,3 +124,19 @@ test('The text of a function, fetched when it is first opened, comes into sight 
   await form.waitFor()
   await expect.poll(async () => (await form.boundingBox())!.y).toBeLessThan(700)
 })
+
+test.each(['refused', 'never answered'] as const)(
+  'Where the script of Microsoft is %s, the page says within 10 seconds what is missing.',
+  async (how) => {
+    const page = await windows.blank({})
+    if (how === 'refused') windows.expectFault(/Failed to load resource|Office is not defined/)
+    await page.clock.install()
+    await page.route(officeScript, (route) => (how === 'refused' ? route.abort() : undefined))
+    await page.goto(`${address}/taskpane.html`, { waitUntil: 'commit' })
+    if (how === 'never answered') {
+      await page.waitForFunction(() => document.scripts.length > 1)
+      await page.clock.fastForward(10_000)
+    }
+    await page.getByRole('alert').filter({ hasText: 'could not be fetched from Microsoft' }).waitFor()
+  },
+)

@@ -127,6 +127,8 @@ export class ExcelHost {
   readonly spills = new Map<string, string>()
   /** So many times the values are still asked for before cells that call a function of ours show results. */
   busyFor = 0
+  /** What cells show once everything was calculated, by sheet and address. */
+  readonly results = new Map<string, ReadonlyMap<string, CellValue>>()
   /** What was asked to be calculated: "Full". */
   readonly calculations: string[] = []
   /** How many cells had been written when calculation was suspended. */
@@ -162,7 +164,14 @@ export class ExcelHost {
     if (newest >= 18) this.takeNotes(client)
     return {
       Excel: client,
-      Office: { context: { requirements: { isSetSupported } } },
+      Office: {
+        context: {
+          requirements: { isSetSupported },
+          diagnostics: { version: '16.0.1', platform: 'OfficeOnline' },
+          contentLanguage: 'de-DE',
+          displayLanguage: 'en-US',
+        },
+      },
     }
   }
 
@@ -412,6 +421,15 @@ export class ExcelHost {
         const [down, right] = given as readonly [number, number]
         const range = parent as Extract<HostObject, { is: 'range' }>
         return { ...range, top: range.top + down, left: range.left + right }
+      }
+      case 'range.GetRow': {
+        const range = parent as Extract<HostObject, { is: 'range' }>
+        return { ...range, top: range.top + Number(given[0]), rows: 1 }
+      }
+      case 'range.GetBoundingRect': {
+        const range = parent as Extract<HostObject, { is: 'range' }>
+        const last = given[0] as Extract<HostObject, { is: 'range' }>
+        return { ...range, rows: last.top + last.rows - range.top }
       }
       case 'sheet.FreezePanes':
         return { is: 'freezePanes', sheet: (parent as { readonly sheet: Sheet }).sheet }
@@ -735,9 +753,14 @@ export class ExcelHost {
 
   private invoke(target: HostObject, name: string, given: readonly unknown[]): unknown {
     // The client asks to hold on to what it may use again. This host forgets nothing.
-    if (name === '_KeepReference') return null
+    if (name === '_KeepReference' || name === '_ReleaseReference') return null
     if (target.is === 'sheet' && name === 'Activate') {
       this.select('A1', target.sheet.name)
+      return null
+    }
+    // The client sends a long array in parts, and asks first whether the whole has the shape of the range.
+    if (target.is === 'range' && name === '_ValidateArraySize') {
+      if (given[0] !== target.rows || given[1] !== target.columns) throw new Refusal('InvalidArgument')
       return null
     }
     if (target.is === 'range' && name === 'Select') {
@@ -799,6 +822,10 @@ export class ExcelHost {
     }
     if (target.is === 'application' && name === 'Calculate') {
       this.calculations.push(String(given[0]))
+      for (const { name, cells } of this.sheets) {
+        for (const [address, value] of this.results.get(name) ?? [])
+          cells.set(address, { formula: cells.get(address)?.formula ?? '', value })
+      }
       return null
     }
     const [, step, event = ''] = /^_(Unregister|Register)(\w+)Event$/.exec(name) ?? []

@@ -330,6 +330,16 @@ export function portContract(host: string, open: () => Promise<Scene>): void {
     expect((await scene.port.read()).names).toEqual(names)
   })
 
+  test(`${host} takes a sheet away with all that stands on it, and leaves the others.`, async () => {
+    const before = await contents(scene.port)
+    const rows: Cell[][] = [[{ value: 1 }, { formula: '=A1+1' }]]
+    await scene.port.add({ names: [], sheets: [{ name: 'Gone', widths: [], frozenRows: 0, frozenColumns: 0, rows }] })
+    expect(await contents(scene.port)).toHaveProperty('Gone')
+    await scene.port.removeSheet('Gone')
+    expect(await contents(scene.port)).toEqual(before)
+    await expect(scene.port.removeSheet('Gone')).rejects.toMatchObject({ code: 'hostFailed' })
+  })
+
   test(`${host} adds the whole demo season, formula by formula.`, { timeout: 60_000 }, async () => {
     const season = demoSeason()
     await scene.port.add(season)

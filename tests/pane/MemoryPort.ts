@@ -17,6 +17,7 @@ export class MemoryPort implements WorkbookPort {
   /** By reference, as it is typed. */
   values: Readonly<Record<string, readonly (readonly ReadCell[])[]>> = {}
   readonly added: Book[] = []
+  readonly removed: string[] = []
   readonly changed: CellChange[] = []
   bookAfterChange: OpenBook = { sheets: [], names: [] }
   readonly insertedRows: { readonly place: CellPlace; readonly count: number }[] = []
@@ -41,6 +42,15 @@ export class MemoryPort implements WorkbookPort {
     if (this.refusal !== undefined) throw this.refusal
     this.added.push(book)
     await this.whenAdding
+  }
+
+  removeSheet(sheet: string): Promise<void> {
+    this.removed.push(sheet)
+    return Promise.resolve()
+  }
+
+  describeHost(): readonly string[] {
+    return ['Browser: none']
   }
 
   insertRows(place: CellPlace, count: number): Promise<void> {

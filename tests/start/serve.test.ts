@@ -57,3 +57,27 @@ test.each([
 ])('npm start refuses %s with a sentence and no stack.', async (args, expected) => {
   expect(await refusal(...args)).toEqual({ code: 1, sentence: expected })
 })
+
+test('The server ends where the npm that started it is killed, and leaves its port free.', async () => {
+  // In the place of npm: it starts the command as npm does, and tells it so.
+  const npm = spawn(
+    process.execPath,
+    ['-e', `require('child_process').spawn(process.execPath, [${JSON.stringify(script)}], { stdio: 'inherit' })`],
+    { env: { ...process.env, npm_lifecycle_event: 'start' } },
+  )
+  started.push(npm)
+  const address = await new Promise<string>((resolve) => {
+    npm.stdout.on('data', (chunk) => {
+      const [found] = /http:\S+(?=\s)/.exec(String(chunk)) ?? []
+      if (found !== undefined) resolve(found)
+    })
+  })
+  const answers = () =>
+    fetch(address).then(
+      ({ ok }) => ok,
+      () => false,
+    )
+  expect(await answers()).toBe(true)
+  npm.kill('SIGKILL')
+  await expect.poll(answers, { timeout: 30_000 }).toBe(false)
+})

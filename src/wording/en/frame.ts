@@ -28,6 +28,8 @@ export const frame = {
     'This part of the pane could not be fetched or shown. What stands in the workbook stays, and the other parts go on. If showing it again does not help: in Excel, close the pane and open it again; in the browser, save the workbook first and then load the page again.',
   notStarted:
     'Sticksheet did not start. It needs a browser of 2023 or newer: Chrome or Edge 111, Firefox 115, Safari 16.4. If yours is newer, load the page again.',
+  noOffice:
+    'Sticksheet did not start: the script office.js, which every add-in needs, could not be fetched from Microsoft. Check the connection, or whether something keeps appsforoffice.microsoft.com out; then open the pane again.',
   showAgain: 'Show it again',
   /** "B4 on Season". */
   place: ({ address, sheet }: Place) => `${address} on ${sheet}`,

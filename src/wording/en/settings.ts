@@ -21,6 +21,17 @@ export const settings = {
   taken: (currency: string) => `This workbook counts in ${currency}.`,
   noneInWorkbook: 'No sheet of this workbook names a currency as the unit of a figure.',
   sample: 'Preview',
+  try: { excel: 'Try this Excel', workbench: 'Try this workbench' },
+  tryAbout:
+    'Writes every example of every function, and cells that programs are known to hand over in their own ways, onto a sheet of its own, compares the results, and takes the sheet away again. Your cells stay as they are.',
+  trying: 'Trying the examples',
+  allHold: (cases: number) => `All ${cases} cases hold.`,
+  someWrong: (wrong: number, cases: number) =>
+    `${wrong} of ${cases} cases ${wrong === 1 ? 'does' : 'do'} not hold. Copy the report, and send it with an issue.`,
+  report: 'Report',
+  copyReport: 'Copy the report',
+  copied: 'The report is copied.',
+  notCopied: 'The report could not be copied: select its text and press Ctrl+C.',
   notKept: 'This browser does not let the pane keep settings: they hold until it is closed.',
   languageMissing:
     'The words of this language could not be loaded, so the pane stays as it is: choose the language again when there is a connection.',

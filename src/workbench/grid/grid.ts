@@ -52,7 +52,9 @@ export interface GridOptions extends GridStart {
 }
 
 /** What is refused while a cell is being typed in. */
-type Guarded = Required<Pick<WorkbookPort, 'putFormula' | 'putCells' | 'add' | 'insertRows' | 'select' | 'saveCopy'>>
+type Guarded = Required<
+  Pick<WorkbookPort, 'putFormula' | 'putCells' | 'add' | 'removeSheet' | 'insertRows' | 'select' | 'saveCopy'>
+>
 
 /** Resolves once the book is calculated. */
 export async function startGrid(
@@ -78,6 +80,7 @@ export async function startGrid(
       saveCopy: async (change) => giveFile(await copyOf(page, change)),
     }),
     calculate: grid.calculate,
+    describeHost: () => [`Browser: ${navigator.userAgent}`],
     onSelectionChange: (listener) => onChange(injector, listener),
     ...(witness && { witness }),
     ...page,

@@ -15,7 +15,7 @@ import { nextCalculation } from './nextCalculation'
 import type { OpenGrid } from './open'
 import { namesOf, shownCell } from './read'
 
-type Writing = Pick<WorkbookPort, 'putFormula' | 'putCells' | 'add' | 'insertRows'>
+type Writing = Pick<WorkbookPort, 'putFormula' | 'putCells' | 'add' | 'removeSheet' | 'insertRows'>
 
 export function writing(grid: OpenGrid): Writing {
   let added = 0
@@ -37,6 +37,11 @@ export function writing(grid: OpenGrid): Writing {
       await add(grid, book, `added${added}-`).catch((problem: unknown) => {
         throw new PortProblem('bookRefused', problem instanceof Error ? problem.message : String(problem))
       })
+    },
+    async removeSheet(sheet) {
+      const open = grid.workbook()
+      const found = open.getSheetByName(sheet)
+      if (found === null || !open.deleteSheet(found)) throw new PortProblem('hostFailed')
     },
     async insertRows(place, count) {
       if (!(await insertRows(grid, place, count))) throw new PortProblem('noSelection')
