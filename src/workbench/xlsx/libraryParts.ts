@@ -52,6 +52,8 @@ export function partsForLibrary(parts: Parts): Record<string, Uint8Array> {
   return Object.fromEntries(Object.entries(given).map(([path, text]) => [path, new TextEncoder().encode(text)]))
 }
 
+const packageRelations = 'http://schemas.openxmlformats.org/package/2006/relationships'
+
 function relationsXml(all: readonly Relation[], places: ReadonlyMap<string, string>): string {
   const elements = all.map(({ id, type, target, isOutside }) => {
     const place = isOutside
@@ -59,7 +61,7 @@ function relationsXml(all: readonly Relation[], places: ReadonlyMap<string, stri
       : `Target="/${escaped(places.get(target) ?? target)}"`
     return `<Relationship Id="${escaped(id)}" Type="${escaped(type)}" ${place}/>`
   })
-  return `<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships">${elements.join('')}</Relationships>`
+  return `<Relationships xmlns="${packageRelations}">${elements.join('')}</Relationships>`
 }
 
 function escaped(text: string): string {

@@ -35,8 +35,8 @@ export function findFilledCells(injector: Injector): void {
 }
 
 /**
- * The engine takes the criteria "" and "=" for the same once it compares; asked for both at once, it goes on so. Nothing
- * else is calculated between the question and its comparisons.
+ * The engine takes the criteria "" and "=" for the same once it compares, and goes on so where it is asked for both.
+ * Nothing else is calculated between the question and its comparisons.
  */
 let asksForBlanks = false
 

@@ -1,8 +1,8 @@
 /**
  * Shows #CYCLE! in formulas that read their own result, and in all that follows from them. The grid's engine went once
  * through them and gave whatever came out: =C2+1 in C1 and =C1+1 in C2 were 2 and 1, and what read C1 was calculated
- * before it, and a spill that read itself was calculated again and again, all without a word. Excel says so and gives 0, or goes through them as often as the workbook asks, from
- * what they gave before. Seen with univer 0.25.1.
+ * before it; a spill that read itself was calculated again and again; all without a word. Excel says so and gives 0, or
+ * goes through them as often as the workbook asks, from what they gave before. Seen with univer 0.25.1.
  */
 import { ICommandService, type Injector } from '@univerjs/core'
 import {
