@@ -150,4 +150,13 @@ export const excelFaults: readonly Fault[] = [
   ),
   fault('run', 'a protected sheet is any failure', "AccessDenied: 'protectedSheet'", "Denied: 'protectedSheet'"),
   fault('run', 'a cell that is typed in is any failure', 'InvalidOperationInCellEditMode', 'CellEditMode'),
+  fault('tables', 'the row of totals is one of a table', 'hasTotals: table.showTotals', 'hasTotals: false'),
+  fault('tables', 'formulas keep their references to tables', "content.includes('[')", "content.includes('[[[')"),
+  fault('putCells', 'a reference to a table comes back as an address', 'stood ??=', 'stood ??= one.change.was ??'),
+  fault(
+    'onSelectionChange',
+    'a pane that is opened while a cell is typed in hears nothing',
+    '{ delayForCellEdit: true }',
+    '{}',
+  ),
 ]

@@ -22,7 +22,8 @@ try {
     console.log(`${noticed ? 'red  ' : 'GREEN'} ${first + index} ${fault.file}: ${fault.what}`)
     return !noticed
   })
-  console.log(`${last - first + 1 - missed.length} of ${last - first + 1} faults turned the contract suite red.`)
+  const tried = excelFaults.slice(first - 1, last).length
+  console.log(`${tried - missed.length} of ${tried} faults turned the contract suite red.`)
   process.exitCode = missed.length === 0 ? 0 : 1
 } finally {
   rmSync(copy, { recursive: true })
