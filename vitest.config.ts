@@ -27,8 +27,8 @@ class LongFilesFirst extends BaseSequencer {
 /** The browser tests are a project of their own, so that a run can tell apart that they passed and that they never ran. */
 export default defineConfig({
   test: {
-    // More than vitest takes by itself: while a file waits for a browser, a server or a clock, others go on.
-    maxWorkers: availableParallelism() + 3,
+    // One more than vitest takes by itself: browsers and servers answer from processes of their own, and meanwhile another file goes on.
+    maxWorkers: availableParallelism() + 1,
     sequence: { sequencer: LongFilesFirst },
     projects: [
       {

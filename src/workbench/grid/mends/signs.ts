@@ -18,8 +18,13 @@ export function readSigns(injector: Injector): void {
 /** Two signs, a minus before a text, a word, a bracket or a space, a space after a word, or quotes in a text. */
 const concerned = /[-+]\s*[-+]|-["A-Za-z_(\s]|[\w.]\s|""/
 
+/** Most formulas are not concerned, and what is written in a text concerns none. */
+function isConcerned(formula: string): boolean {
+  return concerned.test(formula.replace(/"(?:[^"]|"")*"/g, (text) => (/.""./.test(text) ? '""' : '"')))
+}
+
 export function withPlainSigns(formula: string): string {
-  if (!concerned.test(formula)) return formula
+  if (!isConcerned(formula)) return formula
   const tokens = tokenize(formula, { withLocation: false, negativeNumbers: false })
   return spelled(tokens.filter(isNeeded))
 }
