@@ -6,7 +6,6 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import type { Locator, Page } from 'playwright-core'
 import { expect, it } from 'vitest'
-import { dayText } from '../../src/core/quantity/day'
 import type { CellPlace } from '../../src/workbook/cellPlace'
 import { root } from '../architecture/sourceTree'
 import { browserWindows } from './browserWindows'
@@ -59,10 +58,9 @@ function expectGuideToSay(...words: readonly string[]): void {
   ).not.toEqual([])
 }
 
-/** With as many decimals as `model`, as a percentage where that is one, and a day as year-month-day. */
+/** With as many decimals as `model`, and as a percentage where that is one. */
 function writtenLike(model: string, value: string): string {
   const number = Number(value.replaceAll(',', ''))
-  if (/^\d{4}-\d\d-\d\d$/.test(model)) return String(dayText(number))
   if (Number.isNaN(number) || !/^-?[\d.,]+%?$/.test(model)) return value
   const decimals = /\.(\d+)/.exec(model)?.[1]!.length ?? 0
   const [share, sign] = model.endsWith('%') ? [100, '%'] : [1, '']
