@@ -10,6 +10,7 @@ import { calculateInTurn } from './calculationsInTurn'
 import { countChances } from './chances'
 import { showCircles } from './circles'
 import { compareCells } from './comparison'
+import { countNoTexts } from './countedTexts'
 import { keepDependencies } from './dependencies'
 import { keepEmptyTexts } from './emptyTexts'
 import { catchFaults } from './faults'
@@ -54,6 +55,7 @@ export const engineMends: readonly EngineMend[] = [
   readToSheetEdge,
   findSameValues,
   spellNumbers,
+  countNoTexts,
   calculateInTurn,
   settleSpills,
   keepDependencies,
