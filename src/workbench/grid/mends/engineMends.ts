@@ -24,6 +24,7 @@ import { indexSearchedRows } from './searchedRows'
 import { settleSpills } from './settleSpills'
 import { readToSheetEdge } from './sheetEdge'
 import { readSigns } from './signs'
+import { needTwoNumbers } from './tooFew'
 import { readTruths } from './truths'
 import { truncateBelowZero } from './truncation'
 import { goOnFromChanges } from './unchangedResults'
@@ -56,6 +57,7 @@ export const engineMends: readonly EngineMend[] = [
   findSameValues,
   spellNumbers,
   countNoTexts,
+  needTwoNumbers,
   calculateInTurn,
   settleSpills,
   keepDependencies,
