@@ -4,6 +4,7 @@ import { mindSizes } from './sizes'
 import { findFilledCells } from './blankCriteria'
 import { guardBlockedSpills } from './blockedSpills'
 import { countBlankResults } from './blankResults'
+import { takeBlankTexts } from './blankTexts'
 import { takeBranches } from './branches'
 import { guardFormulaCaches } from './cacheGuard'
 import { calculateInTurn } from './calculationsInTurn'
@@ -56,6 +57,7 @@ export const engineMends: readonly EngineMend[] = [
   readToSheetEdge,
   findSameValues,
   spellNumbers,
+  takeBlankTexts,
   countNoTexts,
   needTwoNumbers,
   calculateInTurn,
