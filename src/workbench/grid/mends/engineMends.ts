@@ -25,6 +25,7 @@ import { indexSearchedRows } from './searchedRows'
 import { settleSpills } from './settleSpills'
 import { readToSheetEdge } from './sheetEdge'
 import { readSigns } from './signs'
+import { takeTextNumbers } from './textNumbers'
 import { needTwoNumbers } from './tooFew'
 import { readTruths } from './truths'
 import { truncateBelowZero } from './truncation'
@@ -60,6 +61,7 @@ export const engineMends: readonly EngineMend[] = [
   takeBlankTexts,
   countNoTexts,
   needTwoNumbers,
+  takeTextNumbers,
   calculateInTurn,
   settleSpills,
   keepDependencies,
