@@ -6,8 +6,8 @@ import { expectResults, resultsOf } from './openCells'
 /** C1 and C2 are blank. */
 const cells = { A1: 'two trays', A2: true }
 
-// From memory of Excel, where a function that asks for a text takes a blank cell for an empty one, TRUE for "TRUE" and a
-// number for its digits.
+// From memory of Excel, where a function that asks for a text takes a blank cell for an empty one, TRUE for "TRUE" and
+// a number for its digits.
 const right = [
   ['=PROPER(C1)', ''],
   ['=ISTEXT(PROPER(C1))', 1],

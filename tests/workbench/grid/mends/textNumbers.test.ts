@@ -4,7 +4,7 @@ import { without } from '../univerInNode'
 import { expectResults, resultsOf } from './openCells'
 
 /** Texts but for A3, which is a truth; C1 is blank. */
-const cells = { A1: '12', A2: '="3"', A3: true, A4: '=""', A5: 'x' }
+const cells = { A1: '12', A2: '="3"', A3: true, A4: '=""', A5: 'x', A6: '="0x10"' }
 
 // From memory of Excel, where a function that asks for one number takes a text that is one, TRUE for 1 and a blank cell
 // for 0, and gives #VALUE! for any other text; the operators do the same.
@@ -58,6 +58,18 @@ const right = [
   ['=A1%', 0.12],
   ['=A4+1', '#VALUE!'],
   ['=A5*2', '#VALUE!'],
+  ['=A6+1', '#VALUE!'],
+  ['=2*A6', '#VALUE!'],
+  ['=SUM("0x10")', '#VALUE!'],
+  ['=VALUE("0b11")', '#VALUE!'],
+  ['=VALUE("0o17")', '#VALUE!'],
+  ['=VALUE("Infinity")', '#VALUE!'],
+  ['=ABS("-Infinity")', '#VALUE!'],
+  ['=HEX2DEC("10")', 16],
+  ['=COUNTIF(A1:A6,"0x10")', 1],
+  ['=VALUE("1e3")', 1000],
+  ['=VALUE(" 12% ")', 0.12],
+  ['="1,200"+1', 1201],
 ] as const
 
 it('A text that is a number is this number where one number is asked for.', () => expectResults(right, cells))
@@ -70,7 +82,8 @@ it.each(
 )
 
 it('Without the mend the library takes no text of a cell for a number, and an empty one for 0.', async () => {
-  const formulas = ['=ABS(A1)', '=A1^2', '=ROUND(A1,0)', '=MOD(14,A1)', '=QUOTIENT(A4,5)']
-  const refused = '#VALUE!'
-  expect(await resultsOf(formulas, cells, without(takeTextNumbers))).toEqual([refused, refused, refused, refused, 0])
+  const refused = await resultsOf(['=ABS(A1)', '=A1^2', '=ROUND(A1,0)'], cells, without(takeTextNumbers))
+  expect(refused).toEqual(['#VALUE!', '#VALUE!', '#VALUE!'])
+  const taken = await resultsOf(['=QUOTIENT(A4,5)', '=A6+1'], cells, without(takeTextNumbers))
+  expect(taken).toEqual([0, 17])
 })
