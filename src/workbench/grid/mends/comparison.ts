@@ -2,7 +2,8 @@
  * The comparisons = <> < > <= >= of the grid's engine, cell by cell. Its own look cells up in an index that holds no
  * errors: once a cell had been compared, a next formula took its error for a value that is not equal and not less, and
  * =IF(A1<B1,"no","yes") said "yes" of an error. Of two texts it took * and ? in the second for any signs, so that
- * ="abc"="a*" was TRUE, and an empty text was not equal to a blank cell that stands behind it. Seen with univer 0.25.1.
+ * ="abc"="a*" was TRUE, and an empty text was not equal to a blank cell that stands behind it. =FALSE<>0 and =TRUE<>"x"
+ * were FALSE. Seen with univer 0.25.1.
  */
 import type { Injector } from '@univerjs/core'
 import {
@@ -34,10 +35,20 @@ class CompareCells extends BaseFunction {
     if (right.isError()) return right
     const one = left.isNull() ? blankBeside(right) : left
     const other = right.isNull() ? blankBeside(left) : right
-    return one.isString() && other.isString()
-      ? BooleanValueObject.create(isTextSo[this.comparison!](textOf(one), textOf(other)))
-      : one.compare(other, this.comparison!)
+    const kinds = [kindOf(one), kindOf(other)] as const
+    if (kinds[0] !== kinds[1]) return this.answer(...kinds)
+    return one.isString() ? this.answer(textOf(one), textOf(other)) : one.compare(other, this.comparison!)
   }
+
+  private answer<Compared extends number | string>(left: Compared, right: Compared): BaseValueObject {
+    return BooleanValueObject.create(isSo[this.comparison!](left, right))
+  }
+}
+
+/** Numbers come before texts, and texts before FALSE and TRUE. */
+function kindOf(cell: BaseValueObject): number {
+  if (cell.isBoolean()) return 2
+  return cell.isString() ? 1 : 0
 }
 
 function blankBeside(other: BaseValueObject): BaseValueObject {
@@ -49,7 +60,7 @@ function textOf(cell: BaseValueObject): string {
   return String(cell.getValue()).toLowerCase()
 }
 
-const isTextSo: Readonly<Record<Comparison, (left: string, right: string) => boolean>> = {
+const isSo: Readonly<Record<Comparison, (left: number | string, right: number | string) => boolean>> = {
   '=': (left, right) => left === right,
   '<>': (left, right) => left !== right,
   '<': (left, right) => left < right,

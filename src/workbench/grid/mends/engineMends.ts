@@ -4,12 +4,14 @@ import { mindSizes } from './sizes'
 import { findFilledCells } from './blankCriteria'
 import { guardBlockedSpills } from './blockedSpills'
 import { countBlankResults } from './blankResults'
+import { takeBlankTexts } from './blankTexts'
 import { takeBranches } from './branches'
 import { guardFormulaCaches } from './cacheGuard'
 import { calculateInTurn } from './calculationsInTurn'
 import { countChances } from './chances'
 import { showCircles } from './circles'
 import { compareCells } from './comparison'
+import { countNoTexts } from './countedTexts'
 import { keepDependencies } from './dependencies'
 import { keepEmptyTexts } from './emptyTexts'
 import { catchFaults } from './faults'
@@ -24,6 +26,8 @@ import { settleSpills } from './settleSpills'
 import { findSheets } from './sheetNames'
 import { readToSheetEdge } from './sheetEdge'
 import { readSigns } from './signs'
+import { takeTextNumbers } from './textNumbers'
+import { needTwoNumbers } from './tooFew'
 import { readTruths } from './truths'
 import { truncateBelowZero } from './truncation'
 import { goOnFromChanges } from './unchangedResults'
@@ -56,6 +60,10 @@ export const engineMends: readonly EngineMend[] = [
   findSheets,
   findSameValues,
   spellNumbers,
+  takeBlankTexts,
+  countNoTexts,
+  needTwoNumbers,
+  takeTextNumbers,
   calculateInTurn,
   settleSpills,
   keepDependencies,

@@ -21,6 +21,8 @@ const texts: Readonly<Record<string, (place: number) => boolean>> = {
   MID: (place) => place === 0,
   EXACT: () => true,
   TRIM: () => true,
+  PROPER: () => true,
+  ASC: () => true,
   SUBSTITUTE: (place) => place < 3,
   REPLACE: (place) => place === 0 || place === 3,
   FIND: (place) => place < 2,

@@ -58,3 +58,42 @@ it('Texts are compared sign by sign, and a blank is what the other side is.', ()
 it('Without the mend the library takes an asterisk for any text.', async () => {
   expect(await resultsOf(['="abc"="a*"'], empty, without(compareCells))).toEqual([1])
 })
+
+const typed = { A1: true, A2: 44, A3: 'x', A4: '="1"' }
+
+// From memory of Excel: what is of different types is never equal, and numbers come before texts, texts before FALSE,
+// FALSE before TRUE. A blank is none of these types.
+const ofTypes = [
+  ['=FALSE<>0', 1],
+  ['=0<>FALSE', 1],
+  ['=A1<>A2', 1],
+  ['=A1<>A3', 1],
+  ['=A3<>A1', 1],
+  ['=TRUE<>1', 1],
+  ['=TRUE=1', 0],
+  ['=A4<>1', 1],
+  ['=A4>99', 1],
+  ['=1<=A4', 1],
+  ['="TRUE"<>TRUE', 1],
+  ['="TRUE"<FALSE', 1],
+  ['=FALSE>=A3', 1],
+  ['=A1<=A2', 0],
+  ['=A1>A2', 1],
+  ['=-1<FALSE', 1],
+  ['=FALSE<TRUE', 1],
+  ['=TRUE<>TRUE', 0],
+  ['=TRUE<>FALSE', 1],
+  ['=FALSE<>C1', 0],
+  ['=TRUE<>C1', 1],
+  ['=C1<>0', 0],
+  ['=SUM(--(A1:A4<>44))', 3],
+  ['=SUM(--(A1:A4>44))', 3],
+  ['=SUMPRODUCT((A1:A4<>TRUE)*1)', 3],
+  ['=IF(1/0<>TRUE,1,2)', '#DIV/0!'],
+] as const
+
+it('What is of different types is never equal, and has its order.', () => expectResults(ofTypes, typed))
+
+it('Without the mend the library says of TRUE that it differs from nothing.', async () => {
+  expect(await resultsOf(['=A1<>A2', '=FALSE<>0'], typed, without(compareCells))).toEqual([0, 0])
+})
