@@ -6,6 +6,7 @@ import { isFunction, isOperator, isWhitespace, type Token, tokenTypes } from '@b
 import { ALL_IMPLEMENTED_FUNCTIONS_SET } from '@univerjs/engine-formula'
 import { positionOf } from '../../formula/address'
 import { holds, namedRanges, rangesRead, type NamedRanges, type RangeRead } from '../../formula/rangesRead'
+import { outsideTexts } from '../../formula/outsideTexts'
 import { quotedSheet } from '../../formula/reference'
 import { catalogue } from '../../functions/catalogue'
 import type { Words } from '../../wording/words'
@@ -73,10 +74,12 @@ export class FileFormulas {
 
   /** A file stores @A1:A9 as a call of SINGLE. The engine takes no name after the sign. */
   private withSingles(formula: string): string {
-    const signs = formula.replace(/\bSINGLE\(((?:'[^']*'|[\w.$:!])+)\)/g, '@$1')
-    return signs.replace(/@([\w.]+)(?![\w.$:!(])/g, (whole, name: string) => {
-      const cells = this.cellsOf(name)
-      return cells === undefined ? (this.named.has(name.toLowerCase()) ? name : whole) : `@${cells}`
+    return outsideTexts(formula, (part) => {
+      const signs = part.replace(/\bSINGLE\(((?:'[^']*'|[\w.$:!])+)\)/g, '@$1')
+      return signs.replace(/@([\w.]+)(?![\w.$:!(])/g, (whole, name: string) => {
+        const cells = this.cellsOf(name)
+        return cells === undefined ? (this.named.has(name.toLowerCase()) ? name : whole) : `@${cells}`
+      })
     })
   }
 

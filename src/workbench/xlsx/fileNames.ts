@@ -5,6 +5,7 @@
  * By ECMA-376 part 1, 18.2.5, a name refers as it would from A1, and goes on at the other edge of the sheet.
  */
 import { parseA1Ref, tokenTypes, translateFormulaToA1, translateFormulaToR1C1 } from '@borgar/fx'
+import { outsideTexts } from '../../formula/outsideTexts'
 import { quotedSheet } from '../../formula/reference'
 import type { DefinedName } from '../../workbook/book'
 import { fromFileSpelling, tokensOf } from './formulaSpelling'
@@ -131,7 +132,7 @@ function nameIn(reference: string): string {
 
 /** `!A1` is A1 of the sheet that uses the name. */
 function withSheet(refersTo: string, sheet: string): string {
-  return refersTo.replace(/(?<![\w'.\])])!(?=[$A-Z])/gi, `${quotedSheet(sheet)}!`)
+  return outsideTexts(refersTo, (part) => part.replace(/(?<![\w'.\])])!(?=[$A-Z])/gi, `${quotedSheet(sheet)}!`))
 }
 
 function isRelative({ type, value }: { readonly type: string; readonly value: string }): boolean {

@@ -326,11 +326,26 @@ describe('What other programs write is calculated as Excel does', () => {
         E4: open('A1:A3'),
         F1: open('COUNTIF(A1:A3,A1:A3)'),
         F2: open('LARGE(A1:A3,{1,2})'),
+        F3: open('"a@Column SINGLE(A1)"&A1'),
       },
       { names: '<definedName name="Column">S!$A$1:$A$3</definedName>' },
     )
     expect(await results(file)).toMatchObject({
-      ...{ C1: 2, C2: 6, C3: 150, D1: '2x', D2: 4, D3: 'y', E1: 230, E2: 3, E3: 13, A4: 2, E4: '#VALUE!', F1: 1 },
+      ...{
+        C1: 2,
+        C2: 6,
+        C3: 150,
+        D1: '2x',
+        D2: 4,
+        D3: 'y',
+        E1: 230,
+        E2: 3,
+        E3: 13,
+        A4: 2,
+        E4: '#VALUE!',
+        F1: 1,
+        F3: 'a@Column SINGLE(A1)2',
+      },
     })
   })
 
