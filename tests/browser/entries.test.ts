@@ -173,8 +173,8 @@ it('What is pasted is read like what is typed: with the comma of whoever takes i
   await selected(page).filter({ hasText: 'Sheet1, A1: 2,2' }).waitFor()
   // Down from a block leads below it.
   await page.keyboard.press('ArrowDown')
-  // The serial number of the third of May.
-  await expectUpwards(page, ['2,2', '0,155', '1.234,5', '46.145', '=IF(0.5<(1*10^-15),1,2) ergibt 2'])
+  // The third of May, in the format that the grid gives a day that is typed or pasted.
+  await expectUpwards(page, ['2,2', '0,155', '1.234,5', '2026-5-3', '=IF(0.5<(1*10^-15),1,2) ergibt 2'])
   for (let step = 0; step < 6; step += 1) await page.keyboard.press('ArrowDown')
   await page.evaluate(() => navigator.clipboard.writeText('1,75'))
   await page.keyboard.press('Control+v')

@@ -47,8 +47,8 @@ it('Values that are pasted from another program, a heading that is pasted and a 
   await expect.poll(() => shownAt(page, species)).toBe('Fuchsia')
   const pasted = []
   for (const column of ['E', 'F', 'G', 'H', 'I', 'J']) pasted.push(await shownAt(page, inRow(column)))
-  // The serial number of the fourth of May.
-  expect(pasted).toEqual(['1,234', '46,146', 'Water', '7', '0.9', '0.95'])
+  // The fourth of May, in the format of its box.
+  expect(pasted).toEqual(['1,234', '2026-05-04', 'Water', '7', '0.9', '0.95'])
 
   await goTo(page, { sheet: 'Orders', address: 'E8' })
   await page.keyboard.press('Control+c')
