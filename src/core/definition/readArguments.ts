@@ -42,7 +42,8 @@ type Fault = RefusalWithoutKind
 export function readArguments(parameters: Parameters, given: readonly unknown[]): ReadArguments {
   const names = Object.keys(parameters)
   const raw = names.map((_, index) => withoutBox(given[index]))
-  const error = firstCellError(raw)
+  // Of values, of lists, and of rows of cells.
+  const error = raw.flat(2).find(isCellError)
   if (error !== undefined) return { cellError: error }
 
   const problems: Refusal[] = []
@@ -133,10 +134,9 @@ function withoutZerosForBlanks(parameters: Parameters, lines: ReadonlyMap<string
   if (lines.size < 2) return lines
   const isBlankRow = (place: number) =>
     [...lines].every(([, { cells }]) => cells[place] === 0 || isBlank(cells[place])) &&
-    [...lines].some(([name, { cells }]) => {
-      const parameter = parameters[name]!
-      return isBlank(cells[place]) ? !parameter.optional : !takesZero(parameter)
-    })
+    [...lines].some(([name, { cells }]) =>
+      isBlank(cells[place]) ? !parameters[name]!.optional : !takesZero(parameters[name]!),
+    )
   // Of a list without a default a 0 may be meant: 0 bags available are not as many as one likes.
   const isBlankZero = (parameter: Parameter, place: number) =>
     (parameter.default !== undefined && !takesZero(parameter)) || isBlankRow(place)
@@ -228,17 +228,6 @@ function asLine(value: unknown): Line | Fault {
 function withoutBox(value: unknown): unknown {
   const row: unknown = Array.isArray(value) && value.length === 1 ? value[0] : undefined
   return Array.isArray(row) && row.length === 1 ? row[0] : value
-}
-
-function firstCellError(values: readonly unknown[]): CellError | undefined {
-  for (const value of values) {
-    if (isCellError(value)) return value
-    if (Array.isArray(value)) {
-      const within = firstCellError(value)
-      if (within !== undefined) return within
-    }
-  }
-  return undefined
 }
 
 export function isBlank(value: unknown): boolean {

@@ -106,7 +106,7 @@ function sumOfTail(term: (place: number) => number, last: number, deviation: num
   for (let place = 0; place <= oneByOne; place++) {
     const one = term(place)
     sum += one
-    if (sum > 0 && one * (last - place) <= sum * nothing) return sum
+    if (one * (last - place) < sum * nothing) return sum
   }
   if (oneByOne === last) return sum
   const [from, to] = [oneByOne + 0.5, last - termsAtEnds + 0.5]
@@ -116,7 +116,7 @@ function sumOfTail(term: (place: number) => number, last: number, deviation: num
     const panel = integral(term, low, high)
     sum += panel
     low = high
-    if (panel <= sum * nothing) return sum
+    if (panel < sum * nothing) return sum
   }
   sum -= correction(term, to)
   for (let place = to + 0.5; place <= last; place++) sum += term(place)
@@ -274,7 +274,7 @@ export function leastToStick(need: number, confidence: number, survival: Surviva
     const newton = Math.round(tried + (met - chance) / gain)
     const near = Math.min(Math.max(newton, Math.ceil(tried / 8)), tried * 8)
     const inside = Math.min(Math.max(near, tooFew + 1), enough - 1)
-    tried = round > mostNewtonSteps || !Number.isFinite(inside) ? Math.floor((tooFew + enough) / 2) : inside
+    tried = round <= mostNewtonSteps && inside > 0 ? inside : Math.floor((tooFew + enough) / 2)
   }
   return enough < most || chanceOfAtLeast(need, most, survival) >= met ? enough : undefined
 }
