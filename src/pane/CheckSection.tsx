@@ -28,8 +28,7 @@ export function CheckSection({ port }: CheckSectionProps) {
   const pane = usePaneStyles()
   const { check: say, frame } = useWords()
   const headingId = useId()
-  const { result, sentence, check, go } = useCheck(port)
-  const isOld = useMayBeOld(port, result)
+  const { result, isOld, sentence, check, go } = useCheck(port)
   return (
     <section className={pane.section} aria-labelledby={headingId}>
       <h2 id={headingId} className={pane.heading}>
@@ -75,12 +74,14 @@ function useCheck(port: WorkbookPort) {
   const portSentence = usePortSentence()
   const [result, setResult] = useState<Result>({ is: 'reading' })
   const [sentence, setSentence] = useState('')
+  const { isOld, beginReading } = useMayBeOld(port)
 
   async function check({ calculateFirst = false } = {}) {
     setSentence('')
     setResult({ is: 'reading' })
     try {
       if (calculateFirst) await port.calculate()
+      beginReading()
       const book = await port.read()
       const unseen = book.sheets.some(({ cells }) =>
         [...cells.values()].some(({ formula, calls }) => calls === undefined && idsCalled(formula).length > 0),
@@ -101,7 +102,7 @@ function useCheck(port: WorkbookPort) {
     await port.select(finding).catch((error: unknown) => setSentence(portSentence(error)))
   }
 
-  return { result, sentence, check, go }
+  return { result, isOld, sentence, check, go }
 }
 
 function hasFormulas({ sheets }: OpenBook): boolean {

@@ -29,18 +29,18 @@ export function CompareSection({ port }: { readonly port: WorkbookPort }) {
   const { frame, compare: say } = useWords()
   const portSentence = usePortSentence()
   const [reading, setReading] = useState<Reading>({ is: 'reading' })
+  const { isOld, beginReading } = useMayBeOld(port)
 
   async function read({ calculateFirst = false } = {}) {
     setReading({ is: 'reading' })
     try {
       if (calculateFirst) await port.calculate()
+      beginReading()
       setReading({ is: 'read', book: await port.read() })
     } catch (error) {
       setReading({ is: 'failed', sentence: portSentence(error, 'reading') })
     }
   }
-
-  const isOld = useMayBeOld(port, reading)
 
   useEffect(() => {
     void read()

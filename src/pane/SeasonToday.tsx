@@ -120,10 +120,11 @@ function useToday(port: WorkbookPort, isAdding: boolean) {
   const [asked, setAsked] = useState(0)
   const [failure, setFailure] = useState('')
   const portSentence = usePortSentence()
-  const isOld = useMayBeOld(port, progress)
+  const { isOld, beginReading } = useMayBeOld(port)
   useEffect(() => {
     if (isAdding) return undefined
     let isWanted = true
+    beginReading()
     Promise.all([progressOf(port), weekWorkOf(port), weeksOf(port)]).then(
       ([found, ofWeek, drawn]) => {
         if (!isWanted) return

@@ -40,6 +40,8 @@ const thread = new Worker(new URL('./recalcThread.mjs', import.meta.url), {
   workerData: { words: process.argv.slice(2), folder: process.cwd() },
   resourceLimits: { maxOldGenerationSizeMb: memory },
 })
+// Until the thread says how it ended: a thread that goes without a word has not done its work.
+process.exitCode = 2
 thread.on('message', (message: Message) => {
   if ('progress' in message) return show(message.progress)
   endLine()
@@ -53,5 +55,4 @@ thread.on('error', (problem: NodeJS.ErrnoException) => {
   process.stderr.write(
     `The workbook needs more memory than the ${memory} MB that may be used here, so nothing is written. Let Excel calculate it, split it, or allow more: NODE_OPTIONS=--max-old-space-size=${2 * memory}\n`,
   )
-  process.exitCode = 2
 })

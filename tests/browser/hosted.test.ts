@@ -9,6 +9,7 @@ import { buildAddIn } from '../../src/start/buildAddIn.mjs'
 import { catalogue } from '../../src/functions/catalogue'
 import { browserWindows } from './browserWindows'
 import { officeScript, standInForExcel } from './excelStandIn'
+import { visitSections } from './visitSections'
 
 const windows = browserWindows()
 const path = '/nursery/sticksheet'
@@ -98,14 +99,7 @@ test('Pane and functions open from there, every section too, and nothing but the
   expect(await page.evaluate(() => (window as unknown as { associated: string[] }).associated)).toHaveLength(
     catalogue.length,
   )
-  for (const tab of await page.getByRole('tab').all()) {
-    await tab.click()
-    await page
-      .getByRole('tabpanel', { name: await tab.innerText() })
-      .getByRole('heading')
-      .first()
-      .waitFor()
-  }
+  await visitSections(page)
   expect(outside).toEqual([officeScript])
 })
 

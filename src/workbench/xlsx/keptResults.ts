@@ -138,7 +138,9 @@ class Readers {
       for (const range of readBy(cell.formula, sheet, this.names)) {
         if (range.top === range.bottom && range.left === range.right) {
           const place = placeOf({ sheet: range.sheet, address: addressOf(range.top, range.left) })
-          this.ofCells.set(place, [...(this.ofCells.get(place) ?? []), reader])
+          const readers = this.ofCells.get(place) ?? []
+          readers.push(reader)
+          this.ofCells.set(place, readers)
         } else {
           const key = [range.sheet.toLowerCase(), range.top, range.left, range.bottom, range.right].join('\n')
           const block = this.ofBlocks.get(key) ?? { range, readers: [] }

@@ -5,7 +5,7 @@
 import { isCellError } from '../../core/definition/problem'
 import { exampleFormula } from '../../derived/exampleFormula'
 import { catalogue } from '../../functions/catalogue'
-import { addressOf } from '../../formula/address'
+import { addressOf, blockIn, positionOf } from '../../formula/address'
 import type { Cell, Sheet } from '../book'
 import type { OpenCell, ReadCell } from '../openBook'
 
@@ -42,6 +42,7 @@ const inputs: Readonly<Record<string, Cell>> = {
 export const triedTable = { name: 'SticksheetTry', range: 'AC1:AD3' }
 
 const calls = 5000
+const cellsOfCalls = `AF1:AF${calls}`
 /** Of 1 L, 2 L and so on in bags of 60 L, in whole numbers. */
 const bagsOfCalls = Array.from({ length: calls }, (_, index) => Math.floor((index + 60) / 60)).reduce((a, b) => a + b)
 
@@ -56,7 +57,7 @@ const awkward: readonly (readonly [what: string, formula: string, expected: Show
   ['a text with a decimal comma', '=STICK.BAGS(AA5,60)', 6],
   ['a day', '=STICK.PEAK(AA4,1,5)', 5],
   ['a call within a call', '=STICK.BAGS(STICK.FILL(1000,60),60)', 1],
-  ['5,000 calls', `=SUM(AF1:AF${calls})`, bagsOfCalls],
+  ['5,000 calls', `=SUM(${cellsOfCalls})`, bagsOfCalls],
 ]
 
 /** Excel alone has tables, and takes the formula once the table is there. */
@@ -96,12 +97,12 @@ export function sheetFor(name: string, cases: readonly Case[]): Sheet {
     if (!formula.includes(triedTable.name))
       put(row, columnOfFormulas, { formula, ...(expected.flat().length > 1 && { spills: true as const }) })
   }
-  const [columnOfInputs, columnOfCalls] = [26, 31]
   for (const [address, cell] of Object.entries(inputs)) {
-    const [, letters = '', digits = ''] = /^A([A-Z])(\d+)$/.exec(address)!
-    put(Number(digits) - 1, columnOfInputs + letters.charCodeAt(0) - 'A'.charCodeAt(0), cell)
+    const { row, column } = positionOf(address)
+    put(row, column, cell)
   }
-  for (let row = 0; row < calls; row += 1) put(row, columnOfCalls, { formula: `=STICK.BAGS(${row + 1},60)` })
+  const { top, bottom, left } = blockIn(cellsOfCalls)
+  for (let row = top; row <= bottom; row += 1) put(row, left, { formula: `=STICK.BAGS(${row + 1},60)` })
   return {
     name,
     rows: Array.from(rows, (row = []) => Array.from(row)),
