@@ -118,14 +118,14 @@ class Readers {
 
   private blocksAround(sheet: string, address: string): readonly Home[] {
     const { top: row, left: column } = blockIn(address)
-    const found: Home[] = []
+    const found: (readonly Home[])[] = []
     for (const [key, { range, readers }] of this.ofBlocks) {
       if (range.sheet.toLowerCase() !== sheet.toLowerCase() || row < range.top || row > range.bottom) continue
       if (column < range.left || column > range.right) continue
-      found.push(...readers)
+      found.push(readers)
       this.ofBlocks.delete(key)
     }
-    return found
+    return found.flat()
   }
 
   private find(): void {

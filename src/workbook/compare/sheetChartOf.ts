@@ -1,4 +1,5 @@
 /** The chart that a sheet itself can hold of the table in its cells. */
+import { largest } from '../../core/quantity/largest'
 import { columnsBefore } from '../../core/definition/columns'
 import type { CellFunction, Columns, Parameters } from '../../core/definition/definition'
 import { isTable } from '../../core/definition/evaluate'
@@ -165,6 +166,6 @@ function freePlaceBeside(
   { sheets }: OpenBook,
 ): { readonly row: number; readonly column: number } {
   const cells = [...(sheets.find(({ name }) => name === sheet)?.cells.values() ?? [])]
-  const last = Math.max(...cells.filter((cell) => cell.row >= row).map(({ column }) => column))
-  return { row, column: last + 1 + 1 }
+  const columns = cells.filter((cell) => cell.row >= row).map(({ column }) => column)
+  return { row, column: largest(columns, 0) + 1 + 1 }
 }
