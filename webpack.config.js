@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs'
-import { join } from 'node:path'
+import { extname, join } from 'node:path'
 import { EsbuildPlugin } from 'esbuild-loader'
 import HtmlWebpackPlugin from 'html-webpack-plugin'
 import MiniCssExtractPlugin from 'mini-css-extract-plugin'
@@ -43,6 +43,31 @@ function page(filename, script) {
   return new HtmlWebpackPlugin({ filename, chunks: [script], template: `src/start/${script}.html` })
 }
 
+/** Has the workbench fetch its grid at once, which it only begins once the rest of it is drawn. */
+class GridAheadPlugin {
+  apply(compiler) {
+    compiler.hooks.compilation.tap(GridAheadPlugin.name, (compilation) => {
+      HtmlWebpackPlugin.getHooks(compilation).alterAssetTags.tap(GridAheadPlugin.name, (page) => {
+        if (page.plugin.options.chunks.includes('workbench')) page.assetTags.meta.push(...linksTo('grid', compilation))
+        return page
+      })
+    })
+  }
+}
+
+function linksTo(chunk, compilation) {
+  const kinds = { '.js': 'script', '.css': 'style' }
+  return compilation.namedChunkGroups
+    .get(chunk)
+    .getFiles()
+    .map((href) => ({
+      tagName: 'link',
+      voidTag: true,
+      attributes: { rel: 'preload', as: kinds[extname(href)], href },
+      meta: { plugin: GridAheadPlugin.name },
+    }))
+}
+
 const typescript = { test: /\.tsx?$/, loader: 'esbuild-loader', options: { target, jsx: 'automatic' } }
 
 const shared = {
@@ -54,7 +79,7 @@ const shared = {
   performance: { hints: false },
 }
 
-const output = { path: join(root, 'dist'), filename: '[name].js', chunkFilename: 'chunks/[id].js', publicPath: '' }
+const output = { path: join(root, 'dist'), filename: '[name].js', chunkFilename: 'chunks/[name].js', publicPath: '' }
 
 const afterMinimizing = webpack.Compilation.PROCESS_ASSETS_STAGE_OPTIMIZE_TRANSFER
 
@@ -92,6 +117,12 @@ function wholeScripts() {
   })
 }
 
+/** What the grid's packages bring along and the workbench has no use for. */
+const notUsed = {
+  'franc-min$': join(root, 'src/start/gridLibrary/noLanguages.mjs'),
+  'opentype.js$': join(root, 'src/start/gridLibrary/noFonts.mjs'),
+}
+
 const pages = {
   ...shared,
   name: 'pages',
@@ -100,21 +131,27 @@ const pages = {
     workbench: './src/start/workbench.tsx',
   },
   output: { ...output, clean: { keep: /^functions\.js$/ } },
+  resolve: { ...shared.resolve, alias: notUsed },
   module: {
     rules: [
       typescript,
       { test: /\.css$/, use: [MiniCssExtractPlugin.loader, 'css-loader'] },
-      { test: /@univerjs\/[^/]+\/lib\/es\/.*\.js$/, loader: './src/start/plainFields.mjs' },
+      {
+        test: /@univerjs\/[^/]+\/lib\/es\/.*\.js$/,
+        use: ['./src/start/gridLibrary/plainFields.mjs', './src/start/gridLibrary/withoutPictures.mjs'],
+      },
+      { test: /cjk-regex\/lib\/index\.js$/, loader: './src/start/gridLibrary/readyRegexes.mjs' },
       // Packages of the grid leave out file extensions in their modules.
       { test: /\.m?js$/, resolve: { fullySpecified: false } },
     ],
   },
   plugins: [
     wholeScripts(),
-    new MiniCssExtractPlugin(),
+    new MiniCssExtractPlugin({ chunkFilename: 'chunks/[name].css' }),
     page('taskpane.html', 'taskpane'),
     page('workbench.html', 'workbench'),
     page('index.html', 'workbench'),
+    new GridAheadPlugin(),
     new ArtefactsPlugin(),
   ],
 }

@@ -16,6 +16,8 @@ interface PaneProps {
   readonly locale: string
   /** Told what the pane speaks, as the attribute lang has it. */
   readonly onLanguage: ((language: string) => void) | undefined
+  /** Told once a section shows. */
+  readonly onDrawn: (() => void) | undefined
 }
 
 // The frame has its styles at the elements, because what makes classes of styles comes with the sections.
@@ -60,7 +62,7 @@ export function Pane({ locale, ...props }: PaneProps) {
 }
 
 /** The title, the sections to choose from, and the chosen one. */
-function Frame({ port, theme, onLanguage }: Omit<PaneProps, 'locale'>) {
+function Frame({ port, theme, onLanguage, onDrawn }: Omit<PaneProps, 'locale'>) {
   const { language, frame } = useWords()
   const { decimalMark } = useSettings().settings
   const cell = useSelectedCell(port)
@@ -83,7 +85,7 @@ function Frame({ port, theme, onLanguage }: Omit<PaneProps, 'locale'>) {
     setAsked({ id })
     setChosen('Functions')
   }
-  const panel = (name: Section) => ({ section: name, tabId: `${tabsId}-${name}`, shown: section === name })
+  const panel = (name: Section) => ({ section: name, tabId: `${tabsId}-${name}`, shown: section === name, onDrawn })
   return (
     <FluentProvider theme={themes[theme]} style={root} lang={language}>
       <h1 style={title}>Sticksheet</h1>

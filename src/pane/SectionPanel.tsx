@@ -1,5 +1,5 @@
 import { tokens } from '@fluentui/react-components'
-import { lazy, Suspense, useRef, useState, type ComponentType, type CSSProperties } from 'react'
+import { lazy, Suspense, useEffect, useRef, useState, type ComponentType, type CSSProperties } from 'react'
 import { SectionBoundary } from './SectionBoundary'
 import type { Section } from './sections'
 import { useWords } from './useWords'
@@ -11,6 +11,8 @@ interface SectionPanelProps<Props> {
   readonly shown: boolean
   readonly load: () => Promise<ComponentType<Props>>
   readonly props: Props
+  /** Told once it shows what was fetched. */
+  readonly onDrawn: (() => void) | undefined
 }
 
 // The frame has its styles at the elements, because what makes classes of styles comes with the sections.
@@ -35,7 +37,14 @@ const button: CSSProperties = {
 }
 
 /** The place of one section, which says so while it is fetched. Where it failed it says what to do, and shows it again. */
-export function SectionPanel<Props extends object>({ section, tabId, shown, load, props }: SectionPanelProps<Props>) {
+export function SectionPanel<Props extends object>({
+  section,
+  tabId,
+  shown,
+  load,
+  props,
+  onDrawn,
+}: SectionPanelProps<Props>) {
   const { frame } = useWords()
   const place = useRef<HTMLDivElement>(null)
   const fetched = () => lazy(async () => ({ default: await load() }))
@@ -75,8 +84,15 @@ export function SectionPanel<Props extends object>({ section, tabId, shown, load
           }
         >
           <Content {...props} />
+          <Drawn tell={onDrawn} />
         </Suspense>
       </SectionBoundary>
     </div>
   )
+}
+
+/** Draws nothing, and tells once all that comes with it is drawn. */
+function Drawn({ tell }: { readonly tell: (() => void) | undefined }) {
+  useEffect(() => tell?.(), [])
+  return null
 }

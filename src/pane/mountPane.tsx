@@ -14,17 +14,19 @@ interface PaneOptions {
   readonly locale?: string | undefined
   /** For a page that is all pane, and so in its language. */
   readonly onLanguage?: (language: string) => void
+  /** Once the first section shows. */
+  readonly onDrawn?: () => void
 }
 
 /** Shows the pane in a page's element, which gives it its height. The page knows the host, its theme and its language. */
 export function mountPane(
   element: HTMLElement,
   port: WorkbookPort,
-  { theme: first = 'light', locale = navigator.language, onLanguage }: PaneOptions = {},
+  { theme: first = 'light', locale = navigator.language, onLanguage, onDrawn }: PaneOptions = {},
 ): MountedPane {
   const root = createRoot(element)
   const show = (theme: ThemeName) =>
-    root.render(<Pane port={port} theme={theme} locale={locale} onLanguage={onLanguage} />)
+    root.render(<Pane port={port} theme={theme} locale={locale} onLanguage={onLanguage} onDrawn={onDrawn} />)
   show(first)
   return { setTheme: show, unmount: () => root.unmount() }
 }

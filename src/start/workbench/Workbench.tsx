@@ -31,8 +31,8 @@ export function Workbench() {
     ask(noSheet(words, error))
   }
   const giveFile = (bytes: Uint8Array) => giveCopy.current!(bytes)
-  const grid = useGrid(sheet, { dark, decimalMark, giveFile, words, ask, onFailure })
-  const beginPane = usePane(pane, grid, { dark, onLanguage, setDecimalMark })
+  const { grid, port, start: onDrawn } = useGrid(sheet, { dark, decimalMark, giveFile, words, ask, onFailure })
+  const beginPane = usePane(pane, port, { dark, onLanguage, setDecimalMark, onDrawn })
   const { shown, go, regionOf } = useRegions(grid, { bar, pane })
   const onEmpty = () => {
     // Beside an empty workbook the pane offers to build a season.

@@ -1,10 +1,9 @@
 import { type RefObject, useEffect, useState } from 'react'
 import type { DecimalMark } from '../../core/quantity/decimalMark'
-import { catalogue } from '../../functions/catalogue'
-import { startGrid, type Grid } from '../../workbench/grid/grid'
-import { demoSeason } from '../../workbook/season/demoSeason'
+import type { Grid } from '../../workbench/grid/grid'
+import type { WorkbookPort } from '../../workbook/port'
 import type { Words } from '../../wording/words'
-import { hearWitness } from './hearWitness'
+import { gridToCome } from './gridToCome'
 import type { Question } from './QuestionDialog'
 import { useGridQuestions } from './useGridQuestions'
 
@@ -18,20 +17,41 @@ interface UseGridOptions {
   readonly onFailure: (error: unknown) => void
 }
 
-/** The grid with the demo season, once it is calculated. It lives as long as the page. */
+interface GridOfPage {
+  /** With the demo season, once it is calculated. It lives as long as the page. */
+  readonly grid: Grid | undefined
+  /** There at once. */
+  readonly port: WorkbookPort
+  /** To be called once the rest of the page is drawn and answers, because the start of the grid holds all of it up. */
+  readonly start: () => void
+}
+
+/** In milliseconds. */
+const longestWait = 3000
+
 export function useGrid(
   place: RefObject<HTMLElement | null>,
   { words, ask, onFailure, ...options }: UseGridOptions,
-): Grid | undefined {
+): GridOfPage {
   const [grid, setGrid] = useState<Grid>()
   const { dark, decimalMark } = options
   const questions = useGridQuestions(words, ask)
+  const [{ port, start }] = useState(() => {
+    let start = () => {}
+    const coming = new Promise<void>((resolve) => (start = resolve)).then(begin)
+    coming.then(setGrid, onFailure)
+    return { port: gridToCome(coming), start }
+  })
+
+  async function begin(): Promise<Grid> {
+    const { gridWithDemo } = await import(/* webpackChunkName: "grid" */ './gridWithDemo')
+    return gridWithDemo(place.current!, { ...options, ...questions })
+  }
 
   useEffect(() => {
-    startGrid(place.current!, catalogue, demoSeason(), { ...options, ...questions, witness: hearWitness }).then(
-      setGrid,
-      onFailure,
-    )
+    // Should nobody say so.
+    const timer = setTimeout(start, longestWait)
+    return () => clearTimeout(timer)
   }, [])
 
   useEffect(() => {
@@ -49,5 +69,5 @@ export function useGrid(
   useEffect(() => {
     grid?.setDecimalMark(decimalMark)
   }, [grid, decimalMark])
-  return grid
+  return { grid, port, start }
 }

@@ -5,6 +5,7 @@ import type { DecimalMark } from '../../core/quantity/decimalMark'
 import type { Book, CellContent } from '../../workbook/book'
 import type { WorkbookPort } from '../../workbook/port'
 import { type CellChoices, choicesOf, choose, onScroll } from './choices'
+import { describeBrowser } from './describeBrowser'
 import { type AskAboutFormulas, askAboutFormulas } from './lostFormulas'
 import { nextCalculation } from './nextCalculation'
 import { type GridStart, openGrid, type OpenGrid } from './open'
@@ -36,15 +37,13 @@ export interface GridOnPage extends Saving {
   focus(): void
 }
 
-export type Grid = WorkbookPort & GridOnPage
+export type Grid = WorkbookPort & Pick<Required<WorkbookPort>, 'saveCopy'> & GridOnPage
 
 export interface GridOptions extends GridStart {
   /** See setDecimalMark. */
   readonly decimalMark: DecimalMark
   /** Hands the user the bytes of an .xlsx file. */
   readonly giveFile: (bytes: Uint8Array) => void
-  /** See the port. */
-  readonly witness?: NonNullable<WorkbookPort['witness']>
   /** Asks the user whether formulas may go. */
   readonly aboutFormulas: AskAboutFormulas
   /** What was typed to jump to is no place of the workbook. */
@@ -61,7 +60,7 @@ export async function startGrid(
   container: HTMLElement,
   definitions: readonly Definition[],
   book: Book,
-  { giveFile, witness, aboutFormulas, onNoPlace, ...options }: GridOptions,
+  { giveFile, aboutFormulas, onNoPlace, ...options }: GridOptions,
 ): Promise<Grid> {
   const grid = openGrid(container, definitions, book, options)
   const { injector, api } = grid
@@ -80,9 +79,8 @@ export async function startGrid(
       saveCopy: async (change) => giveFile(await copyOf(page, change)),
     }),
     calculate: grid.calculate,
-    describeHost: () => [`Browser: ${navigator.userAgent}`],
+    describeHost: describeBrowser,
     onSelectionChange: (listener) => onChange(injector, listener),
-    ...(witness && { witness }),
     ...page,
     shownCell: () => shownCell(grid),
     choices: () => choicesOf(grid),

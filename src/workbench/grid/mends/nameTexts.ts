@@ -12,8 +12,13 @@ import { withPlainSigns } from './signs'
 type SequenceNode = string | { readonly nodeType: number; readonly token: string }
 
 interface WithNames {
-  sequenceString: string
+  readonly sequenceString: string
+  readonly hasDefinedName: boolean
+  readonly definedNames: readonly string[]
 }
+
+/** A cell or a block of a sheet whose name needs no quotes, or has none within. */
+const cells = /^=?(?:[A-Za-z_][\w.]*|'[^'=]+')!\$[A-Z]{1,3}\$\d+(?::\$[A-Z]{1,3}\$\d+)?$/
 
 /** The private parts of the engine that are repaired here. */
 interface Builder {
@@ -49,6 +54,8 @@ export function readNameTexts(injector: Injector): void {
 
   const textOf = builder._handleNestedDefinedName.bind(builder)
   builder._handleNestedDefinedName = (text, asked) => {
+    // What nearly all names stand for, and the same whatever other names there are.
+    if (cells.test(text)) return { sequenceString: text.replace('=', ''), hasDefinedName: false, definedNames: [] }
     const read = textOf(withPlainSigns(text), asked)
     if (typeof read !== 'object' || !isCalculation(read.sequenceString)) return read
     return { ...read, sequenceString: `(${read.sequenceString})` }

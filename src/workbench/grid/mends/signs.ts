@@ -65,6 +65,7 @@ function isInArray(tokens: readonly Token[], place: number): boolean {
 
 /** Where a sign is one of its own and no difference or sum. */
 function isBeforeOperand(tokens: readonly Token[], place: number): boolean {
+  if (tokens[place]!.type !== tokenTypes.WHITESPACE && !isOneOf(tokens[place]!, '-', '+')) return false
   const before = tokens
     .slice(0, place)
     .filter(({ type }) => type !== tokenTypes.WHITESPACE)

@@ -1,0 +1,8 @@
+/** Nine tenths of all that the page runs, and so a chunk of its own. */
+import { catalogue } from '../../functions/catalogue'
+import { type Grid, type GridOptions, startGrid } from '../../workbench/grid/grid'
+import { demoSeason } from '../../workbook/season/demoSeason'
+
+export function gridWithDemo(place: HTMLElement, options: GridOptions): Promise<Grid> {
+  return startGrid(place, catalogue, demoSeason(), options)
+}
