@@ -93,6 +93,8 @@ export function SectionPanel<Props extends object>({
 
 /** Draws nothing, and tells once all that comes with it is drawn. */
 function Drawn({ tell }: { readonly tell: (() => void) | undefined }) {
-  useEffect(() => tell?.(), [])
+  useEffect(() => {
+    tell?.()
+  }, [])
   return null
 }
