@@ -6,6 +6,7 @@ import { beginEmptyWorkbook } from './beginEmptyWorkbook'
 import { browserWindows } from './browserWindows'
 import { downloaded } from './downloaded'
 import { goTo, named, typeInto } from './seasonPlaces'
+import { ready } from './ready'
 
 const pages = browserWindows()
 
@@ -161,7 +162,7 @@ it('An entry whose comma parts no thousands stays a text, and a cell that is emp
 
 it('What is pasted is read like what is typed: with the comma of whoever takes it for the decimal mark, formulas with their point.', async () => {
   const page = await pages.open({ ...wide, locale: 'de-DE' })
-  await page.locator('aside.functions h1').waitFor({ state: 'attached' })
+  await ready(page)
   await page.getByRole('button', { name: 'Neu', exact: true }).press('Enter')
   await page.getByRole('button', { name: 'Beginnen' }).press('Enter')
   await page.getByRole('heading', { name: 'Saison', exact: true }).waitFor()

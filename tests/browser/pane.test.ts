@@ -6,6 +6,7 @@ import { catalogue } from '../../src/functions/catalogue'
 import { expectNothingTooWide } from './expectNothingTooWide'
 import { expectNoViolationsInAnyLook } from './expectNoViolations'
 import { browserWindows } from './browserWindows'
+import { ready } from './ready'
 
 /** The grid has sidebars of its own. */
 const pane = 'aside.functions'
@@ -15,7 +16,7 @@ const pages = browserWindows()
 /** Opens the workbench and goes to the functions by keyboard. */
 async function openPane(): Promise<Page> {
   const page = await pages.open({ viewport: { width: 320, height: 800 } })
-  await page.locator(`${pane} h1`).waitFor({ state: 'attached' })
+  await ready(page)
   // The sheet has the keyboard at first and keeps Tab to itself; F6 leaves it for the functions.
   await pressF6To(page, pane)
   await tabTo(page, searchBox(page))

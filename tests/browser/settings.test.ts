@@ -6,13 +6,14 @@ import { expectNoViolationsInAnyLook } from './expectNoViolations'
 import { showTheme } from './showTheme'
 import { pressUntilFocused } from './pressUntilFocused'
 import { browserWindows } from './browserWindows'
+import { ready } from './ready'
 
 const pages = browserWindows()
 const pane = 'aside.functions'
 
 async function open(): Promise<Page> {
   const page = await pages.open({ viewport: { width: 320, height: 800 } })
-  await page.locator(`${pane} h1`).waitFor({ state: 'attached' })
+  await ready(page)
   await goTo(page, pane)
   return page
 }
@@ -104,7 +105,7 @@ describe('by keyboard in a narrow window', () => {
 
     page.on('dialog', (dialog) => void dialog.accept())
     await page.reload()
-    await page.locator(`${pane} h1`).waitFor({ state: 'attached' })
+    await ready(page)
     await goTo(page, pane)
     await openSection(page, 'Einstellungen')
     expect(await page.getByRole('textbox', { name: 'Währung' }).inputValue()).toBe('EUR')
@@ -114,7 +115,7 @@ describe('by keyboard in a narrow window', () => {
 test('1,5 that is typed into a cell of the workbench is a number for whoever takes the comma for the decimal mark', async () => {
   const page = await pages.blank({ viewport: { width: 1200, height: 800 }, locale: 'de-DE' })
   await page.goto(pages.address)
-  await page.locator(`${pane} h1`).waitFor({ state: 'attached' })
+  await ready(page)
   await page.getByRole('button', { name: 'Neu', exact: true }).press('Enter')
   await page.getByRole('button', { name: 'Beginnen' }).press('Enter')
   await page.getByRole('heading', { name: 'Saison', exact: true }).waitFor()

@@ -11,6 +11,7 @@ import { useDarkTheme } from './useDarkTheme'
 import { useEarlyKeys } from './useEarlyKeys'
 import { useFiles } from './useFiles'
 import { useGrid } from './useGrid'
+import { useKeptFocus } from './useKeptFocus'
 import { usePane } from './usePane'
 import { usePaneLanguage } from './usePaneLanguage'
 import { useRegions } from './useRegions'
@@ -43,7 +44,9 @@ export function Workbench() {
   giveCopy.current = files.giveCopy
   // A question above the sheet, such as why it cannot be shown, takes its own keys.
   const isInDialog = (at: Node) => at instanceof Element && at.closest('dialog') !== null
-  const typedEarly = useEarlyKeys(grid !== undefined, (at) => regionOf(at) === 'sheet' && !isInDialog(at))
+  const isForSheet = (at: Node) => regionOf(at) === 'sheet' && !isInDialog(at)
+  const typedEarly = useEarlyKeys(grid !== undefined, isForSheet)
+  useKeptFocus(grid !== undefined, isForSheet)
 
   return (
     <div className="workbench" data-shown={shown}>

@@ -23,15 +23,18 @@ import {
   SetFormulaCalculationStartMutation,
   UniverFormulaEnginePlugin,
 } from '@univerjs/engine-formula'
+import { addressOf } from '../../formula/address'
 import { catalogue } from '../../functions/catalogue'
-import type { Book } from '../../workbook/book'
-import type { OpenBook } from '../../workbook/openBook'
-import { bookToGrid, gridNames } from '../grid/bookToGrid'
+import type { Book, Sheet } from '../../workbook/book'
+import type { OpenBook, OpenCell, OpenSheet } from '../../workbook/openBook'
+import { bookToGrid, gridContent, gridNames } from '../grid/bookToGrid'
+import { cellResult } from '../grid/cellResult'
 import { customFunctions } from '../grid/customFunctions'
 import { engineMends } from '../grid/mends/engineMends'
 import { nextCalculation } from '../grid/nextCalculation'
 import { readCells } from '../grid/readCells'
 import { CellCalls, keepCellCalls } from '../grid/cellCalls'
+import { type Called, callDirectly } from './directCalls'
 
 const workbook = 'calculated'
 
@@ -41,13 +44,59 @@ let previous: Promise<unknown> = Promise.resolve()
 export type OnProgress = (formula: number, formulas: number) => void
 
 /** One book at a time: all engines of a process share the caches that guardFormulaCaches empties. */
-export function calculateBook(book: Book, onProgress?: OnProgress): Promise<OpenBook> {
+export function calculateBook(book: Book, onProgress: OnProgress = () => undefined): Promise<OpenBook> {
   const calculated = previous.then(() => calculate(book, onProgress))
   previous = calculated.catch(() => undefined)
   return calculated
 }
 
-async function calculate(book: Book, onProgress: OnProgress = () => undefined): Promise<OpenBook> {
+async function calculate(whole: Book, onProgress: OnProgress): Promise<OpenBook> {
+  const { book, called } = callDirectly(whole)
+  const sheets = hasFormulas(book)
+    ? (await calculateByEngine(book, onProgress)).map((sheet, index) => withCalled(sheet, called[index]!))
+    : book.sheets.map((sheet, index) => openSheet(sheet, called[index]!))
+  return { names: whole.names, sheets }
+}
+
+function hasFormulas({ sheets }: Book): boolean {
+  return sheets.some(({ rows }) => rows.some((row) => row.some((cell) => cell?.formula !== undefined)))
+}
+
+/** As the engine would give the sheet back. */
+function openSheet({ name, rows }: Sheet, called: Called): OpenSheet {
+  const cells = new Map<string, OpenCell>()
+  rows.forEach((row, rowIndex) => {
+    const calledInRow = called.get(rowIndex)
+    row.forEach((cell, column) => {
+      if (cell?.value === undefined) return
+      const { value, error } = cellResult(gridContent(cell.value))
+      const made = calledInRow?.get(column)
+      cells.set(addressOf(rowIndex, column), {
+        row: rowIndex,
+        column,
+        formula: made?.formula ?? '',
+        value: error === undefined ? value : { kind: 'cellError', code: error },
+        calls: made === undefined ? [] : [made.call],
+        ...(cell.look === 'heading' && { isHeading: true }),
+      })
+    })
+  })
+  return { name, cells }
+}
+
+/** With the formulas that the engine did not see. */
+function withCalled({ name, cells }: OpenSheet, called: Called): OpenSheet {
+  const all = new Map(cells)
+  for (const [row, columns] of called) {
+    for (const [column, { formula, call }] of columns) {
+      const address = addressOf(row, column)
+      all.set(address, { ...all.get(address)!, formula, calls: [call] })
+    }
+  }
+  return { name, cells: all }
+}
+
+async function calculateByEngine(book: Book, onProgress: OnProgress): Promise<readonly OpenSheet[]> {
   const calls = new CellCalls()
   const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: {} }, logLevel: LogLevel.ERROR })
   try {
@@ -65,10 +114,10 @@ async function calculate(book: Book, onProgress: OnProgress = () => undefined): 
         if (formula > 0) onProgress(formula, all)
       })
     await calculateAll(injector)
-    return {
-      names: book.names,
-      sheets: sheetsOf(injector).map((sheet) => ({ name: sheet.getName(), cells: readCells(injector, sheet, calls) })),
-    }
+    return sheetsOf(injector).map((sheet) => ({
+      name: sheet.getName(),
+      cells: readCells(injector, sheet, calls),
+    }))
   } finally {
     univer.dispose()
   }
