@@ -49,14 +49,13 @@ export const lookStyles: Readonly<Record<Look, LookStyle>> = {
   caution: { font: font('clay', { italic: true }), fill: fill('blush') },
 }
 
-const looks = Object.keys(lookStyles) as Look[]
-
 export function lookOf(style: Partial<Style>): Look | undefined {
-  const sign = signOf(style)
-  return looks.find((look) => signOf(lookStyles[look]) === sign)
+  return looksBySign.get(signOf(style))
 }
 
 function signOf({ font, fill }: LookStyle): string {
   const ground = fill?.type === 'pattern' && fill.pattern === 'solid' ? fill.fgColor?.argb : undefined
   return [font?.name, font?.size, font?.bold === true, font?.italic === true, font?.color?.argb, ground].join('|')
 }
+
+const looksBySign = new Map(Object.entries(lookStyles).map(([look, style]) => [signOf(style), look as Look]))
