@@ -20,8 +20,10 @@ class ArtefactsPlugin {
     compiler.hooks.thisCompilation.tap(ArtefactsPlugin.name, (compilation) => {
       const { RawSource } = compiler.webpack.sources
       compilation.hooks.processAssets.tapPromise(ArtefactsPlugin.name, async () => {
-        const { artefacts } = await tsImport('./src/start/artefacts.ts', import.meta.url)
-        for (const { file, text } of artefacts(this.address)) compilation.emitAsset(file, new RawSource(text))
+        const { artefacts, demoResults } = await tsImport('./src/start/artefacts.ts', import.meta.url)
+        const ofWorkbench = this.address === undefined ? [await demoResults()] : []
+        for (const { file, text } of [...artefacts(this.address), ...ofWorkbench])
+          compilation.emitAsset(file, new RawSource(text))
         for (const { file, bytes } of assets(this.address)) compilation.emitAsset(file, new RawSource(bytes))
       })
     })

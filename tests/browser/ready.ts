@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core'
 
-/** Waits until the sheet is calculated and takes what is typed; the pane beside it is there earlier. */
+/** Waits until the workbook is calculated, and another may take its place; it is shown earlier, and the pane earlier still. */
 export async function ready(page: Page): Promise<void> {
-  await page.locator('main.sheet .cell:not(:empty)').waitFor({ state: 'attached' })
+  await page.locator('.bar > button:enabled').first().waitFor({ state: 'attached' })
 }

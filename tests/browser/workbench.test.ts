@@ -182,6 +182,31 @@ describe('the workbench', () => {
     await expect.poll(() => listed.count()).toBe(0)
   })
 
+  it('shows the demo with its results before it has calculated them, and calculated ones where none are stored', async () => {
+    const page = await pages.blank({ viewport: wide })
+    // The first text of the line below the sheet, and whether another workbook could take the place of the demo by then.
+    await page.addInitScript(() => {
+      const first = new MutationObserver(() => {
+        if (!document.querySelector('.cell')?.textContent) return
+        first.disconnect()
+        document.body.dataset['first'] = String(document.querySelector('.bar > button:enabled') !== null)
+      })
+      first.observe(document, { childList: true, subtree: true, characterData: true })
+    })
+    await page.goto(pages.address)
+    await atCell(page, 'Season, A1')
+    const stored = await numberAt(page, ordered)
+    expect(stored).toBeGreaterThan(100_000)
+    expect(await page.locator('body').getAttribute('data-first')).toBe('false')
+
+    await page.route('**/demo-results.json', (route) => route.abort())
+    pages.expectFault(/demo-results.json/)
+    await page.reload()
+    await atCell(page, 'Season, A1')
+    expect(await numberAt(page, ordered)).toBe(stored)
+    expect(await page.locator('body').getAttribute('data-first')).toBe('true')
+  })
+
   it('does not look ready before it takes what is typed, and says that an earlier key was left out', async () => {
     const page = await pages.blank({ viewport: wide })
     await page.goto(pages.address, { waitUntil: 'commit' })

@@ -32,15 +32,15 @@ export function Workbench() {
     ask(noSheet(words, error))
   }
   const giveFile = (bytes: Uint8Array) => giveCopy.current!(bytes)
-  const { grid, port, start: onDrawn } = useGrid(sheet, { dark, decimalMark, giveFile, words, ask, onFailure })
-  const beginPane = usePane(pane, port, { dark, onLanguage, setDecimalMark, onDrawn })
+  const { grid, calculated, port, start } = useGrid(sheet, { dark, decimalMark, giveFile, words, ask, onFailure })
+  const beginPane = usePane(pane, port, { dark, onLanguage, setDecimalMark, onDrawn: start })
   const { shown, go, regionOf } = useRegions(grid, { bar, pane })
   const onEmpty = () => {
     // Beside an empty workbook the pane offers to build a season.
     beginPane()
     go('pane')
   }
-  const files = useFiles(grid, { words, ask, onEmpty, onOpen: () => go('sheet') })
+  const files = useFiles(calculated, { words, ask, onEmpty, onOpen: () => go('sheet') })
   giveCopy.current = files.giveCopy
   // A question above the sheet, such as why it cannot be shown, takes its own keys.
   const isInDialog = (at: Node) => at instanceof Element && at.closest('dialog') !== null
@@ -53,7 +53,7 @@ export function Workbench() {
       <Bar
         place={bar}
         words={words}
-        isReady={grid !== undefined}
+        isReady={calculated !== undefined}
         files={files}
         shown={shown}
         dark={dark}

@@ -3,29 +3,32 @@ import { describeBrowser } from '../../workbench/grid/describeBrowser'
 import type { WorkbookPort } from '../../workbook/port'
 import { hearWitness } from './hearWitness'
 
-/** The port to a grid that is still on its way, for a pane that is there before: what is asked waits for the grid. */
-export function gridToCome(coming: Promise<Grid>): WorkbookPort {
+/**
+ * The port to a grid that is still on its way, for a pane that is there before: what is asked waits for the grid. What
+ * changes it, or asks for calls, waits until it is calculated too.
+ */
+export function gridToCome(shown: Promise<Grid>, calculated: Promise<Grid>): WorkbookPort {
   return {
     host: 'workbench',
-    selectedCell: async () => (await coming).selectedCell(),
-    callsOfSelectedCell: async () => (await coming).callsOfSelectedCell(),
-    calculate: async () => (await coming).calculate(),
-    putFormula: async (formula, place) => (await coming).putFormula(formula, place),
-    putCells: async (changes) => (await coming).putCells(changes),
-    selectedRange: async () => (await coming).selectedRange(),
-    isEmpty: async () => (await coming).isEmpty(),
-    read: async () => (await coming).read(),
-    readRows: async (sheet, first, last) => (await coming).readRows(sheet, first, last),
-    names: async () => (await coming).names(),
-    add: async (book) => (await coming).add(book),
-    removeSheet: async (sheet) => (await coming).removeSheet(sheet),
+    selectedCell: async () => (await shown).selectedCell(),
+    callsOfSelectedCell: async () => (await calculated).callsOfSelectedCell(),
+    calculate: async () => (await calculated).calculate(),
+    putFormula: async (formula, place) => (await calculated).putFormula(formula, place),
+    putCells: async (changes) => (await calculated).putCells(changes),
+    selectedRange: async () => (await shown).selectedRange(),
+    isEmpty: async () => (await shown).isEmpty(),
+    read: async () => (await calculated).read(),
+    readRows: async (sheet, first, last) => (await shown).readRows(sheet, first, last),
+    names: async () => (await shown).names(),
+    add: async (book) => (await calculated).add(book),
+    removeSheet: async (sheet) => (await calculated).removeSheet(sheet),
     describeHost: describeBrowser,
     witness: hearWitness,
-    saveCopy: async (change) => (await coming).saveCopy(change),
-    insertRows: async (place, count) => (await coming).insertRows(place, count),
-    select: async (place) => (await coming).select(place),
-    valuesOf: async (reference, sheet) => (await coming).valuesOf(reference, sheet),
-    onSelectionChange: (listener) => listenOnceThere(coming, listener),
+    saveCopy: async (change) => (await calculated).saveCopy(change),
+    insertRows: async (place, count) => (await calculated).insertRows(place, count),
+    select: async (place) => (await calculated).select(place),
+    valuesOf: async (reference, sheet) => (await shown).valuesOf(reference, sheet),
+    onSelectionChange: (listener) => listenOnceThere(shown, listener),
   }
 }
 

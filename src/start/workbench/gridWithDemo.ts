@@ -2,7 +2,13 @@
 import { catalogue } from '../../functions/catalogue'
 import { type Grid, type GridOptions, startGrid } from '../../workbench/grid/grid'
 import { demoSeason } from '../../workbook/season/demoSeason'
+import type { StoredResults } from '../../workbook/storedResults'
 
-export function gridWithDemo(place: HTMLElement, options: GridOptions): Promise<Grid> {
-  return startGrid(place, catalogue, demoSeason(), options)
+/** Without stored results it takes until the demo is calculated. */
+export function gridWithDemo(
+  place: HTMLElement,
+  options: GridOptions,
+  stored: StoredResults | undefined,
+): Promise<Grid> {
+  return startGrid(place, catalogue, demoSeason(), { ...options, ...(stored && { stored }) })
 }

@@ -2,6 +2,7 @@ import { type RefObject, useEffect, useState } from 'react'
 import type { DecimalMark } from '../../core/quantity/decimalMark'
 import type { Grid } from '../../workbench/grid/grid'
 import type { WorkbookPort } from '../../workbook/port'
+import type { StoredResults } from '../../workbook/storedResults'
 import type { Words } from '../../wording/words'
 import { gridToCome } from './gridToCome'
 import type { Question } from './QuestionDialog'
@@ -18,34 +19,50 @@ interface UseGridOptions {
 }
 
 interface GridOfPage {
-  /** With the demo season, once it is calculated. It lives as long as the page. */
+  /** With the demo season, once that shows its results. It lives as long as the page. */
   readonly grid: Grid | undefined
+  /** The same, once it is calculated: only then another workbook may take the place of the demo. */
+  readonly calculated: Grid | undefined
   /** There at once. */
   readonly port: WorkbookPort
   /** To be called once the rest of the page is drawn and answers, because the start of the grid holds all of it up. */
   readonly start: () => void
 }
 
+/** Of the demo; the build writes it. */
+const demoResults = 'demo-results.json'
+
 /** In milliseconds. */
 const longestWait = 3000
+const longestDrawing = 500
 
 export function useGrid(
   place: RefObject<HTMLElement | null>,
   { words, ask, onFailure, ...options }: UseGridOptions,
 ): GridOfPage {
   const [grid, setGrid] = useState<Grid>()
+  const [calculated, setCalculated] = useState<Grid>()
   const { dark, decimalMark } = options
   const questions = useGridQuestions(words, ask)
   const [{ port, start }] = useState(() => {
     let start = () => {}
-    const coming = new Promise<void>((resolve) => (start = resolve)).then(begin)
-    coming.then(setGrid, onFailure)
-    return { port: gridToCome(coming), start }
+    const stored = new Promise<void>((resolve) => (start = resolve)).then(fetchResults)
+    const shown = stored.then(show)
+    const calculated = shown.then(async (grid) => {
+      if ((await stored) !== undefined) {
+        await quiet()
+        await grid.calculate()
+      }
+      return grid
+    })
+    shown.then(setGrid, () => undefined)
+    calculated.then(setCalculated, onFailure)
+    return { port: gridToCome(shown, calculated), start }
   })
 
-  async function begin(): Promise<Grid> {
-    const { gridWithDemo } = await import(/* webpackChunkName: "grid" */ './gridWithDemo')
-    return gridWithDemo(place.current!, { ...options, ...questions })
+  async function show(stored: StoredResults | undefined): Promise<Grid> {
+    const { gridWithDemo } = await fetchGrid()
+    return gridWithDemo(place.current!, { ...options, ...questions }, stored)
   }
 
   useEffect(() => {
@@ -69,5 +86,25 @@ export function useGrid(
   useEffect(() => {
     grid?.setDecimalMark(decimalMark)
   }, [grid, decimalMark])
-  return { grid, port, start }
+  return { grid, calculated, port, start }
+}
+
+const fetchGrid = () => import(/* webpackChunkName: "grid" */ './gridWithDemo')
+
+/** Without them the grid calculates before it shows anything. */
+async function fetchResults(): Promise<StoredResults | undefined> {
+  try {
+    const answer = await fetch(demoResults)
+    return answer.ok ? ((await answer.json()) as StoredResults) : undefined
+  } catch {
+    return undefined
+  }
+}
+
+/** Once all is drawn that was to be drawn. Safari cannot tell; a page that is hidden draws nothing at all. */
+function quiet(): Promise<void> {
+  return new Promise((resolve) => {
+    if ('requestIdleCallback' in window) requestIdleCallback(() => resolve(), { timeout: longestDrawing })
+    else setTimeout(resolve, longestDrawing)
+  })
 }

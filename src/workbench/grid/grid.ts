@@ -1,4 +1,5 @@
 /** The embedded grid as the port to its workbook. Nothing outside this folder knows which grid it is. */
+import { LifecycleService, LifecycleStages } from '@univerjs/core'
 import { ILayoutService } from '@univerjs/preset-sheets-core'
 import type { Definition } from '../../core/definition/definition'
 import type { DecimalMark } from '../../core/quantity/decimalMark'
@@ -55,7 +56,10 @@ type Guarded = Required<
   Pick<WorkbookPort, 'putFormula' | 'putCells' | 'add' | 'removeSheet' | 'insertRows' | 'select' | 'saveCopy'>
 >
 
-/** Resolves once the book is calculated. */
+/**
+ * Resolves once the book shows results. Where they were stored, it is not calculated by then: what asks for calls or
+ * changes rows, and what takes the place of the book, waits until calculate() has been called and is done.
+ */
 export async function startGrid(
   container: HTMLElement,
   definitions: readonly Definition[],
@@ -68,7 +72,9 @@ export async function startGrid(
   askAboutFormulas(injector, aboutFormulas)
   jumpToSheets(grid, container, onNoPlace)
   measureRecalculation(injector)
-  await nextCalculation(injector)
+  await (options.stored === undefined
+    ? nextCalculation(injector)
+    : injector.get(LifecycleService).onStage(LifecycleStages.Rendered))
   const page = saving(grid)
   return {
     host: 'workbench',

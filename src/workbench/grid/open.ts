@@ -16,6 +16,7 @@ import '@univerjs/preset-sheets-note/lib/index.css'
 import '@univerjs/preset-sheets-sort/lib/index.css'
 import type { Definition } from '../../core/definition/definition'
 import type { Book } from '../../workbook/book'
+import type { StoredResults } from '../../workbook/storedResults'
 import { bookToGrid, type GridRoom } from './bookToGrid'
 import { CellCalls, keepCellCalls } from './cellCalls'
 import { customFunctions } from './customFunctions'
@@ -24,8 +25,11 @@ import { keepLooks } from './keptLooks'
 import { markRefusals } from './markRefusals'
 import type { Mend } from './mends/mend'
 import { allMends } from './mends/mends'
+import { putOffCalculation } from './mends/promptCalculation'
 import { menu } from './menu'
 import { nextCalculation } from './nextCalculation'
+import { progressWords } from './progressWords'
+import { showStored } from './showStored'
 
 /** The library with one workbook open, as the files beside this one share it. */
 export interface OpenGrid {
@@ -43,6 +47,8 @@ export interface OpenGrid {
 
 export interface GridStart {
   readonly dark: boolean
+  /** With which the book is shown, before it is calculated. */
+  readonly stored?: StoredResults
   /** Which faults of the library are repaired; all of them, but where a test shows one. */
   readonly mends?: readonly Mend[]
 }
@@ -50,12 +56,12 @@ export interface GridStart {
 /** In pixels. */
 const narrow = 600
 
-/** The book is shown, but not calculated yet. */
+/** The book is shown, but not calculated yet; with results of before it is not until calculate is called. */
 export function openGrid(
   container: HTMLElement,
   definitions: readonly Definition[],
   book: Book,
-  { dark, mends = allMends }: GridStart,
+  { dark, stored, mends = allMends }: GridStart,
 ): OpenGrid {
   const calls = new CellCalls()
   const univer = startUniver(container, definitions, calls, dark)
@@ -79,6 +85,8 @@ export function openGrid(
   markRefusals(injector, calls)
   fillInsertedRows(injector)
   keepLooks(injector)
+  if (stored !== undefined) showStored(injector, workbook().getWorkbook(), stored)
+  const allowCalculation = stored === undefined ? () => {} : putOffCalculation(injector)
   return {
     injector,
     api,
@@ -86,6 +94,7 @@ export function openGrid(
     workbook,
     room,
     async calculate() {
+      allowCalculation()
       const calculated = nextCalculation(injector)
       api.getFormula().executeCalculation()
       await calculated
@@ -110,7 +119,7 @@ function startUniver(
     darkMode,
     theme: greenTheme,
     locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: mergeLocales(coreWords, filterWords, noteWords, sortWords) },
+    locales: { [LocaleType.EN_US]: mergeLocales(coreWords, filterWords, noteWords, sortWords, progressWords) },
     logLevel: LogLevel.ERROR,
   })
   const presets = [

@@ -8,6 +8,7 @@ import {
   type ISetFormulaCalculationStartMutation,
   SetFormulaCalculationStartMutation,
   SetFormulaCalculationStopMutation,
+  SetTriggerFormulaCalculationStartMutation,
 } from '@univerjs/engine-formula'
 import { TriggerCalculationController } from '@univerjs/sheets-formula'
 
@@ -56,4 +57,18 @@ export function calculatePromptly(injector: Injector): void {
     clearTimeout(trigger._setTimeoutKey as number)
     trigger._setTimeoutKey = setTimeout(calculate, oneFrame)
   })
+}
+
+/**
+ * For a workbook that is shown with results of before, which the library would calculate before it draws it. Gives the
+ * way to let it calculate.
+ */
+export function putOffCalculation(injector: Injector): () => void {
+  const trigger = injector.get(TriggerCalculationController) as unknown as Trigger
+  const listening = injector.get(ICommandService).onCommandExecuted(({ id }) => {
+    if (id !== SetTriggerFormulaCalculationStartMutation.id) return
+    trigger._waitingCommandQueue = []
+    clearTimeout(trigger._setTimeoutKey as number)
+  })
+  return () => listening.dispose()
 }
