@@ -21,6 +21,7 @@ const options: GridOptions = {
   giveFile: () => undefined,
   aboutFormulas: () => Promise.resolve('replace'),
   onNoPlace: () => undefined,
+  onNotCalculated: () => undefined,
 }
 const grid = await startGrid(document.getElementById('grid')!, catalogue, book, options)
 window.focusGrid = () => grid.focus()

@@ -29,6 +29,7 @@ const grid = await startGrid(document.getElementById('grid')!, catalogue, book, 
   giveFile: () => undefined,
   aboutFormulas: () => Promise.resolve('replace'),
   onNoPlace: () => undefined,
+  onNotCalculated: () => undefined,
   mends: [...engineMends, tellCommands],
 })
 window.commands = commands

@@ -32,6 +32,10 @@ export function noPlace({ workbench: { noPlace: say } }: Words, typed: string): 
   return { heading: say.heading(typed), lines: [say.instead] }
 }
 
+export function notCalculated({ workbench: { notCalculated: say } }: Words, problem: unknown): Question {
+  return { heading: say.heading, lines: [say.old, say.instead, messageOf(problem)] }
+}
+
 export function beforeSaving(words: Words, lost: readonly Lost[], act: Act): Question {
   const { saveFile } = words.workbench
   return {

@@ -48,6 +48,12 @@ export const workbench: Words['workbench'] = {
     instead:
       'Nichts wurde ausgewählt. Geben Sie den Namen von Zellen ein, eine Zelle wie B4 oder ein Blatt und eine Zelle wie Orders!B4.',
   },
+  notCalculated: {
+    heading: 'Die letzte Änderung wurde nicht berechnet',
+    old: 'Was aus ihr folgt, zeigt noch die Ergebnisse von vorher: verwenden Sie sie nicht.',
+    instead:
+      'Nehmen Sie die Änderung mit Strg+Z zurück, oder speichern Sie die Mappe und laden Sie diese Seite neu. Was nicht ging:',
+  },
   formulas: {
     heading: 'Formeln ersetzen?',
     goes: (sheet, address) => `1 Zelle auf ${sheet} würde ihre Formel verlieren: ${address}.`,

@@ -48,6 +48,11 @@ export const workbench = {
     instead:
       'Nothing was selected. Type the name of cells, a cell such as B4, or a sheet and a cell such as Orders!B4.',
   },
+  notCalculated: {
+    heading: 'The last change was not calculated',
+    old: 'What follows from it still shows the results of before: do not use them.',
+    instead: 'Take the change back with Ctrl+Z, or save the workbook and load this page again. What went wrong:',
+  },
   formulas: {
     heading: 'Replace formulas?',
     goes: (sheet: string, address: string) => `1 cell on ${sheet} would lose its formula: ${address}.`,

@@ -7,6 +7,7 @@ import type { Book, CellContent } from '../../workbook/book'
 import type { WorkbookPort } from '../../workbook/port'
 import { type CellChoices, choicesOf, choose, onScroll } from './choices'
 import { describeBrowser } from './describeBrowser'
+import { onFailedCalculation } from './failedCalculations'
 import { type AskAboutFormulas, askAboutFormulas } from './lostFormulas'
 import { nextCalculation } from './nextCalculation'
 import { type GridStart, openGrid, type OpenGrid } from './open'
@@ -49,6 +50,8 @@ export interface GridOptions extends GridStart {
   readonly aboutFormulas: AskAboutFormulas
   /** What was typed to jump to is no place of the workbook. */
   readonly onNoPlace: (typed: string) => void
+  /** A calculation failed, and what follows from the last change is as before. */
+  readonly onNotCalculated: (problem: unknown) => void
 }
 
 /** What is refused while a cell is being typed in. */
@@ -64,7 +67,7 @@ export async function startGrid(
   container: HTMLElement,
   definitions: readonly Definition[],
   book: Book,
-  { giveFile, aboutFormulas, onNoPlace, ...options }: GridOptions,
+  { giveFile, aboutFormulas, onNoPlace, onNotCalculated, ...options }: GridOptions,
 ): Promise<Grid> {
   const grid = openGrid(container, definitions, book, options)
   const { injector, api } = grid
@@ -72,6 +75,7 @@ export async function startGrid(
   askAboutFormulas(injector, aboutFormulas)
   jumpToSheets(grid, container, onNoPlace)
   measureRecalculation(injector)
+  onFailedCalculation(injector, onNotCalculated)
   await (options.stored === undefined
     ? nextCalculation(injector)
     : injector.get(LifecycleService).onStage(LifecycleStages.Rendered))
