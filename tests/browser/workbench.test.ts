@@ -189,7 +189,7 @@ describe('the workbench', () => {
       const first = new MutationObserver(() => {
         if (!document.querySelector('.cell')?.textContent) return
         first.disconnect()
-        document.body.dataset['first'] = String(document.querySelector('.bar > button:enabled') !== null)
+        document.body.dataset['first'] = String(document.querySelector('.bar > button:first-of-type:enabled') !== null)
       })
       first.observe(document, { childList: true, subtree: true, characterData: true })
     })
