@@ -21,7 +21,10 @@ import { demoSeason } from '../../src/workbook/season/demoSeason'
 import { doubtful } from '../../src/workbook/season/tables/doubts'
 import { serve, workbenchHeaders } from '../../src/start/server.mjs'
 import { standInForExcel } from '../browser/excelStandIn'
+import type { Browser, Page } from 'playwright-core'
 import { launchChromium } from '../browser/engines/chromium'
+import { ready } from '../browser/ready'
+import { goTo, named, selectedCell } from '../browser/seasonPlaces'
 import { argumentsOf, randomFrom, randomPurchase } from '../oracles/purchases'
 import { bundleText, dist, loadBundle } from '../bundle/loadBundle'
 import { paneAnswers, type PanePage } from './paneAnswers'
@@ -320,22 +323,21 @@ async function panes(): Promise<void> {
   }
 }
 
-/** Types into the first order again and again, and reads how long the page itself says the results took. */
+/** Opens the demo in windows of their own, then types into its first order and reads how long the page says that took. */
 async function workbench(): Promise<void> {
   const served = await serve({ folder: dist, port: 0, headers: workbenchHeaders })
   const browser = await launchChromium()
   try {
-    const page = await browser.newPage({ viewport: { width: 1440, height: 900 } })
-    const start = performance.now()
-    await page.goto(served.address)
-    const cell = page.getByRole('status', { name: 'Selected cell' })
-    await cell.filter({ hasText: 'Season, A1' }).waitFor()
-    line('the workbench opened on the demo season', milliseconds(performance.now() - start))
-    await page.keyboard.press('Alt+PageDown')
-    await cell.filter({ hasText: 'Orders, A1' }).waitFor()
-    for (let step = 0; step < 7; step++) await page.keyboard.press('ArrowDown')
-    await page.keyboard.press('ArrowRight')
-    await cell.filter({ hasText: 'Orders, B8' }).waitFor()
+    const openings = { pane: [] as number[], shown: [] as number[], calculated: [] as number[] }
+    let page = await openWorkbench(browser, served.address, openings)
+    for (let opening = 1; opening < 5; opening++) {
+      await page.close()
+      page = await openWorkbench(browser, served.address, openings)
+    }
+    line('the pane of the workbench is there, median of 5', milliseconds(median(openings.pane)))
+    line('its sheet shows the season, median of 5', milliseconds(median(openings.shown)), 'under 1500 ms')
+    line('the season is calculated, median of 5', milliseconds(median(openings.calculated)))
+    await goTo(page, named('OrderLiners'))
     const measured = () =>
       page.evaluate((name) => performance.getEntriesByName(name).map(({ duration }) => duration), recalculationMeasure)
     const before = (await measured()).length
@@ -349,19 +351,39 @@ async function workbench(): Promise<void> {
       await page.keyboard.press('ArrowUp')
     }
     const times = (await measured()).slice(before)
-    line('one input changed in the workbench, median of 12', milliseconds(median(times)), 'under 300 ms')
-    line('the slowest of them', milliseconds(Math.max(...times)), 'under 300 ms')
+    line('one input changed in the workbench, median of 12', milliseconds(median(times)), 'under 100 ms')
+    line('the slowest of them', milliseconds(Math.max(...times)))
   } finally {
     await browser.close()
     await served.close()
   }
 }
 
-sizes()
-calls()
-buying()
-await season()
-await rows()
-await witness()
-await panes()
-await workbench()
+async function openWorkbench(
+  browser: Browser,
+  address: string,
+  openings: Readonly<Record<'pane' | 'shown' | 'calculated', number[]>>,
+): Promise<Page> {
+  const page = await (await browser.newContext({ viewport: { width: 1440, height: 900 } })).newPage()
+  const start = performance.now()
+  const note = (what: keyof typeof openings) => openings[what].push(performance.now() - start)
+  const there = [
+    page
+      .locator('[data-function="CUTTINGS"]')
+      .waitFor()
+      .then(() => note('pane')),
+    selectedCell(page)
+      .filter({ hasText: 'Season, A1' })
+      .waitFor()
+      .then(() => note('shown')),
+    ready(page).then(() => note('calculated')),
+  ]
+  await page.goto(address)
+  await Promise.all(there)
+  return page
+}
+
+const groups = { sizes, calls, buying, season, rows, witness, panes, workbench }
+
+const asked = process.argv.slice(2)
+for (const [name, measure] of Object.entries(groups)) if (asked.length === 0 || asked.includes(name)) await measure()
