@@ -55,8 +55,10 @@ function forWebAssembly(headers) {
 /** Resolves to the server's address and the way to stop it. Port 0 takes any free one. */
 export async function serve({ folder, port, headers = {}, certificate }) {
   const files = sirv(folder, {
-    // The files are read afresh for every request, so a rebuilt page shows without a restart.
+    // The files are read afresh for every request, so a rebuilt page shows without a restart. What is as the browser has
+    // it stays there, also as it has compiled it.
     dev: true,
+    etag: true,
     setHeaders(response, path) {
       const own = path === witnessScript ? forWebAssembly(headers) : headers
       for (const [name, value] of Object.entries({ ...always, ...own })) response.setHeader(name, value)
