@@ -6,6 +6,8 @@
 export interface Book {
   readonly sheets: readonly Sheet[]
   readonly names: readonly DefinedName[]
+  /** The sheet that is seen where the workbook is opened; the first one where this is absent. */
+  readonly shown?: string
 }
 
 export interface DefinedName {

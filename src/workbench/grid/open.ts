@@ -70,7 +70,9 @@ export function openGrid(
   let opened = 0
   const show = (next: Book): void => {
     opened += 1
-    api.createWorkbook(bookToGrid(next, `book${opened}`, room()))
+    const created = api.createWorkbook(bookToGrid(next, `book${opened}`, room()))
+    const sheet = next.shown === undefined ? null : created.getSheetByName(next.shown)
+    if (sheet !== null) created.setActiveSheet(sheet)
   }
 
   show(book)

@@ -27,6 +27,13 @@ export function sheetParts(parts: Parts): readonly SheetPart[] {
   return allSheets(parts).filter(({ path }) => worksheets.has(path))
 }
 
+/** The sheet that was seen when the file was saved; undefined where that was the first. */
+export function shownSheet(parts: Parts): string | undefined {
+  const [view] = elementsOf(root(parts, workbookPath), 'workbookView')
+  const tab = Number(view?.attributes.activeTab ?? 0)
+  return tab > 0 ? allSheets(parts)[tab]?.name : undefined
+}
+
 /** Without those that Excel keeps for itself. */
 export function definedNames(parts: Parts): readonly FileName[] {
   const sheets = allSheets(parts)

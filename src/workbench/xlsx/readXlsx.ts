@@ -23,7 +23,16 @@ import { fromFileSpelling } from './formulaSpelling'
 import { partsForLibrary } from './libraryParts'
 import { lookOf } from './looks'
 import { whatIsLost, type Lost, type SeenInCells } from './lost'
-import { definedNames, notesOf, sheetParts, textOfPart, workbookPath, type FileName, type SheetPart } from './parts'
+import {
+  definedNames,
+  notesOf,
+  sheetParts,
+  shownSheet,
+  textOfPart,
+  workbookPath,
+  type FileName,
+  type SheetPart,
+} from './parts'
 import { unpack, type Parts } from './unpack'
 import { XlsxProblem } from './xlsxProblem'
 
@@ -92,8 +101,9 @@ async function readParts(parts: Parts): Promise<ReadBook> {
   const kept: KeptCell[] = []
   const read = sheets.map((sheet) => readSheet(sheet, parts, tables, formulas, seen, kept))
   const bySheet = new Map(sheets.map(({ part, cells }) => [part.name, cells]))
+  const shown = shownSheet(parts)
   return {
-    book: { sheets: read, names: names.names() },
+    book: { sheets: read, names: names.names(), ...(shown !== undefined && { shown }) },
     lost: whatIsLost(
       parts,
       sheets.map(({ part }) => part),

@@ -26,7 +26,11 @@ export async function writeXlsx(book: Book, calculated?: OpenBook): Promise<Uint
   // Excel has the last word on its own functions, and may know newer ones than the workbench.
   workbook.calcProperties.fullCalcOnLoad = true
   // Excel is known to fail on printing a workbook without a view of it.
-  workbook.views = [{ x: 0, y: 0, width: 24_000, height: 14_000, firstSheet: 0, activeTab: 0, visibility: 'visible' }]
+  const activeTab = Math.max(
+    0,
+    book.sheets.findIndex(({ name }) => name === book.shown),
+  )
+  workbook.views = [{ x: 0, y: 0, width: 24_000, height: 14_000, firstSheet: 0, activeTab, visibility: 'visible' }]
 
   const oneCellNames = new Set(book.names.filter(standsForOneCell).map(({ name }) => name.toLowerCase()))
   const namesOneCell = (name: string) => oneCellNames.has(name.toLowerCase())
@@ -44,14 +48,16 @@ export async function writeXlsx(book: Book, calculated?: OpenBook): Promise<Uint
   )
 }
 
-/** The library says that Excel wrote the file, and who reads it would expect what Excel writes. */
+/** The library says that a version of Excel wrote the file, and who reads it would expect what Excel writes. */
 async function asWrittenByUs(bytes: Uint8Array): Promise<Uint8Array> {
   const written = await RemoteZipReader.fromReader(new BufferReader(bytes))
-  const properties = written.getEntry('docProps/app.xml')!
-  const text = new TextDecoder().decode(await written.extractEntry(properties))
   const archive = await editZip(bytes, { timestamps: 'dos' })
-  const ours = text.replace(/<Application>.*?<\/Application>/, '<Application>Sticksheet</Application>')
-  archive.set(properties.path, ours, { modTime: dayInArchive })
+  const change = async (path: string, from: RegExp, to: string) => {
+    const text = new TextDecoder().decode(await written.extractEntry(written.getEntry(path)!))
+    archive.set(path, text.replace(from, to), { modTime: dayInArchive })
+  }
+  await change('docProps/app.xml', /<Application>.*?<\/Application>/, '<Application>Sticksheet</Application>')
+  await change('xl/workbook.xml', /<fileVersion [^>]*\/>/, '')
   return archive.bytes()
 }
 

@@ -111,6 +111,15 @@ describe('the file', () => {
     expect(workbook).toMatch(/<bookViews><workbookView [^>]*activeTab="0"/)
     expect(properties).toContain('<Application>Sticksheet</Application>')
     expect(properties).not.toContain('Microsoft')
+    // What names a version of Excel as the one that saved the file.
+    expect(workbook).not.toContain('fileVersion')
+  })
+
+  it('is opened on the sheet that was seen when it was saved, and read so', async () => {
+    const bytes = await writeXlsx({ ...sampleBook, shown: 'Plain' })
+    expect((await partsOf(bytes))['xl/workbook.xml']).toContain('activeTab="1"')
+    expect((await readXlsx(bytes)).book.shown).toBe('Plain')
+    expect((await readXlsx(await writeXlsx(sampleBook))).book.shown).toBeUndefined()
   })
 
   it('stores half a formula as text, because Excel would call the whole file damaged', async () => {
