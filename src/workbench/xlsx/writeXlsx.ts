@@ -9,7 +9,9 @@ import { type RealTable, realTables } from '../../workbook/realTables'
 import { ruleOf } from './allowed'
 import { isArrayFormula } from './arrayEvaluation'
 import { isWholeFormula, toFileSpelling, tokensOf } from './formulaSpelling'
+import { optionsOf } from './layout'
 import { lookStyles } from './looks'
+import { ourselves } from './properties'
 import { spillOf } from './spill'
 
 // The same book gives the same bytes: neither the day nor the time zone of the writing is stored.
@@ -18,9 +20,10 @@ const dayInArchive = new Date(2000, 0, 1)
 
 export async function writeXlsx(book: Book, calculated?: OpenBook): Promise<Uint8Array> {
   const workbook = new Workbook()
-  workbook.title = 'Sticksheet'
-  workbook.creator = 'Sticksheet'
-  workbook.lastModifiedBy = 'Sticksheet'
+  const { author = ourselves, ...properties } = book.properties ?? {}
+  Object.assign(workbook, properties)
+  workbook.creator = author
+  workbook.lastModifiedBy = ourselves
   workbook.created = dayInProperties
   workbook.modified = dayInProperties
   // Excel has the last word on its own functions, and may know newer ones than the workbench.
@@ -67,19 +70,7 @@ function addSheet(
   calculated: OpenSheet | undefined,
   namesOneCell: (name: string) => boolean,
 ): void {
-  const { frozenRows, frozenColumns } = sheet
-  const worksheet = workbook.addWorksheet(sheet.name, {
-    views: frozenRows + frozenColumns > 0 ? [{ state: 'frozen', xSplit: frozenColumns, ySplit: frozenRows }] : [],
-    pageSetup: {
-      orientation: 'landscape',
-      paperSize: 9,
-      fitToPage: true,
-      fitToWidth: 1,
-      fitToHeight: 0,
-      ...(frozenRows > 0 && { printTitlesRow: `1:${frozenRows}` }),
-    },
-    headerFooter: { oddFooter: '&L&F, &A&RPage &P of &N' },
-  })
+  const worksheet = workbook.addWorksheet(sheet.name, optionsOf(sheet))
   // Before the cells, because the library empties those of a new table.
   for (const table of realTables(sheet)) addTable(worksheet, table)
   sheet.widths.forEach((width, index) => {
