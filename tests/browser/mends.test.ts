@@ -5,6 +5,7 @@
 import type { Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, expect, it } from 'vitest'
 import type { SelectedCell } from '../../src/workbook/port'
+import { besideFrozenAfterJump } from './besideFrozen'
 import { type GridPage, openGridPage } from './gridPage'
 
 let opened: GridPage
@@ -106,4 +107,8 @@ it('Without the mend endTypedFormulas the library takes Enter for its list of fu
   await press('Enter')
   await select('G2')
   expect(await selected()).toMatchObject({ formula: '=INTRATE(2>1,1,0)' })
+})
+
+it('Without the mend frozenScrolls the library leaves a cell to which one jumps behind a frozen column.', async () => {
+  expect(await besideFrozenAfterJump(page)).toBe('H5')
 })

@@ -21,8 +21,10 @@ const tellCommands: Mend = (injector) => {
 }
 
 const sheet = (name: string, rows: Cell[][]): Sheet => ({ name, widths: [], frozenRows: 0, frozenColumns: 0, rows })
+/** A wide column that is frozen beside narrow ones. */
+const frozen: Sheet = { ...sheet('Frozen', []), widths: [40, ...Array<number>(29).fill(6)], frozenColumns: 1 }
 const names = [{ name: 'Price', refersTo: "'Typed'!$F$5" }]
-const book = { names, sheets: [sheet('Typed', []), sheet('Other', [[], [{ formula: '=RAND()' }]])] }
+const book = { names, sheets: [sheet('Typed', []), sheet('Other', [[], [{ formula: '=RAND()' }]]), frozen] }
 const grid = await startGrid(document.getElementById('grid')!, catalogue, book, {
   dark: false,
   decimalMark: '.',

@@ -2,6 +2,7 @@ import { takeEmptiedCells } from './emptiedCells'
 import { endTypedFormulas } from './endTypedFormulas'
 import { engineMends } from './engineMends'
 import { fillFormulas } from './filledFormulas'
+import { scrollBesideFrozen } from './frozenScrolls'
 import { keepTyping } from './keepTyping'
 import type { Mend } from './mend'
 import { mendNameBox } from './nameBox'
@@ -20,4 +21,5 @@ export const allMends: readonly Mend[] = [
   takeEmptiedCells,
   endTypedFormulas,
   mendNameBox,
+  scrollBesideFrozen,
 ]
