@@ -10,6 +10,7 @@ import { orders } from '../../src/workbook/season/tables/orders'
 import { portContract, type Scene } from '../contract/portContract'
 import { besideFrozenAfterJump } from './besideFrozen'
 import { type GridPage, openGridPage } from './gridPage'
+import { notedSheet } from './notedSheet'
 import { inRow } from './seasonPlaces'
 
 let workbench: Scene
@@ -318,4 +319,9 @@ test('A cell of the workbench to which one jumps stands right beside what is fro
     sheets: [{ name: 'Frozen', widths, frozenRows: 0, frozenColumns: 1, rows: [] }],
   })
   expect(await besideFrozenAfterJump(opened.page)).toBe('D5')
+})
+
+test('Every note of the workbench stays beside its cell as rows are inserted, deleted and taken back.', async () => {
+  await workbench.port.add({ names: [], sheets: [notedSheet] })
+  expect(await opened.page.evaluate(() => window.misplacedNotes!())).toEqual([])
 })

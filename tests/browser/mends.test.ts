@@ -112,3 +112,7 @@ it('Without the mend endTypedFormulas the library takes Enter for its list of fu
 it('Without the mend frozenScrolls the library leaves a cell to which one jumps behind a frozen column.', async () => {
   expect(await besideFrozenAfterJump(page)).toBe('H5')
 })
+
+it('Without the mend notePlaces the library leaves notes beside other cells as rows come and go.', async () => {
+  expect(await page.evaluate(() => window.misplacedNotes!())).not.toEqual([])
+})

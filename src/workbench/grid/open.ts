@@ -24,6 +24,7 @@ import { keepLooks } from './keptLooks'
 import { markRefusals } from './markRefusals'
 import type { Mend } from './mends/mend'
 import { allMends } from './mends/mends'
+import { leaveNotesAlone, placeNotes } from './mends/notePlaces'
 import { menu } from './menu'
 import { nextCalculation } from './nextCalculation'
 
@@ -58,6 +59,7 @@ export function openGrid(
   { dark, mends = allMends }: GridStart,
 ): OpenGrid {
   const calls = new CellCalls()
+  if (mends.includes(placeNotes)) leaveNotesAlone()
   const univer = startUniver(container, definitions, calls, dark)
   const injector = univer.__getInjector()
   const api = FUniver.newAPI(univer)

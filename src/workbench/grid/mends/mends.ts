@@ -6,6 +6,7 @@ import { scrollBesideFrozen } from './frozenScrolls'
 import { keepTyping } from './keepTyping'
 import type { Mend } from './mend'
 import { mendNameBox } from './nameBox'
+import { placeNotes } from './notePlaces'
 import { giveOwnFormulas } from './ownFormulas'
 import { calculatePromptly } from './promptCalculation'
 import { readTypedFormulas } from './typedFormulas'
@@ -22,4 +23,5 @@ export const allMends: readonly Mend[] = [
   endTypedFormulas,
   mendNameBox,
   scrollBesideFrozen,
+  placeNotes,
 ]
