@@ -116,3 +116,9 @@ it('Without the mend frozenScrolls the library leaves a cell to which one jumps 
 it('Without the mend notePlaces the library leaves notes beside other cells as rows come and go.', async () => {
   expect(await page.evaluate(() => window.misplacedNotes!())).not.toEqual([])
 })
+
+it('Without the mend barNames most buttons of the grid have no name, and some have roles that do not exist.', async () => {
+  const nameless = page.locator('#grid footer button:not([aria-label])')
+  expect(await nameless.count()).toBeGreaterThan(5)
+  expect(await page.locator('#grid footer [role="track"]').count()).toBe(1)
+})

@@ -1,3 +1,4 @@
+import { nameBars } from './barNames'
 import { takeEmptiedCells } from './emptiedCells'
 import { endTypedFormulas } from './endTypedFormulas'
 import { engineMends } from './engineMends'
@@ -24,4 +25,5 @@ export const allMends: readonly Mend[] = [
   mendNameBox,
   scrollBesideFrozen,
   placeNotes,
+  nameBars,
 ]
