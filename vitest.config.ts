@@ -5,7 +5,7 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node'
 /** Tests that draw parts of a page in jsdom. */
 const withPage = ['tests/pane/**/*.test.ts', 'tests/start/workbench/**/*.test.ts']
 
-const common = { environment: 'node', setupFiles: 'tests/sameInputs.ts', testTimeout: 120_000 }
+const common = { environment: 'node', setupFiles: 'tests/sameInputs.ts', testTimeout: 120_000, hookTimeout: 120_000 }
 
 /** Files that wait for whole programs. Begun last, each would go on alone while a core is idle. */
 const longFiles = [

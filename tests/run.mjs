@@ -12,7 +12,7 @@ await command(async () => {
   let counts
   try {
     await timed('installing', installMissing)
-    await sayBrowsers()
+    await sayPrograms()
     await timed('building', buildWhereStale)
     const run = await timed('tests', runVitest)
     counts = count(run)
@@ -38,20 +38,17 @@ await command(async () => {
   }
 })
 
-/** An engine that must be there and is not fails the run: EVERY_ENGINE=1 says that each must. */
-async function sayBrowsers() {
+/** A program that must be there and is not fails the run: EVERY_ENGINE=1 says that each must. */
+async function sayPrograms() {
   const { tsImport } = await import('tsx/esm/api')
-  const { engines } = await tsImport(
-    pathToFileURL(join(root, 'tests', 'browser', 'engines', 'engines.ts')).href,
-    import.meta.url,
-  )
-  console.log(
-    `Browsers: ${engines
-      .filter(({ version }) => version !== undefined)
-      .map(({ name, version }) => `${name} ${version}`)
-      .join(', ')}.`,
-  )
-  for (const { name, missing } of engines.filter(({ version }) => version === undefined)) {
+  const load = (...path) => tsImport(pathToFileURL(join(root, 'tests', ...path)).href, import.meta.url)
+  const { engines } = await load('browser', 'engines', 'engines.ts')
+  const { libreOffice } = await load('workbench', 'xlsx', 'libreOffice.ts')
+  const found = (programs) =>
+    programs.filter(({ version }) => version !== undefined).map(({ name, version }) => `${name} ${version}`)
+  console.log(`Browsers: ${found(engines).join(', ')}.`)
+  for (const program of found([libreOffice])) console.log(`Files are opened in ${program} too.`)
+  for (const { name, missing } of [...engines, libreOffice].filter(({ version }) => version === undefined)) {
     const sentence = `${name} is not installed, so nothing is tried in it. ${missing}`
     if (process.env.EVERY_ENGINE === '1') throw new Failure(sentence)
     console.log(sentence)

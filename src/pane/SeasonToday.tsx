@@ -1,11 +1,13 @@
 import { Button, makeStyles, mergeClasses, tokens } from '@fluentui/react-components'
 import { useEffect, useId, useState } from 'react'
 import type { WorkbookPort } from '../workbook/port'
+import { type Answer, answerOf } from '../workbook/season/answer'
 import { chartOfWeeks } from '../workbook/season/chartOfWeeks'
 import { progressOf, type Progress, type SheetProgress } from '../workbook/season/progress'
 import { weeksOf, type Weeks } from '../workbook/season/weeks'
 import { weekWorkOf, type NoWork, type WeekWork } from '../workbook/season/weekWork'
 import { WeeksChart } from './charts/WeeksChart'
+import { useNumberText } from './settings/useNumberText'
 import { useMayBeOld } from './useMayBeOld'
 import { usePaneStyles } from './usePaneStyles'
 import { usePortSentence } from './usePortSentence'
@@ -30,6 +32,7 @@ const useStyles = makeStyles({
     padding: 0,
   },
   line: { display: 'contents' },
+  value: { margin: 0, fontWeight: tokens.fontWeightSemibold, whiteSpace: 'nowrap' },
   sheet: { justifyContent: 'start' },
 })
 
@@ -39,7 +42,7 @@ export function SeasonToday({ port, isAdding, onGo }: SeasonTodayProps) {
   const pane = usePaneStyles()
   const { season: say, compare, frame } = useWords()
   const headingId = useId()
-  const { progress, work, weeks, isOld, failure, read } = useToday(port, isAdding)
+  const { progress, answer, work, weeks, isOld, failure, read } = useToday(port, isAdding)
   const { said, put } = usePutChart(port)
   if (progress === undefined) return null
   return (
@@ -48,6 +51,7 @@ export function SeasonToday({ port, isAdding, onGo }: SeasonTodayProps) {
         {say.today}
       </h3>
       <p className={pane.line}>{progress.season}</p>
+      {answer !== undefined && <AnswerList answer={answer} />}
       <ul className={styles.list}>
         {progress.sheets.map((one) => (
           <li key={one.sheet} className={styles.line}>
@@ -93,6 +97,32 @@ export function SeasonToday({ port, isAdding, onGo }: SeasonTodayProps) {
   )
 }
 
+function AnswerList({ answer }: { readonly answer: Answer }) {
+  const styles = useStyles()
+  const { season } = useWords()
+  const numbers = useNumberText()
+  const say = season.answer
+  const count = (value: number) => numbers.plain(Math.round(value), 'short')
+  const money = (value: number, decimals: number) => `${answer.currency} ${numbers.fixed(value, decimals)}`.trim()
+  const lines = [
+    [say.liners, count(answer.liners)],
+    [say.expected, count(answer.expected)],
+    [say.buying, money(answer.buying, 2)],
+    [say.rooting, money(answer.rooting, 2)],
+    ...(answer.liners > 0 ? [[say.perLiner, money(answer.rooting / answer.liners, 4)]] : []),
+  ]
+  return (
+    <dl className={styles.list}>
+      {lines.map(([what, value]) => (
+        <div key={what} className={styles.line}>
+          <dt>{what}</dt>
+          <dd className={styles.value}>{value}</dd>
+        </div>
+      ))}
+    </dl>
+  )
+}
+
 /** Puts the chart of a measure into the calendar's sheet, where the host's sheets hold charts. */
 function usePutChart(port: WorkbookPort) {
   const { compare } = useWords()
@@ -115,6 +145,7 @@ function usePutChart(port: WorkbookPort) {
 /** Read when the section is shown, after a season was added, and when it is asked for; after a change it may be old. */
 function useToday(port: WorkbookPort, isAdding: boolean) {
   const [progress, setProgress] = useState<Progress>()
+  const [answer, setAnswer] = useState<Answer>()
   const [work, setWork] = useState<WeekWork | NoWork>()
   const [weeks, setWeeks] = useState<readonly Weeks[]>([])
   const [asked, setAsked] = useState(0)
@@ -125,10 +156,11 @@ function useToday(port: WorkbookPort, isAdding: boolean) {
     if (isAdding) return undefined
     let isWanted = true
     beginReading()
-    Promise.all([progressOf(port), weekWorkOf(port), weeksOf(port)]).then(
-      ([found, ofWeek, drawn]) => {
+    Promise.all([progressOf(port), answerOf(port), weekWorkOf(port), weeksOf(port)]).then(
+      ([found, comesTo, ofWeek, drawn]) => {
         if (!isWanted) return
         setProgress(found)
+        setAnswer(comesTo)
         setWork(ofWeek)
         setWeeks(drawn ?? [])
         setFailure('')
@@ -141,7 +173,7 @@ function useToday(port: WorkbookPort, isAdding: boolean) {
       isWanted = false
     }
   }, [port, isAdding, asked])
-  return { progress, work, weeks, isOld, failure, read: () => setAsked((times) => times + 1) }
+  return { progress, answer, work, weeks, isOld, failure, read: () => setAsked((times) => times + 1) }
 }
 
 function progressText({ rows, lacks }: SheetProgress, say: ReturnType<typeof useWords>['season']): string {

@@ -6,6 +6,21 @@
 export interface Book {
   readonly sheets: readonly Sheet[]
   readonly names: readonly DefinedName[]
+  /** The sheet that is seen where the workbook is opened; the first one where this is absent. */
+  readonly shown?: string
+  readonly properties?: FileProperties
+}
+
+/** What a file says about itself; nobody types it here, and it is carried from file to file. */
+export interface FileProperties {
+  readonly author?: string
+  readonly title?: string
+  readonly subject?: string
+  readonly keywords?: string
+  readonly description?: string
+  readonly category?: string
+  readonly manager?: string
+  readonly company?: string
 }
 
 export interface DefinedName {
@@ -23,6 +38,28 @@ export interface Sheet {
   /** Rows from row 1 on; a hole is an empty cell. */
   readonly rows: readonly (readonly (Cell | undefined)[])[]
   readonly tables?: readonly SheetTable[]
+  readonly layout?: SheetLayout
+}
+
+/** How a sheet of a file is looked at and printed, where that is not as usual; it is carried from file to file. */
+export interface SheetLayout {
+  readonly rightToLeft?: true
+  readonly hidesGridlines?: true
+  /** In percent. */
+  readonly zoom?: number
+  /** Alpha, red, green, blue: "FF00B050". */
+  readonly tabColour?: string
+  readonly margins?: SheetMargins
+}
+
+/** In inches. */
+export interface SheetMargins {
+  readonly left: number
+  readonly right: number
+  readonly top: number
+  readonly bottom: number
+  readonly header: number
+  readonly footer: number
 }
 
 /** Cells that Excel takes for one table: lines below a row of headings, each a text of its own. Formulas go on reading addresses and names. */

@@ -2,10 +2,11 @@
 import type { Page } from 'playwright-core'
 import { expect, it } from 'vitest'
 import { positionOf } from '../../src/formula/address'
+import { pixelsOfPadding, pixelsPerCharacter } from '../../src/workbench/grid/bookToGrid'
 import { orders } from '../../src/workbook/season/tables/orders'
 import type { CellPlace } from '../../src/workbook/cellPlace'
 import { browserWindows } from './browserWindows'
-import { above, beside, goTo, named, selectedCell, shownAt, typeInto } from './seasonPlaces'
+import { above, beside, goTo, named, selectedCell, sheets, shownAt, typeInto } from './seasonPlaces'
 
 const pages = browserWindows()
 
@@ -102,11 +103,17 @@ it('What is emptied, entered into several cells, filled or moved over formulas i
   await typeInto(page, batchSpread, '0.05')
   await goTo(page, named('OrderCuttings'))
   await goTo(page, batchSpread)
-  // The first of the scrolled columns now: from the handle at its lower right corner along the row.
-  await page.mouse.move(376, 313)
+  // The first of the scrolled columns now: from the handle at its lower right corner along the row, to the fourth after.
+  const { widths, frozenColumns } = sheets.find(({ name }) => name === 'Orders')!
+  const pixels = (from: number, to: number) =>
+    widths.slice(from, to).reduce((sum, width) => sum + width * pixelsPerCharacter + pixelsOfPadding, 0)
+  const { column } = positionOf(batchSpread.address)
+  // Right of the numbers of the rows.
+  const corner = 46 + pixels(0, frozenColumns) + pixels(column, column + 1)
+  await page.mouse.move(corner, 313)
   await page.mouse.down()
-  await page.mouse.move(600, 304, { steps: 3 })
-  await page.mouse.move(880, 304, { steps: 3 })
+  await page.mouse.move(corner + pixels(column + 1, column + 3), 304, { steps: 3 })
+  await page.mouse.move(corner + pixels(column + 1, column + 5) - 20, 304, { steps: 3 })
   await page.mouse.up()
   await answer(page, '4 cells on Orders would lose their formulas: N9, O9, P9 and 1 more.', 'Cancel')
   await expectFormula(page, named('OrderStickDay'), true)

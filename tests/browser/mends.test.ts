@@ -5,6 +5,7 @@
 import type { Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, expect, it } from 'vitest'
 import type { SelectedCell } from '../../src/workbook/port'
+import { besideFrozenAfterJump } from './besideFrozen'
 import { type GridPage, openGridPage } from './gridPage'
 
 let opened: GridPage
@@ -106,4 +107,18 @@ it('Without the mend endTypedFormulas the library takes Enter for its list of fu
   await press('Enter')
   await select('G2')
   expect(await selected()).toMatchObject({ formula: '=INTRATE(2>1,1,0)' })
+})
+
+it('Without the mend frozenScrolls the library leaves a cell to which one jumps behind a frozen column.', async () => {
+  expect(await besideFrozenAfterJump(page)).toBe('H5')
+})
+
+it('Without the mend notePlaces the library leaves notes beside other cells as rows come and go.', async () => {
+  expect(await page.evaluate(() => window.misplacedNotes!())).not.toEqual([])
+})
+
+it('Without the mend barNames most buttons of the grid have no name, and some have roles that do not exist.', async () => {
+  const nameless = page.locator('#grid footer button:not([aria-label])')
+  expect(await nameless.count()).toBeGreaterThan(5)
+  expect(await page.locator('#grid footer [role="track"]').count()).toBe(1)
 })

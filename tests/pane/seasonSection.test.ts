@@ -227,6 +227,11 @@ describe('beside the workbook of a season', () => {
       SetupBenchArea: column(100),
       SetupBedArea: column(0),
       SetupHours: column(40),
+      SeasonLiners: column(1200),
+      SeasonExpected: column(1260.4),
+      SeasonBuying: column(310.5),
+      SeasonRooting: column(150),
+      SetupCurrency: column('EUR'),
       MondayState: column('ready'),
       MondayWeek: column('2027-W01'),
       MondayLitres: column(96.5),
@@ -258,6 +263,18 @@ describe('beside the workbook of a season', () => {
         return element.textContent
       })
       .toContain('This season now')
+  })
+
+  it('says what the season comes to, each figure beside what it is', () => {
+    const [terms, values] = ['dt', 'dd'].map((tag) => [...element.querySelectorAll(tag)].map((one) => one.textContent))
+    expect(terms!.map((term, index) => `${term}: ${values![index]}`)).toEqual([
+      'Liners ordered: 1,200',
+      'Saleable liners to expect: 1,260',
+      'Buying, everything: EUR 310.50',
+      'Rooting cost of the season: EUR 150.00',
+      // 150 / 1,200.
+      'For each liner ordered: EUR 0.1250',
+    ])
   })
 
   it('says how far each sheet is, what the first row that is not complete lacks, and goes to the sheet', async () => {

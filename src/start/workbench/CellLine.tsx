@@ -10,10 +10,18 @@ interface CellLineProps {
   readonly decimalMark: DecimalMark
   /** Whether something was typed that the sheet could not take yet. */
   readonly typedEarly: boolean
+  /** Shows the sheet, where a narrow window shows the pane. */
+  readonly onShow: () => void
 }
 
 /** Says what the selected cell holds: the canvas of the grid says nothing to a screen reader. */
-export function CellLine({ grid, words: { language, workbench: words }, decimalMark, typedEarly }: CellLineProps) {
+export function CellLine({
+  grid,
+  words: { language, workbench: words },
+  decimalMark,
+  typedEarly,
+  onShow,
+}: CellLineProps) {
   const [cell, setCell] = useState<GridCell>()
   useEffect(() => {
     if (grid === undefined) return
@@ -23,9 +31,14 @@ export function CellLine({ grid, words: { language, workbench: words }, decimalM
   }, [grid])
   const isRefused = typedEarly || cell?.sentence !== undefined
   return (
-    <p className="cell" role="status" lang={language} aria-label={words.selectedCell} data-refused={isRefused}>
-      {typedEarly ? words.typedEarly : cell && cellText(cell, words, decimalMark)}
-    </p>
+    <div className="line" data-refused={isRefused} lang={language}>
+      <p className="cell" role="status" aria-label={words.selectedCell} data-refused={isRefused}>
+        {typedEarly ? words.typedEarly : cell && cellText(cell, words, decimalMark)}
+      </p>
+      <button type="button" className="show" onClick={onShow}>
+        {words.showInSheet}
+      </button>
+    </div>
   )
 }
 

@@ -35,12 +35,13 @@ export function Workbench() {
   const { grid, calculated, port, start } = useGrid(sheet, { dark, decimalMark, giveFile, words, ask, onFailure })
   const beginPane = usePane(pane, port, { dark, onLanguage, setDecimalMark, onDrawn: start })
   const { shown, go, regionOf } = useRegions(grid, { bar, pane })
+  const toSheet = () => go('sheet')
   const onEmpty = () => {
     // Beside an empty workbook the pane offers to build a season.
     beginPane()
     go('pane')
   }
-  const files = useFiles(calculated, { words, ask, onEmpty, onOpen: () => go('sheet') })
+  const files = useFiles(calculated, { words, ask, onEmpty, onOpen: toSheet })
   giveCopy.current = files.giveCopy
   // A question above the sheet, such as why it cannot be shown, takes its own keys.
   const isInDialog = (at: Node) => at instanceof Element && at.closest('dialog') !== null
@@ -68,7 +69,7 @@ export function Workbench() {
           </p>
         )}
         <CellList grid={grid} words={words} />
-        <CellLine grid={grid} words={words} decimalMark={decimalMark} typedEarly={typedEarly} />
+        <CellLine grid={grid} words={words} decimalMark={decimalMark} typedEarly={typedEarly} onShow={toSheet} />
       </main>
       <aside className="functions" ref={pane} aria-label={words.workbench.pane} tabIndex={-1} />
       {question && <QuestionDialog question={question} words={words} close={() => ask(undefined)} />}

@@ -16,6 +16,21 @@ const kept = {
   dataTable: 'nur Excel Datentabellen berechnet',
 }
 
+const view = {
+  splitPanes: 'geteilte, aber nicht fixierte Fenster',
+  shownFormulas: 'Formeln anstelle ihrer Ergebnisse',
+  hiddenZeros: 'ausgeblendete Nullen',
+  hiddenHeadings: 'ausgeblendete Zeilen- und Spaltenköpfe',
+  pageView: 'die Ansicht von Seiten',
+  severalViews: 'weitere Fenster und Ansichten',
+}
+const calculation = {
+  iteration: 'wiederholtes Rechnen von Zirkeln',
+  shownPrecision: 'Rechnen mit den Zahlen, wie sie angezeigt werden',
+  byHand: 'Rechnen nur von Hand',
+  rowsAndColumns: 'Adressen als Z1S1',
+}
+
 export const files: Words['files'] = {
   problems: {
     empty: 'Die Datei ist leer. Wählen Sie eine .xlsx-Arbeitsmappe.',
@@ -34,6 +49,8 @@ export const files: Words['files'] = {
       'Die Arbeitsmappe ist zu groß, um sie hier zu öffnen. Lassen Sie die Blätter weg, die nichts mit der Saison zu tun haben, und speichern Sie sie neu.',
   },
   kept,
+  view,
+  calculation,
   lost: {
     pivotTables: () => 'Pivot-Tabellen werden weggelassen.',
     charts: () => 'Diagramme werden weggelassen.',
@@ -65,12 +82,25 @@ export const files: Words['files'] = {
     rowHeights: () => 'Von Hand gesetzte Zeilenhöhen werden weggelassen.',
     printSetUp: () =>
       'Die Druckeinrichtung wird ersetzt: Querformat, eine Seite breit, die fixierten Zeilen auf jeder Seite.',
+    rowFormats: () => 'Formate ganzer Zeilen und Spalten werden weggelassen; die gefüllter Zellen bleiben.',
+    printAreas: (sheets) =>
+      `Druckbereiche werden weggelassen, sodass das ganze Blatt gedruckt wird: ${sheets.join(', ')}.`,
+    tabColours: (sheets) => `Die Farbe der Registerkarte, eine des Designs, wird weggelassen: ${sheets.join(', ')}.`,
+    view: (names) =>
+      `Einstellungen der Ansicht werden weggelassen: ${names.map((name) => view[name as keyof typeof view]).join(', ')}.`,
+    calculation: (names) =>
+      `Einstellungen des Rechnens werden weggelassen: ${names.map((name) => calculation[name as keyof typeof calculation]).join(', ')}.`,
     workbookProtection: () => 'Der Schutz der Arbeitsmappe wird weggelassen.',
     datesFrom1904: () =>
       'Tage werden von nun an ab 1900 gezählt; eine Formel, die zu einem als Zahl geschriebenen Tag etwas zuzählt, kann um vier Jahre abweichen.',
     hiddenSheets: (sheets) => `Ausgeblendete Blätter werden gezeigt: ${sheets.join(', ')}.`,
     secondName: ([name, sheet, now]) =>
       `Der Name ${name} des Blatts ${sheet} heißt von nun an ${now}, weil ein anderer ebenso heißt.`,
+    sheetNames: (names) =>
+      `Namen, die auf einem Blatt gelten, gelten von nun an in der ganzen Arbeitsmappe: ${names.join(', ')}.`,
+    noteFormats: () => 'Wer eine Notiz schrieb und Formate ihrer Wörter werden weggelassen; der Text bleibt.',
+    properties: (names) => `Eigenschaften der Datei werden weggelassen: ${names.join(', ')}.`,
+    others: (names) => `Anderes wird weggelassen, das in der Datei so heißt: ${names.join(', ')}.`,
     richText: () => 'Formate einzelner Wörter in einer Zelle werden weggelassen; der Text bleibt.',
     ownStyles: () =>
       'Farben, Schriften, Rahmen und Ausrichtung werden weggelassen, und fette Texte werden zu Überschriften; Zahlenformate bleiben.',

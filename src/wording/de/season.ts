@@ -28,6 +28,13 @@ export const season: Words['season'] = {
   rowsComplete: (rows) => (rows === 1 ? '1 Zeile, vollständig' : `${rows} Zeilen, vollständig`),
   rowsLack: (rows, first) =>
     `${rows === 1 ? '1 Zeile ist' : `${rows} Zeilen sind`} nicht vollständig. Zuerst: ${first}`,
+  answer: {
+    liners: 'Bestellte Jungpflanzen',
+    expected: 'Zu erwartende verkäufliche Jungpflanzen',
+    buying: 'Einkauf, alles',
+    rooting: 'Bewurzelungskosten der Saison',
+    perLiner: 'Für jede bestellte Jungpflanze',
+  },
   readAgain: 'Die Saison neu lesen',
   work: {
     heading: (week) => `Die Woche ${week}`,

@@ -81,6 +81,7 @@ export const workbench: Words['workbench'] = {
   typedEarly: 'Das Blatt war noch nicht bereit, und was Sie getippt haben, blieb draußen. Tippen Sie es nochmals.',
   noSheet: 'Das Blatt konnte nicht gezeigt werden',
   selectedCell: 'Gewählte Zelle',
+  showInSheet: 'Im Blatt zeigen',
   list: (sheet, address) => `Liste für ${address} auf ${sheet}`,
   openList: 'Aus der Liste wählen (Alt+Pfeil ab)',
   emptyList: 'Die Liste ist leer.',

@@ -14,6 +14,22 @@ const kept = {
   dataTable: 'only Excel calculates data tables',
 }
 
+/** Settings of the view, and of the calculation: they complete "are left out: ". */
+const view = {
+  splitPanes: 'panes that are split but not frozen',
+  shownFormulas: 'formulas in the place of their results',
+  hiddenZeros: 'hidden zeros',
+  hiddenHeadings: 'hidden headings of rows and columns',
+  pageView: 'the view of pages',
+  severalViews: 'further windows and views',
+}
+const calculation = {
+  iteration: 'repeated calculation of circles',
+  shownPrecision: 'numbers calculated as they are shown',
+  byHand: 'calculation by hand only',
+  rowsAndColumns: 'addresses as R1C1',
+}
+
 /** Why a file cannot be read, and what of it the workbench cannot hold. */
 export const files = {
   problems: {
@@ -31,6 +47,8 @@ export const files = {
       'The workbook is too large to open here. Leave out the sheets that have nothing to do with the season, and save it again.',
   },
   kept,
+  view,
+  calculation,
   /** What of a file the grid has no place for: one sentence each, to be said before anything is saved. */
   lost: {
     pivotTables: () => 'Pivot tables are left out.',
@@ -61,12 +79,26 @@ export const files = {
     groups: () => 'Groups of rows and columns are left out.',
     rowHeights: () => 'Row heights set by hand are left out.',
     printSetUp: () => 'The print set-up is replaced: landscape, one page wide, with the frozen rows on every page.',
+    rowFormats: () => 'Formats of whole rows and columns are left out; those of filled cells stay.',
+    printAreas: (sheets: readonly string[]) =>
+      `Print areas are left out, so that the whole sheet is printed: ${sheets.join(', ')}.`,
+    tabColours: (sheets: readonly string[]) =>
+      `The colour of the tab, which is one of the theme, is left out: ${sheets.join(', ')}.`,
+    view: (names: readonly string[]) =>
+      `Settings of the view are left out: ${names.map((name) => view[name as keyof typeof view]).join(', ')}.`,
+    calculation: (names: readonly string[]) =>
+      `Settings of the calculation are left out: ${names.map((name) => calculation[name as keyof typeof calculation]).join(', ')}.`,
     workbookProtection: () => 'The protection of the workbook is left out.',
     datesFrom1904: () =>
       'Dates are counted from 1900 from now on; a formula that adds to a date written out as a number may differ by four years.',
     hiddenSheets: (sheets: readonly string[]) => `Hidden sheets are shown: ${sheets.join(', ')}.`,
     secondName: ([name, sheet, now]: readonly string[]) =>
       `The name ${name} of the sheet ${sheet} is called ${now} from now on, because another one has the same name.`,
+    sheetNames: (names: readonly string[]) =>
+      `Names that hold on one sheet hold in the whole workbook from now on: ${names.join(', ')}.`,
+    noteFormats: () => 'Who wrote a note, and the formats of its words, are left out; the text stays.',
+    properties: (names: readonly string[]) => `Properties of the file are left out: ${names.join(', ')}.`,
+    others: (names: readonly string[]) => `Other things are left out, which the file calls: ${names.join(', ')}.`,
     richText: () => 'Formats of single words within a cell are left out; the text stays.',
     ownStyles: () =>
       'Colours, fonts, borders and alignment are left out, and bold texts become headings; number formats stay.',

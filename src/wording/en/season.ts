@@ -25,6 +25,14 @@ export const season = {
   rowsComplete: (rows: number) => (rows === 1 ? '1 row, complete' : `${rows} rows, complete`),
   rowsLack: (rows: number, first: string) =>
     `${rows === 1 ? '1 row is' : `${rows} rows are`} not complete. First: ${first}`,
+  /** What it comes to, as the sheet Season calls it. */
+  answer: {
+    liners: 'Liners ordered',
+    expected: 'Saleable liners to expect',
+    buying: 'Buying, everything',
+    rooting: 'Rooting cost of the season',
+    perLiner: 'For each liner ordered',
+  },
   readAgain: 'Read the season again',
   work: {
     heading: (week: string) => `The week ${week}`,

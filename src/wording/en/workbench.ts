@@ -81,6 +81,7 @@ export const workbench = {
   typedEarly: 'The sheet was not ready yet, so what you typed was left out. Type it again.',
   noSheet: 'The sheet could not be shown',
   selectedCell: 'Selected cell',
+  showInSheet: 'Show in sheet',
   list: (sheet: string, address: string) => `List for ${address} on ${sheet}`,
   openList: 'Choose from the list (Alt+Down)',
   emptyList: 'The list is empty.',

@@ -1,6 +1,7 @@
 /** A book as the grid's own data. `gridToBook` reads it back. */
 import { largest } from '../../core/quantity/largest'
 import {
+  BooleanNumber,
   CellValueType,
   type ICellData,
   type IStyleData,
@@ -9,7 +10,17 @@ import {
   LocaleType,
 } from '@univerjs/core'
 import type { IDefinedNameMapItem } from '@univerjs/engine-formula'
-import type { Allowed, Book, Cell, CellContent, DefinedName, Look, Sheet } from '../../workbook/book'
+import type {
+  Allowed,
+  Book,
+  Cell,
+  CellContent,
+  DefinedName,
+  FileProperties,
+  Look,
+  Sheet,
+  SheetLayout,
+} from '../../workbook/book'
 import { type RealTable, realTables } from '../../workbook/realTables'
 import { absoluteAddress, addressOf } from '../../formula/address'
 import { quotedSheet } from '../../formula/reference'
@@ -29,6 +40,12 @@ export interface KeptWithCell {
 /** The same for a sheet. */
 export interface KeptWithSheet {
   readonly frozenColumns?: number
+  readonly layout?: SheetLayout
+}
+
+/** The same for a workbook. */
+export interface KeptWithBook {
+  readonly properties?: FileProperties
 }
 
 /** The grid measures columns in pixels: the width of a digit, and the room at both edges. */
@@ -75,6 +92,7 @@ export interface GridNote {
 
 export function bookToGrid(book: Book, id: string, room: GridRoom = { isNarrow: false }): IWorkbookData {
   const { sheets, styles, names, notes } = gridParts(book, '', room)
+  const kept: KeptWithBook = { ...(book.properties && { properties: book.properties }) }
   return {
     id,
     name: 'Sticksheet',
@@ -87,6 +105,7 @@ export function bookToGrid(book: Book, id: string, room: GridRoom = { isNarrow: 
       { name: namesResource, data: JSON.stringify(names) },
       { name: notesResource, data: JSON.stringify(notes) },
     ],
+    ...(Object.keys(kept).length > 0 && { custom: kept }),
   }
 }
 
@@ -132,7 +151,11 @@ function toGridSheet(
   { isNarrow }: GridRoom,
 ): Partial<IWorksheetData> & { readonly id: string } {
   const frozenColumns = isNarrow ? 0 : sheet.frozenColumns
-  const kept: KeptWithSheet = { frozenColumns: sheet.frozenColumns }
+  const { layout } = sheet
+  const kept: KeptWithSheet = {
+    ...(frozenColumns !== sheet.frozenColumns && { frozenColumns: sheet.frozenColumns }),
+    ...(layout && { layout }),
+  }
   const widths = sheet.rows.map((row) => row.length)
   const widest = largest(widths, sheet.widths.length)
   const cellData: Record<number, Record<number, ICellData>> = {}
@@ -166,7 +189,9 @@ function toGridSheet(
       startColumn: frozenColumns > 0 ? frozenColumns : -1,
     },
     cellData,
-    ...(frozenColumns !== sheet.frozenColumns && { custom: kept }),
+    ...(layout?.hidesGridlines && { showGridlines: BooleanNumber.FALSE }),
+    ...(layout?.tabColour !== undefined && { tabColor: `#${layout.tabColour.slice(-6)}` }),
+    ...(Object.keys(kept).length > 0 && { custom: kept }),
   }
 }
 

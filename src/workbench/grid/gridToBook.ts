@@ -14,6 +14,7 @@ import { addressOf } from '../../formula/address'
 import type { Book, Cell, CellContent, DefinedName, Sheet, SheetTable } from '../../workbook/book'
 import {
   isTableId,
+  type KeptWithBook,
   type KeptWithCell,
   type KeptWithSheet,
   namesResource,
@@ -32,6 +33,7 @@ export function gridToBook(data: IWorkbookData): Book {
     name: toName(item),
   }))
   const tables = named.filter(({ isTable }) => isTable).flatMap(({ name }) => toTable(name))
+  const { properties } = (data.custom ?? {}) as KeptWithBook
   return {
     sheets: data.sheetOrder.flatMap((id) => {
       const sheet = data.sheets[id]
@@ -42,6 +44,7 @@ export function gridToBook(data: IWorkbookData): Book {
       return [{ ...toSheet(sheet, data.styles, notes[id] ?? {}), ...(ofSheet.length > 0 && { tables: ofSheet }) }]
     }),
     names: named.filter(({ isTable }) => !isTable).map(({ name }) => name),
+    ...(properties && { properties }),
   }
 }
 
@@ -62,6 +65,7 @@ function toName({ name, formulaOrRefString }: IDefinedNameMapItem[string]): Defi
 
 function toSheet(sheet: Partial<IWorksheetData>, styles: IWorkbookData['styles'], notes: Notes[string]): Sheet {
   const cells = sheet.cellData ?? {}
+  const kept = (sheet.custom ?? {}) as KeptWithSheet
   const rowsInUse = new Set([...Object.keys(cells), ...Object.keys(notes)].map(Number))
   return {
     name: sheet.name ?? '',
@@ -69,7 +73,7 @@ function toSheet(sheet: Partial<IWorksheetData>, styles: IWorkbookData['styles']
       charactersOf(column?.w ?? sheet.defaultColumnWidth ?? usualColumnWidth),
     ),
     frozenRows: sheet.freeze?.ySplit ?? 0,
-    frozenColumns: sheet.freeze?.xSplit || ((sheet.custom ?? {}) as KeptWithSheet).frozenColumns || 0,
+    frozenColumns: sheet.freeze?.xSplit || kept.frozenColumns || 0,
     rows: Array.from({ length: 1 + largest(rowsInUse, -1) }, (_, row) => {
       const written = denseRow(cells[row] ?? {})
       const noted = denseRow(notes[row] ?? {})
@@ -78,6 +82,7 @@ function toSheet(sheet: Partial<IWorksheetData>, styles: IWorkbookData['styles']
         Array.from({ length: columns }, (_, column) => toCell(written[column], styles, noted[column]?.note)),
       )
     }),
+    ...(kept.layout && { layout: kept.layout }),
   }
 }
 

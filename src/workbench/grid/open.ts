@@ -25,6 +25,7 @@ import { keepLooks } from './keptLooks'
 import { markRefusals } from './markRefusals'
 import type { Mend } from './mends/mend'
 import { allMends } from './mends/mends'
+import { leaveNotesAlone, placeNotes } from './mends/notePlaces'
 import { putOffCalculation } from './mends/promptCalculation'
 import { menu } from './menu'
 import { nextCalculation } from './nextCalculation'
@@ -64,6 +65,7 @@ export function openGrid(
   { dark, stored, mends = allMends }: GridStart,
 ): OpenGrid {
   const calls = new CellCalls()
+  if (mends.includes(placeNotes)) leaveNotesAlone()
   const univer = startUniver(container, definitions, calls, dark)
   const injector = univer.__getInjector()
   const api = FUniver.newAPI(univer)
@@ -76,7 +78,9 @@ export function openGrid(
   let opened = 0
   const show = (next: Book): void => {
     opened += 1
-    api.createWorkbook(bookToGrid(next, `book${opened}`, room()))
+    const created = api.createWorkbook(bookToGrid(next, `book${opened}`, room()))
+    const sheet = next.shown === undefined ? null : created.getSheetByName(next.shown)
+    if (sheet !== null) created.setActiveSheet(sheet)
   }
 
   show(book)

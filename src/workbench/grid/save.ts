@@ -38,7 +38,8 @@ export interface Saving {
 export function saving(grid: OpenGrid): Saving {
   const { workbook, replace } = grid
   const bookNow = (): Book => gridToBook(workbook().save())
-  const asText = (book: Book): string => JSON.stringify(book)
+  // Whoever turns to another sheet has changed nothing.
+  const asText = ({ shown: _, ...book }: Book): string => JSON.stringify(book)
   let kept: string | undefined = asText(bookNow())
   const unsaved = (): Book | undefined => {
     const book = bookNow()
@@ -53,7 +54,8 @@ export function saving(grid: OpenGrid): Saving {
       await workbook().endEditingAsync(true)
       // What was just typed may still wait for its calculation, and a file must not hold the results of before.
       const isCalculated = await endsWithin(longestWait, grid.calculate())
-      return { book: bookNow(), ...(isCalculated && { results: readBook(grid) }) }
+      const shown = workbook().getActiveSheet().getSheetName()
+      return { book: { ...bookNow(), shown }, ...(isCalculated && { results: readBook(grid) }) }
     },
     markSaved(saved) {
       kept = asText(saved)

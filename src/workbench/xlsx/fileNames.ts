@@ -66,14 +66,18 @@ export class FileNames {
 
   lost(): Lost[] {
     const entries = [...this.entries.values()]
-    const written = entries.filter((entry) => this.isWrittenOut(entry)).map(({ file }) => file.name)
-    const renamed = entries.filter((entry) => !this.isWrittenOut(entry) && entry.bookName !== entry.file.name)
+    const written = entries.filter((entry) => this.isWrittenOut(entry))
+    const renamed = entries.filter((entry) => !written.includes(entry) && entry.bookName !== entry.file.name)
+    const spread = entries.filter(
+      (entry) => entry.file.onlyOnSheet !== undefined && !written.includes(entry) && !renamed.includes(entry),
+    )
     return [
       ...renamed.map(({ file, bookName }): Lost => ({
         what: 'secondName',
         names: [file.name, file.onlyOnSheet!, bookName],
       })),
-      ...(written.length > 0 ? [{ what: 'relativeNames', names: written } as const] : []),
+      ...listed('sheetNames', spread),
+      ...listed('relativeNames', written),
     ]
   }
 
@@ -120,6 +124,10 @@ export class FileNames {
     while (this.bookNames.has(other.toLowerCase())) other += '_'
     return other
   }
+}
+
+function listed(what: Lost['what'], entries: readonly Entry[]): Lost[] {
+  return entries.length > 0 ? [{ what, names: entries.map(({ file }) => file.name) }] : []
 }
 
 function keyOf(name: string, sheet = ''): string {

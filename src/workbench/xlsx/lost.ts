@@ -1,6 +1,17 @@
 /** What a workbook holds that the grid has no place for. */
 import type { Words } from '../../wording/words'
-import { textOfPart, type SheetPart } from './parts'
+import { others } from './otherParts'
+import { frameOf, notePaths, rootOf, textOfPart, workbookPath, type SheetPart } from './parts'
+import { propertiesOf } from './properties'
+import {
+  calculationSettings,
+  hasOtherPrintSetUp,
+  hasOtherTabColour,
+  hasOtherTitles,
+  printAreas,
+  viewSettings,
+  windowSettings,
+} from './settings'
 import type { Parts } from './unpack'
 
 export interface Lost {
@@ -15,16 +26,16 @@ interface Trait {
 }
 
 const inPaths: readonly Trait[] = [
-  { found: /^xl\/pivotTables\//, what: 'pivotTables' },
+  { found: /^xl\/pivot/, what: 'pivotTables' },
   { found: /^xl\/(charts|chartsheets)\//, what: 'charts' },
   { found: /^xl\/media\//, what: 'pictures' },
   { found: /^xl\/externalLinks\//, what: 'linkedWorkbooks' },
-  { found: /^xl\/vbaProject\.bin$/, what: 'macros' },
+  { found: /^xl\/vba/, what: 'macros' },
   { found: /^xl\/(connections\.xml$|queryTables\/)/, what: 'dataConnections' },
-  { found: /^xl\/(slicers|timelines)\//, what: 'slicers' },
+  { found: /^xl\/(slicer|timeline)/, what: 'slicers' },
   { found: /^xl\/(ctrlProps|activeX)\//, what: 'formControls' },
   { found: /^xl\/embeddings\//, what: 'embeddedDocuments' },
-  { found: /^xl\/threadedComments\//, what: 'conversations' },
+  { found: /^xl\/(threadedComments|persons)\//, what: 'conversations' },
   { found: /^_xmlsignatures\//, what: 'signature' },
 ]
 
@@ -40,13 +51,16 @@ const inSheets: readonly Trait[] = [
   { found: /<(\w+:)?sparklineGroup[ >]/, what: 'sparklines' },
   { found: /<(\w+:)?(row|col) [^>]*hidden="(1|true)"/, what: 'hiddenRows' },
   { found: /<(\w+:)?(row|col) [^>]*outlineLevel="[1-9]/, what: 'groups' },
-  { found: /<(\w+:)?row [^>]*customHeight="(1|true)"/, what: 'rowHeights' },
+  { found: /<(\w+:)?(row|sheetFormatPr) [^>]*customHeight="(1|true)"/, what: 'rowHeights' },
+  { found: /<(\w+:)?(row [^>]*customFormat="(1|true)"|col [^>]*style="[1-9])/, what: 'rowFormats' },
 ]
 
 const inWorkbook: readonly Trait[] = [
   { found: /<(\w+:)?workbookProtection /, what: 'workbookProtection' },
   { found: /date1904="(1|true)"/, what: 'datesFrom1904' },
 ]
+
+const inNotes: readonly Trait[] = [{ found: /<(\w+:)?author>(?!Author<|<)[^<]|<(\w+:)?rPr>/, what: 'noteFormats' }]
 
 /** What only the reading of the cells brings to light. */
 export interface SeenInCells {
@@ -68,18 +82,30 @@ export function whatIsLost(
     .map((path) => textOfPart(parts, path))
   const texts = sheets.map(({ path }) => textOfPart(parts, path))
   const hidden = sheets.filter((sheet) => sheet.hidden).map(({ name }) => name)
+  const workbook = rootOf(parts, workbookPath)
+  const bySheet = new Map(sheets.map((sheet) => [sheet.name, frameOf(parts, sheet)]))
+  const frames = [...bySheet.values()]
+  const notes = notePaths(parts, sheets).map((path) => textOfPart(parts, path))
+  const tabs = [...bySheet].flatMap(([name, frame]) => (hasOtherTabColour(frame) ? [name] : []))
   return [
     ...hits(inPaths, paths),
     ...lostIf(seen.otherTables, 'tables'),
     ...hits(inDrawings, drawings),
     ...hits(inSheets, texts),
-    ...lostIf(texts.some(hasOtherPrintSetUp), 'printSetUp'),
-    ...hits(inWorkbook, [textOfPart(parts, 'xl/workbook.xml')]),
-    ...lostIf(hidden.length > 0, 'hiddenSheets', hidden),
+    ...lostIf(frames.some(hasOtherPrintSetUp) || hasOtherTitles(parts, workbook, bySheet), 'printSetUp'),
+    ...listed('printAreas', printAreas(parts, workbook)),
+    ...listed('tabColours', tabs),
+    ...listed('view', [...new Set([...frames.flatMap(viewSettings), ...windowSettings(workbook)])]),
+    ...hits(inWorkbook, [textOfPart(parts, workbookPath)]),
+    ...listed('calculation', calculationSettings(workbook)),
+    ...listed('hiddenSheets', hidden),
     ...ofFormulas,
     ...lostIf(seen.richText, 'richText'),
     ...lostIf(seen.ownStyles, 'ownStyles'),
-    ...lostIf(seen.otherRules, 'otherRules'),
+    ...lostIf(seen.otherRules || texts.some((text) => /<x14:dataValidation /.test(text)), 'otherRules'),
+    ...hits(inNotes, notes),
+    ...listed('properties', propertiesOf(parts).others),
+    ...listed('others', others(parts, sheets, workbook, frames)),
   ]
 }
 
@@ -91,12 +117,6 @@ function hits(traits: readonly Trait[], texts: readonly string[]): Lost[] {
   return traits.filter(({ found }) => texts.some((text) => found.test(text))).map(({ what }) => ({ what, names: [] }))
 }
 
-/** Ours is landscape on A4, one page wide, with file, sheet and page number at the foot. */
-function hasOtherPrintSetUp(sheet: string): boolean {
-  const [pageSetup] = /<(\w+:)?pageSetup [^>]*>/.exec(sheet) ?? []
-  const isOurs = pageSetup === undefined || /paperSize="9" orientation="landscape" fitToHeight="0"/.test(pageSetup)
-  const [headerFooter] = /<(\w+:)?headerFooter[ >][\s\S]*?<\/(\w+:)?headerFooter>/.exec(sheet) ?? []
-  return (
-    !isOurs || (headerFooter !== undefined && !headerFooter.includes('&amp;L&amp;F, &amp;A&amp;RPage &amp;P of &amp;N'))
-  )
+function listed(what: Lost['what'], names: readonly string[]): Lost[] {
+  return lostIf(names.length > 0, what, names)
 }

@@ -27,10 +27,17 @@ export function sheetParts(parts: Parts): readonly SheetPart[] {
   return allSheets(parts).filter(({ path }) => worksheets.has(path))
 }
 
+/** The sheet that was seen when the file was saved; undefined where that was the first. */
+export function shownSheet(parts: Parts): string | undefined {
+  const [view] = elementsOf(rootOf(parts, workbookPath), 'workbookView')
+  const tab = Number(view?.attributes.activeTab ?? 0)
+  return tab > 0 ? allSheets(parts)[tab]?.name : undefined
+}
+
 /** Without those that Excel keeps for itself. */
 export function definedNames(parts: Parts): readonly FileName[] {
   const sheets = allSheets(parts)
-  return elementsOf(root(parts, workbookPath), 'definedName').flatMap((element) => {
+  return elementsOf(rootOf(parts, workbookPath), 'definedName').flatMap((element) => {
     const { name, hidden, localSheetId } = element.attributes
     if (name === undefined || name.startsWith('_xl')) return []
     const sheet = localSheetId === undefined ? undefined : sheets[Number(localSheetId)]
@@ -39,17 +46,45 @@ export function definedNames(parts: Parts): readonly FileName[] {
         name,
         refersTo: textOf(element).trim(),
         ...(sheet && { onlyOnSheet: sheet.name }),
-        ...(/^(1|true)$/.test(hidden ?? '') && { hidden: true }),
+        ...(isSet(hidden) && { hidden: true }),
       },
     ]
   })
 }
 
+/** Of all sheets, chart sheets too: a name of one sheet tells its number among these. */
+export function sheetNames(parts: Parts): readonly string[] {
+  return allSheets(parts).map(({ name }) => name)
+}
+
+export function notePaths(parts: Parts, sheets: readonly SheetPart[]): readonly string[] {
+  return sheets.flatMap(({ path }) =>
+    relations(parts, path).flatMap(({ type, target }) => (type.endsWith('/comments') ? [target] : [])),
+  )
+}
+
 /** By address: the text of a sheet's notes, also where the cell is empty. */
 export function notesOf(parts: Parts, sheet: SheetPart): ReadonlyMap<string, string> {
-  const path = relations(parts, sheet.path).find(({ type }) => type.endsWith('/comments'))?.target
-  const notes = path === undefined ? [] : elementsOf(root(parts, path), 'comment')
+  const [path] = notePaths(parts, [sheet])
+  const notes = path === undefined ? [] : elementsOf(rootOf(parts, path), 'comment')
   return new Map(notes.map((note) => [note.attributes.ref ?? '', elementsOf(note, 't').map(textOf).join('')]))
+}
+
+/** A sheet without its rows: what says how it is looked at, printed and guarded. */
+export function frameOf(parts: Parts, { path }: SheetPart): XmlElement {
+  const xml = textOfPart(parts, path)
+  const [start, end] = [xml.search(/<(?:[\w.-]+:)?sheetData[\s>]/), xml.search(/<\/(?:[\w.-]+:)?sheetData>/)]
+  return parseXml(start === -1 || end === -1 ? xml : xml.slice(0, start) + xml.slice(xml.indexOf('>', end) + 1)).root
+}
+
+/** The parts that belong to the file as a whole, by the type of their relation. */
+export function packageParts(parts: Parts, type: RegExp): readonly string[] {
+  return relations(parts, '').flatMap((one) => (type.test(one.type) && parts[one.target] ? [one.target] : []))
+}
+
+/** A truth of a file. */
+export function isSet(attribute: string | undefined): boolean {
+  return attribute === '1' || attribute === 'true'
 }
 
 /** A part as text; empty where there is no such part. */
@@ -59,7 +94,7 @@ export function textOfPart(parts: Parts, path: string): string {
 
 function allSheets(parts: Parts): readonly SheetPart[] {
   const targets = new Map(relations(parts, workbookPath).map(({ id, target }) => [id, target]))
-  return elementsOf(root(parts, workbookPath), 'sheet').map(({ attributes }) => ({
+  return elementsOf(rootOf(parts, workbookPath), 'sheet').map(({ attributes }) => ({
     name: attributes.name ?? '',
     path: targets.get(relationId(attributes) ?? '') ?? '',
     hidden: attributes.state !== undefined && attributes.state !== 'visible',
@@ -76,10 +111,10 @@ export interface Relation {
 
 export function relations(parts: Parts, path: string): readonly Relation[] {
   const slash = path.lastIndexOf('/')
-  const folder = path.slice(0, slash)
-  const relationsPath = `${folder}/_rels${path.slice(slash)}.rels`
+  const folder = path.slice(0, Math.max(slash, 0))
+  const relationsPath = path === '' ? '_rels/.rels' : `${folder}/_rels${path.slice(slash)}.rels`
   if (parts[relationsPath] === undefined) return []
-  return elementsOf(root(parts, relationsPath), 'Relationship').map(({ attributes }) => ({
+  return elementsOf(rootOf(parts, relationsPath), 'Relationship').map(({ attributes }) => ({
     id: attributes.Id ?? '',
     type: attributes.Type ?? '',
     isOutside: attributes.TargetMode === 'External',
@@ -90,7 +125,7 @@ export function relations(parts: Parts, path: string): readonly Relation[] {
 /** "../comments1.xml" as seen from "xl/worksheets". */
 function resolve(folder: string, target: string): string {
   if (target.startsWith('/')) return target.slice(1)
-  const steps = folder.split('/')
+  const steps = folder === '' ? [] : folder.split('/')
   for (const step of target.split('/')) {
     if (step === '..') steps.pop()
     else steps.push(step)
@@ -104,18 +139,23 @@ function relationId(attributes: XmlElement['attributes']): string | undefined {
   return name === undefined ? undefined : attributes[name]
 }
 
-function root(parts: Parts, path: string): XmlElement {
+export function rootOf(parts: Parts, path: string): XmlElement {
   return parseXml(textOfPart(parts, path)).root
 }
 
-function elementsOf(element: XmlElement, localName: string): XmlElement[] {
+export function elementsOf(element: XmlElement, name: string): XmlElement[] {
   const found: XmlElement[] = []
   walk(element, (inner) => {
-    if (inner.name === localName || inner.name.endsWith(`:${localName}`)) found.push(inner)
+    if (localName(inner) === name) found.push(inner)
   })
   return found
 }
 
-function textOf(element: XmlElement): string {
+/** Without the prefix, which is the writer's choice. */
+export function localName({ name }: XmlElement): string {
+  return name.slice(name.indexOf(':') + 1)
+}
+
+export function textOf(element: XmlElement): string {
   return element.children.map((child) => (child.type === 'text' ? child.value : '')).join('')
 }

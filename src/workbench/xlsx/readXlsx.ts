@@ -16,14 +16,27 @@ import type { Book, Cell, CellContent, Sheet, SheetTable } from '../../workbook/
 import type { ReadCell } from '../../workbook/openBook'
 import { withoutTableReferences, type PlacedTable } from '../../formula/tableReferences'
 import { serialOf } from '../../core/quantity/day'
+import { largest } from '../../core/quantity/largest'
 import { allowedIn } from './allowed'
 import { FileFormulas, type FileFormula, type Why } from './fileFormulas'
 import { FileNames, type Home } from './fileNames'
 import { fromFileSpelling } from './formulaSpelling'
 import { partsForLibrary } from './libraryParts'
+import { layoutOf } from './layout'
 import { lookOf } from './looks'
 import { whatIsLost, type Lost, type SeenInCells } from './lost'
-import { definedNames, notesOf, sheetParts, textOfPart, workbookPath, type FileName, type SheetPart } from './parts'
+import {
+  definedNames,
+  frameOf,
+  notesOf,
+  sheetParts,
+  shownSheet,
+  textOfPart,
+  workbookPath,
+  type FileName,
+  type SheetPart,
+} from './parts'
+import { propertiesOf } from './properties'
 import { unpack, type Parts } from './unpack'
 import { XlsxProblem } from './xlsxProblem'
 
@@ -92,8 +105,15 @@ async function readParts(parts: Parts): Promise<ReadBook> {
   const kept: KeptCell[] = []
   const read = sheets.map((sheet) => readSheet(sheet, parts, tables, formulas, seen, kept))
   const bySheet = new Map(sheets.map(({ part, cells }) => [part.name, cells]))
+  const shown = shownSheet(parts)
+  const { carried } = propertiesOf(parts)
   return {
-    book: { sheets: read, names: names.names() },
+    book: {
+      sheets: read,
+      names: names.names(),
+      ...(shown !== undefined && { shown }),
+      ...(carried && { properties: carried }),
+    },
     lost: whatIsLost(
       parts,
       sheets.map(({ part }) => part),
@@ -202,14 +222,17 @@ function readSheet(
   const plainTables = tables
     .filter(({ sheet, isPlain }) => isPlain && sheet === part.name)
     .map(({ name, ...block }): SheetTable => ({ name, range: blockAddress(block) }))
+  const rows = rowsOf(cells)
+  const layout = layoutOf(frameOf(parts, part))
   const frozen = view?.state === 'frozen' ? view : undefined
   return {
     name: part.name,
-    widths: widthsOf(cols),
+    widths: widthsOf(cols, rows, worksheet.properties.defaultColWidth),
     frozenRows: frozen?.ySplit ?? 0,
     frozenColumns: frozen?.xSplit ?? 0,
-    rows: rowsOf(cells),
+    rows,
     ...(plainTables.length > 0 && { tables: plainTables }),
+    ...(layout && { layout }),
   }
 }
 
@@ -296,13 +319,26 @@ function isStyled({ font, fill, border, alignment }: Partial<Style>): boolean {
 /** What a column has where the file says nothing, in characters. */
 const usualWidth = 9
 
-function widthsOf(columns: NonNullable<Worksheet['model']['cols']>): number[] {
+function widthsOf(
+  columns: NonNullable<Worksheet['model']['cols']>,
+  rows: Sheet['rows'],
+  ofSheet: number | undefined,
+): number[] {
   const widths: number[] = []
+  const others = ofSheet ?? usualWidth
   // A last entry often covers all the columns to the end of the sheet; those need no width of their own.
   for (const { min, max, width } of columns.filter((column) => column.width !== undefined && column.max < 16_384)) {
-    for (let column = widths.length + 1; column < min; column += 1) widths.push(usualWidth)
-    for (let column = min; column <= max; column += 1) widths.push(width ?? usualWidth)
+    for (let column = widths.length + 1; column < min; column += 1) widths.push(others)
+    for (let column = min; column <= max; column += 1) widths.push(width ?? others)
   }
+  const filled =
+    ofSheet === undefined
+      ? 0
+      : largest(
+          rows.map((row) => row.length),
+          0,
+        )
+  while (widths.length < filled) widths.push(others)
   return widths
 }
 

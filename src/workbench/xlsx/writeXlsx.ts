@@ -9,7 +9,9 @@ import { type RealTable, realTables } from '../../workbook/realTables'
 import { ruleOf } from './allowed'
 import { isArrayFormula } from './arrayEvaluation'
 import { isWholeFormula, toFileSpelling, tokensOf } from './formulaSpelling'
+import { optionsOf } from './layout'
 import { lookStyles } from './looks'
+import { ourselves } from './properties'
 import { spillOf } from './spill'
 
 // The same book gives the same bytes: neither the day nor the time zone of the writing is stored.
@@ -18,15 +20,20 @@ const dayInArchive = new Date(2000, 0, 1)
 
 export async function writeXlsx(book: Book, calculated?: OpenBook): Promise<Uint8Array> {
   const workbook = new Workbook()
-  workbook.title = 'Sticksheet'
-  workbook.creator = 'Sticksheet'
-  workbook.lastModifiedBy = 'Sticksheet'
+  const { author = ourselves, ...properties } = book.properties ?? {}
+  Object.assign(workbook, properties)
+  workbook.creator = author
+  workbook.lastModifiedBy = ourselves
   workbook.created = dayInProperties
   workbook.modified = dayInProperties
   // Excel has the last word on its own functions, and may know newer ones than the workbench.
   workbook.calcProperties.fullCalcOnLoad = true
   // Excel is known to fail on printing a workbook without a view of it.
-  workbook.views = [{ x: 0, y: 0, width: 24_000, height: 14_000, firstSheet: 0, activeTab: 0, visibility: 'visible' }]
+  const activeTab = Math.max(
+    0,
+    book.sheets.findIndex(({ name }) => name === book.shown),
+  )
+  workbook.views = [{ x: 0, y: 0, width: 24_000, height: 14_000, firstSheet: 0, activeTab, visibility: 'visible' }]
 
   const oneCellNames = new Set(book.names.filter(standsForOneCell).map(({ name }) => name.toLowerCase()))
   const namesOneCell = (name: string) => oneCellNames.has(name.toLowerCase())
@@ -44,14 +51,16 @@ export async function writeXlsx(book: Book, calculated?: OpenBook): Promise<Uint
   )
 }
 
-/** The library says that Excel wrote the file, and who reads it would expect what Excel writes. */
+/** The library says that a version of Excel wrote the file, and who reads it would expect what Excel writes. */
 async function asWrittenByUs(bytes: Uint8Array): Promise<Uint8Array> {
   const written = await RemoteZipReader.fromReader(new BufferReader(bytes))
-  const properties = written.getEntry('docProps/app.xml')!
-  const text = new TextDecoder().decode(await written.extractEntry(properties))
   const archive = await editZip(bytes, { timestamps: 'dos' })
-  const ours = text.replace(/<Application>.*?<\/Application>/, '<Application>Sticksheet</Application>')
-  archive.set(properties.path, ours, { modTime: dayInArchive })
+  const change = async (path: string, from: RegExp, to: string) => {
+    const text = new TextDecoder().decode(await written.extractEntry(written.getEntry(path)!))
+    archive.set(path, text.replace(from, to), { modTime: dayInArchive })
+  }
+  await change('docProps/app.xml', /<Application>.*?<\/Application>/, '<Application>Sticksheet</Application>')
+  await change('xl/workbook.xml', /<fileVersion [^>]*\/>/, '')
   return archive.bytes()
 }
 
@@ -61,19 +70,7 @@ function addSheet(
   calculated: OpenSheet | undefined,
   namesOneCell: (name: string) => boolean,
 ): void {
-  const { frozenRows, frozenColumns } = sheet
-  const worksheet = workbook.addWorksheet(sheet.name, {
-    views: frozenRows + frozenColumns > 0 ? [{ state: 'frozen', xSplit: frozenColumns, ySplit: frozenRows }] : [],
-    pageSetup: {
-      orientation: 'landscape',
-      paperSize: 9,
-      fitToPage: true,
-      fitToWidth: 1,
-      fitToHeight: 0,
-      ...(frozenRows > 0 && { printTitlesRow: `1:${frozenRows}` }),
-    },
-    headerFooter: { oddFooter: '&L&F, &A&RPage &P of &N' },
-  })
+  const worksheet = workbook.addWorksheet(sheet.name, optionsOf(sheet))
   // Before the cells, because the library empties those of a new table.
   for (const table of realTables(sheet)) addTable(worksheet, table)
   sheet.widths.forEach((width, index) => {

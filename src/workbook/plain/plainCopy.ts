@@ -33,7 +33,7 @@ export function plainCopy(book: Book, open: OpenBook, definitions: readonly Defi
     ),
   )
   return {
-    book: { sheets: [...sheets, list], names },
+    book: { ...book, sheets: [...sheets, list], names },
     calculated: open,
     formulas: fates.length - values.length,
     values: values.length,

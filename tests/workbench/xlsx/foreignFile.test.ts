@@ -189,7 +189,9 @@ describe('a workbook of somebody else', () => {
       { name: 'rate_Two', refersTo: 'Two!$A$1' },
     ])
     expect(said(lost)).toEqual([
+      'Print areas are left out, so that the whole sheet is printed: Two.',
       'The name rate of the sheet Two is called rate_Two from now on, because another one has the same name.',
+      'Names that hold on one sheet hold in the whole workbook from now on: rate.',
       'Names that are hidden, or refer from the cell that uses them, are written out in formulas: _hidden.',
     ])
   })

@@ -108,9 +108,19 @@ describe('the file', () => {
 
   it('has a view, without which Excel may fail on printing, and names us as the program that wrote it', async () => {
     const { 'xl/workbook.xml': workbook, 'docProps/app.xml': properties } = await partsOf(await writeXlsx(sampleBook))
-    expect(workbook).toMatch(/<bookViews><workbookView [^>]*activeTab="0"/)
+    expect(workbook).toMatch(/<bookViews><workbookView [^>]*activeTab="1"/)
     expect(properties).toContain('<Application>Sticksheet</Application>')
     expect(properties).not.toContain('Microsoft')
+    // What names a version of Excel as the one that saved the file.
+    expect(workbook).not.toContain('fileVersion')
+  })
+
+  it('is opened on the sheet that was seen when it was saved, and read so', async () => {
+    const bytes = await writeXlsx(sampleBook)
+    expect((await partsOf(bytes))['xl/workbook.xml']).toContain('activeTab="1"')
+    expect((await readXlsx(bytes)).book.shown).toBe('Plain')
+    const { shown: _, ...first } = sampleBook
+    expect((await readXlsx(await writeXlsx(first))).book.shown).toBeUndefined()
   })
 
   it('stores half a formula as text, because Excel would call the whole file damaged', async () => {

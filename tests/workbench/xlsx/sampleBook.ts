@@ -11,6 +11,17 @@ export function sheet(
 
 /** One of everything that a book can hold. */
 export const sampleBook: Book = {
+  shown: 'Plain',
+  properties: {
+    author: 'An invented grower',
+    title: 'Mixes & more',
+    subject: 'rooting',
+    keywords: 'peat, perlite',
+    description: 'Nothing is real.',
+    category: 'samples',
+    manager: 'Another grower',
+    company: 'An invented nursery',
+  },
   names: [
     { name: 'mixShrink', refersTo: "'Mix & match'!$B$2" },
     { name: 'parts', refersTo: "'Mix & match'!$A$5:$A$6" },
@@ -49,35 +60,47 @@ export const sampleBook: Book = {
       ],
       { widths: [24, 12.5, 9, 40], frozenRows: 3, frozenColumns: 1, tables: [{ name: 'PartsToMix', range: 'C3:D5' }] },
     ),
-    sheet('Plain', [
+    sheet(
+      'Plain',
       [
-        { value: true },
-        { value: false },
-        { value: -1.5e-7 },
-        { value: 1e21 },
-        { value: '60' },
-        { value: '=not a formula' },
+        [
+          { value: true },
+          { value: false },
+          { value: -1.5e-7 },
+          { value: 1e21 },
+          { value: '60' },
+          { value: '=not a formula' },
+        ],
+        [],
+        [
+          undefined,
+          undefined,
+          {
+            value: 45351.25,
+            format: 'yyyy-mm-dd',
+            allowed: { from: 36526, to: 73050, day: true, sentence: 'Type a day.' },
+          },
+          { value: 12.3456789, format: '0.00\\ \\m' },
+          { note: 'A note on an empty cell.' },
+        ],
+        [
+          { formula: '=1/0' },
+          { formula: '=SUM(A1:A3*2)' },
+          { formula: '=XLOOKUP("60",E1:E1,F1:F1)' },
+          { formula: "='Mix & match'!B7" },
+        ],
+        [{ value: '  edges \n two lines ' }, { value: 'a & b < c > "d" \'e\'' }, { value: '_x0041_ é 🌱' }],
       ],
-      [],
-      [
-        undefined,
-        undefined,
-        {
-          value: 45351.25,
-          format: 'yyyy-mm-dd',
-          allowed: { from: 36526, to: 73050, day: true, sentence: 'Type a day.' },
+      {
+        layout: {
+          rightToLeft: true,
+          hidesGridlines: true,
+          zoom: 85,
+          tabColour: 'FF00B050',
+          margins: { left: 0.25, right: 0.25, top: 1, bottom: 1, header: 0.5, footer: 0.5 },
         },
-        { value: 12.3456789, format: '0.00\\ \\m' },
-        { note: 'A note on an empty cell.' },
-      ],
-      [
-        { formula: '=1/0' },
-        { formula: '=SUM(A1:A3*2)' },
-        { formula: '=XLOOKUP("60",E1:E1,F1:F1)' },
-        { formula: "='Mix & match'!B7" },
-      ],
-      [{ value: '  edges \n two lines ' }, { value: 'a & b < c > "d" \'e\'' }, { value: '_x0041_ é 🌱' }],
-    ]),
+      },
+    ),
   ],
 }
 

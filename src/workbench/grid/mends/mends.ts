@@ -1,10 +1,13 @@
+import { nameBars } from './barNames'
 import { takeEmptiedCells } from './emptiedCells'
 import { endTypedFormulas } from './endTypedFormulas'
 import { engineMends } from './engineMends'
 import { fillFormulas } from './filledFormulas'
+import { scrollBesideFrozen } from './frozenScrolls'
 import { keepTyping } from './keepTyping'
 import type { Mend } from './mend'
 import { mendNameBox } from './nameBox'
+import { placeNotes } from './notePlaces'
 import { giveOwnFormulas } from './ownFormulas'
 import { calculatePromptly } from './promptCalculation'
 import { readTypedFormulas } from './typedFormulas'
@@ -20,4 +23,7 @@ export const allMends: readonly Mend[] = [
   takeEmptiedCells,
   endTypedFormulas,
   mendNameBox,
+  scrollBesideFrozen,
+  placeNotes,
+  nameBars,
 ]
