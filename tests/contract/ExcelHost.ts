@@ -7,7 +7,7 @@ import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { JSDOM } from 'jsdom'
 import { fillsOneCell } from '../../src/core/definition/definition'
-import { filledInto } from '../../src/formula/relativeFormula'
+import { filledInto, formulaAt, relativeFormula } from '../../src/formula/relativeFormula'
 import { catalogue } from '../../src/functions/catalogue'
 
 type CellValue = string | number | boolean
@@ -17,7 +17,9 @@ type Appearance = Map<string, Map<string, unknown>>
 
 interface Table extends Block {
   name: string
-  readonly hasTotals?: boolean
+  readonly hasTotals: boolean
+  /** The formula of each calculated column, by its place in the table, as it is the same in all rows. */
+  readonly calculated: Map<number, string>
   /** What was set of it, apart from its name. */
   readonly settings: Map<string, unknown>
 }
@@ -210,8 +212,11 @@ export class ExcelHost {
     this.raise(event)
   }
 
+  /** As a user types: a line typed below a table becomes one of its rows. */
   type(address: string, formula: CellValue, value = formula): void {
+    if (formula !== '') this.growTable(this.active, address)
     this.active.cells.set(address, { formula, value })
+    this.fillColumns(this.active, [address])
     this.raise('DataChanged', { changeType: 'RangeEdited' })
   }
 
@@ -230,7 +235,7 @@ export class ExcelHost {
 
   /** As a user makes one. */
   addTable(sheet: string, name: string, address: string, hasTotals = false): void {
-    this.sheet(sheet).tables.push({ ...blockOf(address), name, hasTotals, settings: new Map() })
+    this.keepTable(this.sheet(sheet), { ...blockOf(address), name, hasTotals })
   }
 
   sheetNames(): readonly string[] {
@@ -569,7 +574,7 @@ export class ExcelHost {
     if (target.is === 'tables')
       return {
         _Items: this.sheets.flatMap(({ tables }) =>
-          tables.map(({ name, hasTotals = false }) => ({
+          tables.map(({ name, hasTotals }) => ({
             _Id: name,
             Name: name,
             ShowHeaders: true,
@@ -644,6 +649,7 @@ export class ExcelHost {
     }
     if (target.is !== 'range') throw new Error(`The host cannot set ${property} of ${target.is}`)
     if (target.sheet.protected) throw new Refusal('AccessDenied')
+    const typedInto: string[] = []
     for (const [row, contents] of (value as readonly (readonly (CellValue | null)[])[]).entries()) {
       for (const [column, content] of contents.entries()) {
         // Null leaves a cell as it is.
@@ -654,10 +660,86 @@ export class ExcelHost {
         else if (property === 'Formulas') {
           this.rawContents.push(content)
           target.sheet.cells.set(address, this.typed(content))
+          typedInto.push(address)
         } else throw new Error(`The host cannot set ${property} of a range`)
       }
     }
+    this.fillColumns(target.sheet, typedInto)
     this.raise('DataChanged', { changeType: 'RangeEdited' })
+  }
+
+  /** A column whose formulas are alike becomes a calculated one. */
+  private keepTable(sheet: Sheet, { name, hasTotals, ...block }: Block & Pick<Table, 'name' | 'hasTotals'>): Table {
+    const table: Table = { ...block, name, hasTotals, calculated: new Map(), settings: new Map() }
+    sheet.tables.push(table)
+    for (let column = 0; column < table.columns; column++) this.noteCalculated(sheet, table, column)
+    return table
+  }
+
+  private noteCalculated(sheet: Sheet, table: Table, column: number): void {
+    const relative = dataCells(table, column).map((address) => relativeOf(sheet, address))
+    if (relative.every((one) => one === undefined)) table.calculated.delete(column)
+    else if (new Set(relative).size === 1) table.calculated.set(column, relative[0]!)
+  }
+
+  /**
+   * A formula that is put into cells of a column fills all of it, where it is a calculated one or else empty, whoever
+   * puts it there: of several the last (office-js issues 2093, 5909 and 6745). What else stands in the column is lost.
+   */
+  private fillColumns(sheet: Sheet, written: readonly string[]): void {
+    for (const table of sheet.tables) {
+      for (let column = 0; column < table.columns; column++) {
+        const cells = dataCells(table, column)
+        const here = written.filter((address) => cells.includes(address))
+        const last = here.flatMap((address) => relativeOf(sheet, address) ?? []).at(-1)
+        const others = cells.filter((address) => !here.includes(address))
+        const isEmpty = others.length > 0 && others.every((address) => !sheet.cells.has(address))
+        const changes = here.some((address) => relativeOf(sheet, address) !== table.calculated.get(column))
+        if (last !== undefined && changes && (isEmpty || table.calculated.has(column)))
+          for (const address of cells) sheet.cells.set(address, this.typed(formulaAt(last, address)))
+        if (here.length > 0) this.noteCalculated(sheet, table, column)
+      }
+    }
+  }
+
+  /**
+   * What reads the whole of the table, or of a column, reads the new row too (Tushar Mehta, "Create a dynamic range"),
+   * the calculated columns have their formulas in it, and it looks and takes what the row above does.
+   */
+  private growTable(sheet: Sheet, address: string): void {
+    const { row, column } = placeOf(address)
+    const at = sheet.tables.findIndex(
+      ({ top, left, rows, columns, hasTotals }) =>
+        row === top + rows && column >= left && column < left + columns && !hasTotals,
+    )
+    if (at < 0) return
+    const table = sheet.tables[at]!
+    const longer = (read: string): string => {
+      const block = blockOf(read)
+      const isWhole = block.top + block.rows === row && block.top >= table.top && block.top <= table.top + 1
+      const isWithin = block.left >= table.left && block.left + block.columns <= table.left + table.columns
+      return isWhole && isWithin ? read.replace(/\d+$/, String(row + 1)) : read
+    }
+    for (const [name, named] of this.names)
+      if (named.sheet === sheet.name) this.names.set(name, { ...named, address: longer(named.address) })
+    for (const { name, cells } of this.sheets) {
+      for (const [home, cell] of cells) {
+        if (typeof cell.formula !== 'string' || !cell.formula.startsWith('=')) continue
+        const formula = cell.formula.replace(
+          /(?:('[^']+'|\w+)!)?(\$?[A-Z]+\$?\d+:\$?[A-Z]+\$?\d+)/g,
+          (whole, of: string | undefined, read: string) =>
+            (of?.replace(/^'|'$/g, '') ?? name) === sheet.name ? whole.replace(read, longer(read)) : whole,
+        )
+        if (formula !== cell.formula) cells.set(home, { ...cell, formula })
+      }
+    }
+    sheet.tables[at] = { ...table, rows: table.rows + 1 }
+    for (let index = 0; index < table.columns; index++) {
+      const [above, added] = dataCells(sheet.tables[at], index).slice(-2)
+      const formula = table.calculated.get(index)
+      if (formula !== undefined) sheet.cells.set(added!, this.typed(formulaAt(formula, added!)))
+      sheet.appearance.set(added!, new Map(sheet.appearance.get(above!)))
+    }
   }
 
   /**
@@ -677,9 +759,7 @@ export class ExcelHost {
       !contents[0]!.some(isAnyFormula)
     const spills = contents.flat().some((content) => isAnyFormula(content) && spillingCall.test(content))
     if (!isSound || spills || sheet.tables.some((other) => overlap(other, block))) throw new Refusal('InvalidArgument')
-    const table: Table = { ...block, name: `Table${this.tableNames().length + 1}`, settings: new Map() }
-    sheet.tables.push(table)
-    return table
+    return this.keepTable(sheet, { ...block, name: `Table${this.tableNames().length + 1}`, hasTotals: false })
   }
 
   private nameTable(table: Table, name: string): void {
@@ -876,6 +956,19 @@ const spillingCall = new RegExp(
     .map(({ id }) => id)
     .join('|')})\\(`,
 )
+
+/** Of one of its columns, from the top. */
+function dataCells({ top, left, rows, hasTotals }: Table, column: number): readonly string[] {
+  return Array.from({ length: rows - 1 - (hasTotals ? 1 : 0) }, (_, index) =>
+    addressOf({ top: top + 1 + index, left: left + column, rows: 1, columns: 1 }),
+  )
+}
+
+/** The formula of a cell by how far away the cells are that it reads; undefined where it has none. */
+function relativeOf(sheet: Sheet, address: string): string | undefined {
+  const formula = sheet.cells.get(address)?.formula
+  return typeof formula === 'string' && formula.startsWith('=') ? relativeFormula(formula, address) : undefined
+}
 
 function overlap(one: Block, other: Block): boolean {
   return (

@@ -8,6 +8,7 @@ import type { OpenBook, OpenCell, OpenSheet } from '../../workbook/openBook'
 import { type RealTable, realTables } from '../../workbook/realTables'
 import { ruleOf } from './allowed'
 import { isArrayFormula } from './arrayEvaluation'
+import { calculatedColumns, withArrayMarks } from './calculatedColumns'
 import { isWholeFormula, toFileSpelling, tokensOf } from './formulaSpelling'
 import { lookStyles } from './looks'
 import { spillOf } from './spill'
@@ -52,6 +53,10 @@ async function asWrittenByUs(bytes: Uint8Array): Promise<Uint8Array> {
   const archive = await editZip(bytes, { timestamps: 'dos' })
   const ours = text.replace(/<Application>.*?<\/Application>/, '<Application>Sticksheet</Application>')
   archive.set(properties.path, ours, { modTime: dayInArchive })
+  for (const path of written.listFiles().filter((one) => one.startsWith('xl/tables/'))) {
+    const table = new TextDecoder().decode(await written.extractEntry(written.getEntry(path)!))
+    archive.set(path, withArrayMarks(table), { modTime: dayInArchive })
+  }
   return archive.bytes()
 }
 
@@ -75,7 +80,7 @@ function addSheet(
     headerFooter: { oddFooter: '&L&F, &A&RPage &P of &N' },
   })
   // Before the cells, because the library empties those of a new table.
-  for (const table of realTables(sheet)) addTable(worksheet, table)
+  for (const table of realTables(sheet)) addTable(worksheet, table, calculatedColumns(sheet, table, namesOneCell))
   sheet.widths.forEach((width, index) => {
     worksheet.getColumn(index + 1).width = width
   })
@@ -93,13 +98,20 @@ function addSheet(
 }
 
 /** A plain style without stripes: the looks of the cells say what is to be typed into. */
-function addTable(worksheet: Worksheet, { name, range, headings, top, bottom }: RealTable): void {
+function addTable(
+  worksheet: Worksheet,
+  { name, range, headings, top, bottom }: RealTable,
+  calculated: readonly (string | undefined)[],
+): void {
   worksheet.addTable({
     name,
     ref: range.split(':')[0] ?? range,
     headerRow: true,
     style: { theme: 'TableStyleLight1', showRowStripes: false },
-    columns: headings.map((heading) => ({ name: heading, filterButton: true })),
+    columns: headings.map((heading, index) => {
+      const formula = calculated[index]
+      return { name: heading, filterButton: true, ...(formula !== undefined && { calculatedColumnFormula: formula }) }
+    }),
     rows: Array.from({ length: bottom - top }, () => headings.map(() => null)),
   })
 }
