@@ -7,9 +7,11 @@ import { describeHost } from './describeHost'
 import { insertRows } from './insertRows'
 import { onSelectionChange } from './onSelectionChange'
 import { putCells } from './putCells'
-import { isEmpty, loadNames, namesOfCells, readRows, readWorkbook } from './readWorkbook'
+import { loadNames, namesOfCells } from './names'
+import { isEmpty, readRows, readWorkbook } from './readWorkbook'
 import { asOneUndo, run } from './run'
 import { select, selectedCell, selectedRange } from './selection'
+import { tablesOf } from './tables'
 import { valuesOf } from './valuesOf'
 
 export function excelPort(log: CallLog): WorkbookPort {
@@ -54,7 +56,7 @@ export function excelPort(log: CallLog): WorkbookPort {
         const { names } = context.workbook
         loadNames(names)
         await context.sync()
-        return namesOfCells(names)
+        return namesOfCells(names, tablesOf(context))
       }),
 
     add: addBook,

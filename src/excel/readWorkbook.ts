@@ -1,10 +1,10 @@
 /** Reads the open workbook sheet by sheet: what stands in the used cells, and the calls that the log knows of them. */
 import { idsCalled } from '../formula/idsCalled'
 import { addressOf } from '../formula/address'
-import type { DefinedName } from '../workbook/book'
 import type { OpenBook, OpenCell, OpenSheet, ReadCell } from '../workbook/openBook'
 import { isWaiting } from '../workbook/waiting'
 import type { CallLog } from './callLog'
+import { loadNames, namesOfCells, namesOfSheet } from './names'
 import { knows } from './run'
 import { plainFormulas, tablesOf, type Tables } from './tables'
 import { withoutSheet } from './withoutSheet'
@@ -33,13 +33,13 @@ async function readOnce(context: Excel.RequestContext, log: CallLog): Promise<Op
   const used = worksheets.items.map((sheet) => {
     const range = sheet.getUsedRangeOrNullObject(true)
     loadPlace(range)
-    return { name: sheet.name, range }
+    return { name: sheet.name, range, own: namesOfSheet(sheet) }
   })
   await context.sync()
   const sheets: OpenSheet[] = []
   const tables = tablesOf(context)
-  for (const { name, range } of used) sheets.push(await readSheet(name, range, log, tables))
-  return { names: namesOfCells(names), sheets }
+  for (const { name, range, own } of used) sheets.push(await readSheet(name, range, own, log, tables))
+  return { names: await namesOfCells(names, tables), sheets }
 }
 
 /** See WorkbookPort. */
@@ -57,8 +57,9 @@ export async function readRows(
   if (worksheet === undefined) return undefined
   const range = worksheet.getRange(`${first + 1}:${last + 1}`).getUsedRangeOrNullObject(true)
   loadPlace(range)
+  const own = namesOfSheet(worksheet)
   await context.sync()
-  return readSheet(worksheet.name, range, log, tablesOf(context))
+  return readSheet(worksheet.name, range, own, log, tablesOf(context))
 }
 
 /** Where a range is and how large. */
@@ -66,11 +67,17 @@ function loadPlace(range: Excel.Range): void {
   range.load(['rowIndex', 'columnIndex', 'rowCount', 'columnCount'])
 }
 
-/** @param used Loaded with its place. */
-async function readSheet(name: string, used: Excel.Range, log: CallLog, tables: Tables): Promise<OpenSheet> {
+/** @param used Loaded with its place. @param own The names of the sheet, loaded. */
+async function readSheet(
+  name: string,
+  used: Excel.Range,
+  own: Excel.NamedItemCollection,
+  log: CallLog,
+  tables: Tables,
+): Promise<OpenSheet> {
   if (used.isNullObject) return { name, cells: new Map<string, OpenCell>() }
   const contents = await contentsOf(name, used)
-  const formulas = await plainFormulas(contents, name, tables)
+  const formulas = await plainFormulas(contents, name, own, tables)
   return { name, cells: cellsOf(name, contents, formulas, log, await spillsOf(name, contents, used.context)) }
 }
 
@@ -130,17 +137,6 @@ async function partOf(range: Excel.Range, canBeSmaller: boolean): Promise<Part |
   const { formulas, values, valueTypes } = range
   const bold = letters?.value.map((row) => row.map(({ format }) => format?.font?.bold === true)) ?? []
   return { formulas, values, valueTypes, bold }
-}
-
-export function loadNames(names: Excel.NamedItemCollection): void {
-  names.load(['items/name', 'items/formula', 'items/type', 'items/visible'])
-}
-
-/** Of names that were loaded: those that stand for cells. Hidden ones Excel makes for itself, such as that of a filter. */
-export function namesOfCells({ items }: Excel.NamedItemCollection): readonly DefinedName[] {
-  return items
-    .filter(({ type, visible }) => type === 'Range' && visible)
-    .map(({ name, formula }) => ({ name, refersTo: String(formula).replace(/^=/, '') }))
 }
 
 /** A question about so many cells stays far below the longest message that Excel takes. */

@@ -1,6 +1,7 @@
-/** Formulas as all that reads them here knows them: with addresses in place of references to Excel's tables. */
+/** Formulas as all that reads them here knows them: without references to Excel's tables and names of one sheet. */
 import { addressOf, blockIn } from '../formula/address'
 import { withoutTableReferences, type PlacedTable } from '../formula/tableReferences'
+import { withoutNamesOfSheet } from './names'
 import { withoutSheet } from './withoutSheet'
 
 /** The tables of the workbook, asked for once, and only where a formula needs them. */
@@ -17,19 +18,23 @@ interface Placed {
   readonly columnIndex: number
 }
 
+/** @param own The names of the sheet, loaded. */
 export async function plainFormulas(
   { formulas, rowIndex, columnIndex }: Placed,
   sheet: string,
+  own: Excel.NamedItemCollection,
   tables: Tables,
 ): Promise<readonly (readonly unknown[])[]> {
-  if (!formulas.some((row) => row.some(mayReadTable))) return formulas
-  const placed = await tables()
+  const readTables = formulas.some((row) => row.some(mayReadTable))
+  if (!readTables && own.items.length === 0) return formulas
+  const placed = readTables ? await tables() : []
   return formulas.map((row, down) =>
-    row.map((content, across) =>
-      mayReadTable(content)
-        ? withoutTableReferences(content, { sheet, address: addressOf(rowIndex + down, columnIndex + across) }, placed)
-        : content,
-    ),
+    row.map((content, across) => {
+      if (typeof content !== 'string' || !content.startsWith('=')) return content
+      const home = { sheet, address: addressOf(rowIndex + down, columnIndex + across) }
+      const known = mayReadTable(content) ? withoutTableReferences(content, home, placed) : content
+      return withoutNamesOfSheet(known, sheet, own)
+    }),
   )
 }
 

@@ -38,6 +38,8 @@ interface Sheet {
   frozen: Pick<Block, 'rows' | 'columns'>
   readonly charts: Chart[]
   readonly tables: Table[]
+  /** Those that it has for itself, each with what it stands for: "=Plan!$A$1" or "=0.05". */
+  readonly names: Map<string, string>
   /** By address without dollar signs. What is no formula is its own value. */
   readonly cells: Map<string, { readonly formula: CellValue; readonly value: CellValue }>
 }
@@ -116,6 +118,8 @@ export class ExcelHost {
   failsForGood = false
   /** So many actions still go through, then the user begins to type in a cell, until Excel is asked to wait for the end of it. */
   typingAfter = Infinity
+  /** Fills a column of a table with a formula that is put into it also where Excel is not known to. */
+  fillsAlways = false
   /** Refuses to delete anything. */
   keeps = false
   /** What was written into cells, as it came. */
@@ -141,6 +145,8 @@ export class ExcelHost {
   joined = 0
   /** Names that stand for no cells: "0.05". */
   readonly constants = new Map<string, string>()
+  /** Names that stand for a column of a table: "OrderBook[Cuttings]". */
+  readonly columnNames = new Map<string, string>()
   /** Names that Excel makes for itself, such as that of a filter, and shows nobody. */
   readonly hidden = new Set<string>()
 
@@ -387,7 +393,22 @@ export class ExcelHost {
       }
       case 'constant.GetRangeOrNullObject':
       case 'missing.GetRangeOrNullObject':
+      case 'missing.Names':
+      case 'missing.GetItemOrNullObject':
         return missing
+      case 'namesOfSheet.GetItemOrNullObject': {
+        const { sheet } = parent as { readonly sheet: Sheet }
+        return sheet.names.has(argument) ? { is: 'nameOfSheet', sheet, name: argument } : missing
+      }
+      case 'nameOfSheet.GetRangeOrNullObject': {
+        const { sheet, name } = parent as Extract<HostObject, { is: 'nameOfSheet' }>
+        const [, address] = /^=.+!(.+)$/.exec(sheet.names.get(name)!) ?? []
+        return address === undefined ? missing : { is: 'range', sheet, ...blockOf(address) }
+      }
+      case 'worksheets.GetItemOrNullObject': {
+        const sheet = this.sheets.find(({ name }) => name.toLowerCase() === argument.toLowerCase())
+        return sheet === undefined ? missing : { is: 'sheet', sheet }
+      }
       case 'workbook.Protection':
         return { is: 'protection' }
       case 'workbook.Tables':
@@ -411,6 +432,8 @@ export class ExcelHost {
         return { is: 'sheet', sheet: (parent as Extract<HostObject, { is: 'table' }>).sheet }
       case 'table.Columns':
         return { ...(parent as Extract<HostObject, { is: 'table' }>), is: 'columns' }
+      case 'sheet.Names':
+        return { is: 'namesOfSheet', sheet: (parent as { readonly sheet: Sheet }).sheet }
       case 'sheet.Tables':
         return { is: 'tablesOfSheet', sheet: (parent as { readonly sheet: Sheet }).sheet }
       case 'sheet.Charts':
@@ -561,6 +584,12 @@ export class ExcelHost {
             Formula: `=${quoted(sheet)}!${address}`,
             Visible: !this.hidden.has(name),
           })),
+          ...[...this.columnNames].map(([name, column]) => ({
+            Name: name,
+            Type: 'Range',
+            Formula: `=${column}`,
+            Visible: !this.hidden.has(name),
+          })),
           ...[...this.constants].map(([name, value]) => ({
             Name: name,
             Type: 'Double',
@@ -570,6 +599,15 @@ export class ExcelHost {
         ],
       }
     }
+    if (target.is === 'namesOfSheet')
+      return {
+        _Items: [...target.sheet.names].map(([name, formula]) => ({
+          Name: name,
+          Type: formula.includes('!') ? 'Range' : 'Double',
+          Formula: formula,
+          Visible: true,
+        })),
+      }
     if (target.is === 'charts') return { _Items: target.sheet.charts.map(({ name }) => ({ _Id: name, Name: name })) }
     if (target.is === 'tables')
       return {
@@ -599,6 +637,7 @@ export class ExcelHost {
 
   private property(target: HostObject, property: string): unknown {
     if (target.is === 'sheet' && property === 'name') return target.sheet.name
+    if (target.is === 'nameOfSheet' && property === 'name') return target.name
     if (target.is === 'protection' && property === 'protected') return this.structureProtected
     if (target.is === 'range') {
       // No cell takes less than two bytes of an answer.
@@ -656,8 +695,10 @@ export class ExcelHost {
         if (content === null) continue
         const address = addressOf({ top: target.top + row, left: target.left + column, rows: 1, columns: 1 })
         if (property === 'NumberFormat') setAppearance(target.sheet, address, property, content)
-        else if (property === 'Formulas' && content === '') target.sheet.cells.delete(address)
-        else if (property === 'Formulas') {
+        else if (property === 'Formulas' && content === '') {
+          target.sheet.cells.delete(address)
+          typedInto.push(address)
+        } else if (property === 'Formulas') {
           this.rawContents.push(content)
           target.sheet.cells.set(address, this.typed(content))
           typedInto.push(address)
@@ -695,7 +736,7 @@ export class ExcelHost {
         const others = cells.filter((address) => !here.includes(address))
         const isEmpty = others.length > 0 && others.every((address) => !sheet.cells.has(address))
         const changes = here.some((address) => relativeOf(sheet, address) !== table.calculated.get(column))
-        if (last !== undefined && changes && (isEmpty || table.calculated.has(column)))
+        if (last !== undefined && changes && (isEmpty || table.calculated.has(column) || this.fillsAlways))
           for (const address of cells) sheet.cells.set(address, this.typed(formulaAt(last, address)))
         if (here.length > 0) this.noteCalculated(sheet, table, column)
       }
@@ -939,7 +980,7 @@ type HostObject =
         'workbook' | 'worksheets' | 'names' | 'tables' | 'application' | 'protection' | 'missing' | 'constant'
     }
   | { readonly is: 'sheet' | 'freezePanes'; readonly sheet: Sheet }
-  | { readonly is: 'charts' | 'tablesOfSheet'; readonly sheet: Sheet }
+  | { readonly is: 'charts' | 'tablesOfSheet' | 'namesOfSheet'; readonly sheet: Sheet }
   | { readonly is: 'table'; readonly table: Table; readonly sheet: Sheet }
   | { readonly is: 'columns'; readonly table: Table; readonly sheet: Sheet }
   /** The chart itself, or a part of it by its path. */
@@ -947,6 +988,7 @@ type HostObject =
   | { readonly is: 'areas'; readonly sheet: Sheet; readonly areas: readonly Block[] }
   | Look
   | { readonly is: 'name'; readonly name: string }
+  | { readonly is: 'nameOfSheet'; readonly sheet: Sheet; readonly name: string }
   | ({ readonly is: 'range'; readonly sheet: Sheet } & Block)
 
 /** Functions of ours whose result is a table or a column, but where INDEX takes one cell of it. */
@@ -990,6 +1032,7 @@ function emptySheet(name: string): Sheet {
     frozen: { rows: 0, columns: 0 },
     charts: [],
     tables: [],
+    names: new Map(),
   }
 }
 
