@@ -2,7 +2,7 @@
 import type { CellPlace } from '../workbook/cellPlace'
 import type { SelectedCell } from '../workbook/port'
 import { namesOfSheet } from './names'
-import { blankAsNull, isFormula } from './readWorkbook'
+import { blankAsNull, isFormula } from './readCell'
 import { run } from './run'
 import { plainFormulas, tablesOf } from './tables'
 import { withoutSheet } from './withoutSheet'

@@ -6,7 +6,7 @@
 import { addressOf, blockAddress, type Position } from '../formula/address'
 import { relativeFormula } from '../formula/relativeFormula'
 import { asText } from './asText'
-import { isFormula } from './readWorkbook'
+import { isFormula } from './readCell'
 import type { Tables } from './tables'
 
 export type Content = string | number | boolean

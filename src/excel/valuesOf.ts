@@ -1,28 +1,27 @@
+import type { PortProblem } from '../workbook/port'
+import { ask } from './ask'
 import { isAddress } from '../formula/address'
 import type { ReadCell } from '../workbook/openBook'
-import { readCell } from './readWorkbook'
-import { run } from './run'
+import { readCell } from './readCell'
 
 /** See WorkbookPort. */
 export function valuesOf(reference: string, sheet: string): Promise<readonly (readonly ReadCell[])[] | undefined> {
-  return run(async (context) => {
+  return ask((context) => {
     const found = rangeOf(context, reference, sheet)
     const candidates = 'ofBook' in found ? [found.ofSheet, found.ofBook] : [found]
     for (const range of candidates) range.load(['values', 'valueTypes'])
-    try {
-      await context.sync()
-    } catch (problem) {
-      const { code = '' } = problem as { code?: string }
-      if (namesNoCells.has(code)) return undefined
-      throw problem
+    return () => {
+      const range = 'ofBook' in found ? (found.own.isNullObject ? found.ofBook : found.ofSheet) : found
+      return range.isNullObject ? undefined : cellsOf(range)
     }
-    const range = 'ofBook' in found ? (found.own.isNullObject ? found.ofBook : found.ofSheet) : found
-    return range.isNullObject
-      ? undefined
-      : range.values.map((row, index) =>
-          row.map((value: unknown, column) => readCell(value, range.valueTypes[index]?.[column])),
-        )
+  }).catch((problem: PortProblem) => {
+    if (namesNoCells.has((problem.cause as { code?: string } | undefined)?.code ?? '')) return undefined
+    throw problem
   })
+}
+
+function cellsOf({ values, valueTypes }: Excel.Range): readonly (readonly ReadCell[])[] {
+  return values.map((row, index) => row.map((value: unknown, column) => readCell(value, valueTypes[index]?.[column])))
 }
 
 /** Excel's codes for a reference that is none, or whose sheet is not there. */

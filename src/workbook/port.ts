@@ -114,8 +114,9 @@ export class PortProblem extends Error {
   constructor(
     readonly code: PortProblemCode,
     readonly detail = '',
+    options?: ErrorOptions,
   ) {
-    super(detail === '' ? code : `${code}: ${detail}`)
+    super(detail === '' ? code : `${code}: ${detail}`, options)
     this.name = 'PortProblem'
   }
 }

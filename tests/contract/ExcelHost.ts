@@ -80,7 +80,13 @@ const enum ActionType {
 }
 
 /** The client's numbers of the events that it registers by these methods. */
-const events: Readonly<Record<string, number>> = { SelectionChanged: 14, Activated: 11, DataChanged: 10 }
+const events: Readonly<Record<string, number>> = {
+  SelectionChanged: 14,
+  Activated: 11,
+  DataChanged: 10,
+  RowSorted: 19,
+  ColumnSorted: 20,
+}
 const eventCategory = 65536
 
 class Refusal extends Error {
@@ -223,7 +229,7 @@ export class ExcelHost {
     if (formula !== '') this.growTable(this.active, address)
     this.active.cells.set(address, { formula, value })
     this.fillColumns(this.active, [address])
-    this.raise('DataChanged', { changeType: 'RangeEdited' })
+    this.raise('DataChanged', { changeType: 'RangeEdited', source: 'Local' })
   }
 
   protect(): void {
@@ -253,8 +259,22 @@ export class ExcelHost {
   }
 
   /** Rows, columns or cells come or go; this host has no formulas that would move with them. */
-  move(changeType: `${'Row' | 'Column' | 'Cell'}${'Inserted' | 'Deleted'}`): void {
-    this.raise('DataChanged', { changeType })
+  move(
+    changeType: `${'Row' | 'Column' | 'Cell'}${'Inserted' | 'Deleted'}`,
+    source: 'Local' | 'Remote' = 'Local',
+  ): void {
+    this.raise('DataChanged', { changeType, source })
+  }
+
+  /** Somebody else who has the workbook open types into a cell: the selection of this one stays where it is. */
+  typeElsewhere(sheet: string, address: string, formula: CellValue, value = formula): void {
+    this.sheet(sheet).cells.set(address, { formula, value })
+    this.raise('DataChanged', { changeType: 'RangeEdited', source: 'Remote', worksheetId: sheet, address })
+  }
+
+  /** Excel tells of a sort by an event of its own. */
+  sort(what: 'Row' | 'Column', source: 'Local' | 'Remote' = 'Local'): void {
+    this.raise(`${what}Sorted`, { source })
   }
 
   /** Of all events together. */
@@ -394,6 +414,8 @@ export class ExcelHost {
       case 'constant.GetRangeOrNullObject':
       case 'missing.GetRangeOrNullObject':
       case 'missing.Names':
+      case 'missing.GetRange':
+      case 'missing.GetUsedRangeOrNullObject':
       case 'missing.GetItemOrNullObject':
         return missing
       case 'namesOfSheet.GetItemOrNullObject': {
@@ -706,7 +728,7 @@ export class ExcelHost {
       }
     }
     this.fillColumns(target.sheet, typedInto)
-    this.raise('DataChanged', { changeType: 'RangeEdited' })
+    this.raise('DataChanged', { changeType: 'RangeEdited', source: 'Local' })
   }
 
   /** A column whose formulas are alike becomes a calculated one. */
@@ -855,7 +877,7 @@ export class ExcelHost {
       )
       this.names.set(name, { sheet: of, address: shifted })
     }
-    this.raise('DataChanged', { changeType: 'RowInserted' })
+    this.raise('DataChanged', { changeType: 'RowInserted', source: 'Local' })
   }
 
   private copyRow(sheet: Sheet, from: number, into: number): void {
