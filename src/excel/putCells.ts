@@ -6,7 +6,8 @@ import { asText } from './asText'
 import { namesOfSheet } from './names'
 import { asOneUndo, run } from './run'
 import { columnsOf, type Content, holds, standAsBefore, type TableColumn, writeColumns } from './tableColumns'
-import { plainFormulas, tablesOf, type Tables } from './tables'
+import { plainFormulas } from './plainFormulas'
+import { tablesOf, type Tables } from './tables'
 
 /** See WorkbookPort. */
 export async function putCells(changes: readonly CellChange[]): Promise<void> {

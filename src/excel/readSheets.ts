@@ -5,7 +5,8 @@ import type { OpenCell, OpenSheet } from '../workbook/openBook'
 import type { CallLog } from './callLog'
 import { isFormula, readCell } from './readCell'
 import { knows } from './run'
-import { plainFormulas, type Tables } from './tables'
+import { plainFormulas } from './plainFormulas'
+import type { Tables } from './tables'
 import { withoutSheet } from './withoutSheet'
 
 /** Where a range is and how large. */

@@ -4,7 +4,8 @@ import type { SelectedCell } from '../workbook/port'
 import { namesOfSheet } from './names'
 import { blankAsNull, isFormula } from './readCell'
 import { run } from './run'
-import { plainFormulas, tablesOf } from './tables'
+import { plainFormulas } from './plainFormulas'
+import { tablesOf } from './tables'
 import { withoutSheet } from './withoutSheet'
 
 export function selectedCell(): Promise<SelectedCell> {
