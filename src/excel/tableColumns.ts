@@ -81,14 +81,8 @@ export async function writeColumns(
   const other = written.find(({ column, contents, range }) => {
     const read = contentsOf(range)
     const isKept = contents.every(({ stood, now }, index) => now !== undefined || read[index] === stood)
-    return (
-      !isKept ||
-      areAlike(read, column) !==
-        areAlike(
-          contents.map(({ stood, now }) => now ?? stood),
-          column,
-        )
-    )
+    const wanted = contents.map(({ stood, now }) => now ?? stood)
+    return !isKept || areAlike(read, column) !== areAlike(wanted, column)
   })
   return other && addressOfColumn(other.column)
 }

@@ -232,7 +232,7 @@ export const excelFaults: readonly Fault[] = [
   fault(
     'tableColumns',
     'a column that is filled with one of several formulas is not noticed',
-    'return !isKept ||',
-    'if (isKept) return false\n    return !isKept ||',
+    'areAlike(read, column) !== areAlike(wanted, column)',
+    'areAlike(wanted, column) !== areAlike(wanted, column)',
   ),
 ]
