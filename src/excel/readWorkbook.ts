@@ -12,17 +12,21 @@ import { tablesOf } from './tables'
 /** In milliseconds: so long a read waits for results, asking so often. What waits longer is read as it is. */
 const [longestWait, betweenReads] = [20_000, 100]
 
-/** Excel shows an error value in a cell whose function it is still asking, so the workbook is read once none is left. */
+/**
+ * Excel shows an error value in a cell whose function it is still asking, so the workbook is read once none is left. How
+ * long a large workbook takes to be read counts too, or a cell that waits for ever would hold it up for hours.
+ */
 export async function readWorkbook(
   context: Excel.RequestContext,
   log: CallLog,
   patience = longestWait,
 ): Promise<OpenBook> {
+  const begun = Date.now()
   const book = await readOnce(context, log)
   const waits = book.sheets.some(({ cells }) => [...cells.values()].some(({ value }) => isWaiting(value)))
   if (!waits || patience <= 0) return book
   await new Promise((resolve) => setTimeout(resolve, betweenReads))
-  return readWorkbook(context, log, patience - betweenReads)
+  return readWorkbook(context, log, patience - (Date.now() - begun))
 }
 
 async function readOnce(context: Excel.RequestContext, log: CallLog): Promise<OpenBook> {

@@ -1082,11 +1082,18 @@ function usedRange(
   cells: ReadonlyMap<string, unknown>,
   formatted: ReadonlyMap<string, unknown>,
 ): HostObject {
-  const places = [...cells.keys(), ...formatted.keys()].map(placeOf)
-  if (places.length === 0) return missing
-  const [rows, columns] = [places.map(({ row }) => row), places.map(({ column }) => column)]
-  const [top, left] = [Math.min(...rows), Math.min(...columns)]
-  return { is: 'range', sheet, top, left, rows: Math.max(...rows) - top + 1, columns: Math.max(...columns) - left + 1 }
+  let [top, left, bottom, right] = [Infinity, Infinity, -1, -1]
+  for (const addresses of [cells, formatted]) {
+    for (const address of addresses.keys()) {
+      const { row, column } = placeOf(address)
+      top = Math.min(top, row)
+      left = Math.min(left, column)
+      bottom = Math.max(bottom, row)
+      right = Math.max(right, column)
+    }
+  }
+  if (bottom < 0) return missing
+  return { is: 'range', sheet, top, left, rows: bottom - top + 1, columns: right - left + 1 }
 }
 
 /** Of Excel on the web and on the desktop. */

@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest'
+import { afterAll, beforeAll, beforeEach, describe, expect, test, vi } from 'vitest'
 import { CallLog } from '../../src/excel/callLog'
 import { excelPort } from '../../src/excel/excelPort'
 import { readWorkbook } from '../../src/excel/readWorkbook'
@@ -356,6 +356,19 @@ describe('a workbook that is still calculating', () => {
     const { sheets } = await excelPort(log).read()
     expect(sheets[0]?.cells.get('N4')?.value).toBe(5)
     expect(host.busyFor).toBe(0)
+  })
+
+  test('is read a few times at most where each reading takes long and a cell waits for ever.', async () => {
+    host.busyFor = Infinity
+    let hour = 0
+    // Each reading asks twice what time it is, and takes eight seconds.
+    const now = vi.spyOn(Date, 'now').mockImplementation(() => (hour += 8_000))
+    const before = host.messages.length
+    await Excel.run((context) => readWorkbook(context, log))
+    now.mockRestore()
+    host.busyFor = 0
+    // Four readings of 20 seconds at most, each of four messages at most.
+    expect(host.messages.length - before).toBeLessThanOrEqual(16)
   })
 
   test('is read as it is after a while, and Check then says of its cells that they wait, and of no error.', async () => {
