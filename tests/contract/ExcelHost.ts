@@ -124,7 +124,7 @@ export class ExcelHost {
   failsForGood = false
   /** So many actions still go through, then the user begins to type in a cell, until Excel is asked to wait for the end of it. */
   typingAfter = Infinity
-  /** Fills a column of a table with a formula that is put into it also where Excel is not known to. */
+  /** Fills a column of a table, but for what was typed there, with a formula also where Excel is not known to. */
   fillsAlways = false
   /** Refuses to delete anything. */
   keeps = false
@@ -759,7 +759,11 @@ export class ExcelHost {
         const isEmpty = others.length > 0 && others.every((address) => !sheet.cells.has(address))
         const changes = here.some((address) => relativeOf(sheet, address) !== table.calculated.get(column))
         if (last !== undefined && changes && (isEmpty || table.calculated.has(column) || this.fillsAlways))
-          for (const address of cells) sheet.cells.set(address, this.typed(formulaAt(last, address)))
+          for (const address of cells) {
+            const isTyped = relativeOf(sheet, address) === undefined && sheet.cells.has(address)
+            if (this.fillsAlways && isTyped) continue
+            sheet.cells.set(address, this.typed(formulaAt(last, address)))
+          }
         if (here.length > 0) this.noteCalculated(sheet, table, column)
       }
     }

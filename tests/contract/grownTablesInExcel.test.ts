@@ -143,11 +143,33 @@ describe('a formula that is put into a calculated column', () => {
     expect(column()).toEqual(before)
   })
 
+  test('leaves the row of totals alone, and a sheet whose neighbour has a table at the same place.', async () => {
+    host.sheet('Orders').tables.splice(0)
+    host.type('D8', '=SUM(D4:D7)', 22)
+    host.addTable('Orders', 'OrderBook', 'B3:D8', true)
+    host.fillsAlways = true
+    await expect(port.putCells([plain(5)])).rejects.toMatchObject({ code: 'columnFilled', detail: 'D4:D7 on Orders' })
+    host.fillsAlways = false
+    host.select('A1', 'Theirs')
+    host.type('D5', '=1+1', 2)
+    const written = host.rawContents.length
+    await port.putCells([{ sheet: 'Theirs', address: 'D5', was: '=1+1', now: { formula: '=2' } }])
+    expect(host.rawContents.slice(written)).toEqual(['=2'])
+    expect(host.sheet('Orders').cells.get('D8')?.formula).toBe('=SUM(D4:D7)')
+  })
+
   test('is named where Excel does not give back what it has filled.', async () => {
     host.type('D7', '=C7*3', 1)
     host.sheet('Orders').cells.set('D4', { formula: bags(4), value: 4 })
     host.fillsAlways = true
     await expect(port.putCells([plain(4)])).rejects.toMatchObject({ code: 'partChanged', detail: 'D4:D7 on Orders' })
+  })
+
+  test('is named where Excel fills blank cells alone, as it did in issue 1916 of office-js.', async () => {
+    host.type('D6', '1-2')
+    host.sheet('Orders').cells.delete('D7')
+    host.fillsAlways = true
+    await expect(port.putCells([plain(5)])).rejects.toMatchObject({ code: 'partChanged', detail: 'D4:D7 on Orders' })
   })
 
   test('is taken back where Excel fails half-way, wherever that is, and refused by a protected sheet.', async () => {
