@@ -11,7 +11,7 @@ export function selectionChanges(log: CallLog): WorkbookPort['onSelectionChange'
   const listeners = new Set<{ readonly tell: () => void }>()
   let asking: Asking | undefined
   const tellAll = () => {
-    // One that stops meanwhile hears no more.
+    // Excel takes a while to let go of a handler, and one that has stopped hears no more.
     for (const one of [...listeners]) if (listeners.has(one)) one.tell()
   }
   const begin = () => {
@@ -41,14 +41,10 @@ interface Asking {
 }
 
 function askExcel(log: CallLog, tellAll: () => void): Asking {
-  // Excel takes a while to let go of a handler, which is not to be heard meanwhile.
-  let stopped = false
-  const notify = async () => {
-    if (!stopped) tellAll()
-  }
+  const notify = async () => tellAll()
   const notifyOfMove = async () => {
     log.forgetAll()
-    await notify()
+    tellAll()
   }
   const notifyOfChange = ({ changeType, source }: Excel.WorksheetChangedEventArgs) =>
     changeType === Excel.DataChangeType.rangeEdited && source !== Excel.EventSource.remote ? notify() : notifyOfMove()
@@ -71,10 +67,7 @@ function askExcel(log: CallLog, tellAll: () => void): Asking {
     },
     { delayForCellEdit: true },
   )
-  const stop = () => {
-    stopped = true
-    void registration.then(remove, () => undefined)
-  }
+  const stop = () => void registration.then(remove, () => undefined)
   return { registration, stop }
 }
 

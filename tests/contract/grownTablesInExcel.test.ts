@@ -152,6 +152,7 @@ describe('a formula that is put into a calculated column', () => {
     host.fillsAlways = false
     host.select('A1', 'Theirs')
     host.type('D5', '=1+1', 2)
+    host.type('D6', 'a note')
     const written = host.rawContents.length
     await port.putCells([{ sheet: 'Theirs', address: 'D5', was: '=1+1', now: { formula: '=2' } }])
     expect(host.rawContents.slice(written)).toEqual(['=2'])

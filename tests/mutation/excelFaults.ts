@@ -47,7 +47,12 @@ export const excelFaults: readonly Fault[] = [
     'worksheets.onActivated.add(notify)',
     'worksheets.onSelectionChanged.add(notify)',
   ),
-  fault('selectionChanges', 'a listener that has stopped is called', 'if (!stopped) tellAll()', 'tellAll()'),
+  fault(
+    'selectionChanges',
+    'a listener that has stopped is called',
+    '!listeners.delete(own) || listeners.size > 0',
+    'listeners.size > 1',
+  ),
   fault(
     'readWorkbook',
     'the used range of a sheet counts what is only formatted',
