@@ -4,7 +4,8 @@
  * has a sentence for each; a typed parameter would be refused by Excel without one.
  */
 import { fillsOneCell, type Definition } from '../core/definition/definition'
-import { takesText } from '../wording/en/parameters'
+import type { Words } from '../wording/words'
+import { definitionIn } from './definitionIn'
 
 /** Where the add-in is served while it is developed; a store wants all files on one domain. */
 const addinAddress = 'https://localhost:3000'
@@ -34,16 +35,34 @@ interface ParameterEntry {
   readonly optional?: true
 }
 
-export function functionsJson(catalogue: readonly Definition[], address = addinAddress): FunctionsJson {
-  return { allowErrorForDataTypeAny: true, functions: catalogue.map((definition) => entryOf(definition, address)) }
+/**
+ * @param address Where the add-in is, without a slash at its end. @param help The folder of the help pages.
+ */
+export function functionsJson(
+  catalogue: readonly Definition[],
+  words: Words,
+  help: string,
+  address = addinAddress,
+): FunctionsJson {
+  return {
+    allowErrorForDataTypeAny: true,
+    functions: catalogue.map((definition) =>
+      entryOf(definitionIn(definition, words), words.parameters.takesText, `${address}/${help}`),
+    ),
+  }
 }
 
-function entryOf({ id, summary, parameters, result }: Definition, address: string): FunctionEntry {
+function entryOf(
+  { id, summary, parameters, result }: Definition,
+  takesText: Words['parameters']['takesText'],
+  help: string,
+): FunctionEntry {
   return {
     id,
+    // The same in every language, or a workbook would not be read by others.
     name: id,
     description: summary,
-    helpUrl: `${address}/help/${id}.html`,
+    helpUrl: `${help}/${id}.html`,
     parameters: Object.entries(parameters).map(([name, parameter]) => ({
       name,
       description: `${parameter.text} (${takesText(parameter)})`,

@@ -2,110 +2,126 @@
 import type { Definition, DescribedColumns, Example } from '../core/definition/definition'
 import { bibliography } from '../sources/bibliography'
 import { cautionFor } from '../wording/cautions'
-import { subjectNames } from '../wording/en/subjects'
+import type { Help } from '../wording/en/help'
+import type { Words } from '../wording/words'
+import { definitionIn } from './definitionIn'
 import { argumentText, exampleFormula } from './exampleFormula'
-import { takesText } from '../wording/en/parameters'
 import { signature } from './signature'
 import { plainFormula } from './plainFormula'
 import { workingOf, type Working } from './working'
 
-export function helpPage(definition: Definition): string {
+/** A language, and what the help pages alone say in it. */
+export interface HelpIn {
+  readonly words: Words
+  readonly help: Help
+}
+
+export function helpPage(inEnglish: Definition, { words, help }: HelpIn): string {
+  const definition = definitionIn(inEnglish, words)
   const { id, summary, parameters, result, convention, examples } = definition
-  const caution = cautionFor(definition)
+  const caution = cautionFor(definition, words.cautions)
   const [example] = examples
   return page(
+    words.language,
     `STICK.${id}`,
     `
-<p><a href="index.html">All functions</a></p>
+<p><a href="index.html">${help.allFunctions}</a></p>
 <h1>STICK.${id}</h1>
 <p>${escaped(summary)}</p>
 <p><code>=${escaped(signature(definition))}</code></p>
-<h2>What it takes</h2>
+<h2>${help.takes.heading}</h2>
 ${table(
-  ['Argument', 'What it is', 'What may be typed'],
+  help.takes.columns,
   Object.entries(parameters).map(([name, parameter]) => [
     code(name),
     escaped(parameter.text),
-    escaped(takesText(parameter)),
+    escaped(words.parameters.takesText(parameter)),
   ]),
 )}
-<h2>What it gives</h2>
-<p>${escaped(result.text)} (${escaped(result.unit)}).</p>
-${columnsSection(result.columns)}
+<h2>${help.gives.heading}</h2>
+<p>${escaped(result.text)} (${escaped(words.ofUnit(result.unit))}).</p>
+${columnsSection(result.columns, { words, help })}
 <p>${escaped(convention)}</p>
-${caution === undefined ? '' : `<h2>Take care</h2>\n<p>${escaped(caution)}</p>`}
-<h2>Examples</h2>
+${caution === undefined ? '' : `<h2>${help.care}</h2>\n<p>${escaped(caution)}</p>`}
+<h2>${help.examples.heading}</h2>
 ${table(
-  ['Formula', 'Gives', 'What it shows', 'Source'],
-  examples.map((one) => exampleRow(definition, one)),
+  help.examples.columns,
+  examples.map((one) => exampleRow(definition, one, help)),
 )}
-${example === undefined ? '' : workingSection(workingOf(definition, example.given))}
-<h2>Without the add-in</h2>
-${plainSection(definition, example)}
+${example === undefined ? '' : workingSection(workingOf(definition, example.given), { words, help })}
+<h2>${help.without}</h2>
+${plainSection(definition, example, help)}
 `,
   )
 }
 
-export function helpIndex(catalogue: readonly Definition[]): string {
+export function helpIndex(catalogue: readonly Definition[], { words, help }: HelpIn): string {
   return page(
-    'Sticksheet functions',
+    words.language,
+    help.index.title,
     `
-<h1>Sticksheet functions</h1>
-<p>Shares are typed as 0.15 or 15%. A number with a unit in its name is in that unit, or text with its own, such as "3.8 cu ft".</p>
+<h1>${help.index.title}</h1>
+<p>${help.index.text}</p>
 ${table(
-  ['Function', 'Subject', 'What it gives'],
+  help.index.columns,
   catalogue.map((definition) => [
     `<a href="${definition.id}.html">STICK.${definition.id}</a>`,
-    subjectNames[definition.subject],
-    escaped(definition.summary),
+    words.subjectNames[definition.subject],
+    escaped(words.ofDefinition(definition.summary)),
   ]),
 )}
 `,
   )
 }
 
-function exampleRow(definition: Definition, example: Example): readonly string[] {
+function exampleRow(definition: Definition, example: Example, help: Help): readonly string[] {
   const { title, detail } = bibliography[example.source]
   return [
     code(exampleFormula(definition, example)),
-    givesText(definition, example),
+    givesText(definition, example, help),
     escaped(example.text),
     escaped(`${title}: ${detail}`),
   ]
 }
 
-function givesText({ result }: Definition, { gives }: Example): string {
-  if (typeof gives === 'number') return String(gives)
-  if (result.columns === undefined) return escaped(gives.map((row) => row.join(' ')).join('; '))
+function givesText({ result }: Definition, { gives }: Example, help: Help): string {
+  const shown = (cell: string | number) => (typeof cell === 'number' ? help.number(cell) : cell)
+  if (typeof gives === 'number') return shown(gives)
+  if (result.columns === undefined) return escaped(gives.map((row) => row.map(shown).join(' ')).join('; '))
   return table(
     Object.values(result.columns).map(({ heading }) => escaped(heading)),
-    gives.map((row) => row.map((cell) => escaped(String(cell)))),
+    gives.map((row) => row.map((cell) => escaped(shown(cell)))),
   )
 }
 
-function columnsSection(columns: DescribedColumns | undefined): string {
+function columnsSection(columns: DescribedColumns | undefined, { words, help }: HelpIn): string {
   if (columns === undefined) return ''
   return table(
-    ['Column', 'What it is', 'Unit'],
-    Object.values(columns).map(({ heading, text, unit }) => [escaped(heading), escaped(text), escaped(unit)]),
+    help.gives.columns,
+    Object.values(columns).map(({ heading, text, unit }) => [
+      escaped(heading),
+      escaped(text),
+      escaped(words.ofUnit(unit)),
+    ]),
   )
 }
 
-function workingSection(working: Working): string {
+function workingSection(working: Working, { words, help }: HelpIn): string {
   if (!('steps' in working)) return ''
+  const shown = (value: number | string) => (typeof value === 'number' ? help.number(value) : value)
   const rows = working.steps.map(({ name, formula, value, unit, text }) => [
     code(name),
     code(formula),
-    escaped(`${Array.isArray(value) ? value.join('; ') : String(value)} ${unit}`),
+    escaped(`${typeof value === 'object' ? value.map(shown).join('; ') : shown(value)} ${words.ofUnit(unit)}`),
     escaped(text),
   ])
-  return `<h2>How the first example is worked out</h2>\n${table(['Step', 'Rule', 'Result', 'What it is'], rows)}`
+  return `<h2>${help.working.heading}</h2>\n${table(help.working.columns, rows)}`
 }
 
-function plainSection(definition: Definition, example: Example | undefined): string {
+function plainSection(definition: Definition, example: Example | undefined, help: Help): string {
   const plain = plainFormula(definition, example?.given.map(argumentText) ?? [])
-  if ('formula' in plain) return `<p>The first example in plain Excel:</p>\n<p>${code(plain.formula)}</p>`
-  const check = plain.check === undefined ? '' : `<p>A formula that checks the answer: ${code(plain.check)}</p>`
+  if ('formula' in plain) return `<p>${help.plain}</p>\n<p>${code(plain.formula)}</p>`
+  const check = plain.check === undefined ? '' : `<p>${help.check} ${code(plain.check)}</p>`
   return `<p>${escaped(plain.reason)}</p>\n${check}`
 }
 
@@ -123,9 +139,9 @@ function escaped(text: string): string {
   return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;')
 }
 
-function page(title: string, body: string): string {
+function page(language: string, title: string, body: string): string {
   return `<!doctype html>
-<html lang="en">
+<html lang="${language}">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">

@@ -1,15 +1,19 @@
 /** The workbook that is open in Excel. */
+import type { CallInCell } from '../workbook/openBook'
 import type { WorkbookPort } from '../workbook/port'
 import { addBook } from './addBook'
+import { ask } from './ask'
 import { addChart } from './addChart'
 import type { CallLog } from './callLog'
 import { describeHost } from './describeHost'
 import { insertRows } from './insertRows'
-import { onSelectionChange } from './onSelectionChange'
+import { selectionChanges } from './selectionChanges'
 import { putCells } from './putCells'
-import { isEmpty, loadNames, namesOfCells, readRows, readWorkbook } from './readWorkbook'
+import { loadNames, namesOfCells } from './names'
+import { isEmpty, readWorkbook, rowsReader } from './readWorkbook'
 import { asOneUndo, run } from './run'
 import { select, selectedCell, selectedRange } from './selection'
+import { tablesOf } from './tables'
 import { valuesOf } from './valuesOf'
 
 export function excelPort(log: CallLog): WorkbookPort {
@@ -19,12 +23,10 @@ export function excelPort(log: CallLog): WorkbookPort {
     selectedCell,
 
     callsOfSelectedCell: () =>
-      run(async (context) => {
+      ask((context) => {
         const cell = context.workbook.getActiveCell()
         cell.load(['address'])
-        await context.sync()
-        const calls = log.of(cell.address)
-        return calls.length === 0 ? undefined : calls
+        return () => callsOf(cell, log)
       }),
 
     calculate: () =>
@@ -47,14 +49,13 @@ export function excelPort(log: CallLog): WorkbookPort {
     selectedRange,
     isEmpty: () => run(isEmpty),
     read: () => run((context) => readWorkbook(context, log)),
-    readRows: (sheet, first, last) => run((context) => readRows(context, log, sheet, first, last)),
+    readRows: rowsReader(log),
 
     names: () =>
-      run(async (context) => {
+      ask((context) => {
         const { names } = context.workbook
         loadNames(names)
-        await context.sync()
-        return namesOfCells(names)
+        return () => namesOfCells(names, tablesOf(context))
       }),
 
     add: addBook,
@@ -68,6 +69,11 @@ export function excelPort(log: CallLog): WorkbookPort {
     addChart,
     select,
     valuesOf,
-    onSelectionChange: (listener) => onSelectionChange(log, listener),
+    onSelectionChange: selectionChanges(log),
   }
+}
+
+function callsOf({ address }: Excel.Range, log: CallLog): readonly CallInCell[] | undefined {
+  const calls = log.of(address)
+  return calls.length === 0 ? undefined : calls
 }

@@ -1,5 +1,5 @@
 import type { CellPlace } from '../workbook/cellPlace'
-import { isFormula } from './readWorkbook'
+import { isFormula } from './readCell'
 import { asOneUndo, run } from './run'
 
 /** See WorkbookPort. */

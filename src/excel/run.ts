@@ -32,6 +32,6 @@ function portProblem(error: unknown): PortProblem {
   const { code = '', message = '' } = error as { code?: string; message?: string }
   const known = problemByExcelCode[code]
   return known === undefined
-    ? new PortProblem('hostFailed', [code, message].filter(Boolean).join(' '))
+    ? new PortProblem('hostFailed', [code, message].filter(Boolean).join(' '), { cause: error })
     : new PortProblem(known)
 }

@@ -1,9 +1,11 @@
 /** What is selected in Excel; see WorkbookPort. */
 import type { CellPlace } from '../workbook/cellPlace'
 import type { SelectedCell } from '../workbook/port'
-import { blankAsNull, isFormula } from './readWorkbook'
+import { namesOfSheet } from './names'
+import { blankAsNull, isFormula } from './readCell'
 import { run } from './run'
-import { plainFormulas, tablesOf } from './tables'
+import { plainFormulas } from './plainFormulas'
+import { tablesOf } from './tables'
 import { withoutSheet } from './withoutSheet'
 
 export function selectedCell(): Promise<SelectedCell> {
@@ -12,8 +14,9 @@ export function selectedCell(): Promise<SelectedCell> {
     cell.load(['address', 'rowIndex', 'columnIndex', 'formulas', 'values'])
     const sheet = context.workbook.worksheets.getActiveWorksheet()
     sheet.load(['name'])
+    const own = namesOfSheet(sheet)
     await context.sync()
-    const formula = (await plainFormulas(cell, sheet.name, tablesOf(context)))[0]?.[0]
+    const formula = (await plainFormulas(cell, sheet.name, own, tablesOf(context)))[0]?.[0]
     return {
       sheet: sheet.name,
       address: withoutSheet(cell.address),

@@ -1,5 +1,7 @@
 import { Button, makeStyles, mergeClasses, tokens } from '@fluentui/react-components'
+import { useMemo } from 'react'
 import type { Finding } from '../workbook/check/finding'
+import { shownFindings } from '../workbook/check/shownFindings'
 import { usePaneStyles } from './usePaneStyles'
 import { useWords } from './useWords'
 
@@ -20,14 +22,15 @@ const useStyles = makeStyles({
   kind: { fontWeight: tokens.fontWeightSemibold },
 })
 
-/** What was found, each with a way to its cell. */
+/** What was found, each with a way to its cell; where there is very much, what is not listed. */
 export function FindingList({ findings, onGo }: FindingListProps) {
   const styles = useStyles()
   const pane = usePaneStyles()
   const { check: say, frame } = useWords()
+  const { shown, left } = useMemo(() => shownFindings(findings), [findings])
   return (
     <ul className={styles.list}>
-      {findings.map((finding, index) => (
+      {shown.map((finding, index) => (
         <li key={index} className={styles.finding}>
           <Button size="small" onClick={() => onGo(finding)}>
             {frame.place(finding)}
@@ -36,6 +39,11 @@ export function FindingList({ findings, onGo }: FindingListProps) {
             {say.kinds[finding.kind]}
           </span>
           <div>{finding.sentence}</div>
+        </li>
+      ))}
+      {left.map(({ sheet, kind, count }) => (
+        <li key={`${kind} ${sheet}`} className={styles.finding}>
+          {say.left(count, kind, sheet)}
         </li>
       ))}
     </ul>

@@ -5,20 +5,26 @@ import type { SelectedCell, WorkbookPort } from '../workbook/port'
 export function useSelectedCell(port: WorkbookPort): SelectedCell | undefined {
   const [cell, setCell] = useState<SelectedCell>()
   useEffect(() => {
-    // Answers may come back in another order than they were asked for; only the last question counts.
-    let lastQuestion = 0
+    let stopped = false
+    let isReading = false
+    // Whoever holds an arrow key down selects cells faster than they are read: the last one counts.
+    let isAnother = false
     const read = () => {
-      lastQuestion += 1
-      const question = lastQuestion
+      isAnother = isReading
+      if (isReading) return
+      isReading = true
       const show = (answer: SelectedCell | undefined) => {
-        if (question === lastQuestion) setCell(answer)
+        isReading = false
+        if (stopped) return
+        if (isAnother) read()
+        else setCell(answer)
       }
       port.selectedCell().then(show, () => show(undefined))
     }
     read()
     const stop = port.onSelectionChange(read)
     return () => {
-      lastQuestion = 0
+      stopped = true
       stop()
     }
   }, [port])

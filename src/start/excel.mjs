@@ -1,4 +1,5 @@
 /** `npm run excel`: the files of the add-in at the address that manifest.xml names, for Excel to load. */
+import { certificateFrom } from './certificate.mjs'
 import { buildWhereStale, command, dist, endWithNpm, Failure, installMissing } from './prepare.mjs'
 
 const manifestPort = 3000
@@ -11,11 +12,7 @@ await command(async () => {
   console.log(
     'Excel loads add-ins over https alone. The first time, this computer asks whether to trust a certificate for localhost.',
   )
-  const certificate = await getHttpsServerOptions().catch(({ message }) => {
-    throw new Failure(
-      `There is no trusted certificate for localhost, and Excel loads nothing without one: run npm run excel again and agree to it. (${message})`,
-    )
-  })
+  const certificate = await certificateFrom(getHttpsServerOptions)
   try {
     const { address } = await serve({ folder: dist, port: manifestPort, headers: officeHeaders, certificate })
     endWithNpm()

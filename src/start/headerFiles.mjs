@@ -8,7 +8,14 @@ const forEver = 'public, max-age=31536000, immutable'
 /** Office shows no icons that it may not keep. */
 const oneDay = 'public, max-age=86400'
 
-const namedFiles = ['taskpane.html', 'functions.js', 'functions.json', 'notStarted.js', 'manifest.xml']
+const namedFiles = [
+  'taskpane.html',
+  'functions.js',
+  'functions.json',
+  'functions.de.json',
+  'notStarted.js',
+  'manifest.xml',
+]
 const kept = { chunks: forEver, icons: oneDay }
 
 const everywhere = { ...always, ...officeHeaders }

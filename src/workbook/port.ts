@@ -100,6 +100,8 @@ export type PortProblemCode =
   | 'cellChanged'
   /** Only a part of the cells was changed, and not changed back; the detail says where. */
   | 'partChanged'
+  /** Excel fills the columns of tables by itself, and did so in the one that the detail names; nothing is changed. */
+  | 'columnFilled'
   /** The detail lists what is already there. */
   | 'nameTaken'
   /** A book was not taken; the workbook is as before. */
@@ -112,8 +114,9 @@ export class PortProblem extends Error {
   constructor(
     readonly code: PortProblemCode,
     readonly detail = '',
+    options?: ErrorOptions,
   ) {
-    super(detail === '' ? code : `${code}: ${detail}`)
+    super(detail === '' ? code : `${code}: ${detail}`, options)
     this.name = 'PortProblem'
   }
 }

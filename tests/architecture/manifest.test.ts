@@ -16,9 +16,10 @@ const resources = ['bt:Image', 'bt:Url', 'bt:String'].flatMap(elements).filter((
 const uses = [...document.querySelectorAll('[resid]')]
 const residOf = (selector: string) =>
   [...document.querySelectorAll(selector)].map((element) => attribute(element, 'resid'))
-const addresses = [...document.querySelectorAll('[DefaultValue]')]
-  .map((element) => attribute(element, 'DefaultValue'))
-  .filter((value) => /^\w+:/.test(value))
+const values = ['DefaultValue', 'Value'].flatMap((name) =>
+  [...document.querySelectorAll(`[${name}]`)].map((element) => attribute(element, name)),
+)
+const addresses = values.filter((value) => /^https?:/.test(value))
 const fileAt = (address: string) => join(dist, ...new URL(address).pathname.split('/'))
 
 test("Microsoft's reader finds a task pane add-in for workbooks in the manifest.", async () => {
@@ -50,13 +51,52 @@ test('Every resid of the manifest leads to one resource, and every resource is u
 test('Resids and strings of the manifest keep to the lengths that Excel allows.', () => {
   expect(resources.map((resource) => attribute(resource, 'id')).filter((id) => id.length > 32)).toEqual([])
   const tooLong = (selector: string, most: number) =>
-    [...document.querySelectorAll(selector)]
-      .map((element) => attribute(element, 'DefaultValue'))
+    [...document.querySelectorAll(`${selector}, ${selector} > *`)]
+      .map((element) => attribute(element, 'DefaultValue') || attribute(element, 'Value'))
       .filter((text) => text.length > most)
   expect(tooLong('ShortStrings > *', 125)).toEqual([])
   expect(tooLong('LongStrings > *', 250)).toEqual([])
   expect(tooLong('OfficeApp > Description', 250)).toEqual([])
 })
+
+/** Microsoft, "Localization for Office Add-ins" and "Localize custom functions": a value for each language of Office. */
+test('Excel in German gets German for every text of the manifest, and for the functions and the help.', () => {
+  const inBoth = new Set(['Functions.Namespace', 'Tab.Label'])
+  const said = [
+    ...resources.filter(({ tagName, id }) => tagName === 'bt:String' && !inBoth.has(id)),
+    ...document.querySelectorAll('OfficeApp > Description, [id="Functions.Metadata"], [id="Help.Url"], SupportUrl'),
+  ]
+  expect(said.length).toBeGreaterThan(8)
+  for (const element of said) {
+    const [override, ...more] = element.children
+    expect(more).toEqual([])
+    expect(override && attribute(override, 'Locale'), element.outerHTML).toBe('de-DE')
+    expect(attribute(override!, 'Value')).not.toBe(attribute(element, 'DefaultValue'))
+  }
+  const [english, german] = ['functions.json', 'functions.de.json'].map(
+    (file) => JSON.parse(readFileSync(join(dist, file), 'utf8')) as { functions: Entry[] },
+  )
+  // Names and arguments are the same, so that a workbook is; the texts are not.
+  const shape = ({ functions }: { functions: Entry[] }) =>
+    functions.map(({ id, name, parameters }) => [id, name, ...parameters.map((parameter) => parameter.name)])
+  expect(shape(german!)).toEqual(shape(english!))
+  expect(
+    german!.functions.filter(({ description }, at) => description === english!.functions[at]!.description),
+  ).toEqual([])
+  for (const { helpUrl, id } of german!.functions) {
+    const page = readFileSync(fileAt(helpUrl), 'utf8')
+    expect(page, id).toContain('<html lang="de">')
+    expect(page, id).toContain('<h2>Was sie nimmt</h2>')
+  }
+})
+
+interface Entry {
+  readonly id: string
+  readonly name: string
+  readonly description: string
+  readonly helpUrl: string
+  readonly parameters: readonly { readonly name: string }[]
+}
 
 test('The runtime, the page of the functions, the function file and the pane share one page, as a shared runtime requires.', () => {
   const pages = [

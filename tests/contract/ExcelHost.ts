@@ -7,7 +7,7 @@ import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { JSDOM } from 'jsdom'
 import { fillsOneCell } from '../../src/core/definition/definition'
-import { filledInto } from '../../src/formula/relativeFormula'
+import { filledInto, formulaAt, relativeFormula } from '../../src/formula/relativeFormula'
 import { catalogue } from '../../src/functions/catalogue'
 
 type CellValue = string | number | boolean
@@ -17,7 +17,9 @@ type Appearance = Map<string, Map<string, unknown>>
 
 interface Table extends Block {
   name: string
-  readonly hasTotals?: boolean
+  readonly hasTotals: boolean
+  /** The formula of each calculated column, by its place in the table, as it is the same in all rows. */
+  readonly calculated: Map<number, string>
   /** What was set of it, apart from its name. */
   readonly settings: Map<string, unknown>
 }
@@ -36,6 +38,8 @@ interface Sheet {
   frozen: Pick<Block, 'rows' | 'columns'>
   readonly charts: Chart[]
   readonly tables: Table[]
+  /** Those that it has for itself, each with what it stands for: "=Plan!$A$1" or "=0.05". */
+  readonly names: Map<string, string>
   /** By address without dollar signs. What is no formula is its own value. */
   readonly cells: Map<string, { readonly formula: CellValue; readonly value: CellValue }>
 }
@@ -76,7 +80,13 @@ const enum ActionType {
 }
 
 /** The client's numbers of the events that it registers by these methods. */
-const events: Readonly<Record<string, number>> = { SelectionChanged: 14, Activated: 11, DataChanged: 10 }
+const events: Readonly<Record<string, number>> = {
+  SelectionChanged: 14,
+  Activated: 11,
+  DataChanged: 10,
+  RowSorted: 19,
+  ColumnSorted: 20,
+}
 const eventCategory = 65536
 
 class Refusal extends Error {
@@ -114,6 +124,8 @@ export class ExcelHost {
   failsForGood = false
   /** So many actions still go through, then the user begins to type in a cell, until Excel is asked to wait for the end of it. */
   typingAfter = Infinity
+  /** Fills a column of a table, but for what was typed there, with a formula also where Excel is not known to. */
+  fillsAlways = false
   /** Refuses to delete anything. */
   keeps = false
   /** What was written into cells, as it came. */
@@ -139,6 +151,8 @@ export class ExcelHost {
   joined = 0
   /** Names that stand for no cells: "0.05". */
   readonly constants = new Map<string, string>()
+  /** Names that stand for a column of a table: "OrderBook[Cuttings]". */
+  readonly columnNames = new Map<string, string>()
   /** Names that Excel makes for itself, such as that of a filter, and shows nobody. */
   readonly hidden = new Set<string>()
 
@@ -210,9 +224,12 @@ export class ExcelHost {
     this.raise(event)
   }
 
+  /** As a user types: a line typed below a table becomes one of its rows. */
   type(address: string, formula: CellValue, value = formula): void {
+    if (formula !== '') this.growTable(this.active, address)
     this.active.cells.set(address, { formula, value })
-    this.raise('DataChanged', { changeType: 'RangeEdited' })
+    this.fillColumns(this.active, [address])
+    this.raise('DataChanged', { changeType: 'RangeEdited', source: 'Local' })
   }
 
   protect(): void {
@@ -230,7 +247,7 @@ export class ExcelHost {
 
   /** As a user makes one. */
   addTable(sheet: string, name: string, address: string, hasTotals = false): void {
-    this.sheet(sheet).tables.push({ ...blockOf(address), name, hasTotals, settings: new Map() })
+    this.keepTable(this.sheet(sheet), { ...blockOf(address), name, hasTotals })
   }
 
   sheetNames(): readonly string[] {
@@ -242,8 +259,22 @@ export class ExcelHost {
   }
 
   /** Rows, columns or cells come or go; this host has no formulas that would move with them. */
-  move(changeType: `${'Row' | 'Column' | 'Cell'}${'Inserted' | 'Deleted'}`): void {
-    this.raise('DataChanged', { changeType })
+  move(
+    changeType: `${'Row' | 'Column' | 'Cell'}${'Inserted' | 'Deleted'}`,
+    source: 'Local' | 'Remote' = 'Local',
+  ): void {
+    this.raise('DataChanged', { changeType, source })
+  }
+
+  /** Somebody else who has the workbook open types into a cell: the selection of this one stays where it is. */
+  typeElsewhere(sheet: string, address: string, formula: CellValue, value = formula): void {
+    this.sheet(sheet).cells.set(address, { formula, value })
+    this.raise('DataChanged', { changeType: 'RangeEdited', source: 'Remote', worksheetId: sheet, address })
+  }
+
+  /** Excel tells of a sort by an event of its own. */
+  sort(what: 'Row' | 'Column', source: 'Local' | 'Remote' = 'Local'): void {
+    this.raise(`${what}Sorted`, { source })
   }
 
   /** Of all events together. */
@@ -382,7 +413,24 @@ export class ExcelHost {
       }
       case 'constant.GetRangeOrNullObject':
       case 'missing.GetRangeOrNullObject':
+      case 'missing.Names':
+      case 'missing.GetRange':
+      case 'missing.GetUsedRangeOrNullObject':
+      case 'missing.GetItemOrNullObject':
         return missing
+      case 'namesOfSheet.GetItemOrNullObject': {
+        const { sheet } = parent as { readonly sheet: Sheet }
+        return sheet.names.has(argument) ? { is: 'nameOfSheet', sheet, name: argument } : missing
+      }
+      case 'nameOfSheet.GetRangeOrNullObject': {
+        const { sheet, name } = parent as Extract<HostObject, { is: 'nameOfSheet' }>
+        const [, address] = /^=.+!(.+)$/.exec(sheet.names.get(name)!) ?? []
+        return address === undefined ? missing : { is: 'range', sheet, ...blockOf(address) }
+      }
+      case 'worksheets.GetItemOrNullObject': {
+        const sheet = this.sheets.find(({ name }) => name.toLowerCase() === argument.toLowerCase())
+        return sheet === undefined ? missing : { is: 'sheet', sheet }
+      }
       case 'workbook.Protection':
         return { is: 'protection' }
       case 'workbook.Tables':
@@ -406,6 +454,8 @@ export class ExcelHost {
         return { is: 'sheet', sheet: (parent as Extract<HostObject, { is: 'table' }>).sheet }
       case 'table.Columns':
         return { ...(parent as Extract<HostObject, { is: 'table' }>), is: 'columns' }
+      case 'sheet.Names':
+        return { is: 'namesOfSheet', sheet: (parent as { readonly sheet: Sheet }).sheet }
       case 'sheet.Tables':
         return { is: 'tablesOfSheet', sheet: (parent as { readonly sheet: Sheet }).sheet }
       case 'sheet.Charts':
@@ -556,6 +606,12 @@ export class ExcelHost {
             Formula: `=${quoted(sheet)}!${address}`,
             Visible: !this.hidden.has(name),
           })),
+          ...[...this.columnNames].map(([name, column]) => ({
+            Name: name,
+            Type: 'Range',
+            Formula: `=${column}`,
+            Visible: !this.hidden.has(name),
+          })),
           ...[...this.constants].map(([name, value]) => ({
             Name: name,
             Type: 'Double',
@@ -565,11 +621,20 @@ export class ExcelHost {
         ],
       }
     }
+    if (target.is === 'namesOfSheet')
+      return {
+        _Items: [...target.sheet.names].map(([name, formula]) => ({
+          Name: name,
+          Type: formula.includes('!') ? 'Range' : 'Double',
+          Formula: formula,
+          Visible: true,
+        })),
+      }
     if (target.is === 'charts') return { _Items: target.sheet.charts.map(({ name }) => ({ _Id: name, Name: name })) }
     if (target.is === 'tables')
       return {
         _Items: this.sheets.flatMap(({ tables }) =>
-          tables.map(({ name, hasTotals = false }) => ({
+          tables.map(({ name, hasTotals }) => ({
             _Id: name,
             Name: name,
             ShowHeaders: true,
@@ -594,6 +659,7 @@ export class ExcelHost {
 
   private property(target: HostObject, property: string): unknown {
     if (target.is === 'sheet' && property === 'name') return target.sheet.name
+    if (target.is === 'nameOfSheet' && property === 'name') return target.name
     if (target.is === 'protection' && property === 'protected') return this.structureProtected
     if (target.is === 'range') {
       // No cell takes less than two bytes of an answer.
@@ -644,20 +710,103 @@ export class ExcelHost {
     }
     if (target.is !== 'range') throw new Error(`The host cannot set ${property} of ${target.is}`)
     if (target.sheet.protected) throw new Refusal('AccessDenied')
+    const typedInto: string[] = []
     for (const [row, contents] of (value as readonly (readonly (CellValue | null)[])[]).entries()) {
       for (const [column, content] of contents.entries()) {
         // Null leaves a cell as it is.
         if (content === null) continue
         const address = addressOf({ top: target.top + row, left: target.left + column, rows: 1, columns: 1 })
         if (property === 'NumberFormat') setAppearance(target.sheet, address, property, content)
-        else if (property === 'Formulas' && content === '') target.sheet.cells.delete(address)
-        else if (property === 'Formulas') {
+        else if (property === 'Formulas' && content === '') {
+          target.sheet.cells.delete(address)
+          typedInto.push(address)
+        } else if (property === 'Formulas') {
           this.rawContents.push(content)
           target.sheet.cells.set(address, this.typed(content))
+          typedInto.push(address)
         } else throw new Error(`The host cannot set ${property} of a range`)
       }
     }
-    this.raise('DataChanged', { changeType: 'RangeEdited' })
+    this.fillColumns(target.sheet, typedInto)
+    this.raise('DataChanged', { changeType: 'RangeEdited', source: 'Local' })
+  }
+
+  /** A column whose formulas are alike becomes a calculated one. */
+  private keepTable(sheet: Sheet, { name, hasTotals, ...block }: Block & Pick<Table, 'name' | 'hasTotals'>): Table {
+    const table: Table = { ...block, name, hasTotals, calculated: new Map(), settings: new Map() }
+    sheet.tables.push(table)
+    for (let column = 0; column < table.columns; column++) this.noteCalculated(sheet, table, column)
+    return table
+  }
+
+  private noteCalculated(sheet: Sheet, table: Table, column: number): void {
+    const relative = dataCells(table, column).map((address) => relativeOf(sheet, address))
+    if (relative.every((one) => one === undefined)) table.calculated.delete(column)
+    else if (new Set(relative).size === 1) table.calculated.set(column, relative[0]!)
+  }
+
+  /**
+   * A formula that is put into cells of a column fills all of it, where it is a calculated one or else empty, whoever
+   * puts it there: of several the last (office-js issues 2093, 5909 and 6745). What else stands in the column is lost.
+   */
+  private fillColumns(sheet: Sheet, written: readonly string[]): void {
+    for (const table of sheet.tables) {
+      for (let column = 0; column < table.columns; column++) {
+        const cells = dataCells(table, column)
+        const here = written.filter((address) => cells.includes(address))
+        const last = here.flatMap((address) => relativeOf(sheet, address) ?? []).at(-1)
+        const others = cells.filter((address) => !here.includes(address))
+        const isEmpty = others.length > 0 && others.every((address) => !sheet.cells.has(address))
+        const changes = here.some((address) => relativeOf(sheet, address) !== table.calculated.get(column))
+        if (last !== undefined && changes && (isEmpty || table.calculated.has(column) || this.fillsAlways))
+          for (const address of cells) {
+            const isTyped = relativeOf(sheet, address) === undefined && sheet.cells.has(address)
+            if (this.fillsAlways && isTyped) continue
+            sheet.cells.set(address, this.typed(formulaAt(last, address)))
+          }
+        if (here.length > 0) this.noteCalculated(sheet, table, column)
+      }
+    }
+  }
+
+  /**
+   * What reads the whole of the table, or of a column, reads the new row too (Tushar Mehta, "Create a dynamic range"),
+   * the calculated columns have their formulas in it, and it looks and takes what the row above does.
+   */
+  private growTable(sheet: Sheet, address: string): void {
+    const { row, column } = placeOf(address)
+    const at = sheet.tables.findIndex(
+      ({ top, left, rows, columns, hasTotals }) =>
+        row === top + rows && column >= left && column < left + columns && !hasTotals,
+    )
+    if (at < 0) return
+    const table = sheet.tables[at]!
+    const longer = (read: string): string => {
+      const block = blockOf(read)
+      const isWhole = block.top + block.rows === row && block.top >= table.top && block.top <= table.top + 1
+      const isWithin = block.left >= table.left && block.left + block.columns <= table.left + table.columns
+      return isWhole && isWithin ? read.replace(/\d+$/, String(row + 1)) : read
+    }
+    for (const [name, named] of this.names)
+      if (named.sheet === sheet.name) this.names.set(name, { ...named, address: longer(named.address) })
+    for (const { name, cells } of this.sheets) {
+      for (const [home, cell] of cells) {
+        if (typeof cell.formula !== 'string' || !cell.formula.startsWith('=')) continue
+        const formula = cell.formula.replace(
+          /(?:('[^']+'|\w+)!)?(\$?[A-Z]+\$?\d+:\$?[A-Z]+\$?\d+)/g,
+          (whole, of: string | undefined, read: string) =>
+            (of?.replace(/^'|'$/g, '') ?? name) === sheet.name ? whole.replace(read, longer(read)) : whole,
+        )
+        if (formula !== cell.formula) cells.set(home, { ...cell, formula })
+      }
+    }
+    sheet.tables[at] = { ...table, rows: table.rows + 1 }
+    for (let index = 0; index < table.columns; index++) {
+      const [above, added] = dataCells(sheet.tables[at], index).slice(-2)
+      const formula = table.calculated.get(index)
+      if (formula !== undefined) sheet.cells.set(added!, this.typed(formulaAt(formula, added!)))
+      sheet.appearance.set(added!, new Map(sheet.appearance.get(above!)))
+    }
   }
 
   /**
@@ -677,9 +826,7 @@ export class ExcelHost {
       !contents[0]!.some(isAnyFormula)
     const spills = contents.flat().some((content) => isAnyFormula(content) && spillingCall.test(content))
     if (!isSound || spills || sheet.tables.some((other) => overlap(other, block))) throw new Refusal('InvalidArgument')
-    const table: Table = { ...block, name: `Table${this.tableNames().length + 1}`, settings: new Map() }
-    sheet.tables.push(table)
-    return table
+    return this.keepTable(sheet, { ...block, name: `Table${this.tableNames().length + 1}`, hasTotals: false })
   }
 
   private nameTable(table: Table, name: string): void {
@@ -734,7 +881,7 @@ export class ExcelHost {
       )
       this.names.set(name, { sheet: of, address: shifted })
     }
-    this.raise('DataChanged', { changeType: 'RowInserted' })
+    this.raise('DataChanged', { changeType: 'RowInserted', source: 'Local' })
   }
 
   private copyRow(sheet: Sheet, from: number, into: number): void {
@@ -859,7 +1006,7 @@ type HostObject =
         'workbook' | 'worksheets' | 'names' | 'tables' | 'application' | 'protection' | 'missing' | 'constant'
     }
   | { readonly is: 'sheet' | 'freezePanes'; readonly sheet: Sheet }
-  | { readonly is: 'charts' | 'tablesOfSheet'; readonly sheet: Sheet }
+  | { readonly is: 'charts' | 'tablesOfSheet' | 'namesOfSheet'; readonly sheet: Sheet }
   | { readonly is: 'table'; readonly table: Table; readonly sheet: Sheet }
   | { readonly is: 'columns'; readonly table: Table; readonly sheet: Sheet }
   /** The chart itself, or a part of it by its path. */
@@ -867,6 +1014,7 @@ type HostObject =
   | { readonly is: 'areas'; readonly sheet: Sheet; readonly areas: readonly Block[] }
   | Look
   | { readonly is: 'name'; readonly name: string }
+  | { readonly is: 'nameOfSheet'; readonly sheet: Sheet; readonly name: string }
   | ({ readonly is: 'range'; readonly sheet: Sheet } & Block)
 
 /** Functions of ours whose result is a table or a column, but where INDEX takes one cell of it. */
@@ -876,6 +1024,19 @@ const spillingCall = new RegExp(
     .map(({ id }) => id)
     .join('|')})\\(`,
 )
+
+/** Of one of its columns, from the top. */
+function dataCells({ top, left, rows, hasTotals }: Table, column: number): readonly string[] {
+  return Array.from({ length: rows - 1 - (hasTotals ? 1 : 0) }, (_, index) =>
+    addressOf({ top: top + 1 + index, left: left + column, rows: 1, columns: 1 }),
+  )
+}
+
+/** The formula of a cell by how far away the cells are that it reads; undefined where it has none. */
+function relativeOf(sheet: Sheet, address: string): string | undefined {
+  const formula = sheet.cells.get(address)?.formula
+  return typeof formula === 'string' && formula.startsWith('=') ? relativeFormula(formula, address) : undefined
+}
 
 function overlap(one: Block, other: Block): boolean {
   return (
@@ -897,6 +1058,7 @@ function emptySheet(name: string): Sheet {
     frozen: { rows: 0, columns: 0 },
     charts: [],
     tables: [],
+    names: new Map(),
   }
 }
 
@@ -924,11 +1086,18 @@ function usedRange(
   cells: ReadonlyMap<string, unknown>,
   formatted: ReadonlyMap<string, unknown>,
 ): HostObject {
-  const places = [...cells.keys(), ...formatted.keys()].map(placeOf)
-  if (places.length === 0) return missing
-  const [rows, columns] = [places.map(({ row }) => row), places.map(({ column }) => column)]
-  const [top, left] = [Math.min(...rows), Math.min(...columns)]
-  return { is: 'range', sheet, top, left, rows: Math.max(...rows) - top + 1, columns: Math.max(...columns) - left + 1 }
+  let [top, left, bottom, right] = [Infinity, Infinity, -1, -1]
+  for (const addresses of [cells, formatted]) {
+    for (const address of addresses.keys()) {
+      const { row, column } = placeOf(address)
+      top = Math.min(top, row)
+      left = Math.min(left, column)
+      bottom = Math.max(bottom, row)
+      right = Math.max(right, column)
+    }
+  }
+  if (bottom < 0) return missing
+  return { is: 'range', sheet, top, left, rows: bottom - top + 1, columns: right - left + 1 }
 }
 
 /** Of Excel on the web and on the desktop. */

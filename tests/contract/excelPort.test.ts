@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest'
+import { afterAll, beforeAll, beforeEach, describe, expect, test, vi } from 'vitest'
 import { CallLog } from '../../src/excel/callLog'
 import { excelPort } from '../../src/excel/excelPort'
 import { readWorkbook } from '../../src/excel/readWorkbook'
@@ -123,6 +123,42 @@ describe('the calls of a cell', () => {
     stop()
   })
 
+  test('are forgotten once rows or columns are sorted, which Excel tells by events of their own.', async () => {
+    const port = excelPort(log)
+    let told = 0
+    const stop = port.onSelectionChange(() => (told += 1))
+    await oneTurn()
+    for (const what of ['Row', 'Column'] as const) {
+      log.made("'Stop! Prices'!B4", { id: 'FILL', args: [10, 65] })
+      host.sort(what)
+      await oneTurn()
+      expect(log.of('Stop! Prices!B4'), what).toEqual([])
+    }
+    expect(told).toBe(2)
+    stop()
+  })
+
+  test('are forgotten once others change something: Excel then shows what their computers calculated.', async () => {
+    const port = excelPort(log)
+    let told = 0
+    const stop = port.onSelectionChange(() => (told += 1))
+    await oneTurn()
+    log.made("'Stop! Prices'!B4", { id: 'FILL', args: [10, 65] })
+    host.typeElsewhere('Season 1', 'Z99', 5)
+    await oneTurn()
+    expect(log.of('Stop! Prices!B4')).toEqual([])
+    // The cell that is selected here stays, and what the pane shows of it is read anew.
+    expect(await port.selectedCell()).toMatchObject({ sheet: 'Stop! Prices', address: 'B4' })
+    expect(told).toBe(1)
+    log.made("'Stop! Prices'!B4", { id: 'FILL', args: [10, 65] })
+    host.move('ColumnInserted', 'Remote')
+    host.sort('Row', 'Remote')
+    await oneTurn()
+    expect(log.of('Stop! Prices!B4')).toEqual([])
+    expect(told).toBe(3)
+    stop()
+  })
+
   test('are those of a sheet whose name holds an apostrophe, which Excel writes twice.', () => {
     log.made("'Mum''s orders'!B4", { id: 'BAGS', args: [300, 60] })
     expect(log.of("Mum's orders!B4")).toEqual([{ id: 'BAGS', args: [300, 60] }])
@@ -163,10 +199,61 @@ test('A section that is left takes its handlers away from Excel.', async () => {
   const before = host.listeners()
   const stop = excelPort(log).onSelectionChange(() => undefined)
   await oneTurn()
-  expect(host.listeners()).toBe(before + 3)
+  expect(host.listeners()).toBe(before + 5)
   stop()
   await oneTurn()
   expect(host.listeners()).toBe(before)
+})
+
+test('Excel is asked once for what several sections listen to, and not again when one follows another.', async () => {
+  const before = host.listeners()
+  const port = excelPort(log)
+  const asked = host.messages.length
+  const heard: string[] = []
+  const stopPane = port.onSelectionChange(() => heard.push('pane'))
+  for (const section of ['Functions', 'Check', 'Compare']) {
+    const stop = port.onSelectionChange(() => heard.push(section))
+    await oneTurn()
+    host.select('E5', 'Season 1')
+    await oneTurn()
+    stop()
+  }
+  expect(host.messages.length - asked).toBe(1)
+  expect(heard.filter((one) => one !== 'pane')).toEqual(expect.arrayContaining(['Functions', 'Check', 'Compare']))
+  expect(heard.slice(-2)).toEqual(['pane', 'Compare'])
+  stopPane()
+  await oneTurn()
+  expect(host.listeners()).toBe(before)
+})
+
+test('Excel that refuses to tell of selections is asked again by the next who listens.', async () => {
+  const { error } = console
+  console.error = () => undefined
+  const before = host.listeners()
+  const port = excelPort(log)
+  host.failing = true
+  const stopFirst = port.onSelectionChange(() => undefined)
+  await oneTurn()
+  host.failing = false
+  const stop = port.onSelectionChange(() => undefined)
+  await oneTurn()
+  console.error = error
+  expect(host.listeners()).toBe(before + 5)
+  stopFirst()
+  stop()
+  await oneTurn()
+  expect(host.listeners()).toBe(before)
+})
+
+test('An Excel before 1.10, which knows no sorts, tells of the rest.', async () => {
+  const older = new ExcelHost('Season 1')
+  Object.assign(globalThis, older.start(9))
+  const stop = excelPort(log).onSelectionChange(() => undefined)
+  await oneTurn()
+  expect(older.listeners()).toBe(3)
+  stop()
+  await oneTurn()
+  use(host)
 })
 
 test('A listener that has stopped is not called while Excel still lets go of its handlers.', async () => {
@@ -269,6 +356,19 @@ describe('a workbook that is still calculating', () => {
     const { sheets } = await excelPort(log).read()
     expect(sheets[0]?.cells.get('N4')?.value).toBe(5)
     expect(host.busyFor).toBe(0)
+  })
+
+  test('is read a few times at most where each reading takes long and a cell waits for ever.', async () => {
+    host.busyFor = Infinity
+    let hour = 0
+    // Each reading asks twice what time it is, and takes eight seconds.
+    const now = vi.spyOn(Date, 'now').mockImplementation(() => (hour += 8_000))
+    const before = host.messages.length
+    await Excel.run((context) => readWorkbook(context, log))
+    now.mockRestore()
+    host.busyFor = 0
+    // Four readings of 20 seconds at most, each of four messages at most.
+    expect(host.messages.length - before).toBeLessThanOrEqual(16)
   })
 
   test('is read as it is after a while, and Check then says of its cells that they wait, and of no error.', async () => {

@@ -141,7 +141,7 @@ describe('cells stay as they were, and the refusal says why, where', () => {
 })
 
 test('What Excel does not change back is named.', async () => {
-  host.failingAfter = 8
+  host.failingAfter = 14
   host.failsForGood = true
   await expect(port.putCells(changes)).rejects.toMatchObject({ code: 'partChanged', detail: 'A2:B4 on Mine' })
 })

@@ -4,6 +4,8 @@ import type { Example } from '../../src/core/definition/definition'
 import { isBlank } from '../../src/core/definition/readArguments'
 import { functionsJson } from '../../src/derived/functionsJson'
 import { helpPage } from '../../src/derived/helpPage'
+import { english } from '../../src/wording/en/words'
+import { help } from '../../src/wording/en/help'
 import { call } from '../../src/derived/call'
 import type { CellValues } from '../../src/derived/cellsOf'
 import { workingOf } from '../../src/derived/working'
@@ -266,12 +268,12 @@ describe.each(catalogue.map((definition) => [definition.id, definition] as const
   })
 
   test('its metadata and help page name every parameter', () => {
-    const [entry] = functionsJson([definition]).functions
+    const [entry] = functionsJson([definition], english, 'help').functions
     expect(entry?.parameters.map(({ name }) => name)).toEqual(names)
     expect(entry?.parameters.map(({ optional }) => optional === true)).toEqual(
       names.map((name) => definition.parameters[name]!.optional),
     )
-    const page = helpPage(definition)
+    const page = helpPage(definition, { words: english, help })
     for (const name of names) expect(page).toContain(`<code>${name}</code>`)
     expect(page).not.toMatch(/undefined|NaN|\[object/)
   })

@@ -18,7 +18,7 @@ try {
   symlinkSync(join(root, 'node_modules'), join(copy, 'node_modules'), 'junction')
   if (isNoticed()) throw new Error('The contract suite is red without any fault.')
   const missed = excelFaults.slice(first - 1, last).filter((fault, index) => {
-    const noticed = withFault(fault, isNoticed)
+    const noticed = withFault(fault, () => isNoticed(firstTests(fault)) || isNoticed())
     console.log(`${noticed ? 'red  ' : 'GREEN'} ${first + index} ${fault.file}: ${fault.what}`)
     return !noticed
   })
@@ -43,15 +43,18 @@ function withFault<T>({ file, from, to }: Fault, during: () => T): T {
   }
 }
 
-function isNoticed(): boolean {
+/** The tests that most likely notice it go first, without the two files that take longest. */
+function firstTests({ file }: Fault): readonly string[] {
+  return file === 'addBook.ts'
+    ? ['tests/contract/addBookToExcel']
+    : ['tests/contract', '--exclude', '**/addBookToExcel*', '--exclude', '**/trialInExcel*']
+}
+
+function isNoticed(tests: readonly string[] = ['tests/contract']): boolean {
   const vitest = join(root, 'node_modules', 'vitest', 'vitest.mjs')
-  const { status } = spawnSync(
-    process.execPath,
-    [vitest, 'run', '--project', 'unit', '--bail', '1', 'tests/contract'],
-    {
-      cwd: copy,
-      stdio: 'ignore',
-    },
-  )
+  const { status } = spawnSync(process.execPath, [vitest, 'run', '--project', 'unit', '--bail', '1', ...tests], {
+    cwd: copy,
+    stdio: 'ignore',
+  })
   return status !== 0
 }

@@ -379,6 +379,22 @@ describe('the check of the workbook', () => {
     expect(await port.selectedCell()).toMatchObject({ sheet: 'Prices', address: 'B2' })
   })
 
+  it('lists fifty errors of a sheet full of them, says how many more there are, and finds those of other sheets', async () => {
+    const full = Array.from({ length: 300 }, (_, row): [string, OpenCell] => [`B${row + 1}`, { ...inError, row }])
+    port.book = {
+      names: [],
+      sheets: [
+        { name: 'Foreign', cells: new Map(full) },
+        { name: 'Prices', cells: new Map<string, OpenCell>([['B1', inError]]) },
+      ],
+    }
+    await click(tab('Check'))
+    expect(text()).toContain('301 errors, 0 warnings.')
+    expect(buttons('B').filter(({ textContent }) => textContent?.endsWith('on Foreign'))).toHaveLength(50)
+    expect(text()).toContain('B1 on Prices')
+    expect(text()).toContain('250 more errors on Foreign are not listed here: mend these first, then check again.')
+  })
+
   it('says that nothing found is no proof, and checks again on demand', async () => {
     await click(tab('Check'))
     expect(text()).toContain('Nothing was found. That is no proof')

@@ -10,6 +10,12 @@ export const check: Words['check'] = {
   nothing: 'Nichts gefunden. Das ist kein Beweis: Anteile, Preise und Maße müssen Sie weiterhin selbst prüfen.',
   count: (errors, warnings) =>
     `${errors} Fehler, ${warnings} ${warnings === 1 ? 'Warnung' : 'Warnungen'}. Eine Warnung kann harmlos sein: prüfen Sie die Zelle.`,
+  left: (count, kind, sheet) => {
+    const more = count === 1 ? 'Ein weiterer' : `${count} weitere`
+    const warnings = count === 1 ? 'Eine weitere Warnung' : `${count} weitere Warnungen`
+    const counted = kind === 'error' ? `${more} Fehler` : warnings
+    return `${counted} auf ${sheet} ${count === 1 ? 'steht' : 'stehen'} hier nicht: beheben Sie erst diese, dann noch einmal prüfen.`
+  },
   again: 'Noch einmal prüfen',
   witness: {
     heading: 'Ein zweites Rechenwerk',

@@ -18,6 +18,8 @@ export const port: Words['port'] = {
     `In ${detail} steht inzwischen etwas anderes, deshalb wurde nichts geändert: sehen Sie nach, dann noch einmal versuchen.`,
   partChanged: (detail) =>
     `Die Arbeitsmappe hat nur einen Teil geändert und nicht zurückgeändert: sehen Sie in ${detail} nach und machen Sie dort rückgängig (Strg+Z), was nicht ist, wie es war.`,
+  columnFilled: (detail) =>
+    `Excel hat die Spalte ${detail} einer Tabelle mit einer einzigen Formel gefüllt, deshalb ist alles wieder, wie es war: wählen Sie Werte, oder schalten Sie in den AutoKorrektur-Optionen von Excel „Formeln in Tabellen ausfüllen, um berechnete Spalten zu erstellen“ aus.`,
   noSelection: () => 'Wählen Sie zuerst eine Zelle im Blatt, dann noch einmal versuchen.',
   hostFailed: (detail) =>
     `Die Arbeitsmappe hat es nicht angenommen${says(detail)}: nichts wurde geändert. Noch einmal versuchen, oder an anderer Stelle.`,

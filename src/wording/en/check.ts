@@ -8,6 +8,8 @@ export const check = {
   nothing: 'Nothing was found. That is no proof: rates, prices and measures are still yours to check.',
   count: (errors: number, warnings: number) =>
     `${counted(errors, 'error')}, ${counted(warnings, 'warning')}. A warning can be harmless: check the cell.`,
+  left: (count: number, kind: 'error' | 'warning', sheet: string) =>
+    `${counted(count, `more ${kind}`)} on ${sheet} ${count === 1 ? 'is' : 'are'} not listed here: mend these first, then check again.`,
   again: 'Check again',
   witness: {
     heading: 'A second engine',

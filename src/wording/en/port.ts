@@ -16,6 +16,8 @@ export const port = {
     `${detail} holds something else by now, so nothing was changed: look at it, then try again.`,
   partChanged: (detail: string) =>
     `The workbook changed only a part and did not change it back: look at ${detail}, and undo there (Ctrl+Z) what is not as it was.`,
+  columnFilled: (detail: string) =>
+    `Excel filled the column ${detail} of a table with one formula, so all was put back as it was: choose values, or switch off “Fill formulas in tables to create calculated columns” in Excel’s AutoCorrect options.`,
   noSelection: (_detail: string) => 'Select a cell in the sheet first, then try again.',
   hostFailed: (detail: string) =>
     `The workbook did not take it${says(detail)}: nothing was changed. Try again, or somewhere else.`,

@@ -8,6 +8,7 @@ import type { OpenBook, OpenCell, OpenSheet } from '../../workbook/openBook'
 import { type RealTable, realTables } from '../../workbook/realTables'
 import { ruleOf } from './allowed'
 import { isArrayFormula } from './arrayEvaluation'
+import { calculatedColumns, withArrayMarks } from './calculatedColumns'
 import { isWholeFormula, toFileSpelling, tokensOf } from './formulaSpelling'
 import { optionsOf } from './layout'
 import { lookStyles } from './looks'
@@ -55,12 +56,15 @@ export async function writeXlsx(book: Book, calculated?: OpenBook): Promise<Uint
 async function asWrittenByUs(bytes: Uint8Array): Promise<Uint8Array> {
   const written = await RemoteZipReader.fromReader(new BufferReader(bytes))
   const archive = await editZip(bytes, { timestamps: 'dos' })
-  const change = async (path: string, from: RegExp, to: string) => {
+  const change = async (path: string, by: (text: string) => string) => {
     const text = new TextDecoder().decode(await written.extractEntry(written.getEntry(path)!))
-    archive.set(path, text.replace(from, to), { modTime: dayInArchive })
+    archive.set(path, by(text), { modTime: dayInArchive })
   }
-  await change('docProps/app.xml', /<Application>.*?<\/Application>/, '<Application>Sticksheet</Application>')
-  await change('xl/workbook.xml', /<fileVersion [^>]*\/>/, '')
+  const name = '<Application>Sticksheet</Application>'
+  await change('docProps/app.xml', (text) => text.replace(/<Application>.*?<\/Application>/, name))
+  await change('xl/workbook.xml', (text) => text.replace(/<fileVersion [^>]*\/>/, ''))
+  const tables = written.listFiles().filter((path) => path.startsWith('xl/tables/'))
+  for (const path of tables) await change(path, withArrayMarks)
   return archive.bytes()
 }
 
@@ -72,7 +76,7 @@ function addSheet(
 ): void {
   const worksheet = workbook.addWorksheet(sheet.name, optionsOf(sheet))
   // Before the cells, because the library empties those of a new table.
-  for (const table of realTables(sheet)) addTable(worksheet, table)
+  for (const table of realTables(sheet)) addTable(worksheet, table, calculatedColumns(sheet, table, namesOneCell))
   sheet.widths.forEach((width, index) => {
     worksheet.getColumn(index + 1).width = width
   })
@@ -90,13 +94,20 @@ function addSheet(
 }
 
 /** A plain style without stripes: the looks of the cells say what is to be typed into. */
-function addTable(worksheet: Worksheet, { name, range, headings, top, bottom }: RealTable): void {
+function addTable(
+  worksheet: Worksheet,
+  { name, range, headings, top, bottom }: RealTable,
+  calculated: readonly (string | undefined)[],
+): void {
   worksheet.addTable({
     name,
     ref: range.split(':')[0] ?? range,
     headerRow: true,
     style: { theme: 'TableStyleLight1', showRowStripes: false },
-    columns: headings.map((heading) => ({ name: heading, filterButton: true })),
+    columns: headings.map((heading, index) => {
+      const formula = calculated[index]
+      return { name: heading, filterButton: true, ...(formula !== undefined && { calculatedColumnFormula: formula }) }
+    }),
     rows: Array.from({ length: bottom - top }, () => headings.map(() => null)),
   })
 }

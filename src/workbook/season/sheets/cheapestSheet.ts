@@ -32,7 +32,10 @@ export function cheapestSheet(mark: string, typed: TypedFigures<typeof cheapest>
       results: {
         needed: `MAX(${ofMedium('withWaste')}-${ofMedium('onHand')},0)`,
         listed: ofMedium('cost'),
-        planned: fromSpilled(table, `SUMIF(${spilledColumn(table, 'pack')},"total",${spilledColumn(table, 'cost')})`),
+        planned: fromSpilled(
+          table,
+          `INDEX(${spilledColumn(table, 'cost')},MATCH("total",${spilledColumn(table, 'pack')},0))`,
+        ),
         saved: `${at('listed')}-${at('planned')}`,
       },
       tables: [
@@ -62,6 +65,7 @@ export function cheapestSheet(mark: string, typed: TypedFigures<typeof cheapest>
           },
           units: { pack: 'What to order', bags: 'packs', litres: 'L loose', cost: money(), leftover: 'L loose' },
           height: packs + 1,
+          grows: true,
         }),
       ],
     },

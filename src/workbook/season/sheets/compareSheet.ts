@@ -82,6 +82,7 @@ export function compareSheet(mark: string, typed: TypedFigures<typeof compareMet
             beatsFrom: 'round',
           },
           height: rows,
+          grows: true,
         }),
       ],
     },

@@ -19,7 +19,12 @@ export interface Spilled<C extends Columns = Columns> {
   readonly units: Readonly<Record<keyof C & string, Unit>>
   /** So many rows below the headings are drawn, and named; it may have fewer. */
   readonly height: number
+  /** True where figures are read from it and it grows with a table that is typed: its names then reach further down. */
+  readonly grows?: true
 }
+
+/** So many rows a nursery may add to a table before names of what grows with it end too early. */
+const roomToGrow = 200
 
 /** A table by its definition. */
 export function spilled<C extends Columns>(
@@ -66,12 +71,13 @@ export function fromSpilled(name: string, figure: string): string {
 
 /** Its rows from that of the units on, and its names, where it begins in this row and column of the sheet. */
 function spilledAt(
-  { name, columns, formula, formats, units, height }: Spilled,
+  { name, columns, formula, formats, units, height, grows }: Spilled,
   sheet: string,
   top: number,
   left: number,
 ): { readonly rows: readonly Row[]; readonly names: readonly DefinedName[] } {
   const keys = Object.keys(columns)
+  const last = top + 1 + height + (grows ? roomToGrow : 0)
   const named = (called: string, column: number, from: number, to: number): DefinedName => ({
     name: called,
     refersTo: `${sheet}!${absoluteAddress({ top: from, bottom: to, left: column, right: column })}`,
@@ -86,9 +92,7 @@ function spilledAt(
     ],
     names: [
       named(name, left, top + 1, top + 1),
-      ...keys.map((key) =>
-        named(spilledColumn(name, key), left + columnsBefore(columns, key), top + 2, top + 1 + height),
-      ),
+      ...keys.map((key) => named(spilledColumn(name, key), left + columnsBefore(columns, key), top + 2, last)),
     ],
   }
 }
