@@ -121,8 +121,8 @@ function wholeScripts() {
 
 /** What the grid's packages bring along and the workbench has no use for. */
 const notUsed = {
-  'franc-min$': join(root, 'src/start/gridLibrary/noLanguages.mjs'),
-  'opentype.js$': join(root, 'src/start/gridLibrary/noFonts.mjs'),
+  'franc-min$': join(root, 'src/start/ballast/noLanguages.mjs'),
+  'opentype.js$': join(root, 'src/start/ballast/noFonts.mjs'),
 }
 
 const pages = {
@@ -140,9 +140,9 @@ const pages = {
       { test: /\.css$/, use: [MiniCssExtractPlugin.loader, 'css-loader'] },
       {
         test: /@univerjs\/[^/]+\/lib\/es\/.*\.js$/,
-        use: ['./src/start/gridLibrary/plainFields.mjs', './src/start/gridLibrary/withoutPictures.mjs'],
+        use: ['./src/start/ballast/plainFields.mjs', './src/start/ballast/withoutPictures.mjs'],
       },
-      { test: /cjk-regex\/lib\/index\.js$/, loader: './src/start/gridLibrary/readyRegexes.mjs' },
+      { test: /cjk-regex\/lib\/index\.js$/, loader: './src/start/ballast/readyRegexes.mjs' },
       // Packages of the grid leave out file extensions in their modules.
       { test: /\.m?js$/, resolve: { fullySpecified: false } },
     ],
