@@ -22,18 +22,16 @@ class ArtefactsPlugin {
       compilation.hooks.processAssets.tapPromise(ArtefactsPlugin.name, async () => {
         const { artefacts } = await tsImport('./src/start/artefacts.ts', import.meta.url)
         for (const { file, text } of artefacts(this.address)) compilation.emitAsset(file, new RawSource(text))
-        for (const { file, bytes } of assets(this.address)) compilation.emitAsset(file, new RawSource(bytes))
+        for (const { file, bytes } of assets()) compilation.emitAsset(file, new RawSource(bytes))
       })
     })
   }
 }
 
-/** The add-in has no use for the demo, which the workbench opens, nor for its second engine. */
-function assets(address) {
+function assets() {
   const folder = join(root, 'assets')
   const icons = readdirSync(join(folder, 'icons')).map((icon) => `icons/${icon}`)
-  const ofWorkbench = ['demo-season.xlsx', 'licences/ironcalc.txt']
-  return [...icons, ...(address === undefined ? ofWorkbench : [])].map((file) => ({
+  return [...icons, 'demo-season.xlsx', 'licences/ironcalc.txt'].map((file) => ({
     file,
     bytes: readFileSync(join(folder, file)),
   }))
@@ -112,7 +110,7 @@ function wholeScripts() {
   return new webpack.BannerPlugin({
     banner: '//# allFunctionsCalledOnLoad',
     raw: true,
-    include: /^(taskpane|chunks\/\w+)\.js$/,
+    include: /^(taskpane|chunks\/(taskpane\.)?\w+)\.js$/,
     stage: afterMinimizing,
   })
 }
@@ -158,16 +156,28 @@ const pages = {
 
 export default [functions, pages]
 
-/** The add-in alone, for a server: every script that the manifest does not name has the hash of its content in its name. */
-export function addInAt(address, path) {
-  const hashed = 'chunks/[contenthash].js'
+/** For a server: what changes with a version has the hash of its content in its name, but for what is asked for by name. */
+export function hostedAt(address, path) {
+  const [filename, chunkFilename] = ['chunks/[name].[contenthash]', 'chunks/[contenthash]']
   return [
     { ...functions, output: { ...functions.output, path } },
     {
       ...pages,
-      entry: { taskpane: pages.entry.taskpane },
-      output: { ...output, path, filename: hashed, chunkFilename: hashed, clean: { keep: /^functions\.js$/ } },
-      plugins: [wholeScripts(), page('taskpane.html', 'taskpane'), new ArtefactsPlugin(address)],
+      output: {
+        ...pages.output,
+        path,
+        filename: `${filename}.js`,
+        chunkFilename: `${chunkFilename}.js`,
+        assetModuleFilename: `${chunkFilename}[ext]`,
+      },
+      plugins: [
+        wholeScripts(),
+        new MiniCssExtractPlugin({ filename: `${filename}.css`, chunkFilename: `${chunkFilename}.css` }),
+        page('taskpane.html', 'taskpane'),
+        page('workbench.html', 'workbench'),
+        new GridAheadPlugin(),
+        new ArtefactsPlugin(address),
+      ],
     },
   ]
 }

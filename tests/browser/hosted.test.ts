@@ -5,7 +5,7 @@ import type { AddressInfo } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
-import { buildAddIn } from '../../src/start/buildAddIn.mjs'
+import { buildHosted } from '../../src/start/buildHosted.mjs'
 import { catalogue } from '../../src/functions/catalogue'
 import { browserWindows } from './browserWindows'
 import { officeScript, standInForExcel } from './excelStandIn'
@@ -55,7 +55,7 @@ beforeAll(async () => {
   })
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve))
   address = `http://127.0.0.1:${(server.address() as AddressInfo).port}${path}`
-  await buildAddIn(address, folder)
+  await buildHosted(address, folder)
 })
 afterAll(async () => {
   server.closeAllConnections()

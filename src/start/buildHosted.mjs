@@ -1,4 +1,4 @@
-/** Builds the add-in for an address: its files, its manifest, and the headers that Office needs, for common servers. */
+/** Builds add-in and workbench for an address: their files, the manifest, and the headers they need, for common servers. */
 import { Buffer } from 'node:buffer'
 import { createHash } from 'node:crypto'
 import { readFileSync, writeFileSync } from 'node:fs'
@@ -9,9 +9,9 @@ import { compile, root } from './prepare.mjs'
 const addressOfDeveloper = 'https://localhost:3000'
 
 /** @param address Without a slash at its end. */
-export async function buildAddIn(address, folder) {
-  const { addInAt } = await import('../../webpack.config.js')
-  await compile(addInAt(address, folder))
+export async function buildHosted(address, folder) {
+  const { hostedAt } = await import('../../webpack.config.js')
+  await compile(hostedAt(address, folder))
   writeFileSync(join(folder, 'manifest.xml'), manifestFor(address))
   for (const [name, text] of Object.entries(headerFiles(new URL(address).pathname.replace(/\/$/, ''))))
     writeFileSync(join(folder, name), text)
