@@ -37,8 +37,8 @@ function assets() {
   }))
 }
 
-function page(filename, script) {
-  return new HtmlWebpackPlugin({ filename, chunks: [script], template: `src/start/${script}.html` })
+function page(filename, script, options) {
+  return new HtmlWebpackPlugin({ ...options, filename, chunks: [script], template: `src/start/${script}.html` })
 }
 
 /** Has the workbench fetch its grid at once, which it only begins once the rest of it is drawn. */
@@ -174,7 +174,7 @@ export function hostedAt(address, path) {
         wholeScripts(),
         new MiniCssExtractPlugin({ filename: `${filename}.css`, chunkFilename: `${chunkFilename}.css` }),
         page('taskpane.html', 'taskpane'),
-        page('workbench.html', 'workbench'),
+        page('workbench.html', 'workbench', { isHosted: true }),
         new GridAheadPlugin(),
         new ArtefactsPlugin(address),
       ],

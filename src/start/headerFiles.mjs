@@ -12,15 +12,18 @@ const oneDay = 'public, max-age=86400'
 const policies = {
   'workbench.html': workbenchHeaders,
   'workbench.xlsxWorker.js': workbenchHeaders,
+  'serviceWorker.js': workbenchHeaders,
   [witnessScript]: witnessHeaders,
 }
 
 const namedFiles = [
+  'index.html',
   'taskpane.html',
   'functions.js',
   'functions.json',
   'notStarted.js',
   'manifest.xml',
+  'manifest.webmanifest',
   ...Object.keys(policies),
 ]
 const kept = { chunks: forEver, icons: oneDay }

@@ -1,65 +1,34 @@
 /** The folder of `npm run build -- --address` on a server of somebody else: another address, a path, and its headers alone. */
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
-import { createServer, type Server } from 'node:http'
-import type { AddressInfo } from 'node:net'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
 import { buildHosted } from '../../src/start/buildHosted.mjs'
+import { workbenchHeaders } from '../../src/start/server.mjs'
+import { serviceWorkerText } from '../../src/start/serviceWorkerText.mjs'
 import { catalogue } from '../../src/functions/catalogue'
 import { browserWindows } from './browserWindows'
+import { downloaded } from './downloaded'
 import { officeScript, standInForExcel } from './excelStandIn'
+import { hostedServer } from './hostedServer'
+import { ready } from './ready'
+import { beside, inRow, named, numberAt, typeInto } from './seasonPlaces'
 import { visitSections } from './visitSections'
 
 const windows = browserWindows()
 const path = '/nursery/sticksheet'
 const folder = mkdtempSync(join(tmpdir(), 'sticksheet-hosted-'))
-let server: Server
+let server: Awaited<ReturnType<typeof hostedServer>>
 let address: string
 
-/** What stands below each path of the file for Netlify and Cloudflare Pages. */
-function rulesOf(text: string): readonly { readonly path: RegExp; readonly headers: readonly [string, string][] }[] {
-  return text
-    .trim()
-    .split(/\n(?=\S)/)
-    .map((rule) => {
-      const [at, ...lines] = rule.split('\n')
-      const pattern = at!.replace(/[.]/g, '\\.').replace('*', '.*')
-      return {
-        path: new RegExp(`^${pattern}$`),
-        headers: lines.map((line) => line.trim().split(/: (.*)/, 2) as [string, string]),
-      }
-    })
-}
-
-const types: Readonly<Record<string, string>> = {
-  html: 'text/html',
-  js: 'text/javascript',
-  json: 'application/json',
-  png: 'image/png',
-  xml: 'text/xml',
-}
-
 beforeAll(async () => {
-  server = createServer((request, response) => {
-    const { pathname } = new URL(request.url!, address)
-    try {
-      const bytes = readFileSync(join(folder, pathname.slice(path.length)))
-      for (const rule of rulesOf(readFileSync(join(folder, '_headers'), 'utf8')))
-        if (rule.path.test(pathname)) for (const [name, value] of rule.headers) response.setHeader(name, value)
-      response.setHeader('Content-Type', types[pathname.split('.').at(-1)!] ?? 'text/plain')
-      response.end(bytes)
-    } catch {
-      response.writeHead(404).end()
-    }
-  })
-  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve))
-  address = `http://127.0.0.1:${(server.address() as AddressInfo).port}${path}`
+  server = await hostedServer(folder, path)
+  address = server.address
   await buildHosted(address, folder)
 })
 afterAll(async () => {
-  server.closeAllConnections()
-  await new Promise((resolve) => server.close(resolve))
+  await server.close()
   rmSync(folder, { recursive: true })
 })
 
@@ -105,10 +74,18 @@ test('Pane and functions open from there, every section too, and nothing but the
 
 test('Scripts with the hash of their content in their name are kept for ever, icons for a day, all else is asked for anew.', async () => {
   const cache = async (file: string) => (await fetch(`${address}/${file}`)).headers.get('cache-control')
-  const [script] = /chunks\/\w+\.js/.exec(readFileSync(join(folder, 'taskpane.html'), 'utf8'))!
+  const [script] = /chunks\/[\w.]+\.js/.exec(readFileSync(join(folder, 'taskpane.html'), 'utf8'))!
   expect(await cache(script)).toBe('public, max-age=31536000, immutable')
   expect(await cache('icons/icon-32.png')).toBe('public, max-age=86400')
-  for (const file of ['taskpane.html', 'functions.js', 'functions.json', 'manifest.xml', 'help/BAGS.html'])
+  for (const file of [
+    'taskpane.html',
+    'functions.js',
+    'functions.json',
+    'manifest.xml',
+    'help/BAGS.html',
+    'workbench.html',
+    'serviceWorker.js',
+  ])
     expect(await cache(file), file).toBe('no-cache')
 })
 
@@ -119,4 +96,124 @@ test('The files for Apache, IIS and nginx say the same of who may read, and of w
     expect(text, file).toMatch(/chunks[\s\S]*?public, max-age=31536000, immutable/)
     expect(text, file).toMatch(/icons[\s\S]*?public, max-age=86400/)
   }
+})
+
+test('The workbench and its workers come with their policy, the second engine alone may compile WebAssembly, and Excel has none.', async () => {
+  const policyOf = async (file: string) =>
+    (await fetch(`${address}/${file}`)).headers.get('content-security-policy') ?? 'none'
+  const policy = workbenchHeaders['Content-Security-Policy']!
+  const withWasm = policy.replace("script-src 'self'", "script-src 'self' 'wasm-unsafe-eval'")
+  expect(await policyOf('workbench.html')).toBe(policy)
+  expect(await policyOf('workbench.xlsxWorker.js')).toBe(policy)
+  expect(await policyOf('serviceWorker.js')).toBe(policy)
+  expect(await policyOf('workbench.witnessWorker.js')).toBe(withWasm)
+  expect(await policyOf('taskpane.html')).toBe('none')
+  for (const file of ['.htaccess', 'web.config', 'nginx.conf']) {
+    const text = readFileSync(join(folder, file), 'utf8')
+    expect(text.split(policy).length - 1, file).toBe(3)
+    expect(text.split(withWasm).length - 1, file).toBe(1)
+  }
+})
+
+const wide = { viewport: { width: 1440, height: 900 }, acceptDownloads: true }
+
+/** Until the browser has all files of the workbench. */
+const isKept = (page: Page) => page.evaluate(() => navigator.serviceWorker.ready.then(() => true))
+
+test('Opened once, the workbench opens again without a network: it calculates, shows every section, hears its second engine, saves and opens; Excel is left to the network.', async () => {
+  const page = await windows.blank(wide)
+  await page.goto(`${address}/`)
+  await ready(page)
+  expect(new URL(page.url()).pathname).toBe(`${path}/workbench.html`)
+  await isKept(page)
+  const { scope } = await page.evaluate(() => navigator.serviceWorker.ready.then(({ scope }) => ({ scope })))
+  expect(scope).toBe(`${address}/workbench`)
+
+  server.asked()
+  const excel = await page.context().newPage()
+  await standInForExcel(excel, new URL(address).origin)
+  await excel.goto(`${address}/taskpane.html`)
+  await excel.getByRole('tab').first().waitFor()
+  expect(server.asked()).toEqual(expect.arrayContaining(['taskpane.html', 'functions.js']))
+  expect(await excel.evaluate(() => navigator.serviceWorker.controller)).toBe(null)
+  await excel.close()
+
+  server.isReached = false
+  await page.reload()
+  await ready(page)
+  const liners = inRow('Orders', '1001', 'Liners')
+  const total = beside('Season', 'Liners ordered')
+  const before = await numberAt(page, total)
+  const order = await numberAt(page, liners)
+  await typeInto(page, liners, String(order + 1000))
+  expect(await numberAt(page, total)).toBe(before + 1000)
+  await visitSections(page)
+  await page.getByRole('tab', { name: 'Check' }).click()
+  await page.getByText(/^A second engine calculated \d+ formulas once more/).waitFor()
+  const { bytes } = await downloaded(page, () => page.getByRole('button', { name: 'Save .xlsx' }).click())
+  await page.getByLabel('Excel file to open').setInputFiles({ name: 'again.xlsx', mimeType: '', buffer: bytes })
+  await page
+    .getByRole('status', { name: 'Open workbook' })
+    .filter({ hasText: /^again\.xlsx$/ })
+    .waitFor()
+  expect(await numberAt(page, total)).toBe(before + 1000)
+  expect(server.asked()).toEqual([])
+  server.isReached = true
+})
+
+/** As a build after a change would. */
+function publishSecondVersion(): void {
+  for (const [file, mark] of [
+    ['workbench.html', '<meta name="version" content="second">'],
+    ['workbench.witnessWorker.js', '\n// second'],
+  ] as const)
+    writeFileSync(join(folder, file), readFileSync(join(folder, file), 'utf8') + mark)
+  writeFileSync(join(folder, 'serviceWorker.js'), serviceWorkerText(folder))
+}
+
+test('A newer version is told in the bar, is fetched beside the open page, waits for other tabs, and opens with an offer of what was not saved.', async () => {
+  const page = await windows.blank(wide)
+  const asked: string[] = []
+  page.on('dialog', (dialog) => {
+    asked.push(dialog.type())
+    void dialog.accept()
+  })
+  // The browser has the first version since it was opened another time.
+  await page.goto(`${address}/help/index.html`)
+  await page.evaluate(() => navigator.serviceWorker.register('../serviceWorker.js', { scope: '../workbench' }))
+  await expect
+    .poll(() => page.evaluate(async () => (await navigator.serviceWorker.getRegistrations())[0]!.active?.state))
+    .toBe('activated')
+  await page.goto(`${address}/workbench.html`)
+  await ready(page)
+  const notice = page.getByRole('status', { name: 'Notice' })
+  expect(await notice.count()).toBe(0)
+
+  publishSecondVersion()
+  await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')))
+  await notice.filter({ hasText: 'There is a newer version' }).waitFor()
+  const workerAt = (tab: Page) => tab.evaluate(async () => (await fetch('workbench.witnessWorker.js')).text())
+  expect(await workerAt(page)).not.toContain('// second')
+
+  const other = await page.context().newPage()
+  await other.goto(`${address}/workbench.html`, { waitUntil: 'commit' })
+  const load = page.getByRole('button', { name: 'Load it' })
+  await load.click()
+  await notice.filter({ hasText: 'Close the other tabs' }).waitFor()
+  await other.close()
+
+  // Not even entered yet.
+  await typeInto(page, named('OrderLiners'), '4321')
+  await page.keyboard.type('1234')
+  await load.click()
+  await page.locator('meta[name="version"]').waitFor({ state: 'attached' })
+  const offer = page.getByRole('dialog', { name: 'season.xlsx was not saved' })
+  await offer.getByRole('button', { name: 'Open it' }).click()
+  await page.getByRole('status', { name: 'Open workbook' }).filter({ hasText: 'not saved' }).waitFor()
+  expect(await numberAt(page, named('OrderLiners'))).toBe(4321)
+  expect(await numberAt(page, named('OrderLiners', 1))).toBe(1234)
+  expect(asked).toEqual([])
+  expect(await notice.count()).toBe(0)
+  expect(await workerAt(page)).toContain('// second')
+  expect(await page.evaluate(() => caches.keys())).toHaveLength(1)
 })

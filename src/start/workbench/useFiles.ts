@@ -24,6 +24,8 @@ export interface Files {
   readonly isUnsaved: boolean
   /** Whether the browser does not keep what no file holds. */
   readonly isNotKept: boolean
+  /** Keeps in the browser what no file holds. False where that cannot be. */
+  readonly keepNow: () => Promise<boolean>
   readonly askForNew: () => void
   /** Asks before it lets go of what was typed, then lets the user choose: by the given way where there is no picker. */
   readonly askForFile: (choose: () => void) => void
@@ -38,7 +40,7 @@ export interface Files {
 /** Opens and saves workbooks, and asks where something would be lost. */
 export function useFiles(grid: Grid | undefined, { words, ask, onEmpty, onOpen }: FilesOfPage): Files {
   const [file, setFile] = useState<OpenFile>({ name: 'season.xlsx', lost: [] })
-  const { isUnsaved, isRefused, takeOver } = useKeptWork(grid, file)
+  const { isUnsaved, isRefused, takeOver, keepNow } = useKeptWork(grid, file)
   useLeftWork(grid, {
     ask,
     takeOver,
@@ -87,6 +89,7 @@ export function useFiles(grid: Grid | undefined, { words, ask, onEmpty, onOpen }
     name: file.name,
     isUnsaved,
     isNotKept: isRefused,
+    keepNow,
     askForNew: () => ask(beforeNew(words, begin)),
     askForFile,
     open,
