@@ -3,7 +3,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, inject, test } from 'vitest'
+import { afterAll, afterEach, beforeAll, expect, inject, test } from 'vitest'
 import { buildHosted } from '../../src/start/buildHosted.mjs'
 import { workbenchHeaders } from '../../src/start/server.mjs'
 import { serviceWorkerText } from '../../src/start/serviceWorkerText.mjs'
@@ -13,7 +13,7 @@ import { downloaded } from './downloaded'
 import { officeScript, standInForExcel } from './excelStandIn'
 import { hostedServer } from './hostedServer'
 import { ready } from './ready'
-import { beside, inRow, named, numberAt, typeInto } from './seasonPlaces'
+import { beside, named, numberAt, typeInto } from './seasonPlaces'
 import { visitSections } from './visitSections'
 
 const windows = browserWindows()
@@ -26,6 +26,9 @@ beforeAll(async () => {
   server = await hostedServer(folder, path)
   address = server.address
   await buildHosted(address, folder)
+})
+afterEach(() => {
+  server.isReached = true
 })
 afterAll(async () => {
   await server.close()
@@ -121,6 +124,7 @@ const wide = { viewport: { width: 1440, height: 900 }, acceptDownloads: true }
 const isKept = (page: Page) => page.evaluate(() => navigator.serviceWorker.ready.then(() => true))
 
 test('Opened once, the workbench opens again without a network: it calculates, shows every section, hears its second engine, saves and opens; Excel is left to the network.', async () => {
+  windows.expectFault(/^Excel does not tell which cell is selected/)
   const page = await windows.blank(wide)
   await page.goto(`${address}/`)
   await ready(page)
@@ -141,13 +145,13 @@ test('Opened once, the workbench opens again without a network: it calculates, s
   server.isReached = false
   await page.reload()
   await ready(page)
-  const liners = inRow('Orders', '1001', 'Liners')
+  const liners = named('OrderLiners')
   const total = beside('Season', 'Liners ordered')
   const before = await numberAt(page, total)
   const order = await numberAt(page, liners)
   await typeInto(page, liners, String(order + 1000))
   expect(await numberAt(page, total)).toBe(before + 1000)
-  await visitSections(page)
+  await visitSections(page.locator('aside.functions'))
   await page.getByRole('tab', { name: 'Check' }).click()
   await page.getByText(/^A second engine calculated \d+ formulas once more/).waitFor()
   const { bytes } = await downloaded(page, () => page.getByRole('button', { name: 'Save .xlsx' }).click())
@@ -158,7 +162,6 @@ test('Opened once, the workbench opens again without a network: it calculates, s
     .waitFor()
   expect(await numberAt(page, total)).toBe(before + 1000)
   expect(server.asked()).toEqual([])
-  server.isReached = true
 })
 
 /** As a build after a change would. */

@@ -40,7 +40,7 @@ export function Bar({ place, words: { language, workbench: words }, isReady, fil
         </button>
       )}
       <FileState words={words} files={files} />
-      <NewerVersion words={words} isReady={isReady} keepWork={files.keepNow} />
+      <NewerVersion words={words} isReady={isReady} files={files} />
       <input
         ref={picker}
         type="file"

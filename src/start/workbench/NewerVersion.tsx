@@ -1,17 +1,17 @@
 import { useEffect, useState } from 'react'
 import type { Words } from '../../wording/words'
-import { keepOffline, loadAgain, type TakeOver } from './newerVersion'
+import { keepOffline, type TakeOver } from './newerVersion'
+import type { Files } from './useFiles'
 
 interface NewerVersionProps {
   readonly words: Words['workbench']
   /** Nothing is fetched beside before the sheet is there. */
   readonly isReady: boolean
-  /** False where that cannot be. */
-  readonly keepWork: () => Promise<boolean>
+  readonly files: Files
 }
 
 /** Says in the bar that there is a newer version, and loads it once what is unsaved is kept. */
-export function NewerVersion({ words: { notice, newerVersion: words }, isReady, keepWork }: NewerVersionProps) {
+export function NewerVersion({ words: { notice, newerVersion: words }, isReady, files }: NewerVersionProps) {
   const [newer, setNewer] = useState<{ readonly takeOver: TakeOver }>()
   const [said, setSaid] = useState<'isThere' | 'notKept' | 'otherTabs'>('isThere')
 
@@ -22,11 +22,9 @@ export function NewerVersion({ words: { notice, newerVersion: words }, isReady, 
 
   if (newer === undefined) return null
   async function load() {
-    if (!(await keepWork())) return setSaid('notKept')
+    if (!(await files.keepNow())) return setSaid('notKept')
     if (!(await newer!.takeOver())) return setSaid('otherTabs')
-    // With what was entered meanwhile.
-    if (await keepWork()) loadAgain()
-    else setSaid('notKept')
+    if (!(await files.loadAgain())) setSaid('notKept')
   }
   return (
     <>

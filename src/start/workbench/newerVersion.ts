@@ -46,10 +46,3 @@ async function takeOver({ waiting }: ServiceWorkerRegistration): Promise<boolean
   await goesOn
   return true
 }
-
-/** Without the question of the browser about unsaved work, which must be kept by now. */
-export function loadAgain(): void {
-  const unasked = { capture: true, once: true }
-  window.addEventListener('beforeunload', (event) => event.stopImmediatePropagation(), unasked)
-  location.reload()
-}

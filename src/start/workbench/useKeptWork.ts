@@ -6,22 +6,25 @@ import type { OpenFile } from './files'
 import { followEdits } from './followEdits'
 import { forget, hold, keep, knowsTabs, newName } from './keptWork'
 
-interface KeptWorkOfTab {
+export interface KeptWorkOfTab {
   /** Whether the workbook holds what no file does. */
   readonly isUnsaved: boolean
   /** Whether the browser would not keep it. */
-  readonly isRefused: boolean
+  readonly isNotKept: boolean
   /** What has just been opened was kept under this name, which the tab holds: from now on it is kept there. */
   readonly takeOver: (name: string) => void
   /** With what is still being typed. False where the browser would not keep it. */
   readonly keepNow: () => Promise<boolean>
+  /** Loads the page anew once it is kept, and then without a question. False where the browser would not keep it. */
+  readonly loadAgain: () => Promise<boolean>
 }
 
 /** Keeps what no file holds in this browser, a while after an edit and when the page is hidden. */
 export function useKeptWork(grid: Grid | undefined, file: OpenFile): KeptWorkOfTab {
   const [isUnsaved, setUnsaved] = useState(false)
-  const [isRefused, setRefused] = useState(false)
-  const { begin, follow, takeOver } = useRecord(file, { setUnsaved, setRefused })
+  const [isNotKept, setNotKept] = useState(false)
+  const { begin, follow, takeOver } = useRecord(file, { setUnsaved, setNotKept })
+  const leaveUnasked = useQuestionBeforeLeaving(grid)
 
   useEffect(() => {
     if (grid === undefined) return
@@ -34,28 +37,51 @@ export function useKeptWork(grid: Grid | undefined, file: OpenFile): KeptWorkOfT
     if (grid !== undefined) void follow(grid)
   }, [grid, file])
 
+  async function keepNow(): Promise<boolean> {
+    await grid!.endTyping()
+    return follow(grid!)
+  }
+
   return {
     isUnsaved,
-    isRefused,
+    isNotKept,
     takeOver: (name) => {
       grid!.markUnsaved()
       setUnsaved(true)
       takeOver(name)
     },
-    keepNow: async () => {
-      await grid!.endTyping()
-      return follow(grid!)
+    keepNow,
+    loadAgain: async () => {
+      const isKept = await keepNow()
+      if (isKept) leaveUnasked(() => location.reload())
+      return isKept
     },
+  }
+}
+
+/** Has the browser ask, in its own words, before unsaved work goes with the page. Returns the way to leave without. */
+function useQuestionBeforeLeaving(grid: Grid | undefined): (leave: () => void) => void {
+  const isUnasked = useRef(false)
+  useEffect(() => {
+    const ask = (event: BeforeUnloadEvent) => {
+      if (!isUnasked.current && grid?.hasUnsaved()) event.preventDefault()
+    }
+    window.addEventListener('beforeunload', ask)
+    return () => window.removeEventListener('beforeunload', ask)
+  }, [grid])
+  return (leave) => {
+    isUnasked.current = true
+    leave()
   }
 }
 
 interface Told {
   readonly setUnsaved: (isUnsaved: boolean) => void
-  readonly setRefused: (isRefused: boolean) => void
+  readonly setNotKept: (isNotKept: boolean) => void
 }
 
 /** The tab's record of unsaved work. */
-function useRecord(file: OpenFile, { setUnsaved, setRefused }: Told) {
+function useRecord(file: OpenFile, { setUnsaved, setNotKept }: Told) {
   const now = useRef(file)
   now.current = file
   const own = useRef({ name: '', isKept: false })
@@ -91,7 +117,7 @@ function useRecord(file: OpenFile, { setUnsaved, setRefused }: Told) {
           () => false,
         )
       turn.current = kept
-      void kept.then((isKept) => setRefused(!isKept))
+      void kept.then((isKept) => setNotKept(!isKept))
       return kept
     },
     takeOver(name: string) {
