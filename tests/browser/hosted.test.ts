@@ -1,5 +1,5 @@
 /** The folder of `npm run build -- --address` on a server of somebody else: another address, a path, and its headers alone. */
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { appendFileSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
@@ -10,6 +10,7 @@ import { serviceWorkerText } from '../../src/start/serviceWorkerText.mjs'
 import { catalogue } from '../../src/functions/catalogue'
 import { browserWindows } from './browserWindows'
 import { downloaded } from './downloaded'
+import { expectNoViolationsInAnyLook } from './expectNoViolations'
 import { officeScript, standInForExcel } from './excelStandIn'
 import { hostedServer } from './hostedServer'
 import { ready } from './ready'
@@ -118,6 +119,30 @@ test('The workbench and its workers come with their policy, the second engine al
   }
 })
 
+test('The workbench can be installed: its manifest opens it within the scope of what is kept, with icons of the sizes that browsers ask for.', async () => {
+  const read = async (file: string) => Buffer.from(await (await fetch(`${address}/${file}`)).arrayBuffer())
+  const [, link] = /<link rel="manifest" href="([^"]+)"/.exec(String(await read('workbench.html')))!
+  const app = JSON.parse(String(await read(link!))) as {
+    readonly start_url: string
+    readonly scope: string
+    readonly icons: readonly { readonly src: string; readonly sizes: string }[]
+  }
+  expect([app.start_url, app.scope]).toEqual(['workbench.html', 'workbench'])
+  const pictures = app.icons.filter(({ src }) => src.endsWith('.png'))
+  expect(pictures.map(({ sizes }) => sizes)).toEqual(['192x192', '512x512'])
+  for (const { src, sizes } of pictures) {
+    const picture = await read(src)
+    // A PNG says its width and height in the bytes from the 16th.
+    expect(`${picture.readUInt32BE(16)}x${picture.readUInt32BE(20)}`, src).toBe(sizes)
+  }
+})
+
+test('What npm start serves is kept by no browser, and gives back an address at which a hosted workbench was kept.', async () => {
+  const read = async (file: string) => (await fetch(`${inject('workbench')}/${file}`)).text()
+  expect(await read('workbench.html')).not.toContain('rel="manifest"')
+  expect(await read('serviceWorker.js')).toMatch(/^const kept = .*"files":\[\]/)
+})
+
 const wide = { viewport: { width: 1440, height: 900 }, acceptDownloads: true }
 
 /** Until the browser has all files of the workbench. */
@@ -164,17 +189,27 @@ test('Opened once, the workbench opens again without a network: it calculates, s
   expect(server.asked()).toEqual([])
 })
 
-/** As a build after a change would. */
-function publishSecondVersion(): void {
-  for (const [file, mark] of [
-    ['workbench.html', '<meta name="version" content="second">'],
-    ['workbench.witnessWorker.js', '\n// second'],
-  ] as const)
-    writeFileSync(join(folder, file), readFileSync(join(folder, file), 'utf8') + mark)
+const mark = (file: string, text: string) => appendFileSync(join(folder, file), text)
+
+/** As a build after a change would, but for a file that is not there yet. */
+function publishHalf(): () => void {
+  mark('workbench.html', '<meta name="version" content="second">')
+  const before = readFileSync(join(folder, 'workbench.witnessWorker.js'))
+  mark('workbench.witnessWorker.js', '\n// second')
   writeFileSync(join(folder, 'serviceWorker.js'), serviceWorkerText(folder))
+  writeFileSync(join(folder, 'workbench.witnessWorker.js'), before)
+  return () => mark('workbench.witnessWorker.js', '\n// second')
 }
 
-test('A newer version is told in the bar, is fetched beside the open page, waits for other tabs, and opens with an offer of what was not saved.', async () => {
+/** What becomes of a version that is found. */
+const found = (page: Page) =>
+  page.evaluate(async () => {
+    const { installing } = await (await navigator.serviceWorker.ready).update()
+    await new Promise((resolve) => installing!.addEventListener('statechange', resolve))
+    return installing!.state
+  })
+
+test('A newer version is told in the bar once all of it is there, is fetched beside the open page, waits for other tabs, and opens with an offer of what was not saved.', async () => {
   const page = await windows.blank(wide)
   const asked: string[] = []
   page.on('dialog', (dialog) => {
@@ -192,9 +227,13 @@ test('A newer version is told in the bar, is fetched beside the open page, waits
   const notice = page.getByRole('status', { name: 'Notice' })
   expect(await notice.count()).toBe(0)
 
-  publishSecondVersion()
+  const publishRest = publishHalf()
+  expect(await found(page)).toBe('redundant')
+  expect(await notice.count()).toBe(0)
+  publishRest()
   await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')))
   await notice.filter({ hasText: 'There is a newer version' }).waitFor()
+  await expectNoViolationsInAnyLook(page, { widths: [320], place: '.bar' })
   const workerAt = (tab: Page) => tab.evaluate(async () => (await fetch('workbench.witnessWorker.js')).text())
   expect(await workerAt(page)).not.toContain('// second')
 
