@@ -189,16 +189,16 @@ test('Opened once, the workbench opens again without a network: it calculates, s
   expect(server.asked()).toEqual([])
 })
 
-const mark = (file: string, text: string) => appendFileSync(join(folder, file), text)
-
-/** As a build after a change would, but for a file that is not there yet. */
-function publishHalf(): () => void {
-  mark('workbench.html', '<meta name="version" content="second">')
-  const before = readFileSync(join(folder, 'workbench.witnessWorker.js'))
-  mark('workbench.witnessWorker.js', '\n// second')
+/** As a build after a change would, but for one file, which the result puts there. */
+function publishSecondVersion(): () => void {
+  const worker = join(folder, 'workbench.witnessWorker.js')
+  const first = readFileSync(worker, 'utf8')
+  const second = `${first}\n// second`
+  appendFileSync(join(folder, 'workbench.html'), '<meta name="version" content="second">')
+  writeFileSync(worker, second)
   writeFileSync(join(folder, 'serviceWorker.js'), serviceWorkerText(folder))
-  writeFileSync(join(folder, 'workbench.witnessWorker.js'), before)
-  return () => mark('workbench.witnessWorker.js', '\n// second')
+  writeFileSync(worker, first)
+  return () => writeFileSync(worker, second)
 }
 
 /** What becomes of a version that is found. */
@@ -208,6 +208,21 @@ const found = (page: Page) =>
     await new Promise((resolve) => installing!.addEventListener('statechange', resolve))
     return installing!.state
   })
+
+/** As a browser without room. Returns the way to end that. */
+async function refuseToKeep(page: Page): Promise<() => Promise<void>> {
+  const put = await page.evaluateHandle(() => {
+    const { put } = IDBObjectStore.prototype
+    IDBObjectStore.prototype.put = () => {
+      throw new DOMException('No room', 'QuotaExceededError')
+    }
+    return put
+  })
+  return () =>
+    put.evaluate((own) => {
+      IDBObjectStore.prototype.put = own
+    })
+}
 
 test('A newer version is told in the bar once all of it is there, is fetched beside the open page, waits for other tabs, and opens with an offer of what was not saved.', async () => {
   const page = await windows.blank(wide)
@@ -227,15 +242,16 @@ test('A newer version is told in the bar once all of it is there, is fetched bes
   const notice = page.getByRole('status', { name: 'Notice' })
   expect(await notice.count()).toBe(0)
 
-  const publishRest = publishHalf()
+  const publishRest = publishSecondVersion()
   expect(await found(page)).toBe('redundant')
   expect(await notice.count()).toBe(0)
   publishRest()
   await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')))
   await notice.filter({ hasText: 'There is a newer version' }).waitFor()
   await expectNoViolationsInAnyLook(page, { widths: [320], place: '.bar' })
-  const workerAt = (tab: Page) => tab.evaluate(async () => (await fetch('workbench.witnessWorker.js')).text())
-  expect(await workerAt(page)).not.toContain('// second')
+  const hasSecondWorker = () =>
+    page.evaluate(async () => (await (await fetch('workbench.witnessWorker.js')).text()).includes('// second'))
+  expect(await hasSecondWorker()).toBe(false)
 
   const other = await page.context().newPage()
   await other.goto(`${address}/workbench.html`, { waitUntil: 'commit' })
@@ -247,6 +263,10 @@ test('A newer version is told in the bar once all of it is there, is fetched bes
   // Not even entered yet.
   await typeInto(page, named('OrderLiners'), '4321')
   await page.keyboard.type('1234')
+  const letKeep = await refuseToKeep(page)
+  await load.click()
+  await notice.filter({ hasText: 'This browser cannot keep what you have not saved' }).waitFor()
+  await letKeep()
   await load.click()
   await page.locator('meta[name="version"]').waitFor({ state: 'attached' })
   const offer = page.getByRole('dialog', { name: 'season.xlsx was not saved' })
@@ -256,6 +276,6 @@ test('A newer version is told in the bar once all of it is there, is fetched bes
   expect(await numberAt(page, named('OrderLiners', 1))).toBe(1234)
   expect(asked).toEqual([])
   expect(await notice.count()).toBe(0)
-  expect(await workerAt(page)).toContain('// second')
+  expect(await hasSecondWorker()).toBe(true)
   expect(await page.evaluate(() => caches.keys())).toHaveLength(1)
 })
