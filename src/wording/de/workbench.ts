@@ -66,7 +66,7 @@ export const workbench: Words['workbench'] = {
     load: 'Laden',
     notKept:
       'Dieser Browser kann nicht aufbewahren, was Sie nicht gespeichert haben: speichern Sie es, und laden Sie dann die neuere Version.',
-    otherTabs: 'Schließen Sie zuerst die anderen Tabs der Tabelle: sie brauchen noch die ältere Version.',
+    otherTabs: 'Schließen Sie zuerst die anderen Tabs von Sticksheet: sie brauchen noch die ältere Version.',
   },
   cancel: 'Abbrechen',
   close: 'Schließen',
