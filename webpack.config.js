@@ -21,28 +21,25 @@ class ArtefactsPlugin {
       const { RawSource } = compiler.webpack.sources
       compilation.hooks.processAssets.tapPromise(ArtefactsPlugin.name, async () => {
         const { artefacts, demoResults } = await tsImport('./src/start/artefacts.ts', import.meta.url)
-        const ofWorkbench = this.address === undefined ? [await demoResults()] : []
-        for (const { file, text } of [...artefacts(this.address), ...ofWorkbench])
+        for (const { file, text } of [...artefacts(this.address), await demoResults()])
           compilation.emitAsset(file, new RawSource(text))
-        for (const { file, bytes } of assets(this.address)) compilation.emitAsset(file, new RawSource(bytes))
+        for (const { file, bytes } of assets()) compilation.emitAsset(file, new RawSource(bytes))
       })
     })
   }
 }
 
-/** The add-in has no use for the demo, which the workbench opens, nor for its second engine. */
-function assets(address) {
+function assets() {
   const folder = join(root, 'assets')
   const icons = readdirSync(join(folder, 'icons')).map((icon) => `icons/${icon}`)
-  const ofWorkbench = ['demo-season.xlsx', 'licences/ironcalc.txt']
-  return [...icons, ...(address === undefined ? ofWorkbench : [])].map((file) => ({
+  return [...icons, 'demo-season.xlsx', 'licences/ironcalc.txt'].map((file) => ({
     file,
     bytes: readFileSync(join(folder, file)),
   }))
 }
 
-function page(filename, script) {
-  return new HtmlWebpackPlugin({ filename, chunks: [script], template: `src/start/${script}.html` })
+function page(filename, script, options) {
+  return new HtmlWebpackPlugin({ ...options, filename, chunks: [script], template: `src/start/${script}.html` })
 }
 
 /** Has the workbench fetch its grid at once, which it only begins once the rest of it is drawn. */
@@ -114,7 +111,7 @@ function wholeScripts() {
   return new webpack.BannerPlugin({
     banner: '//# allFunctionsCalledOnLoad',
     raw: true,
-    include: /^(taskpane|chunks\/\w+)\.js$/,
+    include: /^(taskpane|chunks\/(taskpane\.)?\w+)\.js$/,
     stage: afterMinimizing,
   })
 }
@@ -160,16 +157,28 @@ const pages = {
 
 export default [functions, pages]
 
-/** The add-in alone, for a server: every script that the manifest does not name has the hash of its content in its name. */
-export function addInAt(address, path) {
-  const hashed = 'chunks/[contenthash].js'
+/** For a server: what changes with a version has the hash of its content in its name, but for what is asked for by name. */
+export function hostedAt(address, path) {
+  const [filename, chunkFilename] = ['chunks/[name].[contenthash]', 'chunks/[contenthash]']
   return [
     { ...functions, output: { ...functions.output, path } },
     {
       ...pages,
-      entry: { taskpane: pages.entry.taskpane },
-      output: { ...output, path, filename: hashed, chunkFilename: hashed, clean: { keep: /^functions\.js$/ } },
-      plugins: [wholeScripts(), page('taskpane.html', 'taskpane'), new ArtefactsPlugin(address)],
+      output: {
+        ...pages.output,
+        path,
+        filename: `${filename}.js`,
+        chunkFilename: `${chunkFilename}.js`,
+        assetModuleFilename: `${chunkFilename}[ext]`,
+      },
+      plugins: [
+        wholeScripts(),
+        new MiniCssExtractPlugin({ filename: `${filename}.css`, chunkFilename: `${chunkFilename}.css` }),
+        page('taskpane.html', 'taskpane'),
+        page('workbench.html', 'workbench', { isHosted: true }),
+        new GridAheadPlugin(),
+        new ArtefactsPlugin(address),
+      ],
     },
   ]
 }

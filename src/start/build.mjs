@@ -1,7 +1,7 @@
 /** `npm run build`, and with `-- --address https://…/` a folder that a company puts on its own server. */
 import { join } from 'node:path'
 import { parseArgs } from 'node:util'
-import { buildAddIn } from './buildAddIn.mjs'
+import { buildHosted } from './buildHosted.mjs'
 import { build, command, Failure, installMissing, root } from './prepare.mjs'
 
 await command(async () => {
@@ -9,9 +9,9 @@ await command(async () => {
   installMissing()
   if (address === undefined) return build()
   const folder = join(root, 'hosted')
-  await buildAddIn(address, folder)
+  await buildHosted(address, folder)
   console.log(
-    `The add-in for ${address}/ is in ${folder}. Put its files there; assets/guide/hosting.md says how, and what comes then.`,
+    `The add-in and the workbench for ${address}/ are in ${folder}. Put its files there; assets/guide/hosting.md says how, and what comes then.`,
   )
 })
 

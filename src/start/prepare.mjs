@@ -6,6 +6,7 @@ import { spawnSync } from 'node:child_process'
 import { existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { setInterval } from 'node:timers'
+import { emptyServiceWorkerText } from './serviceWorkerText.mjs'
 
 export const root = join(import.meta.dirname, '..', '..')
 export const dist = join(root, 'dist')
@@ -95,6 +96,7 @@ export async function build() {
   rmSync(builtMark, { force: true })
   const { default: configuration } = await import('../../webpack.config.js')
   await compile(configuration)
+  writeFileSync(join(dist, 'serviceWorker.js'), emptyServiceWorkerText())
   writeFileSync(builtMark, '')
 }
 

@@ -9,6 +9,8 @@ export interface Served {
 export type Headers = Readonly<Record<string, string>>
 
 export const workbenchHeaders: Headers
+export const witnessScript: string
+export const witnessHeaders: Headers
 export const officeHeaders: Headers
 
 export function serve(options: {

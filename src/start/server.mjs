@@ -24,6 +24,11 @@ const workbenchPolicy = [
 
 export const workbenchHeaders = { 'Content-Security-Policy': workbenchPolicy }
 
+/** The one script that may compile WebAssembly: the second engine, in a worker beside the page. */
+export const witnessScript = 'workbench.witnessWorker.js'
+
+export const witnessHeaders = forWebAssembly(workbenchHeaders)
+
 /**
  * What Office needs. It reads functions.json from a page of Microsoft's, so a server that does not let other pages read
  * its files gives Excel on the web a pane and no functions.
@@ -39,9 +44,6 @@ export const always = { 'X-Content-Type-Options': 'nosniff', 'Referrer-Policy': 
 function isReachedBy(host = '') {
   return [loopback, 'localhost'].includes(host.replace(/:\d+$/, '').toLowerCase())
 }
-
-/** The one script that may compile WebAssembly: the second engine, in a worker beside the page. */
-const witnessScript = '/witnessWorker.js'
 
 function forWebAssembly(headers) {
   return Object.fromEntries(
@@ -60,7 +62,7 @@ export async function serve({ folder, port, headers = {}, certificate }) {
     dev: true,
     etag: true,
     setHeaders(response, path) {
-      const own = path === witnessScript ? forWebAssembly(headers) : headers
+      const own = path === `/${witnessScript}` ? forWebAssembly(headers) : headers
       for (const [name, value] of Object.entries({ ...always, ...own })) response.setHeader(name, value)
     },
   })

@@ -86,11 +86,11 @@ it('By keyboard in a narrow window what is wrong is listed, each finding leads t
   expect(await button(page, 'Check again').evaluate((element) => element === document.activeElement)).toBe(true)
   await page.getByText('“03/04 of 2026” is a text and no day').waitFor()
 
-  await page.route('**/witnessWorker.js', (route) => route.abort())
+  await page.route('**/workbench.witnessWorker.js', (route) => route.abort())
   await checkAgain(page)
   await page.getByText('The second engine broke down, so these results have no second witness.').waitFor()
   await page.getByText('0 errors, 2 warnings.').waitFor()
-  await page.unroute('**/witnessWorker.js')
+  await page.unroute('**/workbench.witnessWorker.js')
   await checkAgain(page)
   await page.getByText('A second engine calculated 2 formulas once more').waitFor()
 })

@@ -10,7 +10,7 @@ let served: Served
 
 beforeAll(async () => {
   writeFileSync(join(folder, 'index.html'), '<!doctype html><title>A page</title>')
-  for (const script of ['witnessWorker.js', 'other.js']) writeFileSync(join(folder, script), '')
+  for (const script of ['workbench.witnessWorker.js', 'other.js']) writeFileSync(join(folder, script), '')
   writeFileSync(join(parent, 'secret.txt'), 'not served')
   served = await serve({ folder, port: 0, headers: workbenchHeaders })
 })
@@ -36,7 +36,7 @@ test('A page comes with a policy that lets it reach this server alone and evalua
 test('The script of the second engine alone comes with a policy that lets it compile WebAssembly.', async () => {
   const policyOf = async (path: string) =>
     (await fetch(`${served.address}/${path}`)).headers.get('content-security-policy')
-  expect(await policyOf('witnessWorker.js')).toContain("script-src 'self' 'wasm-unsafe-eval';")
+  expect(await policyOf('workbench.witnessWorker.js')).toContain("script-src 'self' 'wasm-unsafe-eval';")
   expect(await policyOf('other.js')).toContain("script-src 'self';")
 })
 

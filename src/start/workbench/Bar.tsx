@@ -2,6 +2,7 @@ import { type RefObject, useRef } from 'react'
 import type { Words } from '../../wording/words'
 import { excelFile } from './diskFiles'
 import { FileState } from './FileState'
+import { NewerVersion } from './NewerVersion'
 import type { Files } from './useFiles'
 import type { Shown } from './useRegions'
 
@@ -39,6 +40,7 @@ export function Bar({ place, words: { language, workbench: words }, isReady, fil
         </button>
       )}
       <FileState words={words} files={files} />
+      <NewerVersion words={words} isReady={isReady} files={files} />
       <input
         ref={picker}
         type="file"

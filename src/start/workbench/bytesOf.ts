@@ -6,7 +6,7 @@ let worker: Worker | undefined
 export function bytesOf(book: Book): Promise<Uint8Array> {
   // Beside the page: from another folder it would not find the chunks that it shares with it.
   worker ??= new Worker(
-    /* webpackEntryOptions: { filename: 'xlsxWorker.js' } */ new URL('./xlsxWorker.ts', import.meta.url),
+    /* webpackEntryOptions: { filename: 'workbench.xlsxWorker.js' } */ new URL('./xlsxWorker.ts', import.meta.url),
   )
   const writer = worker
   return new Promise((resolve, reject) => {

@@ -11,7 +11,10 @@ export function hearWitness(book: OpenBook): Promise<Testimony | NoTestimony> {
   endFormer()
   // Beside the page: from another folder it would not find the chunks that it shares with it.
   const witness = new Worker(
-    /* webpackEntryOptions: { filename: 'witnessWorker.js' } */ new URL('./witnessWorker.ts', import.meta.url),
+    /* webpackEntryOptions: { filename: 'workbench.witnessWorker.js' } */ new URL(
+      './witnessWorker.ts',
+      import.meta.url,
+    ),
   )
   return new Promise((resolve) => {
     const end = (said: Testimony | NoTestimony) => {

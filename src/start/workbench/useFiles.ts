@@ -5,7 +5,7 @@ import { canPick, pickToOpen } from './diskFiles'
 import { download, openEmpty, openFile, type OpenFile } from './files'
 import type { Question } from './QuestionDialog'
 import { beforeNew, beforeOpening, beforeSaving, isOpen, notRead } from './questions'
-import { useKeptWork } from './useKeptWork'
+import { type KeptWorkOfTab, useKeptWork } from './useKeptWork'
 import { useLeftWork } from './useLeftWork'
 import { useSaving } from './useSaving'
 
@@ -18,12 +18,8 @@ interface FilesOfPage {
   readonly onOpen: () => void
 }
 
-export interface Files {
+export interface Files extends Omit<KeptWorkOfTab, 'takeOver'> {
   readonly name: string
-  /** Whether the workbook holds what no file does. */
-  readonly isUnsaved: boolean
-  /** Whether the browser does not keep what no file holds. */
-  readonly isNotKept: boolean
   readonly askForNew: () => void
   /** Asks before it lets go of what was typed, then lets the user choose: by the given way where there is no picker. */
   readonly askForFile: (choose: () => void) => void
@@ -38,7 +34,7 @@ export interface Files {
 /** Opens and saves workbooks, and asks where something would be lost. */
 export function useFiles(grid: Grid | undefined, { words, ask, onEmpty, onOpen }: FilesOfPage): Files {
   const [file, setFile] = useState<OpenFile>({ name: 'season.xlsx', lost: [] })
-  const { isUnsaved, isRefused, takeOver } = useKeptWork(grid, file)
+  const { takeOver, ...kept } = useKeptWork(grid, file)
   useLeftWork(grid, {
     ask,
     takeOver,
@@ -85,8 +81,7 @@ export function useFiles(grid: Grid | undefined, { words, ask, onEmpty, onOpen }
   const nameOfCopy = file.name.replace(/(\.xlsx)?$/i, '-without-add-in.xlsx')
   return {
     name: file.name,
-    isUnsaved,
-    isNotKept: isRefused,
+    ...kept,
     askForNew: () => ask(beforeNew(words, begin)),
     askForFile,
     open,

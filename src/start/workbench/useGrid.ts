@@ -72,15 +72,6 @@ export function useGrid(
   }, [])
 
   useEffect(() => {
-    // Closed or loaded anew, the page would lose it; the browser asks in its own words.
-    const askBeforeLeaving = (event: BeforeUnloadEvent) => {
-      if (grid?.hasUnsaved()) event.preventDefault()
-    }
-    window.addEventListener('beforeunload', askBeforeLeaving)
-    return () => window.removeEventListener('beforeunload', askBeforeLeaving)
-  }, [grid])
-
-  useEffect(() => {
     grid?.setDark(dark)
   }, [grid, dark])
   useEffect(() => {

@@ -6,24 +6,87 @@ import type { OpenFile } from './files'
 import { followEdits } from './followEdits'
 import { forget, hold, keep, knowsTabs, newName } from './keptWork'
 
-interface KeptWorkOfTab {
+export interface KeptWorkOfTab {
   /** Whether the workbook holds what no file does. */
   readonly isUnsaved: boolean
   /** Whether the browser would not keep it. */
-  readonly isRefused: boolean
+  readonly isNotKept: boolean
   /** What has just been opened was kept under this name, which the tab holds: from now on it is kept there. */
   readonly takeOver: (name: string) => void
+  /** With what is still being typed. False where the browser would not keep it. */
+  readonly keepNow: () => Promise<boolean>
+  /** Loads the page anew once it is kept, and then without a question. False where the browser would not keep it. */
+  readonly loadAgain: () => Promise<boolean>
 }
 
 /** Keeps what no file holds in this browser, a while after an edit and when the page is hidden. */
 export function useKeptWork(grid: Grid | undefined, file: OpenFile): KeptWorkOfTab {
   const [isUnsaved, setUnsaved] = useState(false)
-  const [isRefused, setRefused] = useState(false)
+  const [isNotKept, setNotKept] = useState(false)
+  const { begin, follow, takeOver } = useRecord(file, { setUnsaved, setNotKept })
+  const leaveUnasked = useQuestionBeforeLeaving(grid)
+
+  useEffect(() => {
+    if (grid === undefined) return
+    begin()
+    return followEdits(grid, { onEdit: () => setUnsaved(true), keep: () => void follow(grid) })
+  }, [grid])
+
+  // Another one is open, or this one was saved.
+  useEffect(() => {
+    if (grid !== undefined) void follow(grid)
+  }, [grid, file])
+
+  async function keepNow(): Promise<boolean> {
+    await grid!.endTyping()
+    return follow(grid!)
+  }
+
+  return {
+    isUnsaved,
+    isNotKept,
+    takeOver: (name) => {
+      grid!.markUnsaved()
+      setUnsaved(true)
+      takeOver(name)
+    },
+    keepNow,
+    loadAgain: async () => {
+      const isKept = await keepNow()
+      if (isKept) leaveUnasked(() => location.reload())
+      return isKept
+    },
+  }
+}
+
+/** Has the browser ask, in its own words, before unsaved work goes with the page. Returns the way to leave without. */
+function useQuestionBeforeLeaving(grid: Grid | undefined): (leave: () => void) => void {
+  const isUnasked = useRef(false)
+  useEffect(() => {
+    const ask = (event: BeforeUnloadEvent) => {
+      if (!isUnasked.current && grid?.hasUnsaved()) event.preventDefault()
+    }
+    window.addEventListener('beforeunload', ask)
+    return () => window.removeEventListener('beforeunload', ask)
+  }, [grid])
+  return (leave) => {
+    isUnasked.current = true
+    leave()
+  }
+}
+
+interface Told {
+  readonly setUnsaved: (isUnsaved: boolean) => void
+  readonly setNotKept: (isNotKept: boolean) => void
+}
+
+/** The tab's record of unsaved work. */
+function useRecord(file: OpenFile, { setUnsaved, setNotKept }: Told) {
   const now = useRef(file)
   now.current = file
   const own = useRef({ name: '', isKept: false })
   /** One after the other: what is kept last is what stands. */
-  const turn = useRef(Promise.resolve())
+  const turn = useRef<Promise<unknown>>(Promise.resolve())
 
   async function bringUpToDate(open: Grid) {
     const { current: tab } = own
@@ -37,35 +100,27 @@ export function useKeptWork(grid: Grid | undefined, file: OpenFile): KeptWorkOfT
       await forget(tab.name)
       tab.isKept = false
     }
-    setRefused(false)
   }
-
-  function follow(open: Grid) {
-    turn.current = turn.current.then(() => bringUpToDate(open)).catch(() => setRefused(true))
-  }
-
-  useEffect(() => {
-    if (grid === undefined) return
-    const name = newName()
-    own.current = { name, isKept: false }
-    turn.current = hold(name).then(
-      () => undefined,
-      () => undefined,
-    )
-    return followEdits(grid, { onEdit: () => setUnsaved(true), keep: () => follow(grid) })
-  }, [grid])
-
-  // Another one is open, or this one was saved.
-  useEffect(() => {
-    if (grid !== undefined) follow(grid)
-  }, [grid, file])
 
   return {
-    isUnsaved,
-    isRefused,
-    takeOver: (name) => {
-      grid!.markUnsaved()
-      setUnsaved(true)
+    begin() {
+      const name = newName()
+      own.current = { name, isKept: false }
+      turn.current = hold(name).catch(() => undefined)
+    },
+    /** False where the browser would not keep it. */
+    follow(open: Grid): Promise<boolean> {
+      const kept = turn.current
+        .then(() => bringUpToDate(open))
+        .then(
+          () => true,
+          () => false,
+        )
+      turn.current = kept
+      void kept.then((isKept) => setNotKept(!isKept))
+      return kept
+    },
+    takeOver(name: string) {
       // What may be another tab's stays that.
       if (knowsTabs()) own.current = { name, isKept: true }
     },

@@ -67,6 +67,13 @@ export const workbench: Words['workbench'] = {
   unsaved: (file) => `${file}, nicht gespeichert`,
   notice: 'Hinweis',
   notKept: 'Dieser Browser kann nichts Ungespeichertes aufbewahren: speichern Sie oft.',
+  newerVersion: {
+    isThere: 'Es gibt eine neuere Version; sie bietet beim Öffnen an, was Sie nicht gespeichert haben.',
+    load: 'Laden',
+    notKept:
+      'Dieser Browser kann nicht aufbewahren, was Sie nicht gespeichert haben: speichern Sie es, und laden Sie dann die neuere Version.',
+    otherTabs: 'Schließen Sie zuerst die anderen Tabs von Sticksheet: sie brauchen noch die ältere Version.',
+  },
   cancel: 'Abbrechen',
   close: 'Schließen',
   show: 'Zeigen',

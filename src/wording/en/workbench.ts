@@ -66,6 +66,12 @@ export const workbench = {
   unsaved: (file: string) => `${file}, not saved`,
   notice: 'Notice',
   notKept: 'This browser cannot keep unsaved work: save often.',
+  newerVersion: {
+    isThere: 'There is a newer version; it opens with an offer of what you have not saved.',
+    load: 'Load it',
+    notKept: 'This browser cannot keep what you have not saved: save it, then load the newer version.',
+    otherTabs: 'Close the other tabs of the workbench first: they still need the older version.',
+  },
   cancel: 'Cancel',
   close: 'Close',
   show: 'Show',

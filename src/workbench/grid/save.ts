@@ -20,6 +20,8 @@ const longestWait = 20_000
 export interface Saving {
   /** Replaces the open workbook; resolves once the new one is calculated. */
   open(book: Book): Promise<void>
+  /** Takes in what is still being typed. */
+  endTyping(): Promise<void>
   /** The workbook as it is now; what is still being typed is taken in first, and all is calculated. */
   calculated(): Promise<CalculatedBook>
   /** From now on only what differs from this book counts as unsaved. */
@@ -45,13 +47,17 @@ export function saving(grid: OpenGrid): Saving {
     const book = bookNow()
     return asText(book) === kept ? undefined : book
   }
+  const endTyping = async () => {
+    await workbook().endEditingAsync(true)
+  }
   return {
     async open(next) {
       await replace(next)
       kept = asText(bookNow())
     },
+    endTyping,
     async calculated() {
-      await workbook().endEditingAsync(true)
+      await endTyping()
       // What was just typed may still wait for its calculation, and a file must not hold the results of before.
       const isCalculated = await endsWithin(longestWait, grid.calculate())
       const shown = workbook().getActiveSheet().getSheetName()

@@ -1,18 +1,31 @@
-/** Builds the add-in for an address: its files, its manifest, and the headers that Office needs, for common servers. */
+/** Builds add-in and workbench for an address: their files, the manifest, and the headers they need, for common servers. */
 import { Buffer } from 'node:buffer'
 import { createHash } from 'node:crypto'
-import { readFileSync, writeFileSync } from 'node:fs'
+import { copyFileSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { headerFiles } from './headerFiles.mjs'
 import { compile, root } from './prepare.mjs'
+import { serviceWorkerText } from './serviceWorkerText.mjs'
+
+/** A page of its own: the service worker keeps that of the workbench alone. */
+const toWorkbench = `<!doctype html>
+<html lang="en">
+  <meta charset="utf-8" />
+  <title>Sticksheet</title>
+  <meta http-equiv="refresh" content="0; url=workbench.html" />
+</html>
+`
 
 const addressOfDeveloper = 'https://localhost:3000'
 
 /** @param address Without a slash at its end. */
-export async function buildAddIn(address, folder) {
-  const { addInAt } = await import('../../webpack.config.js')
-  await compile(addInAt(address, folder))
+export async function buildHosted(address, folder) {
+  const { hostedAt } = await import('../../webpack.config.js')
+  await compile(hostedAt(address, folder))
   writeFileSync(join(folder, 'manifest.xml'), manifestFor(address))
+  writeFileSync(join(folder, 'index.html'), toWorkbench)
+  copyFileSync(join(root, 'assets', 'manifest.webmanifest'), join(folder, 'manifest.webmanifest'))
+  writeFileSync(join(folder, 'serviceWorker.js'), serviceWorkerText(folder))
   for (const [name, text] of Object.entries(headerFiles(new URL(address).pathname.replace(/\/$/, ''))))
     writeFileSync(join(folder, name), text)
 }
