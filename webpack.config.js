@@ -122,6 +122,10 @@ const notUsed = {
   'opentype.js$': join(root, 'src/start/ballast/noFonts.mjs'),
 }
 
+/** Nor for how words of 77 languages are parted at the end of a line: see noLanguages. */
+const withoutHyphens = () =>
+  new webpack.IgnorePlugin({ resourceRegExp: /^\.\//, contextRegExp: /@univerjs[\\/]engine-render[\\/]lib[\\/]es$/ })
+
 const pages = {
   ...shared,
   name: 'pages',
@@ -145,6 +149,7 @@ const pages = {
     ],
   },
   plugins: [
+    withoutHyphens(),
     wholeScripts(),
     new MiniCssExtractPlugin({ chunkFilename: 'chunks/[name].css' }),
     page('taskpane.html', 'taskpane'),
@@ -172,6 +177,7 @@ export function hostedAt(address, path) {
         assetModuleFilename: `${chunkFilename}[ext]`,
       },
       plugins: [
+        withoutHyphens(),
         wholeScripts(),
         new MiniCssExtractPlugin({ filename: `${filename}.css`, chunkFilename: `${chunkFilename}.css` }),
         page('taskpane.html', 'taskpane'),

@@ -4,7 +4,8 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 
 /** What the workbench may ask for; the rest of the folder is Excel's or documents. */
-const ofWorkbench = /^(workbench\.|notStarted\.js$|manifest\.webmanifest$|icons\/|chunks\/(?!taskpane\.))/
+const ofWorkbench =
+  /^(workbench\.|notStarted\.js$|demo-results\.json$|manifest\.webmanifest$|icons\/|chunks\/(?!taskpane\.))/
 
 /** @param folder That of the hosted files, already written. */
 export function serviceWorkerText(folder) {
