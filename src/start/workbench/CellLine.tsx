@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react'
+import { useLayoutEffect, useState } from 'react'
 import type { DecimalMark } from '../../core/quantity/decimalMark'
 import type { Grid } from '../../workbench/grid/grid'
 import type { GridCell } from '../../workbench/grid/read'
@@ -23,7 +23,8 @@ export function CellLine({
   onShow,
 }: CellLineProps) {
   const [cell, setCell] = useState<GridCell>()
-  useEffect(() => {
+  // With the drawing that shows the sheet: whoever looks at the one may read the other.
+  useLayoutEffect(() => {
     if (grid === undefined) return
     const show = () => setCell(grid.shownCell())
     show()

@@ -34,7 +34,8 @@ const demoResults = 'demo-results.json'
 
 /** In milliseconds. */
 const longestWait = 3000
-const longestDrawing = 500
+const longestFrame = 100
+const mostFrames = 20
 
 export function useGrid(
   place: RefObject<HTMLElement | null>,
@@ -50,7 +51,7 @@ export function useGrid(
     const shown = stored.then(show)
     const calculated = shown.then(async (grid) => {
       if ((await stored) !== undefined) {
-        await quiet()
+        await drawn(grid)
         await grid.calculate()
       }
       return grid
@@ -92,10 +93,17 @@ async function fetchResults(): Promise<StoredResults | undefined> {
   }
 }
 
-/** Once all is drawn that was to be drawn. Safari cannot tell; a page that is hidden draws nothing at all. */
-function quiet(): Promise<void> {
+/** Until a cell is selected, which the grid does once it is drawn, and the line below the sheet tells it. */
+async function drawn(grid: Grid): Promise<void> {
+  for (let frame = 0; frame < mostFrames && grid.shownCell() === undefined; frame++) await nextFrame()
+  await nextFrame()
+  await nextFrame()
+}
+
+/** A page that is hidden draws none. */
+function nextFrame(): Promise<void> {
   return new Promise((resolve) => {
-    if ('requestIdleCallback' in window) requestIdleCallback(() => resolve(), { timeout: longestDrawing })
-    else setTimeout(resolve, longestDrawing)
+    setTimeout(resolve, longestFrame)
+    requestAnimationFrame(() => setTimeout(resolve))
   })
 }
