@@ -122,9 +122,11 @@ const notUsed = {
   'opentype.js$': join(root, 'src/start/ballast/noFonts.mjs'),
 }
 
-/** Nor for how words of 77 languages are parted at the end of a line: see noLanguages. */
 const withoutHyphens = () =>
-  new webpack.IgnorePlugin({ resourceRegExp: /^\.\//, contextRegExp: /@univerjs[\\/]engine-render[\\/]lib[\\/]es$/ })
+  new webpack.NormalModuleReplacementPlugin(/^\.\/[\w-]+\.js$/, (asked) => {
+    if (!/@univerjs[\\/]engine-render[\\/]lib[\\/]es$/.test(asked.context)) return
+    asked.request = join(root, 'src/start/ballast/noHyphens.mjs')
+  })
 
 const pages = {
   ...shared,
