@@ -1,13 +1,15 @@
 /** Opens the workbench in a real browser, changes the season by keyboard and reads what the live region says of the cells. */
 import type { Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
+import { readXlsx } from '../../src/workbench/xlsx/readXlsx'
 import type { CellPlace } from '../../src/workbook/cellPlace'
+import type { StoredResults } from '../../src/workbook/storedResults'
 import { partsOf } from '../workbench/xlsx/sampleBook'
 import { beginEmptyWorkbook } from './beginEmptyWorkbook'
 import { browserWindows } from './browserWindows'
 import { downloaded } from './downloaded'
 import { expectNoViolationsInAnyLook } from './expectNoViolations'
-import { beside, goTo, inRow, named, names, numberAt, selectedCell, shownAt, typeInto } from './seasonPlaces'
+import { beside, goTo, inRow, named, names, numberAt, selectedCell, sheets, shownAt, typeInto } from './seasonPlaces'
 
 const wide = { width: 1440, height: 900 }
 const narrow = { width: 320, height: 640 }
@@ -198,6 +200,19 @@ describe('the workbench', () => {
     const stored = await numberAt(page, ordered)
     expect(stored).toBeGreaterThan(100_000)
     expect(await page.locator('body').getAttribute('data-first')).toBe('false')
+    // What a file is saved with was calculated in this browser.
+    const { bytes } = await downloaded(page, () => page.getByRole('button', { name: 'Save .xlsx' }).click())
+    const { formulas } = await readXlsx(bytes)
+    const results = (await (await fetch(`${pages.address}/demo-results.json`)).json()) as StoredResults
+    const before = results.map(({ values }) => values)
+    // A file stores no empty text.
+    const after = before.map((values, sheet) =>
+      Object.fromEntries(
+        Object.keys(values).map((address) => [address, formulas.result(sheets[sheet]!.name, address) ?? '']),
+      ),
+    )
+    expect(after).toEqual(before)
+    expect(before.flatMap((values) => Object.keys(values)).length).toBeGreaterThan(1000)
 
     await page.route('**/demo-results.json', (route) => route.abort())
     pages.expectFault(/demo-results.json/)

@@ -1,5 +1,6 @@
 import { type RefObject, useEffect, useState } from 'react'
 import type { DecimalMark } from '../../core/quantity/decimalMark'
+import { endsWithin } from '../../workbench/grid/endsWithin'
 import type { Grid } from '../../workbench/grid/grid'
 import type { WorkbookPort } from '../../workbook/port'
 import type { StoredResults } from '../../workbook/storedResults'
@@ -34,6 +35,7 @@ const demoResults = 'demo-results.json'
 
 /** In milliseconds. */
 const longestWait = 3000
+const longestCalculation = 60_000
 const longestFrame = 100
 const mostFrames = 20
 
@@ -52,7 +54,8 @@ export function useGrid(
     const calculated = shown.then(async (grid) => {
       if ((await stored) !== undefined) {
         await drawn(grid)
-        await grid.calculate()
+        // One that failed is told, and then the workbook can be saved all the same.
+        await endsWithin(longestCalculation, grid.calculate())
       }
       return grid
     })
