@@ -5,7 +5,7 @@
 import { isCellError } from '../../core/definition/problem'
 import { exampleFormula } from '../../derived/exampleFormula'
 import { catalogue } from '../../functions/catalogue'
-import { addressOf, blockIn, positionOf } from '../../formula/address'
+import { addressOf, blockAddress, positionOf } from '../../formula/address'
 import type { Cell, Sheet } from '../book'
 import type { OpenCell, ReadCell } from '../openBook'
 
@@ -42,7 +42,7 @@ const inputs: Readonly<Record<string, Cell>> = {
 export const triedTable = { name: 'SticksheetTry', range: 'AC1:AD3' }
 
 const calls = 5000
-const cellsOfCalls = `AF1:AF${calls}`
+const blockOfCalls = { top: 0, left: 31, bottom: calls - 1, right: 31 }
 /** Of 1 L, 2 L and so on in bags of 60 L, in whole numbers. */
 const bagsOfCalls = Array.from({ length: calls }, (_, index) => Math.floor((index + 60) / 60)).reduce((a, b) => a + b)
 
@@ -57,7 +57,7 @@ const awkward: readonly (readonly [what: string, formula: string, expected: Show
   ['a text with a decimal comma', '=STICK.BAGS(AA5,60)', 6],
   ['a day', '=STICK.PEAK(AA4,1,5)', 5],
   ['a call within a call', '=STICK.BAGS(STICK.FILL(1000,60),60)', 1],
-  ['5,000 calls', `=SUM(${cellsOfCalls})`, bagsOfCalls],
+  ['5,000 calls', `=SUM(${blockAddress(blockOfCalls)})`, bagsOfCalls],
 ]
 
 /** Excel alone has tables, and takes the formula once the table is there. */
@@ -101,7 +101,7 @@ export function sheetFor(name: string, cases: readonly Case[]): Sheet {
     const { row, column } = positionOf(address)
     put(row, column, cell)
   }
-  const { top, bottom, left } = blockIn(cellsOfCalls)
+  const { top, bottom, left } = blockOfCalls
   for (let row = top; row <= bottom; row += 1) put(row, left, { formula: `=STICK.BAGS(${row + 1},60)` })
   return {
     name,
