@@ -1,17 +1,40 @@
 import type { Page } from 'playwright-core'
+import type { Sheet } from '../../src/workbook/book'
 
-/**
- * Jumps far to the right and then to D5 of the sheet Frozen, whose first column is wide and frozen, and gives the cell
- * that a click finds then in the row of D5 right beside that column.
- */
+/** A wide column that is frozen beside narrow ones, with a text that runs on over many of these. */
+export const frozenSheet: Sheet = {
+  name: 'Frozen',
+  widths: [40, ...Array<number>(29).fill(6)],
+  frozenRows: 0,
+  frozenColumns: 1,
+  rows: [[], [], [{ value: 'A frozen text. '.repeat(12) }]],
+}
+
+/** In pixels: row numbers, letters of the columns, the frozen column, one of the others, a row. */
+const [left, top, frozen, narrow, row] = [46, 20, 40 * 7 + 12, 6 * 7 + 12, 24]
+
+/** Jumps far to the right and then to D5, and gives the cell that a click finds then in row 5 right beside the frozen column. */
 export async function besideFrozenAfterJump(page: Page): Promise<string> {
   await page.evaluate(() => window.port!.select({ sheet: 'Frozen', address: 'Z5' }))
   const box = page.locator('[data-u-comp="defined-name"] input')
   await box.fill('D5')
   await box.press('Enter')
   await page.waitForFunction(async () => (await window.port!.selectedCell()).address === 'D5')
-  const canvas = (await page.locator('[id^="univer-sheet-main-canvas"]').boundingBox())!
-  // Row numbers 46 pixels wide, a column of 40 characters, the middle of one of 6; letters, four rows and a half.
-  await page.mouse.click(canvas.x + 46 + (40 * 7 + 12) + (6 * 7 + 12) / 2, canvas.y + 20 + 4.5 * 24)
+  const canvas = (await canvasOf(page).boundingBox())!
+  await page.mouse.click(canvas.x + left + frozen + narrow / 2, canvas.y + top + 4.5 * row)
   return page.evaluate(async () => (await window.port!.selectedCell()).address)
 }
+
+/** Whether something is written in row 3 beside the frozen column, where no cell holds anything. */
+export function isWrittenBesideFrozen(page: Page): Promise<boolean> {
+  return canvasOf(page).evaluate(
+    (canvas, [x, y, width, height]) => {
+      const { data } = (canvas as HTMLCanvasElement).getContext('2d')!.getImageData(x, y, width, height)
+      // Red, green, blue, and 0 where nothing was drawn. Lines between cells are lighter.
+      return data.some((red, index) => index % 4 === 0 && red < 100 && data[index + 3]! > 200)
+    },
+    [left + frozen + 4, top + 2 * row, 3 * narrow, row] as const,
+  )
+}
+
+const canvasOf = (page: Page) => page.locator('[id^="univer-sheet-main-canvas"]')

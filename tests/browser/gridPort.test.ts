@@ -8,7 +8,7 @@ import { PortProblem, type WorkbookPort } from '../../src/workbook/port'
 import { lastRowOf } from '../../src/workbook/season/growing'
 import { orders } from '../../src/workbook/season/tables/orders'
 import { portContract, type Scene } from '../contract/portContract'
-import { besideFrozenAfterJump } from './besideFrozen'
+import { besideFrozenAfterJump, frozenSheet, isWrittenBesideFrozen } from './besideFrozen'
 import { type GridPage, openGridPage } from './gridPage'
 import { notedSheet } from './notedSheet'
 import { inRow } from './seasonPlaces'
@@ -312,13 +312,14 @@ async function pressOften(page: Page, key: string, times: number): Promise<void>
   for (let time = 0; time < times; time += 1) await page.keyboard.press(key)
 }
 
-test('A cell of the workbench to which one jumps stands right beside what is frozen.', async () => {
-  const widths = [40, ...Array<number>(29).fill(6)]
-  await workbench.port.add({
-    names: [],
-    sheets: [{ name: 'Frozen', widths, frozenRows: 0, frozenColumns: 1, rows: [] }],
-  })
-  expect(await besideFrozenAfterJump(opened.page)).toBe('D5')
+test('A cell of the workbench to which one jumps stands right beside what is frozen, over which no text runs on while the rest is scrolled.', async () => {
+  await workbench.port.add({ names: [], sheets: [frozenSheet] })
+  const { page } = opened
+  await expect.poll(() => isWrittenBesideFrozen(page)).toBe(true)
+  expect(await besideFrozenAfterJump(page)).toBe('D5')
+  await expect.poll(() => isWrittenBesideFrozen(page)).toBe(false)
+  await page.evaluate(() => window.port!.select({ sheet: 'Frozen', address: 'B5' }))
+  await expect.poll(() => isWrittenBesideFrozen(page)).toBe(true)
 })
 
 test('Every note of the workbench stays beside its cell as rows are inserted, deleted and taken back.', async () => {

@@ -5,7 +5,7 @@
 import type { Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, expect, it } from 'vitest'
 import type { SelectedCell } from '../../src/workbook/port'
-import { besideFrozenAfterJump } from './besideFrozen'
+import { besideFrozenAfterJump, isWrittenBesideFrozen } from './besideFrozen'
 import { type GridPage, openGridPage } from './gridPage'
 
 let opened: GridPage
@@ -111,6 +111,13 @@ it('Without the mend endTypedFormulas the library takes Enter for its list of fu
 
 it('Without the mend frozenScrolls the library leaves a cell to which one jumps behind a frozen column.', async () => {
   expect(await besideFrozenAfterJump(page)).toBe('H5')
+})
+
+it('Without the mend frozenTexts the library draws the end of a frozen text where it has scrolled other columns.', async () => {
+  await besideFrozenAfterJump(page)
+  // Until all is drawn.
+  await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))))
+  expect(await isWrittenBesideFrozen(page)).toBe(true)
 })
 
 it('Without the mend notePlaces the library leaves notes beside other cells as rows come and go.', async () => {

@@ -5,6 +5,7 @@ import { startGrid } from '../../src/workbench/grid/grid'
 import { engineMends } from '../../src/workbench/grid/mends/engineMends'
 import type { Mend } from '../../src/workbench/grid/mends/mend'
 import type { Cell, Sheet } from '../../src/workbook/book'
+import { frozenSheet } from './besideFrozen'
 import { misplacedNotes } from './misplacedNotes'
 import { notedSheet } from './notedSheet'
 
@@ -28,10 +29,11 @@ const tellCommands: Mend = (injector) => {
 }
 
 const sheet = (name: string, rows: Cell[][]): Sheet => ({ name, widths: [], frozenRows: 0, frozenColumns: 0, rows })
-/** A wide column that is frozen beside narrow ones. */
-const frozen: Sheet = { ...sheet('Frozen', []), widths: [40, ...Array<number>(29).fill(6)], frozenColumns: 1 }
 const names = [{ name: 'Price', refersTo: "'Typed'!$F$5" }]
-const book = { names, sheets: [sheet('Typed', []), sheet('Other', [[], [{ formula: '=RAND()' }]]), frozen, notedSheet] }
+const book = {
+  names,
+  sheets: [sheet('Typed', []), sheet('Other', [[], [{ formula: '=RAND()' }]]), frozenSheet, notedSheet],
+}
 const grid = await startGrid(document.getElementById('grid')!, catalogue, book, {
   dark: false,
   decimalMark: '.',

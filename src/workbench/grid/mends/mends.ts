@@ -4,6 +4,7 @@ import { endTypedFormulas } from './endTypedFormulas'
 import { engineMends } from './engineMends'
 import { fillFormulas } from './filledFormulas'
 import { scrollBesideFrozen } from './frozenScrolls'
+import { keepTextsBesideFrozen } from './frozenTexts'
 import { keepTyping } from './keepTyping'
 import type { Mend } from './mend'
 import { mendNameBox } from './nameBox'
@@ -24,6 +25,7 @@ export const allMends: readonly Mend[] = [
   endTypedFormulas,
   mendNameBox,
   scrollBesideFrozen,
+  keepTextsBesideFrozen,
   placeNotes,
   nameBars,
 ]
