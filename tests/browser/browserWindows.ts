@@ -3,14 +3,18 @@ import { chromium, type Browser, type BrowserContext, type BrowserContextOptions
 import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest'
 
 interface Windows {
-  /** The workbench in a window of its own, which has loaded but may still be drawing. It is closed after the test. */
+  /** The workbench with the demo in a window of its own, which has loaded but may still be drawing. It is closed after the test. */
   open(options: BrowserContextOptions): Promise<Page>
+  /** The same with an empty workbook, in a third of the time: for all that needs no season. */
+  openEmpty(options: BrowserContextOptions): Promise<Page>
   /** A window without a page, to listen before one is opened. */
   blank(options: BrowserContextOptions): Promise<Page>
   /** That this test is about a fault: what matches is to be complained of, and does not fail the test. */
   expectFault(fault: RegExp): void
   /** Where the workbench is. */
   readonly address: string
+  /** Where it begins with an empty workbook. */
+  readonly emptyAddress: string
 }
 
 /** For a busy machine: a wait ends with what it waits for, and the time only tells when to give up. PATIENCE=8000 gives up sooner, while a test is written. */
@@ -49,21 +53,29 @@ export function browserWindows(): Windows {
     return context.newPage()
   }
 
+  async function openAt(address: string, options: BrowserContextOptions): Promise<Page> {
+    const page = await blank(options)
+    await page.goto(address)
+    return page
+  }
+
   return {
     blank,
-    async open(options) {
-      const page = await blank(options)
-      await page.goto(inject('workbench'))
-      return page
-    },
+    open: (options) => openAt(inject('workbench'), options),
+    openEmpty: (options) => openAt(emptyAddress(), options),
     expectFault(fault) {
       expected.push(fault)
     },
     get address() {
       return inject('workbench')
     },
+    get emptyAddress() {
+      return emptyAddress()
+    },
   }
 }
+
+const emptyAddress = () => `${inject('workbench')}/#empty`
 
 /** Adds what the pages throw, do not catch, or write to the console as an error. */
 export function collectFaults(context: BrowserContext, faults: string[]): void {

@@ -2,7 +2,6 @@
 import type { BrowserContextOptions, Locator, Page } from 'playwright-core'
 import { expect, it } from 'vitest'
 import { readXlsx } from '../../src/workbench/xlsx/readXlsx'
-import { beginEmptyWorkbook } from './beginEmptyWorkbook'
 import { browserWindows } from './browserWindows'
 import { downloaded } from './downloaded'
 import { goTo, named, typeInto } from './seasonPlaces'
@@ -66,22 +65,13 @@ const wide: BrowserContextOptions = {
 
 /** With the keyboard in the first cell of an empty workbook. */
 async function openEmpty(options: BrowserContextOptions = {}): Promise<Page> {
-  const page = await pages.open({ ...wide, ...options })
-  await beginEmptyWorkbook(page)
-  await goToSheet(page)
-  return page
-}
-
-/** From the pane, where the keyboard is once an empty workbook is open. */
-async function goToSheet(page: Page): Promise<void> {
-  const hasKeyboard = (place: string) =>
-    page.locator(place).evaluate((region) => region.contains(document.activeElement))
-  await expect.poll(() => hasKeyboard('aside.functions')).toBe(true)
-  await page.keyboard.press('Shift+F6')
-  await expect.poll(() => hasKeyboard('main.sheet')).toBe(true)
+  const page = await pages.openEmpty({ ...wide, ...options })
+  await ready(page)
   await selected(page)
     .filter({ hasText: /^Sheet1, A1: (empty|leer)$/ })
     .waitFor()
+  expect(await page.locator('main.sheet').evaluate((sheet) => sheet.contains(document.activeElement))).toBe(true)
+  return page
 }
 
 /** From the cell below the last one upwards. */
@@ -161,12 +151,7 @@ it('An entry whose comma parts no thousands stays a text, and a cell that is emp
 })
 
 it('What is pasted is read like what is typed: with the comma of whoever takes it for the decimal mark, formulas with their point.', async () => {
-  const page = await pages.open({ ...wide, locale: 'de-DE' })
-  await ready(page)
-  await page.getByRole('button', { name: 'Neu', exact: true }).press('Enter')
-  await page.getByRole('button', { name: 'Beginnen' }).press('Enter')
-  await page.getByRole('heading', { name: 'Saison', exact: true }).waitFor()
-  await goToSheet(page)
+  const page = await openEmpty({ locale: 'de-DE' })
   await page.evaluate(() =>
     navigator.clipboard.writeText(['2,200', '15,5 %', '1.234,5', '3.5.2026', '=IF(0.5<1E-15,1,2)'].join('\n')),
   )

@@ -16,17 +16,18 @@ const wide = { width: 1440, height: 900 }
 /** In milliseconds. What is older must be there again: the guide says so. */
 const stated = 10_000
 
-/** Below it nothing stands in the demo. */
-const free = { sheet: 'Season', address: 'H7' }
+/** Of an empty workbook, and of the demo, in which nothing stands below it. */
+const free = { sheet: 'Sheet1', address: 'H7' }
+const freeInDemo = { sheet: 'Season', address: 'H7' }
 
 const bar = (page: Page) => page.locator('.bar .file').first()
 
 const saveButton = (page: Page) => page.getByRole('button', { name: 'Save .xlsx' })
 
-async function ready(page: Page): Promise<Page> {
+async function ready(page: Page, { sheet } = free): Promise<Page> {
   await page
     .locator('.sheet .cell')
-    .filter({ hasText: /^Season, A1:/ })
+    .filter({ hasText: `${sheet}, A1:` })
     .waitFor()
   return page
 }
@@ -34,7 +35,7 @@ async function ready(page: Page): Promise<Page> {
 /** Another tab of the same browser. */
 async function tabBeside(page: Page): Promise<Page> {
   const tab = await page.context().newPage()
-  await tab.goto(pages.address)
+  await tab.goto(pages.emptyAddress)
   return ready(tab)
 }
 
@@ -60,10 +61,10 @@ function keptIn(page: Page, what: 'version' | 'keptAt' = 'version'): Promise<rea
 }
 
 /** What stands from the free cell down, by the saved file. */
-async function savedBelow(page: Page): Promise<readonly unknown[]> {
+async function savedBelow(page: Page, { sheet, address } = free): Promise<readonly unknown[]> {
   const { bytes } = await downloaded(page, () => saveButton(page).click())
-  const { rows } = (await readXlsx(bytes)).book.sheets.find(({ name }) => name === free.sheet)!
-  const { row, column } = positionOf(free.address)
+  const { rows } = (await readXlsx(bytes)).book.sheets.find(({ name }) => name === sheet)!
+  const { row, column } = positionOf(address)
   return rows.slice(row).flatMap((cells) => cells[column]?.value ?? [])
 }
 
@@ -94,8 +95,8 @@ const moments = [11_380, 14_720, 12_090, 13_650, 11_910]
 const everyDeath = process.env['EVERY_DEATH'] === '1'
 
 it('Of what is typed for a while, a browser that dies in the middle of it again and again gives back whole entries, in their order, and all that were entered more than ten seconds before.', async () => {
-  let page = await ready(await pages.open({ viewport: wide, acceptDownloads: true }))
-  await typeInto(page, free, '1000')
+  let page = await ready(await pages.open({ viewport: wide, acceptDownloads: true }), freeInDemo)
+  await typeInto(page, freeInDemo, '1000')
   await expect.poll(() => keptIn(page)).toEqual([1])
   let standing = 1
   for (const [round, moment] of (everyDeath ? moments : moments.slice(0, 2)).entries()) {
@@ -108,7 +109,7 @@ it('Of what is typed for a while, a browser that dies in the middle of it again 
     const offer = page.getByRole('dialog', { name: 'season.xlsx was not saved' })
     await offer.getByRole('button', { name: 'Open it' }).click()
     await expect.poll(() => bar(page).textContent()).toBe('season.xlsx, not saved')
-    const there = await savedBelow(page)
+    const there = await savedBelow(page, freeInDemo)
     expect(there).toEqual(there.map((_value, index) => 1000 + index))
     const due = entered.filter((time) => time < diedAt - stated).length
     expect(due).toBeGreaterThan(0)
@@ -118,14 +119,14 @@ it('Of what is typed for a while, a browser that dies in the middle of it again 
     await expect.poll(() => keptIn(page)).toEqual([])
     standing = there.length
     await selectedCell(page).waitFor()
-    await typeInto(page, { sheet: free.sheet, address: `H${7 + standing}` }, String(1000 + standing))
+    await typeInto(page, { ...freeInDemo, address: `H${7 + standing}` }, String(1000 + standing))
     standing += 1
   }
 })
 
 const dialog = (page: Page, name: string) => page.getByRole('dialog', { name })
 
-const offered = (page: Page) => dialog(page, 'season.xlsx was not saved')
+const offered = (page: Page) => dialog(page, 'workbook.xlsx was not saved')
 
 /** As another version of the page would have kept it. */
 function keepInBrowser(page: Page, name: string, version: number, bytes: Uint8Array): Promise<void> {
@@ -150,8 +151,10 @@ function keepInBrowser(page: Page, name: string, version: number, bytes: Uint8Ar
 }
 
 it('Tabs side by side keep their own work: what only one of them has left behind is offered, in the language of the pane, until it is thrown away or opened; so is what an older page has kept, but not what a newer one has.', async () => {
-  const first = await ready(await pages.open({ viewport: wide }))
+  const first = await ready(await pages.openEmpty({ viewport: wide }))
   const second = await tabBeside(first)
+  // A season begins with its title.
+  await typeInto(first, { ...free, address: 'A1' }, 'One season of propagation')
   await typeInto(first, free, '11')
   await typeInto(second, free, '22')
   await expect.poll(() => keptIn(first)).toEqual([1, 1])
@@ -160,7 +163,7 @@ it('Tabs side by side keep their own work: what only one of them has left behind
   await typeInto(third, free, '33')
   await expect.poll(() => keptIn(first)).toEqual([1, 1, 1])
   await third.keyboard.press('Control+z')
-  await expect.poll(() => bar(third).textContent()).toBe('season.xlsx')
+  await expect.poll(() => bar(third).textContent()).toBe('workbook.xlsx')
   await expect.poll(() => keptIn(first)).toEqual([1, 1])
 
   await first.close()
@@ -169,7 +172,7 @@ it('Tabs side by side keep their own work: what only one of them has left behind
   await keepInBrowser(third, 'autumn', 2, new Uint8Array(3))
   await third.evaluate(() => localStorage.setItem('sticksheet settings', '{"language":"de"}'))
   await third.reload()
-  const inGerman = dialog(third, 'season.xlsx wurde nicht gespeichert')
+  const inGerman = dialog(third, 'workbook.xlsx wurde nicht gespeichert')
   await inGerman
     .getByText(/^Dieser Browser hat die Arbeitsmappe „One season of propagation“ .*\d\d:\d\d war\.$/)
     .waitFor()
@@ -200,9 +203,9 @@ it('Tabs side by side keep their own work: what only one of them has left behind
   await third.reload()
   await dialog(third, 'spring.xlsx was not saved').getByRole('button', { name: 'Throw it away' }).click()
   await offered(third).getByRole('button', { name: 'Open it' }).click()
-  await expect.poll(() => bar(third).textContent()).toBe('season.xlsx, not saved')
+  await expect.poll(() => bar(third).textContent()).toBe('workbook.xlsx, not saved')
   await goTo(third, free)
-  expect(await selectedCell(third).textContent()).toBe('Season, H7: 22')
+  expect(await selectedCell(third).textContent()).toBe('Sheet1, H7: 22')
   await third.getByRole('button', { name: 'New', exact: true }).click()
   await third.getByRole('button', { name: 'Begin', exact: true }).click()
   await expect.poll(() => bar(third).textContent()).toBe('workbook.xlsx')
@@ -211,19 +214,19 @@ it('Tabs side by side keep their own work: what only one of them has left behind
 })
 
 it('A browser that does not tell which tabs live offers what another tab may still be at, says so, and leaves it to that tab where it is opened.', async () => {
-  const page = await ready(await pages.open({ viewport: wide }))
+  const page = await ready(await pages.openEmpty({ viewport: wide }))
   await typeInto(page, free, '11')
   await expect.poll(() => keptIn(page)).toEqual([1])
   const other = await page.context().newPage()
   await other.addInitScript(() => {
     delete (Navigator.prototype as { locks?: unknown }).locks
   })
-  await other.goto(pages.address)
+  await other.goto(pages.emptyAddress)
   await offered(other).getByText('It may still be open in another tab.').waitFor()
   await offered(other).getByRole('button', { name: 'Open it' }).click()
   await expect.poll(() => keptIn(page)).toEqual([1, 1])
   await goTo(other, free)
-  expect(await selectedCell(other).textContent()).toBe('Season, H7: 11')
+  expect(await selectedCell(other).textContent()).toBe('Sheet1, H7: 11')
 })
 
 const emptySheet = { name: 'Sheet1', widths: [], frozenRows: 0, frozenColumns: 0, rows: [] }
@@ -235,16 +238,16 @@ it('A browser that refuses to keep anything says so once, in a sentence, and sto
       throw new DOMException('No room', 'QuotaExceededError')
     }
   })
-  await page.goto(pages.address)
+  await page.goto(pages.emptyAddress)
   await ready(page)
   const notice = page.getByRole('status', { name: 'Notice' })
   expect(await notice.count()).toBe(0)
   await typeInto(page, free, '11')
-  await expect.poll(() => bar(page).textContent()).toBe('season.xlsx, not saved')
+  await expect.poll(() => bar(page).textContent()).toBe('workbook.xlsx, not saved')
   await notice.filter({ hasText: 'This browser cannot keep unsaved work: save often.' }).waitFor()
   await expectNoViolationsInAnyLook(page, { widths: [320, 1440], place: '.bar' })
   expect(await savedBelow(page)).toEqual([11])
-  await expect.poll(() => bar(page).textContent()).toBe('season.xlsx')
+  await expect.poll(() => bar(page).textContent()).toBe('workbook.xlsx')
 })
 
 interface Picking {
@@ -265,7 +268,7 @@ async function bringPickers(page: Page): Promise<void> {
     }
     Object.assign(window, {
       showSaveFilePicker: ({ suggestedName }: { suggestedName: string }) => choose(suggestedName),
-      showOpenFilePicker: async () => [await choose('season.xlsx')],
+      showOpenFilePicker: async () => [await choose('workbook.xlsx')],
     })
   })
 }
@@ -273,7 +276,7 @@ async function bringPickers(page: Page): Promise<void> {
 /** What the file of that name holds in the free cell. */
 async function inFile(page: Page): Promise<unknown> {
   const bytes = await page.evaluate(async () => {
-    const handle = await (await navigator.storage.getDirectory()).getFileHandle('season.xlsx')
+    const handle = await (await navigator.storage.getDirectory()).getFileHandle('workbook.xlsx')
     return [...new Uint8Array(await (await handle.getFile()).arrayBuffer())]
   })
   const { rows } = (await readXlsx(Uint8Array.from(bytes))).book.sheets.find(({ name }) => name === free.sheet)!
@@ -284,20 +287,20 @@ async function inFile(page: Page): Promise<unknown> {
 it('Where the browser can, a save goes into the file itself, which is asked for once, also after a crash, and asks before it writes over what somebody else has written.', async () => {
   const page = await pages.blank({ viewport: wide })
   await bringPickers(page)
-  await page.goto(pages.address)
+  await page.goto(pages.emptyAddress)
   await ready(page)
   const typeAndSave = async (tab: Page, content: string) => {
     await typeInto(tab, free, content)
-    await expect.poll(() => bar(tab).textContent()).toBe('season.xlsx, not saved')
+    await expect.poll(() => bar(tab).textContent()).toBe('workbook.xlsx, not saved')
     await saveButton(tab).click()
   }
   const timesPicked = (tab: Page) => tab.evaluate(() => (window as Picking).picked)
-  const saved = (tab: Page) => expect.poll(() => bar(tab).textContent()).toBe('season.xlsx')
+  const saved = (tab: Page) => expect.poll(() => bar(tab).textContent()).toBe('workbook.xlsx')
 
   await page.evaluate(() => Object.assign(window, { leavesNext: true }))
   await typeAndSave(page, '10')
   await expect.poll(() => timesPicked(page)).toBe(1)
-  expect(await bar(page).textContent()).toBe('season.xlsx, not saved')
+  expect(await bar(page).textContent()).toBe('workbook.xlsx, not saved')
   await page.evaluate(() => Object.assign(window, { leavesNext: false }))
   await typeAndSave(page, '11')
   await saved(page)
@@ -308,25 +311,25 @@ it('Where the browser can, a save goes into the file itself, which is asked for 
 
   // Another program.
   await page.evaluate(async () => {
-    const handle = await (await navigator.storage.getDirectory()).getFileHandle('season.xlsx')
+    const handle = await (await navigator.storage.getDirectory()).getFileHandle('workbook.xlsx')
     const bytes = await (await handle.getFile()).arrayBuffer()
     const file = await handle.createWritable()
     await file.write(bytes)
     await file.close()
   })
   await typeAndSave(page, '13')
-  await dialog(page, 'season.xlsx has changed').getByRole('button', { name: 'Cancel' }).click()
+  await dialog(page, 'workbook.xlsx has changed').getByRole('button', { name: 'Cancel' }).click()
   expect(await inFile(page)).toBe(12)
   await expect.poll(() => keptIn(page)).toEqual([1])
 
   await crash(page)
   const next = await page.context().newPage()
   await bringPickers(next)
-  await next.goto(pages.address)
+  await next.goto(pages.emptyAddress)
   await offered(next).getByRole('button', { name: 'Open it' }).click()
-  await expect.poll(() => bar(next).textContent()).toBe('season.xlsx, not saved')
+  await expect.poll(() => bar(next).textContent()).toBe('workbook.xlsx, not saved')
   await saveButton(next).click()
-  await dialog(next, 'season.xlsx has changed').getByRole('button', { name: 'Replace it' }).click()
+  await dialog(next, 'workbook.xlsx has changed').getByRole('button', { name: 'Replace it' }).click()
   await saved(next)
   expect([await inFile(next), await timesPicked(next)]).toEqual([13, 0])
 

@@ -10,9 +10,9 @@ const pane = 'aside.functions'
 const pages = browserWindows()
 
 async function openLibrary(): Promise<Page> {
-  const page = await pages.open({ viewport: { width: 320, height: 800 } })
+  const page = await pages.openEmpty({ viewport: { width: 320, height: 800 } })
   await selectedCell(page)
-    .filter({ hasText: /^Season, A1:/ })
+    .filter({ hasText: /^Sheet1, A1:/ })
     .waitFor()
   await page.keyboard.press('F6')
   await pressUntilFocused(page, 'Tab', page.locator(pane).getByRole('tab', { selected: true }))

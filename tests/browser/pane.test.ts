@@ -6,6 +6,7 @@ import { catalogue } from '../../src/functions/catalogue'
 import { expectNothingTooWide } from './expectNothingTooWide'
 import { expectNoViolationsInAnyLook } from './expectNoViolations'
 import { browserWindows } from './browserWindows'
+import { pressUntilFocused } from './pressUntilFocused'
 import { ready } from './ready'
 
 /** The grid has sidebars of its own. */
@@ -15,10 +16,12 @@ const pages = browserWindows()
 
 /** Opens the workbench and goes to the functions by keyboard. */
 async function openPane(): Promise<Page> {
-  const page = await pages.open({ viewport: { width: 320, height: 800 } })
+  const page = await pages.openEmpty({ viewport: { width: 320, height: 800 } })
   await ready(page)
   // The sheet has the keyboard at first and keeps Tab to itself; F6 leaves it for the functions.
   await pressF6To(page, pane)
+  await pressUntilFocused(page, 'ArrowRight', page.locator(pane).getByRole('tab', { name: 'Functions' }))
+  await page.keyboard.press('Enter')
   await tabTo(page, searchBox(page))
   return page
 }

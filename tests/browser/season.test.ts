@@ -3,21 +3,22 @@ import type { Locator, Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
 import { demoSeason } from '../../src/workbook/season/demoSeason'
 import { selectedCell, shown } from './seasonPlaces'
-import { beginEmptyWorkbook } from './beginEmptyWorkbook'
 import { expectNothingTooWide } from './expectNothingTooWide'
 import { expectNoViolationsInAnyLook } from './expectNoViolations'
 import { pressUntilFocused } from './pressUntilFocused'
 import { browserWindows } from './browserWindows'
+import { ready } from './ready'
 
 const pane = 'aside.functions'
 const sheets = demoSeason().sheets.map(({ name }) => name)
 
 const pages = browserWindows()
 
-/** Opens the workbench, begins with an empty workbook and goes to the season, all by keyboard. */
+/** Opens the workbench with an empty workbook and goes to the season, all by keyboard. */
 async function openSeason(): Promise<Page> {
-  const page = await pages.open({ viewport: { width: 320, height: 800 } })
-  await beginEmptyWorkbook(page)
+  const page = await pages.openEmpty({ viewport: { width: 320, height: 800 } })
+  await ready(page)
+  await page.keyboard.press('F6')
   await pressUntilFocused(page, 'Tab', button(page, 'Build the demo season'))
   return page
 }

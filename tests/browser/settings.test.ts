@@ -12,7 +12,7 @@ const pages = browserWindows()
 const pane = 'aside.functions'
 
 async function open(): Promise<Page> {
-  const page = await pages.open({ viewport: { width: 320, height: 800 } })
+  const page = await pages.openEmpty({ viewport: { width: 320, height: 800 } })
   await ready(page)
   await goTo(page, pane)
   return page
@@ -160,13 +160,13 @@ test('An entry typed before the pane is there is read with the mark chosen at an
 })
 
 test('The workbench is tried in itself: all cases hold, the report can be copied, and the sheet is gone again.', async () => {
-  const page = await pages.open({ viewport: { width: 1440, height: 900 } })
+  const page = await pages.openEmpty({ viewport: { width: 1440, height: 900 } })
   await page.getByRole('tab', { name: 'Settings' }).click()
   const panel = page.getByRole('tabpanel', { name: 'Settings' })
   await panel.getByRole('button', { name: 'Try this workbench' }).click()
   await panel.getByText(/^All \d+ cases hold\.$/).waitFor()
-  // Where the user was: the demo opens on its first sheet.
-  expect(await page.locator('.sheet .cell').textContent()).toMatch(/^Season, /)
+  // Where the user was.
+  expect(await page.locator('.sheet .cell').textContent()).toMatch(/^Sheet1, /)
   const report = panel.getByRole('textbox', { name: 'Report' })
   expect(await report.inputValue()).toMatch(
     /^Sticksheet tried in the workbench\nBrowser: .+\n(\d+) of \1 cases hold\.$/,

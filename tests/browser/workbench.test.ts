@@ -16,11 +16,8 @@ const narrow = { width: 320, height: 640 }
 
 const pages = browserWindows()
 
-async function openWorkbench(
-  viewport: { width: number; height: number },
-  colorScheme: 'light' | 'dark' = 'light',
-): Promise<Page> {
-  const page = await pages.open({ viewport, colorScheme, acceptDownloads: true })
+async function openWorkbench(viewport: { width: number; height: number }): Promise<Page> {
+  const page = await pages.open({ viewport, acceptDownloads: true })
   await atCell(page, 'Season, A1')
   return page
 }
@@ -109,7 +106,8 @@ describe('the workbench', () => {
   })
 
   it('lets the keyboard leave the sheet: F6 moves on through bar, sheet and functions, and with Shift back; and refuses a file that is no workbook with a sentence, and keeps the open one', async () => {
-    const page = await openWorkbench(wide)
+    const page = await pages.openEmpty({ viewport: wide })
+    await atCell(page, 'Sheet1, A1')
     await focusIsIn(page, '.sheet')
     for (const place of ['.functions', '.bar', '.sheet']) {
       await press(page, 'F6')
@@ -125,7 +123,7 @@ describe('the workbench', () => {
     await dialog.waitFor()
     await press(page, 'Enter')
     await dialog.waitFor({ state: 'detached' })
-    expect(await atCell(page, 'Season, A1')).toMatch(/season/i)
+    expect(await page.locator('.bar .file').textContent()).toBe('workbook.xlsx')
   })
 
   it('leads to the chosen tab where F6 is pressed the moment that the pane shows its tabs, from which Tab goes on into what it shows', async () => {
@@ -148,6 +146,24 @@ describe('the workbench', () => {
     await expect
       .poll(() => functions.getByRole('searchbox').evaluate((box) => box === document.activeElement))
       .toBe(true)
+  })
+
+  it('leaves the keyboard where F6 leads it as soon as an empty sheet is there, which takes it for itself a little later', async () => {
+    const page = await pages.blank({ viewport: wide })
+    await page.addInitScript(() => {
+      const waiting = new MutationObserver(() => {
+        if (document.querySelector('.bar > button:first-of-type:enabled') === null) return
+        waiting.disconnect()
+        const press = () =>
+          document.activeElement!.dispatchEvent(new KeyboardEvent('keydown', { key: 'F6', bubbles: true }))
+        setTimeout(press)
+      })
+      waiting.observe(document, { childList: true, subtree: true, attributes: true })
+    })
+    await page.goto(pages.emptyAddress)
+    await focusIsIn(page, '.functions')
+    await page.waitForTimeout(1000)
+    await focusIsIn(page, '.functions')
   })
 
   it('jumps by a name or an address of any sheet that is typed or chosen, and by that of no sheet nowhere, tells the cell that it reached, and leaves no list of names over the cells', async () => {
@@ -269,7 +285,7 @@ describe('the workbench', () => {
   })
 
   it('asks before it lets go of what was typed since the workbook was opened or saved, and only then', async () => {
-    const page = await openWorkbench(wide)
+    const page = await pages.openEmpty({ viewport: wide, acceptDownloads: true })
     const openButton = page.getByRole('button', { name: 'Open .xlsx' })
     const choosing = async (act: () => Promise<void>) => Promise.all([page.waitForEvent('filechooser'), act()])
     const asked: string[] = []
@@ -277,12 +293,11 @@ describe('the workbench', () => {
       asked.push(dialog.type())
       void dialog.dismiss()
     })
-    await atCell(page, 'Season, A1')
+    await atCell(page, 'Sheet1, A1')
     await choosing(() => openButton.click())
 
     await press(page, 'F6')
     await focusIsIn(page, '.sheet')
-    await goTo(page, liners)
     await page.keyboard.type('12345')
     await press(page, 'Enter')
     await page.close({ runBeforeUnload: true })
@@ -313,12 +328,13 @@ describe('the workbench', () => {
   })
 
   it('follows the system to dark until the user chooses, and remembers the choice', async () => {
-    const page = await openWorkbench(wide, 'dark')
+    const page = await pages.openEmpty({ viewport: wide, colorScheme: 'dark' })
+    await atCell(page, 'Sheet1, A1')
     const dark = page.getByRole('button', { name: 'Dark' })
     expect(await dark.getAttribute('aria-pressed')).toBe('true')
     await dark.click()
     await page.reload()
-    await atCell(page, 'Season, A1')
+    await atCell(page, 'Sheet1, A1')
     expect(await dark.getAttribute('aria-pressed')).toBe('false')
   })
 

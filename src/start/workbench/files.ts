@@ -1,7 +1,7 @@
 /** Files of this machine: one is opened in the grid, the open workbook is saved to one. */
 import type { Grid } from '../../workbench/grid/grid'
 import type { Lost } from '../../workbench/xlsx/lost'
-import type { Book } from '../../workbook/book'
+import { emptyBook, emptyFile } from './beginning'
 import { type DiskFile, excelFile, writeTo } from './diskFiles'
 
 /** The file that the open workbook came from, or would be saved to. */
@@ -16,14 +16,9 @@ export interface OpenFile {
 /** In milliseconds. */
 const longEnoughToSave = 60_000
 
-const emptyBook: Book = {
-  names: [],
-  sheets: [{ name: 'Sheet1', widths: [], frozenRows: 0, frozenColumns: 0, rows: [] }],
-}
-
 export async function openEmpty(grid: Grid): Promise<OpenFile> {
   await grid.open(emptyBook)
-  return { name: 'workbook.xlsx', lost: [] }
+  return emptyFile
 }
 
 /** Throws where it cannot be read; the open workbook then stays. */

@@ -1,8 +1,9 @@
 import { useState } from 'react'
 import type { Grid } from '../../workbench/grid/grid'
 import type { Words } from '../../wording/words'
+import { firstFile } from './beginning'
 import { canPick, pickToOpen } from './diskFiles'
-import { download, openEmpty, openFile, type OpenFile } from './files'
+import { download, openEmpty, openFile } from './files'
 import type { Question } from './QuestionDialog'
 import { beforeNew, beforeOpening, beforeSaving, isOpen, notRead } from './questions'
 import { type KeptWorkOfTab, useKeptWork } from './useKeptWork'
@@ -33,7 +34,7 @@ export interface Files extends Omit<KeptWorkOfTab, 'takeOver'> {
 
 /** Opens and saves workbooks, and asks where something would be lost. */
 export function useFiles(grid: Grid | undefined, { words, ask, onEmpty, onOpen }: FilesOfPage): Files {
-  const [file, setFile] = useState<OpenFile>({ name: 'season.xlsx', lost: [] })
+  const [file, setFile] = useState(firstFile)
   const { takeOver, ...kept } = useKeptWork(grid, file)
   useLeftWork(grid, {
     ask,

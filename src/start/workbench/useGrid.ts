@@ -5,6 +5,7 @@ import type { Grid } from '../../workbench/grid/grid'
 import type { WorkbookPort } from '../../workbook/port'
 import type { StoredResults } from '../../workbook/storedResults'
 import type { Words } from '../../wording/words'
+import { beginsEmpty } from './beginning'
 import { gridToCome } from './gridToCome'
 import type { Question } from './QuestionDialog'
 import { useGridQuestions } from './useGridQuestions'
@@ -20,7 +21,7 @@ interface UseGridOptions {
 }
 
 interface GridOfPage {
-  /** With the demo season, once that shows its results. It lives as long as the page. */
+  /** With what the page begins with, once that shows its results. It lives as long as the page. */
   readonly grid: Grid | undefined
   /** The same, once it is calculated: only then another workbook may take the place of the demo. */
   readonly calculated: Grid | undefined
@@ -65,8 +66,9 @@ export function useGrid(
   })
 
   async function show(stored: StoredResults | undefined): Promise<Grid> {
-    const { gridWithDemo } = await fetchGrid()
-    return gridWithDemo(place.current!, { ...options, ...questions }, stored)
+    const { gridWithDemo, emptyGrid } = await fetchGrid()
+    const all = { ...options, ...questions }
+    return beginsEmpty() ? emptyGrid(place.current!, all) : gridWithDemo(place.current!, all, stored)
   }
 
   useEffect(() => {
@@ -84,10 +86,11 @@ export function useGrid(
   return { grid, calculated, port, start }
 }
 
-const fetchGrid = () => import(/* webpackChunkName: "grid" */ './gridWithDemo')
+const fetchGrid = () => import(/* webpackChunkName: "grid" */ './firstGrid')
 
 /** Without them the grid calculates before it shows anything. */
 async function fetchResults(): Promise<StoredResults | undefined> {
+  if (beginsEmpty()) return undefined
   try {
     const answer = await fetch(demoResults)
     return answer.ok ? ((await answer.json()) as StoredResults) : undefined

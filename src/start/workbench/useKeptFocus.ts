@@ -1,18 +1,33 @@
 import { useEffect } from 'react'
 
+interface Focus {
+  readonly isForSheet: (target: Node) => boolean
+  /** Whether the user has gone from the sheet to another part of the page. */
+  readonly isElsewhere: () => boolean
+}
+
+/** In milliseconds, from when the sheet is there: an empty one takes the keyboard a little later. */
+const longestSettling = 3000
+
 /**
  * While the sheet gets ready its library takes the keyboard again and again. It is given back to whoever has it on the
  * page by then.
  */
-export function useKeptFocus(isReady: boolean, isForSheet: (target: Node) => boolean): void {
+export function useKeptFocus(isReady: boolean, { isForSheet, isElsewhere }: Focus): void {
   useEffect(() => {
-    if (isReady) return
     const giveBack = ({ target, relatedTarget: before }: FocusEvent) => {
       if (!isForSheet(target as Node)) return
+      // Once it is there, its cells alone are meant: a box in it is reached by Tab too.
+      if (isReady && !(isElsewhere() && (target as HTMLElement).isContentEditable)) return
       if (before === null) (target as HTMLElement).blur()
       else (before as HTMLElement).focus()
     }
+    const stop = () => window.removeEventListener('focusin', giveBack)
     window.addEventListener('focusin', giveBack)
-    return () => window.removeEventListener('focusin', giveBack)
+    const timer = isReady ? setTimeout(stop, longestSettling) : undefined
+    return () => {
+      stop()
+      clearTimeout(timer)
+    }
   }, [isReady])
 }

@@ -87,9 +87,13 @@ function tabOf(page: Page): Tab {
   }
 }
 
-/** As a server, so that tests in several processes share it. */
+/**
+ * As a server, so that tests in several processes share it. Pages of tests are short-lived: what the last of the
+ * compilers makes of a script costs a quarter of the time of each, and is not used often enough to be worth it.
+ */
 export async function startChromium(): Promise<BrowserServer> {
-  return chromium.launchServer(await options())
+  const { args, ...others } = await options()
+  return chromium.launchServer({ ...others, args: [...args, '--js-flags=--no-turbofan'] })
 }
 
 export async function launchChromium(): Promise<Browser> {
@@ -113,7 +117,7 @@ const unwantedFeatures = [
   'ThirdPartyStoragePartitioning',
 ]
 
-async function options(): Promise<LaunchOptions> {
+async function options(): Promise<LaunchOptions & { readonly args: string[] }> {
   const { env, ...found } = await findChromium().options()
   return {
     ...found,

@@ -3,6 +3,7 @@ import { catalogue } from '../../functions/catalogue'
 import { type Grid, type GridOptions, startGrid } from '../../workbench/grid/grid'
 import { demoSeason } from '../../workbook/season/demoSeason'
 import type { StoredResults } from '../../workbook/storedResults'
+import { emptyBook } from './beginning'
 
 /** Without stored results it takes until the demo is calculated. */
 export function gridWithDemo(
@@ -11,4 +12,8 @@ export function gridWithDemo(
   stored: StoredResults | undefined,
 ): Promise<Grid> {
   return startGrid(place, catalogue, demoSeason(), { ...options, ...(stored && { stored }) })
+}
+
+export function emptyGrid(place: HTMLElement, options: GridOptions): Promise<Grid> {
+  return startGrid(place, catalogue, emptyBook, options)
 }

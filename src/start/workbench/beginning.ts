@@ -1,0 +1,21 @@
+/** What the page opens with: the demo season, or an empty workbook where its address ends in #empty, which takes less time. */
+import type { Book } from '../../workbook/book'
+import type { OpenFile } from './files'
+
+export const emptyBook: Book = {
+  names: [],
+  sheets: [{ name: 'Sheet1', widths: [], frozenRows: 0, frozenColumns: 0, rows: [] }],
+}
+
+/** As the empty workbook would be saved. */
+export const emptyFile: OpenFile = { name: 'workbook.xlsx', lost: [] }
+
+const demoFile: OpenFile = { name: 'season.xlsx', lost: [] }
+
+export function beginsEmpty(): boolean {
+  return location.hash === '#empty'
+}
+
+export function firstFile(): OpenFile {
+  return beginsEmpty() ? emptyFile : demoFile
+}
