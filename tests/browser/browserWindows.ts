@@ -1,6 +1,10 @@
 /** Windows in the one Chromium of all tests. What a page throws or complains of fails the test that opened it. */
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { chromium, type Browser, type BrowserContext, type BrowserContextOptions, type Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest'
+import { launchProfile } from './engines/chromium'
 
 interface Windows {
   /** The workbench with the demo in a window of its own, which has loaded but may still be drawing. It is closed after the test. */
@@ -9,6 +13,8 @@ interface Windows {
   openEmpty(options: BrowserContextOptions): Promise<Page>
   /** A window without a page, to listen before one is opened. */
   blank(options: BrowserContextOptions): Promise<Page>
+  /** The same in a browser of its own with a profile, in which handles of files can be kept: Chromium 153 ends where a private window reads one back. */
+  blankInProfile(options: BrowserContextOptions): Promise<Page>
   /** That this test is about a fault: what matches is to be complained of, and does not fail the test. */
   expectFault(fault: RegExp): void
   /** Where the workbench is. */
@@ -23,6 +29,7 @@ export const patience = Number(process.env.PATIENCE ?? 90_000)
 export function browserWindows(): Windows {
   let browser: Browser
   let contexts: BrowserContext[] = []
+  let profiles: string[] = []
   let faults: string[] = []
   let expected: RegExp[] = []
 
@@ -32,11 +39,13 @@ export function browserWindows(): Windows {
 
   afterEach(async () => {
     await Promise.all(contexts.map((context) => context.close()))
+    for (const profile of profiles) rmSync(profile, { recursive: true, force: true })
     const [unexpected, missing] = [
       faults.filter((fault) => !expected.some((known) => known.test(fault))),
       expected.filter((known) => !faults.some((fault) => known.test(fault))),
     ]
     contexts = []
+    profiles = []
     faults = []
     expected = []
     expect(unexpected, 'The page threw or complained').toEqual([])
@@ -45,8 +54,15 @@ export function browserWindows(): Windows {
 
   afterAll(() => browser?.close())
 
-  async function blank(options: BrowserContextOptions): Promise<Page> {
-    const context = await browser.newContext(options)
+  const blank = async (options: BrowserContextOptions) => pageIn(await browser.newContext(options))
+
+  async function blankInProfile(options: BrowserContextOptions): Promise<Page> {
+    const profile = mkdtempSync(join(tmpdir(), 'sticksheet-profile-'))
+    profiles.push(profile)
+    return pageIn(await launchProfile(profile, options))
+  }
+
+  async function pageIn(context: BrowserContext): Promise<Page> {
     contexts.push(context)
     context.setDefaultTimeout(patience)
     collectFaults(context, faults)
@@ -61,6 +77,7 @@ export function browserWindows(): Windows {
 
   return {
     blank,
+    blankInProfile,
     open: (options) => openAt(inject('workbench'), options),
     openEmpty: (options) => openAt(emptyAddress(), options),
     expectFault(fault) {

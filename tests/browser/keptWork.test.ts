@@ -285,7 +285,7 @@ async function inFile(page: Page): Promise<unknown> {
 }
 
 it('Where the browser can, a save goes into the file itself, which is asked for once, also after a crash, and asks before it writes over what somebody else has written.', async () => {
-  const page = await pages.blank({ viewport: wide })
+  const page = await pages.blankInProfile({ viewport: wide })
   await bringPickers(page)
   await page.goto(pages.emptyAddress)
   await ready(page)
@@ -334,6 +334,7 @@ it('Where the browser can, a save goes into the file itself, which is asked for 
   expect([await inFile(next), await timesPicked(next)]).toEqual([13, 0])
 
   await typeInto(next, free, '14')
+  await expect.poll(() => bar(next).textContent()).toBe('workbook.xlsx, not saved')
   await next.getByRole('button', { name: 'Save as' }).click()
   await saved(next)
   expect([await inFile(next), await timesPicked(next)]).toEqual([14, 1])

@@ -16,12 +16,13 @@ const longestSettling = 3000
 export function useKeptFocus(isReady: boolean, { isForSheet, isElsewhere }: Focus): void {
   useEffect(() => {
     const giveBack = ({ target, relatedTarget: before }: FocusEvent) => {
-      if (!isForSheet(target as Node)) return
-      // Once it is there, its cells alone are meant: a box in it is reached by Tab too.
-      if (isReady && !(isElsewhere() && (target as HTMLElement).isContentEditable)) return
+      if (!isForSheet(target as Node) || (isReady && !wasTaken(target as HTMLElement, before as Node | null))) return
       if (before === null) (target as HTMLElement).blur()
       else (before as HTMLElement).focus()
     }
+    /** By the cells of a sheet that is there: a box in it is reached by Tab too, and leads to the cells by itself. */
+    const wasTaken = (by: HTMLElement, from: Node | null) =>
+      by.isContentEditable && isElsewhere() && from !== null && !isForSheet(from)
     const stop = () => window.removeEventListener('focusin', giveBack)
     window.addEventListener('focusin', giveBack)
     const timer = isReady ? setTimeout(stop, longestSettling) : undefined

@@ -6,7 +6,15 @@ import { execFileSync } from 'node:child_process'
 import { existsSync, readFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { chromium, type Browser, type BrowserServer, type LaunchOptions, type Page } from 'playwright-core'
+import {
+  chromium,
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  type BrowserServer,
+  type LaunchOptions,
+  type Page,
+} from 'playwright-core'
 import { root } from '../../architecture/sourceTree'
 import { firstInstalled, inWindows } from './installed'
 import type { Engine, Tab } from './tab'
@@ -94,6 +102,11 @@ function tabOf(page: Page): Tab {
 export async function startChromium(): Promise<BrowserServer> {
   const { args, ...others } = await options()
   return chromium.launchServer({ ...others, args: [...args, '--js-flags=--no-turbofan'] })
+}
+
+/** With a profile in this folder, as users have one; all other windows of tests are private ones. */
+export async function launchProfile(folder: string, window: BrowserContextOptions): Promise<BrowserContext> {
+  return chromium.launchPersistentContext(folder, { ...(await options()), ...window })
 }
 
 export async function launchChromium(): Promise<Browser> {
