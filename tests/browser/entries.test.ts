@@ -70,7 +70,9 @@ async function openEmpty(options: BrowserContextOptions = {}): Promise<Page> {
   await selected(page)
     .filter({ hasText: /^Sheet1, A1: (empty|leer)$/ })
     .waitFor()
-  expect(await page.locator('main.sheet').evaluate((sheet) => sheet.contains(document.activeElement))).toBe(true)
+  await expect
+    .poll(() => page.locator('main.sheet').evaluate((sheet) => sheet.contains(document.activeElement)))
+    .toBe(true)
   return page
 }
 

@@ -3,17 +3,10 @@ import { catalogue } from '../../functions/catalogue'
 import { type Grid, type GridOptions, startGrid } from '../../workbench/grid/grid'
 import { demoSeason } from '../../workbook/season/demoSeason'
 import type { StoredResults } from '../../workbook/storedResults'
-import { emptyBook } from './beginning'
+import { beginsEmpty, emptyBook } from './beginning'
 
-/** Without stored results it takes until the demo is calculated. */
-export function gridWithDemo(
-  place: HTMLElement,
-  options: GridOptions,
-  stored: StoredResults | undefined,
-): Promise<Grid> {
-  return startGrid(place, catalogue, demoSeason(), { ...options, ...(stored && { stored }) })
-}
-
-export function emptyGrid(place: HTMLElement, options: GridOptions): Promise<Grid> {
-  return startGrid(place, catalogue, emptyBook, options)
+/** Without stored results it takes until the workbook is calculated. */
+export function firstGrid(place: HTMLElement, options: GridOptions, stored: StoredResults | undefined): Promise<Grid> {
+  const book = beginsEmpty() ? emptyBook : demoSeason()
+  return startGrid(place, catalogue, book, { ...options, ...(stored && { stored }) })
 }

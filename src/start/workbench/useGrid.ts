@@ -5,7 +5,7 @@ import type { Grid } from '../../workbench/grid/grid'
 import type { WorkbookPort } from '../../workbook/port'
 import type { StoredResults } from '../../workbook/storedResults'
 import type { Words } from '../../wording/words'
-import { beginsEmpty } from './beginning'
+import { beginsEmpty, emptyResults } from './beginning'
 import { gridToCome } from './gridToCome'
 import type { Question } from './QuestionDialog'
 import { useGridQuestions } from './useGridQuestions'
@@ -66,9 +66,8 @@ export function useGrid(
   })
 
   async function show(stored: StoredResults | undefined): Promise<Grid> {
-    const { gridWithDemo, emptyGrid } = await fetchGrid()
-    const all = { ...options, ...questions }
-    return beginsEmpty() ? emptyGrid(place.current!, all) : gridWithDemo(place.current!, all, stored)
+    const { firstGrid } = await fetchGrid()
+    return firstGrid(place.current!, { ...options, ...questions }, stored)
   }
 
   useEffect(() => {
@@ -90,7 +89,7 @@ const fetchGrid = () => import(/* webpackChunkName: "grid" */ './firstGrid')
 
 /** Without them the grid calculates before it shows anything. */
 async function fetchResults(): Promise<StoredResults | undefined> {
-  if (beginsEmpty()) return undefined
+  if (beginsEmpty()) return emptyResults
   try {
     const answer = await fetch(demoResults)
     return answer.ok ? ((await answer.json()) as StoredResults) : undefined
