@@ -125,9 +125,11 @@ test('The workbench can be installed: its manifest opens it within the scope of 
   const app = JSON.parse(String(await read(link!))) as {
     readonly start_url: string
     readonly scope: string
+    readonly shortcuts: readonly { readonly url: string }[]
     readonly icons: readonly { readonly src: string; readonly sizes: string }[]
   }
   expect([app.start_url, app.scope]).toEqual(['workbench.html', 'workbench'])
+  expect(app.shortcuts.map(({ url }) => url)).toEqual(['workbench.html#empty'])
   const pictures = app.icons.filter(({ src }) => src.endsWith('.png'))
   expect(pictures.map(({ sizes }) => sizes)).toEqual(['192x192', '512x512'])
   for (const { src, sizes } of pictures) {

@@ -15,8 +15,8 @@ interface Regions {
   /** Shows the region and puts the keyboard there. */
   readonly go: (region: Region) => void
   readonly regionOf: (at: Node) => Region
-  /** Where the user has gone last, by F6 or a click; undefined before that. */
-  readonly gone: RefObject<Region | undefined>
+  /** Whether the user has gone from the sheet to another part, by F6 or a click. */
+  readonly isElsewhere: () => boolean
 }
 
 /** Leads the keyboard from one part of the page to the next by F6, and from sheet to sheet. */
@@ -60,5 +60,6 @@ export function useRegions(grid: Grid | undefined, { bar, pane }: Places): Regio
     }
   }, [grid])
 
-  return { shown, go, regionOf, gone }
+  const isElsewhere = () => gone.current !== undefined && gone.current !== 'sheet'
+  return { shown, go, regionOf, isElsewhere }
 }
