@@ -13,13 +13,18 @@ export const frozenSheet: Sheet = {
 /** In pixels: row numbers, letters of the columns, the frozen column, one of the others, a row. */
 const [left, top, frozen, narrow, row] = [46, 20, 40 * 7 + 12, 6 * 7 + 12, 24]
 
-/** Jumps far to the right and then to D5, and gives the cell that a click finds then in row 5 right beside the frozen column. */
-export async function besideFrozenAfterJump(page: Page): Promise<string> {
+/** Far to the right and then to D5. */
+export async function jumpBesideFrozen(page: Page): Promise<void> {
   await page.evaluate(() => window.port!.select({ sheet: 'Frozen', address: 'Z5' }))
   const box = page.locator('[data-u-comp="defined-name"] input')
   await box.fill('D5')
   await box.press('Enter')
   await page.waitForFunction(async () => (await window.port!.selectedCell()).address === 'D5')
+}
+
+/** Gives the cell that a click finds in row 5 right beside the frozen column after that jump. */
+export async function besideFrozenAfterJump(page: Page): Promise<string> {
+  await jumpBesideFrozen(page)
   const canvas = (await canvasOf(page).boundingBox())!
   await page.mouse.click(canvas.x + left + frozen + narrow / 2, canvas.y + top + 4.5 * row)
   return page.evaluate(async () => (await window.port!.selectedCell()).address)

@@ -5,7 +5,7 @@
 import type { Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, expect, it } from 'vitest'
 import type { SelectedCell } from '../../src/workbook/port'
-import { besideFrozenAfterJump, isWrittenBesideFrozen } from './besideFrozen'
+import { besideFrozenAfterJump, isWrittenBesideFrozen, jumpBesideFrozen } from './besideFrozen'
 import { type GridPage, openGridPage } from './gridPage'
 
 let opened: GridPage
@@ -114,7 +114,7 @@ it('Without the mend frozenScrolls the library leaves a cell to which one jumps 
 })
 
 it('Without the mend frozenTexts the library draws the end of a frozen text where it has scrolled other columns.', async () => {
-  await besideFrozenAfterJump(page)
+  await jumpBesideFrozen(page)
   // Until all is drawn.
   await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))))
   expect(await isWrittenBesideFrozen(page)).toBe(true)

@@ -148,24 +148,6 @@ describe('the workbench', () => {
       .toBe(true)
   })
 
-  it('leaves the keyboard where F6 leads it as soon as an empty sheet is there, which takes it for itself a little later', async () => {
-    const page = await pages.blank({ viewport: wide })
-    await page.addInitScript(() => {
-      const waiting = new MutationObserver(() => {
-        if (document.querySelector('.bar > button:first-of-type:enabled') === null) return
-        waiting.disconnect()
-        const press = () =>
-          document.activeElement!.dispatchEvent(new KeyboardEvent('keydown', { key: 'F6', bubbles: true }))
-        setTimeout(press)
-      })
-      waiting.observe(document, { childList: true, subtree: true, attributes: true })
-    })
-    await page.goto(pages.emptyAddress)
-    await focusIsIn(page, '.functions')
-    await page.waitForTimeout(1000)
-    await focusIsIn(page, '.functions')
-  })
-
   it('jumps by a name or an address of any sheet that is typed or chosen, and by that of no sheet nowhere, tells the cell that it reached, and leaves no list of names over the cells', async () => {
     const page = await openWorkbench(wide)
     const box = page.locator('.sheet [data-u-comp="defined-name"] input')

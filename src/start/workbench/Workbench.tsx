@@ -34,7 +34,7 @@ export function Workbench() {
   const giveFile = (bytes: Uint8Array) => giveCopy.current!(bytes)
   const { grid, calculated, port, start } = useGrid(sheet, { dark, decimalMark, giveFile, words, ask, onFailure })
   const beginPane = usePane(pane, port, { dark, onLanguage, setDecimalMark, onDrawn: start })
-  const { shown, go, regionOf, isElsewhere } = useRegions(grid, { bar, pane })
+  const { shown, go, regionOf } = useRegions(grid, { bar, pane })
   const toSheet = () => go('sheet')
   const onEmpty = () => {
     // Beside an empty workbook the pane offers to build a season.
@@ -47,7 +47,7 @@ export function Workbench() {
   const isInDialog = (at: Node) => at instanceof Element && at.closest('dialog') !== null
   const isForSheet = (at: Node) => regionOf(at) === 'sheet' && !isInDialog(at)
   const typedEarly = useEarlyKeys(grid !== undefined, isForSheet)
-  useKeptFocus(grid !== undefined, { isForSheet, isElsewhere })
+  useKeptFocus(grid !== undefined, isForSheet)
 
   return (
     <div className="workbench" data-shown={shown}>

@@ -1,7 +1,6 @@
 /** What the page opens with: the demo season, or an empty workbook where its address ends in #empty, which takes less time. */
 import type { Book } from '../../workbook/book'
 import type { StoredResults } from '../../workbook/storedResults'
-import type { OpenFile } from './files'
 
 export const emptyBook: Book = {
   names: [],
@@ -10,15 +9,6 @@ export const emptyBook: Book = {
 
 export const emptyResults: StoredResults = [{ values: {}, spills: {} }]
 
-/** As the empty workbook would be saved. */
-export const emptyFile: OpenFile = { name: 'workbook.xlsx', lost: [] }
-
-const demoFile: OpenFile = { name: 'season.xlsx', lost: [] }
-
 export function beginsEmpty(): boolean {
   return location.hash === '#empty'
-}
-
-export function firstFile(): OpenFile {
-  return beginsEmpty() ? emptyFile : demoFile
 }

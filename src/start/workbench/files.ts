@@ -1,7 +1,7 @@
 /** Files of this machine: one is opened in the grid, the open workbook is saved to one. */
 import type { Grid } from '../../workbench/grid/grid'
 import type { Lost } from '../../workbench/xlsx/lost'
-import { emptyBook, emptyFile } from './beginning'
+import { beginsEmpty, emptyBook } from './beginning'
 import { type DiskFile, excelFile, writeTo } from './diskFiles'
 
 /** The file that the open workbook came from, or would be saved to. */
@@ -13,8 +13,16 @@ export interface OpenFile {
   readonly disk?: DiskFile
 }
 
+const emptyFile: OpenFile = { name: 'workbook.xlsx', lost: [] }
+const demoFile: OpenFile = { name: 'season.xlsx', lost: [] }
+
 /** In milliseconds. */
 const longEnoughToSave = 60_000
+
+/** What the workbook that the page begins with would be saved to. */
+export function firstFile(): OpenFile {
+  return beginsEmpty() ? emptyFile : demoFile
+}
 
 export async function openEmpty(grid: Grid): Promise<OpenFile> {
   await grid.open(emptyBook)

@@ -1,4 +1,4 @@
-import { type RefObject, useEffect, useRef, useState } from 'react'
+import { type RefObject, useEffect, useState } from 'react'
 import type { Grid } from '../../workbench/grid/grid'
 import { beside, focusIn, type Region } from './regions'
 
@@ -15,17 +15,13 @@ interface Regions {
   /** Shows the region and puts the keyboard there. */
   readonly go: (region: Region) => void
   readonly regionOf: (at: Node) => Region
-  /** Whether the user has gone from the sheet to another part, by F6 or a click. */
-  readonly isElsewhere: () => boolean
 }
 
 /** Leads the keyboard from one part of the page to the next by F6, and from sheet to sheet. */
 export function useRegions(grid: Grid | undefined, { bar, pane }: Places): Regions {
   const [shown, setShown] = useState<Shown>('sheet')
-  const gone = useRef<Region>(undefined)
 
   function go(region: Region) {
-    gone.current = region
     if (region !== 'bar') setShown(region)
     // What was hidden takes the keyboard only once it shows.
     requestAnimationFrame(() => {
@@ -50,16 +46,10 @@ export function useRegions(grid: Grid | undefined, { bar, pane }: Places): Regio
       event.preventDefault()
       event.stopPropagation()
     }
-    const takeClick = ({ target }: Event) => (gone.current = regionOf(target as Node))
     // On the window and before anybody else: the grid keeps most keys to itself, and Tab never leaves it.
     window.addEventListener('keydown', takeKey, { capture: true })
-    window.addEventListener('pointerdown', takeClick, { capture: true })
-    return () => {
-      window.removeEventListener('keydown', takeKey, { capture: true })
-      window.removeEventListener('pointerdown', takeClick, { capture: true })
-    }
+    return () => window.removeEventListener('keydown', takeKey, { capture: true })
   }, [grid])
 
-  const isElsewhere = () => gone.current !== undefined && gone.current !== 'sheet'
-  return { shown, go, regionOf, isElsewhere }
+  return { shown, go, regionOf }
 }
