@@ -14,15 +14,15 @@ function complaints(tool: readonly string[], ...options: readonly string[]): str
   return status === 0 ? '' : stdout + stderr
 }
 
-test('All code compiles under the strict compiler.', { timeout: 3 * minutes }, () => {
+test('All code compiles under the strict compiler.', { timeout: 10 * minutes }, () => {
   expect(complaints(['typescript-7', 'bin', 'tsc'], '-p', 'tsconfig.json')).toBe('')
 })
 
-test('The pure folders compile where there is no browser, no Node and no Office.', { timeout: 3 * minutes }, () => {
+test('The pure folders compile where there is no browser, no Node and no Office.', { timeout: 10 * minutes }, () => {
   expect(complaints(['typescript-7', 'bin', 'tsc'], '-p', 'tsconfig.pure.json')).toBe('')
 })
 
-test('All code is formatted; if not, npm run format does it.', { timeout: 3 * minutes }, () => {
+test('All code is formatted; if not, npm run format does it.', { timeout: 10 * minutes }, () => {
   expect(
     complaints(
       ['prettier', 'bin', 'prettier.cjs'],
@@ -35,6 +35,6 @@ test('All code is formatted; if not, npm run format does it.', { timeout: 3 * mi
   ).toBe('')
 })
 
-test('The linter has nothing to say, warnings included.', { timeout: 3 * minutes }, () => {
+test('The linter has nothing to say, warnings included.', { timeout: 10 * minutes }, () => {
   expect(complaints(['eslint', 'bin', 'eslint.js'], '.', '--max-warnings', '0')).toBe('')
 })
