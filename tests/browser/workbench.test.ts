@@ -109,6 +109,9 @@ describe('the workbench', () => {
     const page = await pages.openEmpty({ viewport: wide })
     await atCell(page, 'Sheet1, A1')
     await focusIsIn(page, '.sheet')
+    await page.keyboard.type('kept')
+    await press(page, 'Enter')
+    await atCell(page, 'Sheet1, A2')
     for (const place of ['.functions', '.bar', '.sheet']) {
       await press(page, 'F6')
       await focusIsIn(page, place)
@@ -123,7 +126,11 @@ describe('the workbench', () => {
     await dialog.waitFor()
     await press(page, 'Enter')
     await dialog.waitFor({ state: 'detached' })
-    expect(await page.locator('.bar .file').textContent()).toBe('workbook.xlsx')
+    expect(await page.locator('.bar .file').textContent()).toBe('workbook.xlsx, not saved')
+    await press(page, 'F6')
+    await focusIsIn(page, '.sheet')
+    await press(page, 'ArrowUp')
+    expect(await atCell(page, 'Sheet1, A1')).toBe('Sheet1, A1: kept')
   })
 
   it('leads to the chosen tab where F6 is pressed the moment that the pane shows its tabs, from which Tab goes on into what it shows', async () => {
