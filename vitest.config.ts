@@ -7,6 +7,9 @@ const withPage = ['tests/pane/**/*.test.ts', 'tests/start/workbench/**/*.test.ts
 
 const common = { environment: 'node', setupFiles: 'tests/sameInputs.ts', testTimeout: 120_000, hookTimeout: 120_000 }
 
+/** The engine calculates as quickly as in the workbench, and what it makes and drops at once is collected less often. */
+const quickEngine = ['--import', './src/start/plainFieldsInNode.mjs', '--max-semi-space-size=64']
+
 /** Files that wait for whole programs. Begun last, each would go on alone while a core is idle. */
 const longFiles = [
   'tests/browser/engines/engines.test.ts',
@@ -29,8 +32,6 @@ export default defineConfig({
   test: {
     // One more than vitest takes by itself: browsers and servers answer from processes of their own, and meanwhile another file goes on.
     maxWorkers: availableParallelism() + 1,
-    // The engine makes many objects that do not last: with more room for them they are collected less often.
-    execArgv: ['--max-semi-space-size=64'],
     sequence: { sequencer: LongFilesFirst },
     projects: [
       {
@@ -41,6 +42,7 @@ export default defineConfig({
           exclude: ['tests/browser/**', ...withPage],
           // The files of a worker share what they import: the catalogue is read once, not a hundred times.
           isolate: false,
+          execArgv: quickEngine,
         },
       },
       {
@@ -56,6 +58,7 @@ export default defineConfig({
           name: 'browser',
           environment: 'node',
           isolate: false,
+          execArgv: quickEngine,
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: ['tests/browser/startOnce.ts'],
           // A wait ends with what it waits for. These only tell when to give up, on a machine that is busy with other work too.

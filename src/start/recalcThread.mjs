@@ -1,4 +1,5 @@
 /** The thread in which recalc.ts has a workbook calculated. It posts what is to be printed, and in the end the exit code. */
+import './plainFieldsInNode.mjs'
 import { parentPort, workerData } from 'node:worker_threads'
 import { tsImport } from 'tsx/esm/api'
 

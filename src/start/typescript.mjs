@@ -8,7 +8,14 @@ await command(() => {
   const [script, ...rest] = process.argv.slice(2)
   const { status } = spawnSync(
     process.execPath,
-    ['--import', import.meta.resolve('tsx'), join(root, script), ...rest],
+    [
+      '--import',
+      import.meta.resolve('./plainFieldsInNode.mjs'),
+      '--import',
+      import.meta.resolve('tsx'),
+      join(root, script),
+      ...rest,
+    ],
     // npm moves to the project's folder; a file name on the command line is meant from where it was typed.
     { stdio: 'inherit', cwd: process.env.INIT_CWD ?? process.cwd() },
   )

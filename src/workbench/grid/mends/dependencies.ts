@@ -30,7 +30,7 @@ interface Reader {
 interface Generator {
   _getRangeListByNode(located: Located): Promise<readonly IUnitRange[]>
   _getAddressFunctionNodeList(node: BaseAstNode | null): readonly BaseAstNode[]
-  _detectForcedRecalculationNodeRecursion(node: BaseAstNode): boolean
+  _detectForcedRecalculationNode(tree: object, node: BaseAstNode | null): boolean
 }
 
 /** Where the formula stands that is being looked at. */
@@ -73,9 +73,10 @@ function keepWhatFormulasRead(injector: Injector): void {
   generator._getAddressFunctionNodeList = (node) =>
     node === null ? [] : kept(addressFunctions, node, () => findAddressFunctions(node))
 
-  const findVolatile = generator._detectForcedRecalculationNodeRecursion.bind(generator)
+  const findVolatile = generator._detectForcedRecalculationNode.bind(generator)
   const volatile = new WeakMap<BaseAstNode, boolean>()
-  generator._detectForcedRecalculationNodeRecursion = (node) => kept(volatile, node, () => findVolatile(node))
+  generator._detectForcedRecalculationNode = (tree, node) =>
+    node !== null && kept(volatile, node, () => findVolatile(tree, node))
 
   const sameAlways = new WeakMap<BaseAstNode, boolean>()
   function readsTheSameAlways(node: BaseAstNode): boolean {

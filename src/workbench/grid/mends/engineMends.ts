@@ -1,3 +1,4 @@
+import { readAlikeOnce } from './alikeFormulas'
 import { spellNumbers } from './numberTexts'
 import { findSameValues } from './sameValues'
 import { mindSizes } from './sizes'
@@ -20,6 +21,7 @@ import { fillFixedArrays } from './fixedArrays'
 import { readNameTexts } from './nameTexts'
 import { giveZeroForNoMatch } from './noMatch'
 import { giveOwnArguments } from './ownArguments'
+import { rememberPlainTexts } from './plainTexts'
 import { readQuickly } from './quickReads'
 import { indexSearchedRows } from './searchedRows'
 import { settleSpills } from './settleSpills'
@@ -45,9 +47,12 @@ export const engineMends: readonly EngineMend[] = [
   giveOwnArguments,
   // Before keepEmptyTexts, which looks at what it reads.
   readQuickly,
+  rememberPlainTexts,
   keepEmptyTexts,
   readSigns,
   readNameTexts,
+  // After all that changes how a formula is read.
+  readAlikeOnce,
   takeBranches,
   readTruths,
   countWeeks,
