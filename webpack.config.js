@@ -69,6 +69,8 @@ function linksTo(chunk, compilation) {
 
 const typescript = { test: /\.tsx?$/, loader: 'esbuild-loader', options: { target, jsx: 'automatic' } }
 
+const decimals = { test: /decimal\.js\/decimal\.mjs$/, loader: './src/start/ballast/fewerDigits.mjs' }
+
 const shared = {
   mode: 'production',
   context: root,
@@ -92,7 +94,7 @@ const functions = {
   // Without a function around it the minimizer sees what nobody uses; the banners put one there afterwards.
   output: { ...output, iife: false },
   optimization: { minimizer: [new EsbuildPlugin({ target, treeShaking: true })] },
-  module: { rules: [typescript] },
+  module: { rules: [typescript, decimals] },
   plugins: [
     // A host that evaluates the functions in a sandbox looks every global up anew; as parameters they are three times as fast.
     new webpack.BannerPlugin({ banner: `(function(${globals}){`, raw: true, entryOnly: true, stage: afterMinimizing }),
@@ -106,14 +108,28 @@ const functions = {
   ],
 }
 
-/** Chromium then compiles the pane's scripts whole, beside the page's thread, while they load, which takes half the work off it. */
-function wholeScripts() {
-  return new webpack.BannerPlugin({
-    banner: '//# allFunctionsCalledOnLoad',
-    raw: true,
-    include: /^(taskpane|chunks\/(taskpane\.)?\w+)\.js$/,
-    stage: afterMinimizing,
-  })
+/**
+ * Chromium then compiles the pane's scripts whole, beside the page's thread, while they load, which takes half the work
+ * off it. Not the grid's: most of those are never called, and to compile them all takes the processor longer than it
+ * spares the page.
+ */
+class WholeScriptsPlugin {
+  apply(compiler) {
+    const { ConcatSource } = compiler.webpack.sources
+    const stage = { name: WholeScriptsPlugin.name, stage: afterMinimizing }
+    compiler.hooks.thisCompilation.tap(WholeScriptsPlugin.name, (compilation) => {
+      compilation.hooks.processAssets.tap(stage, () => {
+        for (const file of scriptsOf(compilation.entrypoints.get('taskpane')))
+          compilation.updateAsset(file, (script) => new ConcatSource('//# allFunctionsCalledOnLoad\n', script))
+      })
+    })
+  }
+}
+
+/** With those that it fetches later. */
+function scriptsOf(group) {
+  const later = group.getChildren().flatMap((child) => [...scriptsOf(child)])
+  return new Set([...group.getFiles().filter((file) => extname(file) === '.js'), ...later])
 }
 
 /** What the grid's packages bring along and the workbench has no use for. */
@@ -140,6 +156,7 @@ const pages = {
   module: {
     rules: [
       typescript,
+      decimals,
       { test: /\.css$/, use: [MiniCssExtractPlugin.loader, 'css-loader'] },
       {
         test: /@univerjs\/[^/]+\/lib\/es\/.*\.js$/,
@@ -152,7 +169,7 @@ const pages = {
   },
   plugins: [
     withoutHyphens(),
-    wholeScripts(),
+    new WholeScriptsPlugin(),
     new MiniCssExtractPlugin({ chunkFilename: 'chunks/[name].css' }),
     page('taskpane.html', 'taskpane'),
     page('workbench.html', 'workbench'),
@@ -180,7 +197,7 @@ export function hostedAt(address, path) {
       },
       plugins: [
         withoutHyphens(),
-        wholeScripts(),
+        new WholeScriptsPlugin(),
         new MiniCssExtractPlugin({ filename: `${filename}.css`, chunkFilename: `${chunkFilename}.css` }),
         page('taskpane.html', 'taskpane'),
         page('workbench.html', 'workbench', { isHosted: true }),

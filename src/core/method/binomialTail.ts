@@ -65,27 +65,31 @@ function chances(need: number, stuck: number, survival: Survival): Chances {
   if (need <= 0) return { enough: 1, fewer: 0, reached: 0, gain: 0 }
   if (need > stuck) return { enough: 0, fewer: 1, reached: 0, gain: 0 }
   const { chanceOf, prior, deviation } = distributionOf(survival)
+  const odds = survival.mean / (1 - survival.mean)
+  // By how many times the chance of one survivor more is that of k.
+  const growth = (k: number) =>
+    ((stuck - k) / (k + 1)) * (prior === undefined ? odds : (k + prior.alive) / (stuck - k - 1 + prior.dead))
   const oneShort = chanceOf(need - 1, stuck)
   const gain =
     oneShort * (prior === undefined ? survival.mean : (prior.alive + need - 1) / (prior.alive + prior.dead + stuck))
-  const spread = deviation(stuck)
   // The tail away from the average is summed, because 1 less a small tail would lose its digits.
-  if (need > stuck * survival.mean) {
-    const enough = Math.min(
-      1,
-      sumOfTail((over) => chanceOf(need + over, stuck), stuck - need, spread),
-    )
-    return { enough, fewer: 1 - enough, reached: chanceOf(need, stuck), gain }
-  }
-  const fewer = Math.min(
-    1,
-    sumOfTail((under) => chanceOf(need - 1 - under, stuck), need - 1, spread),
+  const isAbove = need > stuck * survival.mean
+  const tail = sumOfTail(
+    (place) => chanceOf(isAbove ? need + place : need - 1 - place, stuck),
+    (place) => (isAbove ? growth(need + place) : 1 / growth(need - 2 - place)),
+    isAbove ? stuck - need : need - 1,
+    deviation(stuck),
   )
-  return { enough: 1 - fewer, fewer, reached: chanceOf(need, stuck), gain }
+  const [summed, rest] = [Math.min(1, tail), Math.max(0, 1 - tail)]
+  const [enough, fewer] = isAbove ? [summed, rest] : [rest, summed]
+  return { enough, fewer, reached: chanceOf(need, stuck), gain }
 }
 
 /** How many terms are added one by one at either end, where they may change too fast for the integral. */
 const termsAtEnds = 256
+
+/** How many of them are made from one another before one is computed anew, while no more than the last digit is lost. */
+const termsInSteps = 16
 
 /** What is so small a share of a sum does not change it. */
 const nothing = 1e-18
@@ -99,12 +103,19 @@ const nothing = 1e-18
  * half of what is left: near the ends the terms may change as a power of the distance, and so do the panels. Far out
  * nothing but such a power is left, and they widen again. Once what follows is nothing, the sum ends: terms that rise
  * again at the far end fall before it as a power of the distance at most, so they are never so small.
+ *
+ * @param growth By how many times the next term is what this one is.
  */
-function sumOfTail(term: (place: number) => number, last: number, deviation: number): number {
-  let sum = 0
+function sumOfTail(
+  term: (place: number) => number,
+  growth: (place: number) => number,
+  last: number,
+  deviation: number,
+): number {
+  let [sum, one] = [0, 0]
   const oneByOne = last < 6 * termsAtEnds ? last : termsAtEnds - 1
   for (let place = 0; place <= oneByOne; place++) {
-    const one = term(place)
+    one = place % termsInSteps === 0 ? term(place) : one * growth(place - 1)
     sum += one
     if (one * (last - place) < sum * nothing) return sum
   }

@@ -1,4 +1,4 @@
-import { Decimal } from './decimal'
+import { Decimal, one } from './decimal'
 
 /**
  * What two amounts may differ by and still be meant as equal: one part in 10^12, and a millionth at most.
@@ -20,7 +20,11 @@ const leastDustOfCount = new Decimal('5e-10')
 
 /** The least whole number that is not below the value, but for dust: 5.000000000001 is 5, 5.0000001 is 6. */
 export function roundUpToWhole(value: Decimal): Decimal {
-  return value.sub(Decimal.max(dustOf(value), leastDustOfCount)).ceil()
+  const below = value.floor()
+  const over = value.sub(below)
+  // No dust is more than the most; to find how much it is takes longer than all else.
+  const isDust = over.lte(mostDust) && over.lte(Decimal.max(dustOf(value), leastDustOfCount))
+  return isDust ? below : below.add(one)
 }
 
 /**

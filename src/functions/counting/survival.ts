@@ -30,23 +30,8 @@ export function survivalOf(
   rate: Decimal,
   batchSpread: Decimal,
 ): { readonly need: number; readonly survival: Survival } | { readonly problem: RefusalWithoutKind } {
-  const widest = rate.mul(one.sub(rate)).sqrt()
-  if (batchSpread.gt(0) && widest.isZero()) {
-    return {
-      problem: { code: 'noSpreadAtOne', parameter: 'batchSpread', other: 'stageRates', value: batchSpread.toString() },
-    }
-  }
-  if (batchSpread.gt(0) && batchSpread.gte(widest)) {
-    return {
-      problem: {
-        code: 'sharesExclude',
-        parameter: 'batchSpread',
-        other: 'stageRates',
-        value: batchSpread.toString(),
-        limit: widest.toSignificantDigits(4).toString(),
-      },
-    }
-  }
+  const problem = batchSpread.gt(0) ? spreadProblem(rate, batchSpread) : undefined
+  if (problem !== undefined) return { problem }
   if (liners.gt(mostLiners)) {
     return {
       problem: {
@@ -61,6 +46,15 @@ export function survivalOf(
     need: roundUpToWhole(liners).toNumber(),
     survival: { mean: rate.toNumber(), batchSpread: batchSpread.toNumber() },
   }
+}
+
+/** Where no rates of batches between 0 and 1 have that average and spread. */
+function spreadProblem(rate: Decimal, batchSpread: Decimal): RefusalWithoutKind | undefined {
+  const widest = rate.mul(one.sub(rate)).sqrt()
+  const refused = { parameter: 'batchSpread', other: 'stageRates', value: batchSpread.toString() }
+  if (widest.isZero()) return { code: 'noSpreadAtOne', ...refused }
+  if (batchSpread.lt(widest)) return undefined
+  return { code: 'sharesExclude', ...refused, limit: widest.toSignificantDigits(4).toString() }
 }
 
 export function distributionName(batchSpread: Decimal): string {
