@@ -14,6 +14,8 @@ const megabyte = 2 ** 20
 const isGiven = /--max[-_]old[-_]space[-_]size/.test([process.env.NODE_OPTIONS, ...process.execArgv].join(' '))
 const memory = Math.floor((isGiven ? getHeapStatistics().heap_size_limit : totalmem() / 2) / megabyte)
 
+const youngMemory = 192
+
 const started = Date.now()
 let said = started
 let isLineOpen = false
@@ -38,7 +40,8 @@ type Message =
 
 const thread = new Worker(new URL('./recalcThread.mjs', import.meta.url), {
   workerData: { words: process.argv.slice(2), folder: process.cwd() },
-  resourceLimits: { maxOldGenerationSizeMb: memory },
+  // Most of what is made while a file is read and calculated does not last: with room for it there is less to collect.
+  resourceLimits: { maxOldGenerationSizeMb: memory, maxYoungGenerationSizeMb: youngMemory },
 })
 // Until the thread says how it ended: a thread that goes without a word has not done its work.
 process.exitCode = 2
