@@ -9,7 +9,7 @@ import {
 } from '@univerjs/engine-formula'
 
 /** The place that the function is asked from becomes that of the block. */
-type Asked = Pick<BaseFunction, 'unitId' | 'subUnitId' | 'row' | 'column'>
+export type Asked = Pick<BaseFunction, 'unitId' | 'subUnitId' | 'row' | 'column'>
 
 export type CellCalculation = (...cells: readonly BaseValueObject[]) => BaseValueObject
 

@@ -1,9 +1,9 @@
 /**
  * Texts and truths among the numbers of statistics. Microsoft's documentation of MEDIAN: texts, logical values and
  * empty cells of an array or a reference are ignored, and those that are given themselves are counted; of RANK.EQ:
- * nonnumeric values are ignored; of AVERAGEA: text evaluates as 0, and TRUE as 1. In all of these the grid's engine
- * counted a text in a cell that looks like a number; it left a given TRUE out of MEDIAN and its like, and a given "x"
- * out of DEVSQ. Seen with univer 0.25.1.
+ * nonnumeric values are ignored; of NPV and CORREL as of MEDIAN; of AVERAGEA: text evaluates as 0, and TRUE as 1. In all
+ * of these the grid's engine counted a text in a cell that looks like a number; it left a given TRUE out of MEDIAN and
+ * its like, and a given "x" out of DEVSQ. Seen with univer 0.25.1.
  */
 import type { Injector } from '@univerjs/core'
 import {
@@ -15,9 +15,18 @@ import {
 import { cellByCell } from './cellByCell'
 import { replaceFunctions } from './replaced'
 
-const ofAllGiven = ['MEDIAN', 'GEOMEAN', 'HARMEAN', 'DEVSQ', 'SKEW', 'SKEW.P', 'KURT']
+const ofAllGiven = [
+  ...['MEDIAN', 'GEOMEAN', 'HARMEAN', 'DEVSQ', 'AVEDEV', 'SKEW', 'SKEW.P', 'KURT', 'MODE', 'MODE.SNGL', 'MODE.MULT'],
+  ...['NPV', 'IRR', 'MIRR'],
+]
 
 const ofFirstGiven = ['TRIMMEAN', 'PERCENTRANK', 'PERCENTRANK.INC', 'PERCENTRANK.EXC']
+
+/** Of two columns; a pair with a text in it is left out. */
+const ofPairs = [
+  ...['CORREL', 'PEARSON', 'RSQ', 'SLOPE', 'INTERCEPT', 'STEYX'],
+  ...['COVAR', 'COVARIANCE.P', 'COVARIANCE.S', 'FORECAST', 'FORECAST.LINEAR'],
+]
 
 const withTexts = ['AVERAGEA', 'STDEVA', 'STDEVPA', 'VARA', 'VARPA']
 
@@ -35,6 +44,13 @@ export function countNoTexts(injector: Injector): void {
     (calculate, asked) =>
       (cells, ...rest) =>
         calculate(cells.isArray() ? cellByCell(asked, [cells], numberOrBlank) : cells, ...rest),
+  )
+  replaceFunctions(
+    injector,
+    ofPairs,
+    (calculate, asked) =>
+      (...given) =>
+        calculate(...given.map((one) => (one.isArray() ? cellByCell(asked, [one], numberOrBlank) : one))),
   )
   replaceFunctions(
     injector,

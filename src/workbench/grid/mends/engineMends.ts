@@ -14,6 +14,7 @@ import { showCircles } from './circles'
 import { compareCells } from './comparison'
 import { countNoTexts } from './countedTexts'
 import { keepDependencies } from './dependencies'
+import { countEmptyArguments } from './emptyArguments'
 import { keepEmptyTexts } from './emptyTexts'
 import { catchFaults } from './faults'
 import type { EngineMend } from './mend'
@@ -34,6 +35,7 @@ import { readTruths } from './truths'
 import { truncateBelowZero } from './truncation'
 import { goOnFromChanges } from './unchangedResults'
 import { countWeeks } from './weeks'
+import { findByWildcards } from './wildcards'
 
 /** What the formula engine needs wherever it calculates. */
 export const engineMends: readonly EngineMend[] = [
@@ -60,6 +62,7 @@ export const engineMends: readonly EngineMend[] = [
   countChances,
   giveZeroForNoMatch,
   findFilledCells,
+  findByWildcards,
   mindSizes,
   readToSheetEdge,
   findSheets,
@@ -67,6 +70,7 @@ export const engineMends: readonly EngineMend[] = [
   spellNumbers,
   takeBlankTexts,
   countNoTexts,
+  countEmptyArguments,
   needTwoNumbers,
   takeTextNumbers,
   calculateInTurn,

@@ -12,7 +12,7 @@ import {
   ErrorValueObject,
   StringValueObject,
 } from '@univerjs/engine-formula'
-import { cellByCell } from './cellByCell'
+import { type Asked, cellByCell } from './cellByCell'
 import { replaceFunctions, replaceShared } from './replaced'
 
 const ofNumbers = [
@@ -29,7 +29,7 @@ export function takeTextNumbers(injector: Injector): void {
     ofNumbers,
     (calculate, asked) =>
       (...given) =>
-        calculate(...given.map((one) => (holdsText(one) ? cellByCell(asked, [one], asNumber) : one))),
+        calculate(...given.map((one) => asNumbers(asked, one))),
   )
   replaceShared<'convertToNumberObjectValue', Read>(
     injector,
@@ -47,6 +47,11 @@ function readingDecimals(read: Read): Read {
   return function readNumber() {
     return ofPrograms.test(this.getValue()) ? ErrorValueObject.create(ErrorType.VALUE) : read.call(this)
   }
+}
+
+/** As it was given, or with numbers for its texts; a text that is none is an error. */
+export function asNumbers(asked: Asked, given: BaseValueObject): BaseValueObject {
+  return holdsText(given) ? cellByCell(asked, [given], asNumber) : given
 }
 
 function holdsText(given: BaseValueObject): boolean {

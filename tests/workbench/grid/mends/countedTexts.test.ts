@@ -39,6 +39,51 @@ const right = [
 
 it('Texts and truths in cells are no numbers to the statistics, and given ones are.', () => expectResults(right, cells))
 
+// Microsoft's documentation of NPV, IRR, MIRR, MODE, AVEDEV, CORREL, SLOPE and COVARIANCE.P: if an array or reference
+// argument contains text, logical values, or empty cells, those values are ignored; of NPV: logical values and text
+// representations of numbers that are typed into the list are counted. LibreOffice 7.4 gives the same but for truths,
+// which are numbers to it. The numbers by arithmetic: 1/1.25 + 2/1.25^2 + 4/1.25^3 is 4.128.
+const ofMoneyAndPairs = [
+  ['=ROUND(NPV(0.25,A1:A3),9)', 4.128],
+  ['=ROUND(NPV(0.25,A1:A2,B1:B6,A3),9)', 4.128],
+  ['=ROUND(NPV(0.25,A1,B1,A2,B3,A3,A4),9)', 4.128],
+  ['=NPV(0.25,B1)', 0],
+  ['=NPV(0.25,C1)', 0],
+  ['=NPV(0.25,"5")', 4],
+  ['=NPV(0.25,TRUE)', 0.8],
+  ['=ROUND(IRR(D1:D5),9)', 0.1],
+  ['=ROUND(MIRR(D1:D5,0.1,0.1),9)', 0.1],
+  ['=MODE(A2,B1:B6,D1:D5,2)', 2],
+  ['=MODE(TRUE,TRUE,2)', 1],
+  ['=MODE.SNGL(E1:E5)', 3],
+  ['=AVEDEV(E1:E5)', 0.75],
+  ['=CORREL(E1:E5,F1:F5)', 1],
+  ['=PEARSON(E1:E5,F1:F5)', 1],
+  ['=RSQ(E1:E5,F1:F5)', 1],
+  ['=SLOPE(F1:F5,E1:E5)', 2],
+  ['=INTERCEPT(F1:F5,E1:E5)', 1],
+  ['=STEYX(F1:F5,E1:E5)', 0],
+  ['=FORECAST(10,F1:F5,E1:E5)', 21],
+  ['=FORECAST.LINEAR(10,F1:F5,E1:E5)', 21],
+  ['=COVAR(E1:E5,F1:F5)', 1.5],
+  ['=COVARIANCE.P(E1:E5,F1:F5)', 1.5],
+  ['=COVARIANCE.S(E1:E5,F1:F5)', 2],
+  ['=CORREL(B1:B5,E1:E5)', '#DIV/0!'],
+] as const
+
+/** Money with a text between, 10 % a year; and pairs on the line 2x + 1, of which the second has a text. */
+const besideNumbers = {
+  ...cells,
+  ...{ D1: -100, D2: '60', D3: 'x', D4: 110, E1: 1, E2: '9', E3: 3, E4: 3, E5: 3, F1: 3, F2: 1, F3: 7, F4: 7, F5: 7 },
+}
+
+it('Texts among payments and in pairs are left out.', () => expectResults(ofMoneyAndPairs, besideNumbers))
+
+it('Without the mend the library takes a text for a payment, and for a number of a pair.', async () => {
+  const formulas = ['=NPV(0.25,B1)', '=ROUND(CORREL(E1:E5,F1:F5),2)', '=MODE(TRUE,TRUE,2)']
+  expect(await resultsOf(formulas, besideNumbers, without(countNoTexts))).toEqual([4, -0.58, '#N/A'])
+})
+
 // Microsoft's documentation of AVERAGEA, STDEVA, STDEVPA, VARA and VARPA: text in a reference evaluates as 0, an empty
 // text too, and TRUE as 1.
 const withTexts = [

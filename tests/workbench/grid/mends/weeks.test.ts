@@ -71,6 +71,15 @@ it('Each day of a year moved by each number of months keeps its day, or is the l
   expect((await resultsOf(rows)).flatMap((row) => String(row).split(' ').map(Number))).toEqual(right)
 })
 
+// LibreOffice 7.4 gives the same, but for TRUE, which is the day 1 to it; that Excel refuses that is from memory.
+it('EDATE takes a day that a cell holds as a text.', async () => {
+  const cells = { A1: '2026-01-31', A2: '46053', A3: 'x', A4: '=""', A5: true, A6: 46053 }
+  const formulas = ['A1,1', 'A2,1', 'A6,"1"', 'A3,1', 'A4,1', 'A5,1', 'B1,1'].map((given) => `=EDATE(${given})`)
+  const refused = '#VALUE!'
+  expect(await resultsOf(formulas, cells)).toEqual([46081, 46081, 46081, refused, refused, refused, 31])
+  expect(await resultsOf(formulas.slice(0, 3), cells, without(countWeeks))).toEqual([refused, refused, refused])
+})
+
 it('Without the mend the library counts a week too few, and goes past the end of a month.', async () => {
   const formulas = ['=ISOWEEKNUM(DATE(2022,3,15))', '=WEEKNUM(DATE(2021,1,4),21)', '=EDATE(DATE(2021,1,31),1)']
   expect(await resultsOf(formulas, {}, without(countWeeks))).toEqual([10, 54, serial(2021, 3, 3)])
