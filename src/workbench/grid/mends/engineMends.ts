@@ -13,6 +13,7 @@ import { countChances } from './chances'
 import { showCircles } from './circles'
 import { compareCells } from './comparison'
 import { countNoTexts } from './countedTexts'
+import { convertByDefinition } from './conversions'
 import { keepDependencies } from './dependencies'
 import { countEmptyArguments } from './emptyArguments'
 import { keepEmptyTexts } from './emptyTexts'
@@ -20,6 +21,7 @@ import { catchFaults } from './faults'
 import type { EngineMend } from './mend'
 import { fillFixedArrays } from './fixedArrays'
 import { readNameTexts } from './nameTexts'
+import { findNearest } from './nearestMatches'
 import { giveZeroForNoMatch } from './noMatch'
 import { giveOwnArguments } from './ownArguments'
 import { rememberPlainTexts } from './plainTexts'
@@ -63,6 +65,8 @@ export const engineMends: readonly EngineMend[] = [
   giveZeroForNoMatch,
   findFilledCells,
   findByWildcards,
+  findNearest,
+  convertByDefinition,
   mindSizes,
   readToSheetEdge,
   findSheets,

@@ -1,13 +1,13 @@
 /**
  * Weeks of the calendar, and months. The grid's engine gives ISOWEEKNUM, and WEEKNUM with the kind 21, one week too low
  * in years that begin on a Friday or Saturday, and 54 on days of their January; EDATE(DATE(2021,1,31),1) was the 3rd of
- * March, where Excel gives the last day of February, and #VALUE! for a day that a cell holds as a text. Seen with univer
- * 0.25.1.
+ * March, where Excel gives the last day of February, and #VALUE! for a day that a cell holds as a text; and WORKDAY.INTL
+ * counted from the year 1900 where the day or the number of days stood in a cell. Seen with univer 0.25.1.
  */
 import type { Injector } from '@univerjs/core'
 import { type BaseValueObject, ErrorType, ErrorValueObject, NumberValueObject } from '@univerjs/engine-formula'
 import { dateOf, serialOf } from '../../../core/quantity/day'
-import { cellByCell, firstOf, numberOf } from './cellByCell'
+import { cellByCell, columnsOf, firstOf, numberOf, rowsOf } from './cellByCell'
 import { replaceFunctions } from './replaced'
 import { asNumbers } from './textNumbers'
 
@@ -24,12 +24,24 @@ export function countWeeks(injector: Injector): void {
   })
   replaceFunctions(
     injector,
+    ['WORKDAY.INTL'],
+    (workday) =>
+      (day, days, ...rest) =>
+        workday(onlyCell(day), onlyCell(days), ...rest),
+  )
+  replaceFunctions(
+    injector,
     ['EDATE'],
     (later, asked) => (days, months) =>
       cellByCell(asked, [asNumbers(asked, days), asNumbers(asked, months)], (day, by) =>
         sameDay(firstOf(later(day, by)), day, by),
       ),
   )
+}
+
+/** The engine refuses several. */
+function onlyCell(given: BaseValueObject): BaseValueObject {
+  return rowsOf(given) === 1 && columnsOf(given) === 1 ? firstOf(given) : given
 }
 
 /** The engine says what is no day. */

@@ -80,6 +80,16 @@ it('EDATE takes a day that a cell holds as a text.', async () => {
   expect(await resultsOf(formulas.slice(0, 3), cells, without(countWeeks))).toEqual([refused, refused, refused])
 })
 
+// The Mondays to Saturdays after Tuesday, 9 December 2025, counted by hand; LibreOffice 7.4 gives the same.
+it('WORKDAY.INTL takes its day and its number of days from cells.', async () => {
+  const cells = { A1: 46_000, A2: 10, A3: -10, A4: 46_001 }
+  const formulas = ['A1,A2,11', 'A1,10,"0000001"', '46000,A2', 'A1,A3,1', 'A1,A2,11,A4'].map(
+    (given) => `=WORKDAY.INTL(${given})`,
+  )
+  expect(await resultsOf(formulas, cells)).toEqual([46_011, 46_011, 46_014, 45_986, 46_013])
+  expect(await resultsOf(formulas.slice(0, 2), cells, without(countWeeks))).toEqual([12, 12])
+})
+
 it('Without the mend the library counts a week too few, and goes past the end of a month.', async () => {
   const formulas = ['=ISOWEEKNUM(DATE(2022,3,15))', '=WEEKNUM(DATE(2021,1,4),21)', '=EDATE(DATE(2021,1,31),1)']
   expect(await resultsOf(formulas, {}, without(countWeeks))).toEqual([10, 54, serial(2021, 3, 3)])

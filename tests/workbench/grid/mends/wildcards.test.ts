@@ -41,6 +41,26 @@ it('Without the mend the library passes by empty texts, and texts like numbers o
   expect(await resultsOf(formulas, cells, without(findByWildcards))).toEqual([0, 1, 0, 0])
 })
 
+// Microsoft's documentation of SEARCH: * and ? in find_text, and a ~ before the sign itself. LibreOffice 7.4 gives the same.
+it('SEARCH finds what wildcards describe, from a place on.', async () => {
+  await expectResults(
+    [
+      ['=SEARCH("?l?i",B1)', 2],
+      ['=SEARCH("l*a",B1)', 3],
+      ['=SEARCH("l*A",B1,4)', '#VALUE!'],
+      ['=SEARCH("~*",B2)', 2],
+      ['=SEARCH("?*y",B2,2)', 2],
+      ['=SEARCH("?*y",B2,9)', '#VALUE!'],
+      ['=SEARCH("2?2",B3)', 2],
+      ['=SEARCH(".",B1)', '#VALUE!'],
+      ['=SEARCH("V",B1)', 4],
+      ['=SUM(SEARCH("?v",B4:B5))', 4],
+    ],
+    { B1: 'Salvia', B2: 'x*y', B3: 123_212, B4: 'ivy', B5: 'olive' },
+  )
+  expect(await resultsOf(['=SEARCH("l*a",B1)'], { B1: 'Salvia' }, without(findByWildcards))).toEqual(['#VALUE!'])
+})
+
 /** As the rule says it: any signs for a *, one for a ?, the sign itself behind a ~. */
 function describes(criterion: string, text: string): boolean {
   if (criterion === '') return text === ''
