@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { findSameValues } from '../../../../src/workbench/grid/mends/sameValues'
 import { without } from '../univerInNode'
-import { type Content, resultsOf, withCells } from './openCells'
+import { type Content, expectResults, resultsOf, withCells } from './openCells'
 
 /** A2 and C1 are blank. */
 const cells = { A1: 'b', A3: 0, A4: '=""', A5: 'B', B1: 1, B2: 2, B3: 3, B4: 4, B5: 5 }
@@ -67,3 +67,26 @@ it('Without the mend the library finds a blank key, and two values where there i
     ({ values }) => expect(values('D1', 'D2')).toEqual([2, 3]),
     without(findSameValues),
   ))
+
+// Microsoft's documentation of VLOOKUP: numbers or dates stored as text may cause an incorrect or unexpected value; that
+// Excel finds none is from memory, and LibreOffice 7.4 gives the same. A criterion finds both: 12 counts the text too.
+it('A lookup of a number finds no text, and one of a text no number.', async () => {
+  const cells = { A1: '12', A2: 5, A3: true, A4: 'x', B1: 100, B2: 200, B3: 300, B4: 400, B5: 500, A5: 12 }
+  const right = [
+    ['=VLOOKUP(12,A1:B4,2,FALSE)', '#N/A'],
+    ['=VLOOKUP(12,A1:B5,2,FALSE)', 500],
+    ['=VLOOKUP("5",A1:B4,2,FALSE)', '#N/A'],
+    ['=VLOOKUP("12",A1:B5,2,FALSE)', 100],
+    ['=VLOOKUP(TRUE,A1:B5,2,FALSE)', 300],
+    ['=VLOOKUP("X",A1:B5,2,FALSE)', 400],
+    ['=XLOOKUP(12,A1:A4,B1:B4,"none")', 'none'],
+    ['=XLOOKUP("5",A1:A4,B1:B4,"none")', 'none'],
+    ['=XMATCH(12,A1:A5)', 5],
+    ['=MATCH(12,A1:A5,0)', 5],
+    ['=COUNTIF(A1:A5,12)', 2],
+    ['=SUMIF(A1:A5,"12",B1:B5)', 600],
+  ] as const
+  await expectResults(right, cells)
+  const formulas = right.slice(0, 3).map(([formula]) => formula)
+  expect(await resultsOf(formulas, cells, without(findSameValues))).toEqual(['#N/A', 100, 200])
+})
