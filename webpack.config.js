@@ -69,7 +69,7 @@ function linksTo(chunk, compilation) {
 
 const typescript = { test: /\.tsx?$/, loader: 'esbuild-loader', options: { target, jsx: 'automatic' } }
 
-const decimals = { test: /decimal\.js\/decimal\.mjs$/, loader: './src/start/ballast/fewerDigits.mjs' }
+const decimals = { test: /decimal\.js[\\/]decimal\.mjs$/, loader: './src/start/ballast/fewerDigits.mjs' }
 
 const shared = {
   mode: 'production',

@@ -12,7 +12,7 @@ import {
   NullValueObject,
   NumberValueObject,
 } from '@univerjs/engine-formula'
-import { cellByCell, firstOf } from './cellByCell'
+import { cellByCell, columnsOf, firstOf, rowsOf } from './cellByCell'
 import { replaceFunctions, replaceShared } from './replaced'
 
 type Search = ArrayValueObject['orderSearch']
@@ -26,7 +26,8 @@ export function findNearest(injector: Injector): void {
     const found = match(...([sought, cells, kind].filter((one) => one !== undefined) as BaseValueObject[]))
     const order = kind === undefined ? 1 : Number(firstOf(kind).getValue())
     const isFailed = found.isError() && found.getValue() !== ErrorType.NA
-    if (isFailed || !cells.isArray() || Math.trunc(order) === 0) return found
+    const isLine = cells.isArray() && (rowsOf(cells) === 1 || columnsOf(cells) === 1)
+    if (isFailed || !isLine || Math.trunc(order) === 0) return found
     const inOrder = valuesOf(cells as ArrayValueObject)
     return cellByCell(asked, [sought], (one) => (one.isError() ? one : placeOf(one, inOrder, order > 0)))
   })
