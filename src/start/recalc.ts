@@ -1,12 +1,14 @@
 /**
  * npm run recalc -- FILE.xlsx
  *
- * The work is done in a thread of its own, so that a workbook too large for the memory ends with a sentence: a process
- * that runs out of it can only crash.
+ * The work is done in a process of its own, so that a workbook too large for the memory ends with a sentence: a process
+ * that runs out of it can only crash, and so can a thread take its process along.
  */
+import { fork } from 'node:child_process'
 import { totalmem } from 'node:os'
+import { fileURLToPath } from 'node:url'
 import { getHeapStatistics } from 'node:v8'
-import { Worker } from 'node:worker_threads'
+import type { RecalcMessage } from './recalcProcess'
 
 const megabyte = 2 ** 20
 
@@ -14,7 +16,8 @@ const megabyte = 2 ** 20
 const isGiven = /--max[-_]old[-_]space[-_]size/.test([process.env.NODE_OPTIONS, ...process.execArgv].join(' '))
 const memory = Math.floor((isGiven ? getHeapStatistics().heap_size_limit : totalmem() / 2) / megabyte)
 
-const youngMemory = 192
+/** In megabytes; there are three of them. */
+const semiSpace = 64
 
 const started = Date.now()
 let said = started
@@ -35,27 +38,30 @@ function endLine(): void {
   isLineOpen = false
 }
 
-type Message =
-  { readonly print: string } | { readonly complain: string } | { readonly progress: string } | { readonly end: number }
-
-const thread = new Worker(new URL('./recalcThread.mjs', import.meta.url), {
-  workerData: { words: process.argv.slice(2), folder: process.cwd() },
+const work = fork(fileURLToPath(new URL('./recalcProcess.ts', import.meta.url)), process.argv.slice(2), {
   // Most of what is made while a file is read and calculated does not last: with room for it there is less to collect.
-  resourceLimits: { maxOldGenerationSizeMb: memory, maxYoungGenerationSizeMb: youngMemory },
+  execArgv: [...process.execArgv, `--max-old-space-size=${memory}`, `--max-semi-space-size=${semiSpace}`],
+  stdio: ['ignore', 'inherit', 'pipe', 'ipc'],
 })
-// Until the thread says how it ended: a thread that goes without a word has not done its work.
+/** What the process prints of itself, most of all of how it broke down. */
+let trace = ''
+work.stderr?.setEncoding('utf8').on('data', (text: string) => (trace += text))
+// Until the process says how it ended: one that goes without a word has not done its work.
 process.exitCode = 2
-thread.on('message', (message: Message) => {
+work.on('message', (message: RecalcMessage) => {
   if ('progress' in message) return show(message.progress)
   endLine()
   if ('print' in message) process.stdout.write(message.print)
   else if ('complain' in message) process.stderr.write(message.complain)
   else process.exitCode = message.end
 })
-thread.on('error', (problem: NodeJS.ErrnoException) => {
-  if (problem.code !== 'ERR_WORKER_OUT_OF_MEMORY') throw problem
+work.on('close', (_code, signal) => {
   endLine()
+  // A system that runs short of memory kills what takes most of it.
+  const isOutOfMemory = trace.includes('heap out of memory') || signal === 'SIGKILL'
   process.stderr.write(
-    `The workbook needs more memory than the ${memory} MB that may be used here, so nothing is written. Let Excel calculate it, split it, or allow more: NODE_OPTIONS=--max-old-space-size=${2 * memory}\n`,
+    isOutOfMemory
+      ? `The workbook needs more memory than the ${memory} MB that may be used here, so nothing is written. Let Excel calculate it, split it, or allow more: NODE_OPTIONS=--max-old-space-size=${2 * memory}\n`
+      : trace,
   )
 })

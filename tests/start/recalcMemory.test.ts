@@ -1,4 +1,4 @@
-/** The command itself, as npm starts it: what a thread of its own is for shows only there. */
+/** The command itself, as npm starts it: what a process of its own is for shows only there. */
 import { spawnSync } from 'node:child_process'
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
