@@ -55,13 +55,15 @@ work.on('message', (message: RecalcMessage) => {
   else if ('complain' in message) process.stderr.write(message.complain)
   else process.exitCode = message.end
 })
+/** Why there was no result, where the process itself could not say it. */
+function reasonOf(signal: NodeJS.Signals | null): string {
+  if (trace.includes('heap out of memory'))
+    return `The workbook needs more memory than the ${memory} MB that may be used here, so nothing is written. Let Excel calculate it, split it, or allow more: NODE_OPTIONS=--max-old-space-size=${2 * memory}\n`
+  if (signal === 'SIGKILL')
+    return 'The calculation was ended from outside, so nothing is written. A computer does so when its memory is short: close other programs, let Excel calculate the workbook, or split it.\n'
+  return trace
+}
 work.on('close', (_code, signal) => {
   endLine()
-  // A system that runs short of memory kills what takes most of it.
-  const isOutOfMemory = trace.includes('heap out of memory') || signal === 'SIGKILL'
-  process.stderr.write(
-    isOutOfMemory
-      ? `The workbook needs more memory than the ${memory} MB that may be used here, so nothing is written. Let Excel calculate it, split it, or allow more: NODE_OPTIONS=--max-old-space-size=${2 * memory}\n`
-      : trace,
-  )
+  process.stderr.write(reasonOf(signal))
 })

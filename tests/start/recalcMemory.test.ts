@@ -1,8 +1,9 @@
 /** The command itself, as npm starts it: what a process of its own is for shows only there. */
 import { spawnSync } from 'node:child_process'
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { pathToFileURL } from 'node:url'
 import { afterAll, expect, it } from 'vitest'
 import { writeXlsx } from '../../src/workbench/xlsx/writeXlsx'
 import type { Cell } from '../../src/workbook/book'
@@ -40,4 +41,20 @@ it('One that does not is calculated, printed and written.', async () => {
   expect(stdout).toMatch(/ B3 +3\n$/)
   expect(stderr).toMatch(/out\.xlsx is written/)
   expect(status).toBe(0)
+})
+
+it('One that the system ends, as it does where memory is short, ends with one sentence and 2, and writes nothing.', async () => {
+  const out = join(folder, 'ended.xlsx')
+  // This stands for the system: the process that calculates ends itself as soon as it begins.
+  const ending = join(folder, 'ending.mjs')
+  writeFileSync(ending, "if (process.send) process.kill(process.pid, 'SIGKILL')")
+  const { status, stdout, stderr } = spawnSync(
+    process.execPath,
+    ['--import', pathToFileURL(ending).href, '--import', 'tsx', 'src/start/recalc.ts', await fileOf(3), '--out', out],
+    { encoding: 'utf8' },
+  )
+  expect(stderr).toBe(
+    'The calculation was ended from outside, so nothing is written. A computer does so when its memory is short: close other programs, let Excel calculate the workbook, or split it.\n',
+  )
+  expect({ status, stdout, written: existsSync(out) }).toEqual({ status: 2, stdout: '', written: false })
 })
