@@ -59,8 +59,8 @@ work.on('message', (message: RecalcMessage) => {
 function reasonOf(signal: NodeJS.Signals | null): string {
   if (trace.includes('heap out of memory'))
     return `The workbook needs more memory than the ${memory} MB that may be used here, so nothing is written. Let Excel calculate it, split it, or allow more: NODE_OPTIONS=--max-old-space-size=${2 * memory}\n`
-  if (signal === 'SIGKILL')
-    return 'The calculation was ended from outside, so nothing is written. A computer does so when its memory is short: close other programs, let Excel calculate the workbook, or split it.\n'
+  if (signal !== null)
+    return `${trace}The calculation was broken off (${signal}), so nothing is written. Where the computer's memory is short, close other programs, let Excel calculate the workbook, or split it.\n`
   return trace
 }
 work.on('close', (_code, signal) => {

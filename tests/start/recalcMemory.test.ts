@@ -43,18 +43,21 @@ it('One that does not is calculated, printed and written.', async () => {
   expect(status).toBe(0)
 })
 
-it('One that the system ends, as it does where memory is short, ends with one sentence and 2, and writes nothing.', async () => {
-  const out = join(folder, 'ended.xlsx')
-  // This stands for the system: the process that calculates ends itself as soon as it begins.
-  const ending = join(folder, 'ending.mjs')
-  writeFileSync(ending, "if (process.send) process.kill(process.pid, 'SIGKILL')")
-  const { status, stdout, stderr } = spawnSync(
-    process.execPath,
-    ['--import', pathToFileURL(ending).href, '--import', 'tsx', 'src/start/recalc.ts', await fileOf(3), '--out', out],
-    { encoding: 'utf8' },
-  )
-  expect(stderr).toBe(
-    'The calculation was ended from outside, so nothing is written. A computer does so when its memory is short: close other programs, let Excel calculate the workbook, or split it.\n',
-  )
-  expect({ status, stdout, written: existsSync(out) }).toEqual({ status: 2, stdout: '', written: false })
-})
+it.each(['SIGKILL', 'SIGSEGV', 'SIGTERM'])(
+  'One that is broken off by %s ends with one sentence and 2, and writes nothing.',
+  async (signal) => {
+    const out = join(folder, 'ended.xlsx')
+    // This stands for the system: the process that calculates ends itself as soon as it begins.
+    const ending = join(folder, 'ending.mjs')
+    writeFileSync(ending, `if (process.send) process.kill(process.pid, '${signal}')`)
+    const { status, stdout, stderr } = spawnSync(
+      process.execPath,
+      ['--import', pathToFileURL(ending).href, '--import', 'tsx', 'src/start/recalc.ts', await fileOf(3), '--out', out],
+      { encoding: 'utf8' },
+    )
+    expect(stderr).toBe(
+      `The calculation was broken off (${signal}), so nothing is written. Where the computer's memory is short, close other programs, let Excel calculate the workbook, or split it.\n`,
+    )
+    expect({ status, stdout, written: existsSync(out) }).toEqual({ status: 2, stdout: '', written: false })
+  },
+)
